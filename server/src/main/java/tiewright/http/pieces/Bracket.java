@@ -1,0 +1,35 @@
+package tiewright.http.pieces;
+
+import java.util.List;
+
+/** The knockout, a column for each round from left to right; a screen reader meets a list of lists. */
+public record Bracket(String title, List<Round> rounds) {
+
+  public Bracket {
+    rounds = List.copyOf(rounds);
+  }
+
+  public record Round(String title, List<Slot> ties) {
+    public Round {
+      ties = List.copyOf(ties);
+    }
+  }
+
+  /**
+   * One tie of the bracket.
+   *
+   * @param label its name ("Semi-final 1")
+   * @param href its page, empty for no link
+   * @param placeLine time and court ("14:00, court 2")
+   */
+  public record Slot(String label, String href, Entry home, Entry away, String placeLine, State state) {}
+
+  /**
+   * One side of a tie.
+   *
+   * @param name the club, empty while it is not known
+   * @param from where the side comes from ("1st of pool A")
+   * @param score rubbers won, empty before play
+   */
+  public record Entry(String name, String from, String score, boolean won) {}
+}

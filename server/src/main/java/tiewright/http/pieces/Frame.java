@@ -1,0 +1,33 @@
+package tiewright.http.pieces;
+
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What stands round every page: whose page it is, of which event and version, and how old it is.
+ *
+ * @param lang language of the words, BCP 47 ("en")
+ * @param title whose and what; the page's only h1
+ * @param eventLine the event, its day and place
+ * @param versionLine which version of the event the page shows ("Version 14")
+ * @param asOfLine when the page was made ("as of 13:20")
+ * @param heardLine when the desk was last heard from ("last heard from the desk at 13:18")
+ * @param roleLine as whom the reader is here, empty for the public
+ * @param nav the pages this reader may open
+ * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
+ */
+public record Frame(
+    String lang,
+    String title,
+    String eventLine,
+    String versionLine,
+    String asOfLine,
+    String heardLine,
+    String roleLine,
+    List<NavLink> nav,
+    Instant serverNow) {
+
+  public Frame {
+    nav = List.copyOf(nav);
+  }
+}

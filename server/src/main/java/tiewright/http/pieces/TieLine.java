@@ -1,0 +1,24 @@
+package tiewright.http.pieces;
+
+/**
+ * A tie in one line.
+ *
+ * @param homeScore rubbers won by the home club, empty before play
+ * @param winner 1 home, 2 away, 0 nobody yet or level
+ * @param when its time ("13:20")
+ * @param where its court ("Court 3")
+ * @param href the tie's page, empty for no link
+ * @param linkWords words of that link
+ */
+public record TieLine(
+    String home,
+    String homeScore,
+    String away,
+    String awayScore,
+    int winner,
+    String when,
+    String where,
+    State state,
+    String note,
+    String href,
+    String linkWords) {}

@@ -1,0 +1,70 @@
+// What a form or sheet needs beyond plain HTML. Everything here is a help: without it the page still works.
+const offset = Date.parse(document.querySelector('meta[name="server-now"]')?.content ?? "") - Date.now() || 0;
+const serverNow = () => Date.now() + offset; // the service's clock, for a phone's may be wrong
+
+// Countdown to a deadline: minutes until five are left, then seconds.
+function left(ms) {
+  const seconds = Math.ceil(ms / 1000);
+  const two = (n) => String(n).padStart(2, "0");
+  return seconds >= 3600
+    ? `${Math.floor(seconds / 3600)}:${two(Math.floor(seconds / 60) % 60)} h`
+    : `${Math.floor(seconds / 60)}:${two(seconds % 60)} min`;
+}
+
+function tick() {
+  for (const each of document.querySelectorAll("[data-deadline]")) {
+    const ms = Date.parse(each.dataset.deadline) - serverNow();
+    each.querySelector(".left").textContent = ms > 0 ? left(ms) : each.dataset.late;
+    each.classList.toggle("late", ms < 5 * 60 * 1000);
+  }
+}
+if (document.querySelector("[data-deadline]")) {
+  tick();
+  setInterval(tick, 1000);
+}
+
+// Names shown on a captain's screen are covered again when the screen is left.
+document.addEventListener("visibilitychange", () => {
+  if (document.hidden) for (const each of document.querySelectorAll("details[data-shoulder]")) each.open = false;
+});
+
+// A refusal takes the focus, so that it is read first.
+document.getElementById("refusal")?.focus();
+
+// Unsent values of a form marked data-keep (never one with names of a sheet) survive a reload on this phone.
+for (const form of document.querySelectorAll("form[data-keep]")) {
+  const key = `tiewright:${location.pathname}:${form.dataset.keep}`;
+  const fields = () => [...form.elements].filter((each) => each.name && !["hidden", "password", "file", "submit"].includes(each.type));
+  const stored = sessionStorage.getItem(key);
+  if (stored && !document.getElementById("refusal")) {
+    const values = new Map(JSON.parse(stored));
+    for (const each of fields()) {
+      const name = ["radio", "checkbox"].includes(each.type) ? `${each.name}=${each.value}` : each.name;
+      if (!values.has(name)) continue;
+      if (["radio", "checkbox"].includes(each.type)) each.checked = values.get(name);
+      else each.value = values.get(name);
+    }
+  }
+  form.addEventListener("input", () => {
+    sessionStorage.setItem(key, JSON.stringify(fields().map((each) => ["radio", "checkbox"].includes(each.type)
+      ? [`${each.name}=${each.value}`, each.checked] : [each.name, each.value])));
+  });
+  form.addEventListener("submit", () => sessionStorage.removeItem(key));
+}
+
+// Print, and copy a text for a club's chat. Over plain HTTP there is no clipboard: the text is selected instead.
+document.addEventListener("click", async (press) => {
+  const button = press.target.closest("[data-print], [data-copy]");
+  if (!button) return;
+  if (button.hasAttribute("data-print")) return print();
+  const text = document.getElementById(button.dataset.copy);
+  text.focus();
+  text.select();
+  try {
+    if (navigator.clipboard) await navigator.clipboard.writeText(text.value);
+    else document.execCommand("copy");
+    button.nextElementSibling.textContent = button.dataset.copied;
+  } catch {
+    // the text stays selected: it can be copied by hand
+  }
+});
