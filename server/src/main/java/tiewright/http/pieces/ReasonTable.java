@@ -5,9 +5,11 @@ import java.util.List;
 /**
  * A table whose rows can say why; the first column stays in sight while the rest scrolls.
  *
+ * @param id unique on the page; an opened reason stays open when the table is renewed
  * @param foot a line under the table: what is provisional, what the columns count
  */
-public record ReasonTable(String caption, List<Column> columns, List<Row> rows, String foot) {
+public record ReasonTable(
+    String id, String caption, List<Column> columns, List<Row> rows, String foot) {
 
   public ReasonTable {
     columns = List.copyOf(columns);
