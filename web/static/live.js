@@ -2,13 +2,15 @@
 // fetched again and the parts marked data-live (each with an id) are swapped. While somebody types, or a thumb was
 // just on the screen, nothing moves: the news is announced and waits for a press.
 const bar = document.getElementById("live-bar");
-const offline = document.getElementById("page-offline");
+const news = bar.querySelector(".news");
+const show = bar.querySelector("button");
 const quietAfterTouch = 3000; // ms after a touch or key in which nothing may move
 let waiting = 0;
 let lastTouch = -quietAfterTouch;
 let timer = 0;
 let fetching = false;
-let edited = false;
+let edited = false; // something was typed and not yet sent
+let away = false;
 
 const live = () => document.querySelectorAll("[data-live][id]");
 
@@ -18,30 +20,36 @@ function mustHold() {
     || performance.now() - lastTouch < quietAfterTouch;
 }
 
+function say(words, canShow) {
+  news.textContent = words;
+  bar.classList.toggle("has-news", words !== "");
+  show.hidden = !canShow;
+}
+
 function announce() {
-  const words = waiting === 1 ? bar.dataset.one : bar.dataset.many.replace("{n}", waiting);
-  bar.querySelector("p").textContent = words;
-  bar.hidden = false;
+  say(waiting === 1 ? bar.dataset.one : bar.dataset.many.replace("{n}", waiting), true);
 }
 
 async function swap() {
   if (fetching) return;
   fetching = true;
+  const shown = waiting; // what comes in while the page is fetched counts afresh
   try {
     const answer = await fetch(location.href, { headers: { Accept: "text/html" }, credentials: "same-origin" });
     if (!answer.ok) return;
     const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
     for (const part of live()) {
+      if (edited && part.querySelector("form")) continue; // nothing typed is lost
       const next = fresh.getElementById(part.id);
       if (next && next.innerHTML !== part.innerHTML) replace(part, document.importNode(next, true));
     }
-    waiting = 0;
-    bar.hidden = true;
-    offline.textContent = "";
+    waiting -= shown;
+    say("", false);
   } catch {
     lost();
   } finally {
     fetching = false;
+    if (waiting > 0 && !away) schedule(quietAfterTouch);
   }
 }
 
@@ -56,9 +64,13 @@ function replace(part, next) {
 
 function changed() {
   waiting += 1;
-  clearTimeout(timer);
   // a little chance in the wait, so that a hall full of phones does not ask in the same instant
-  timer = setTimeout(settle, 150 + Math.random() * 600);
+  schedule(150 + Math.random() * 600);
+}
+
+function schedule(ms) {
+  clearTimeout(timer);
+  timer = setTimeout(settle, ms);
 }
 
 function settle() {
@@ -66,12 +78,21 @@ function settle() {
   if (!mustHold()) return swap();
   announce();
   // nothing being typed, only a finger on the screen a moment ago: try again when it has gone
-  if (!edited) timer = setTimeout(settle, quietAfterTouch);
+  if (!edited) schedule(quietAfterTouch);
 }
 
 function lost() {
+  if (away) return;
+  away = true;
   const at = new Date().toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
-  if (!offline.textContent) offline.textContent = bar.dataset.offline.replace("{time}", at);
+  say(bar.dataset.offline.replace("{time}", at), waiting > 0);
+}
+
+function back() {
+  if (!away) return;
+  away = false;
+  say("", false);
+  changed(); // something may have been missed
 }
 
 if (live().length > 0) {
@@ -80,14 +101,9 @@ if (live().length > 0) {
   }
   addEventListener("input", () => { edited = true; });
   addEventListener("submit", () => { edited = false; });
-  bar.querySelector("button").addEventListener("click", swap);
+  show.addEventListener("click", swap);
   const events = new EventSource("/events");
-  let opened = false;
-  events.onopen = () => {
-    offline.textContent = "";
-    if (opened) changed(); // something may have been missed while away
-    opened = true;
-  };
+  events.onopen = back;
   events.onmessage = changed;
   events.onerror = lost;
 }

@@ -9,6 +9,11 @@ public record Bracket(String title, List<Round> rounds) {
     rounds = List.copyOf(rounds);
   }
 
+  /** Whether the ties of round {@code index} (from 0) lead two by two to those of the next, so that lines can join them. */
+  public boolean joined(int index) {
+    return index >= 0 && index + 1 < rounds.size() && rounds.get(index).ties().size() == 2 * rounds.get(index + 1).ties().size();
+  }
+
   public record Round(String title, List<Slot> ties) {
     public Round {
       ties = List.copyOf(ties);
