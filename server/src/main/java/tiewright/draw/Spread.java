@@ -1,0 +1,78 @@
+package tiewright.draw;
+
+import java.math.BigInteger;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Counts, exactly, in how many ways the members that are left can be spread over bins at no more than a given cost.
+ *
+ * <p>One member after another is put into each bin it may enter; states that are equal but for the names of bins and
+ * groups are counted once ({@link SpreadState#key()}).
+ */
+final class Spread {
+  /** More states than any event of up to 64 clubs needs, few enough to count in seconds. */
+  static final int MOST_STATES = 400_000;
+
+  /** Thrown where the count would take more than {@link #MOST_STATES} states; the entry types turn it into a fault. */
+  static final class TooManyCases extends RuntimeException {
+    TooManyCases() {
+      super("more than " + MOST_STATES + " states", null, false, false);
+    }
+  }
+
+  private final Map<String, BigInteger> counted = new HashMap<>();
+
+  /** The state with the smallest budget for which there is a way: first the fewest meetings, then the fewest in the wrong half. */
+  SpreadState cheapest(SpreadState start) {
+    for (int meetings = start.fewestMeetings(); ; meetings++) {
+      for (int halves = 0; halves <= start.membersWithAHalf(); halves++) {
+        SpreadState state = start.withBudget(meetings, halves);
+        if (count(state).signum() > 0) {
+          return state;
+        }
+      }
+    }
+  }
+
+  /** The number of ways, every member told apart, places within a bin not. */
+  BigInteger count(SpreadState state) {
+    if (state.overBudget()) {
+      return BigInteger.ZERO;
+    }
+    if (state.onlyFreeLeft()) {
+      return state.waysOfTheFree();
+    }
+    String key = state.key();
+    BigInteger known = counted.get(key);
+    if (known != null) {
+      return known;
+    }
+    if (counted.size() >= MOST_STATES) {
+      throw new TooManyCases();
+    }
+    BigInteger ways = countFromNext(state);
+    counted.put(key, ways);
+    return ways;
+  }
+
+  private BigInteger countFromNext(SpreadState state) {
+    SpreadState.Member next = state.next();
+    Map<String, Integer> alike = new LinkedHashMap<>();
+    Map<String, Integer> first = new HashMap<>();
+    for (int bin = 0; bin < state.bins(); bin++) {
+      if (state.allows(next, bin)) {
+        String look = state.look(bin);
+        alike.merge(look, 1, Integer::sum);
+        first.putIfAbsent(look, bin);
+      }
+    }
+    BigInteger ways = BigInteger.ZERO;
+    for (Map.Entry<String, Integer> some : alike.entrySet()) {
+      BigInteger each = count(state.put(next, first.get(some.getKey())));
+      ways = ways.add(each.multiply(BigInteger.valueOf(some.getValue())));
+    }
+    return ways;
+  }
+}
