@@ -130,6 +130,13 @@ class LegalityTest {
   }
 
   @Test
+  void every_late_game_names_the_game_that_decided() {
+    Score won = new Score(11, 4);
+    assertThat(Legality.rubber(ELEVEN, 3, Collections.nCopies(4, won))).containsExactly(
+        new ScoreFault(Kind.GAME_AFTER_DECIDED, 3, won, 2), new ScoreFault(Kind.GAME_AFTER_DECIDED, 4, won, 2));
+  }
+
+  @Test
   void every_fault_of_a_rubber_is_told() {
     List<Score> games = List.of(new Score(11, 10), new Score(11, 9), new Score(20, 3));
     List<ScoreFault> faults = Legality.rubber(ELEVEN, 3, games);
