@@ -36,7 +36,7 @@ final class ExampleDay {
         new Countdown("Seal this sheet by 13:05", Instant.parse("2027-05-08T11:05:00Z"), "Late: speak to the desk"),
         ties(),
         sheets(),
-        List.of(card(), blankCard()),
+        List.of(card(), blankCard(), card(), blankCard()),
         table(),
         bracket(),
         courts(),
@@ -92,7 +92,9 @@ final class ExampleDay {
         new SheetView("Millrace against Harrow Lane", SEALED, "12:41, replaced once. Opens 13:05.", rows, "Show the names"),
         new SheetView("Millrace against Saltmarsh", OPENED, "at 09:45 with the sheet of Saltmarsh", rows, ""),
         new SheetView("Saltmarsh against Tollgate", new State(Mark.HELD, "Not in"), "Due 13:05.",
-            List.of(new SheetView.Row("Rubber 1", "", "", ""), new SheetView.Row("Rubber 2", "", "", "")), ""));
+            List.of("Rubber 1", "Rubber 2", "Rubber 3", "Rubber 4", "Decider").stream()
+                .map(label -> new SheetView.Row(label, "", "", ""))
+                .toList(), ""));
   }
 
   private static CardView card() {
@@ -100,14 +102,18 @@ final class ExampleDay {
         List.of(
             row("Rubber 1", List.of("Ines Okafor", "林晓 Lin Xiao"), List.of("Oddný Jónsdóttir", "Ravi Menon"), "11", "7", 1, ""),
             row("Rubber 2", List.of("Tomáš Dvořák", "Jorge Peña"), List.of("Ραφαήλ Νικολάου", "Marit Haugen"), "9", "11", 2, ""),
-            row("Rubber 3", List.of("Aoife Byrne", "فاطمة العلوي"), List.of("Wanjiru Kamau", "Piet de Groot"), "11", "4", 1, "Harrow Lane retired")),
-        "Rubbers won", "2", "1", "Signed: I. Okafor", "To be signed by Harrow Lane");
+            row("Rubber 3", List.of("Aoife Byrne", "فاطمة العلوي"), List.of("Wanjiru Kamau", "Piet de Groot"), "11", "4", 1, "Harrow Lane retired"),
+            row("Rubber 4", List.of("Bo Xu", "Tomáš Dvořák"), List.of("Oddný Jónsdóttir", "Marit Haugen"), "6", "11", 2, ""),
+            row("Decider", List.of("", ""), List.of("", ""), "", "", 0, "")),
+        "Rubbers won", "2", "2", "Signed: I. Okafor", "To be signed by Harrow Lane");
   }
 
   private static CardView blankCard() {
     var nobody = List.of("", "");
     return new CardView("Tie A-6", "13:20, courts 3 and 4", NONE, "Saltmarsh", "Tollgate",
-        List.of(row("Rubber 1", nobody, nobody, "", "", 0, ""), row("Rubber 2", nobody, nobody, "", "", 0, "")),
+        List.of("Rubber 1", "Rubber 2", "Rubber 3", "Rubber 4", "Decider").stream()
+            .map(label -> row(label, nobody, nobody, "", "", 0, ""))
+            .toList(),
         "Rubbers won", "", "", "Signature of Saltmarsh", "Signature of Tollgate");
   }
 

@@ -12,11 +12,19 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,9 +32,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * The pieces in a real Chromium, under the strict content security policy they are made for, at the widths of a small
@@ -38,7 +48,10 @@ class ExamplesIT {
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
-  private final Examples examples = Examples.shown();
+  private final List<BlockingQueue<String>> listeners = new CopyOnWriteArrayList<>();
+  private final ExecutorService threads = Executors.newCachedThreadPool();
+  private volatile String page = "";
+  private volatile boolean listening;
   private HttpServer server;
   private ChromeDriver browser;
 
@@ -50,6 +63,7 @@ class ExamplesIT {
     }
     server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     server.createContext("/", this::answer);
+    server.setExecutor(threads);
     server.start();
     System.setProperty("SE_OFFLINE", "true");
     var options = new ChromeOptions();
@@ -61,6 +75,16 @@ class ExamplesIT {
     browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(), options);
   }
 
+  @BeforeEach
+  void a_new_day() {
+    listeners.clear();
+    page = ExamplesTest.rendered(Examples.shown());
+    listening = true;
+    if (browser.getCurrentUrl().startsWith("http")) {
+      js("sessionStorage.clear()");
+    }
+  }
+
   @AfterAll
   void stop() {
     if (browser != null) {
@@ -68,6 +92,7 @@ class ExamplesIT {
     }
     if (server != null) {
       server.stop(0);
+      threads.shutdownNow();
     }
   }
 
@@ -139,6 +164,72 @@ class ExamplesIT {
     assertThat(number("return document.querySelector('.next .court b').getBoundingClientRect().height")).isGreaterThan(120);
   }
 
+  /** Cards four to an A4, sheets two: five rubbers, the decider among them, must fit their share of the paper. */
+  @Test
+  void cards_and_sheets_fit_their_share_of_the_paper() {
+    open(718); // the width of an A4 between its margins, in CSS pixels
+    browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    try {
+      Object cut = js("""
+          return [...document.querySelectorAll('.cards-to-print .card, .sheets-to-print .sheet')]
+            .filter(e => e.scrollHeight > e.clientHeight + 1).map(e => e.getAttribute('aria-label') + ' ' + e.scrollHeight + ' > ' + e.clientHeight)""");
+      assertThat((List<?>) cut).isEmpty();
+      assertThat(number("return document.querySelectorAll('.cards-to-print .card').length")).isEqualTo(4);
+    } finally {
+      browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+  }
+
+  @Test
+  void shows_what_changed_without_being_asked_while_the_page_is_only_read() {
+    open(1280);
+    changeTheWorld("Saltmarsh", "Upstream");
+    wait(driver -> driver.findElement(By.id("ties")).getText().contains("Upstream"));
+    assertThat(browser.findElement(By.cssSelector(".courts")).getText()).doesNotContain("Upstream");
+  }
+
+  @Test
+  void announces_and_waits_while_a_form_is_being_filled() {
+    open(1280);
+    var name = browser.findElement(By.id("name"));
+    name.sendKeys(" jr");
+    double before = ((Number) js("return document.getElementById('name').getBoundingClientRect().top")).doubleValue();
+    changeTheWorld("Saltmarsh", "Upstream");
+    wait(driver -> driver.findElement(By.cssSelector(".news")).getText().equals("1 new result"));
+    assertThat(browser.findElement(By.id("ties")).getText()).contains("Saltmarsh").doesNotContain("Upstream");
+    assertThat(((Number) js("return document.getElementById('name').getBoundingClientRect().top")).doubleValue()).isEqualTo(before);
+    browser.findElement(By.cssSelector(".live-bar button")).click();
+    wait(driver -> driver.findElement(By.id("ties")).getText().contains("Upstream"));
+    assertThat(browser.findElement(By.id("name")).getAttribute("value")).isEqualTo("Søren Lind jr");
+    assertThat(browser.findElement(By.cssSelector(".news")).getText()).isEmpty();
+  }
+
+  @Test
+  void keeps_what_was_typed_when_the_page_is_loaded_again() {
+    page = page.replace("id=\"refusal\"", "");
+    open(390);
+    browser.findElement(By.id("name")).sendKeys(" jr");
+    browser.findElement(By.id("decider-2")).click();
+    browser.navigate().refresh();
+    assertThat(browser.findElement(By.id("name")).getAttribute("value")).isEqualTo("Søren Lind jr");
+    assertThat(browser.findElement(By.id("decider-2")).isSelected()).isTrue();
+  }
+
+  @Test
+  void hands_out_a_table_as_text_to_copy() {
+    open(390);
+    browser.findElement(By.cssSelector("#copy-table summary")).click();
+    browser.findElement(By.cssSelector("[data-copy]")).click();
+    wait(driver -> driver.findElement(By.cssSelector("#copy-table [role=status]")).getText().equals("Copied."));
+  }
+
+  @Test
+  void says_since_when_there_is_no_connection() {
+    listening = false;
+    open(390);
+    wait(driver -> driver.findElement(By.cssSelector(".news")).getText().matches("No connection since \\d\\d:\\d\\d: this may be old\\."));
+  }
+
   /** Left to be looked at by people: target/examples/*.png. */
   @ParameterizedTest
   @ValueSource(ints = {390, 1280})
@@ -158,6 +249,17 @@ class ExamplesIT {
     browser.get("http://localhost:" + server.getAddress().getPort() + "/");
   }
 
+  /** From now on the page says {@code now} for {@code before}, and whoever listens is told. */
+  private void changeTheWorld(String before, String now) {
+    wait(driver -> !listeners.isEmpty());
+    page = page.replace(before, now);
+    listeners.forEach(queue -> queue.add("data: changed\n\n"));
+  }
+
+  private void wait(Function<WebDriver, Boolean> until) {
+    new WebDriverWait(browser, Duration.ofSeconds(10)).until(until);
+  }
+
   private Object js(String script) {
     return ((JavascriptExecutor) browser).executeScript(script);
   }
@@ -168,15 +270,16 @@ class ExamplesIT {
 
   private void answer(HttpExchange exchange) throws IOException {
     String path = exchange.getRequestURI().getPath();
+    if (path.equals("/events") && listening) {
+      tellNews(exchange);
+      return;
+    }
     byte[] body = new byte[0];
     String type = "text/html; charset=utf-8";
     int status = 200;
     if (path.equals("/")) {
-      body = ExamplesTest.rendered(examples).getBytes(StandardCharsets.UTF_8);
+      body = page.getBytes(StandardCharsets.UTF_8);
       exchange.getResponseHeaders().add("Content-Security-Policy", "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
-    } else if (path.equals("/events")) {
-      type = "text/event-stream";
-      body = ": quiet\n\n".getBytes(StandardCharsets.UTF_8);
     } else if (path.equals("/static/htmx.js")) {
       type = "text/javascript";
       body = getClass().getResourceAsStream("/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js").readAllBytes();
@@ -190,5 +293,22 @@ class ExamplesIT {
     exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
     exchange.getResponseBody().write(body);
     exchange.close();
+  }
+
+  private void tellNews(HttpExchange exchange) throws IOException {
+    var queue = new LinkedBlockingQueue<>(List.of(": listening\n\n"));
+    exchange.getResponseHeaders().add("Content-Type", "text/event-stream");
+    exchange.sendResponseHeaders(200, 0);
+    try (var out = exchange.getResponseBody()) {
+      out.write(queue.take().getBytes(StandardCharsets.UTF_8));
+      out.flush();
+      listeners.add(queue);
+      while (true) {
+        out.write(queue.take().getBytes(StandardCharsets.UTF_8));
+        out.flush();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }
