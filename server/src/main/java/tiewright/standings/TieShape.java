@@ -1,0 +1,29 @@
+package tiewright.standings;
+
+import java.util.Optional;
+import tiewright.event.RubberNo;
+
+/**
+ * What a tie of this table consists of, as far as tables need it.
+ *
+ * @param rubbers rubbers of a tie, the decider not among them, 1 or more
+ * @param stopsWhenDecided rubbers that cannot change the winner any more may be left out
+ * @param games of a rubber
+ * @param decider games of the decider, if one is played when the rubbers finish level
+ */
+public record TieShape(int rubbers, boolean stopsWhenDecided, Games games, Optional<Games> decider) {
+  public TieShape {
+    if (rubbers < 1) {
+      throw new IllegalArgumentException("a tie has a rubber or more, got " + rubbers);
+    }
+  }
+
+  /** A level tie stays drawn. */
+  public boolean canBeDrawn() {
+    return decider.isEmpty() && rubbers % 2 == 0;
+  }
+
+  Games games(RubberNo rubber) {
+    return rubber.isDecider() ? decider.orElse(games) : games;
+  }
+}
