@@ -55,6 +55,19 @@ final class RandomPools {
     return ties;
   }
 
+  /** The same ties, the open ones finished at random. */
+  List<TieScore> complete(List<TieScore> ties) {
+    List<TieScore> ended = new ArrayList<>();
+    for (TieScore tie : ties) {
+      List<RubberScore> rubbers = new ArrayList<>(tie.rubbers());
+      for (int number = rubbers.size() + 1; number <= shape.rubbers(); number++) {
+        rubbers.add(rubber(RubberNo.of(number)));
+      }
+      ended.add(tie.finished() ? tie : decided(new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, true)));
+    }
+    return ended;
+  }
+
   private TieScore decided(TieScore tie) {
     if (shape.decider().isEmpty() || tie.winner().isPresent()) {
       return tie;

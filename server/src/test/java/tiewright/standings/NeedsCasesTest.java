@@ -1,0 +1,146 @@
+package tiewright.standings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import tiewright.event.ClubId;
+import tiewright.event.TieScore;
+import tiewright.wording.NeedsWords;
+
+/** What each club needs, by hand. */
+class NeedsCasesTest {
+  private static final TableRules RULES = Rules.of("overall-difference");
+
+  /** One round left, A-B and C-D; two go through. A has 2 wins, B and C one each, D none. */
+  private static Pool lastRound() {
+    return Pool.of("A", "B", "C", "D")
+        .rubbers("A", "C", 3, 1)
+        .rubbers("B", "D", 3, 1)
+        .rubbers("A", "D", 3, 1)
+        .rubbers("C", "B", 3, 1)
+        .unfinished("A", "B")
+        .unfinished("C", "D");
+  }
+
+  private static NeedsReport needs(Pool pool, String club, int through) {
+    return Needs.of(pool.input(RULES), ClubId.of(club), OptionalInt.of(through)).orElseThrow();
+  }
+
+  @Test
+  void a_win_settles_it_and_after_a_loss_another_tie_matters() {
+    NeedsReport report = needs(lastRound(), "B", 2);
+    assertThat(report.places()).isEqualTo(new PlaceRange(1, 4));
+    assertThat(report.prospect()).contains(Prospect.OPEN);
+    assertThat(report.cases()).extracting(NeedsCase::results).extracting(own -> own.get(0).result()).containsExactly(Result.WON, Result.LOST);
+    NeedsCase lost = report.cases().get(1);
+    // After a loss B has one win. If C beats D, A has 3 and C 2, and B is out; if D wins, B, C and D are level on one.
+    assertThat(lost.helps()).extracting(Help::winner, Help::prospect).containsExactly(org.assertj.core.groups.Tuple.tuple(Optional.of(ClubId.of("C")), Prospect.OUT));
+  }
+
+  /** The same pool in words; C is through with a win unless A and B leave three clubs level on two. */
+  @Test
+  void the_cases_read_as_sentences() {
+    List<String> words = NeedsWords.withCodes().all(needs(lastRound(), "B", 2));
+    assertThat(words).hasSize(3);
+    assertThat(words.get(0)).isEqualTo("places 1-4, a lot may decide, through or not depends on the rest");
+    assertThat(words.get(1)).isEqualTo("if it beats A: places 1-3, a lot may decide, through or not depends on the rest; through if D beats C");
+    assertThat(words.get(2)).startsWith("if it loses to A: places 2-4, ").endsWith("; out if C beats D");
+  }
+
+  @Test
+  void a_club_that_cannot_be_caught_is_through_whatever_else_happens() {
+    Pool pool =
+        Pool.of("A", "B", "C", "D")
+            .rubbers("A", "C", 3, 1)
+            .rubbers("A", "D", 3, 1)
+            .rubbers("B", "D", 3, 1)
+            .rubbers("B", "C", 3, 1)
+            .unfinished("A", "B")
+            .unfinished("C", "D");
+    NeedsReport report = needs(pool, "A", 2);
+    assertThat(report.places()).isEqualTo(new PlaceRange(1, 2));
+    assertThat(report.prospect()).contains(Prospect.THROUGH);
+    assertThat(report.exact()).isTrue();
+    assertThat(needs(pool, "C", 2).prospect()).contains(Prospect.OUT);
+    assertThat(NeedsWords.withCodes().all(needs(pool, "A", 2)))
+        .containsExactly(
+            "places 1-2, through whatever else happens",
+            "if it beats B: place 1, through whatever else happens",
+            "if it loses to B: place 2, through whatever else happens");
+  }
+
+  @Test
+  void a_club_with_no_tie_left_hears_what_the_others_can_do() {
+    Pool pool = Pool.of("A", "B", "C").rubbers("A", "B", 3, 1).rubbers("C", "A", 3, 1).unfinished("B", "C");
+    NeedsReport report = needs(pool, "A", 1);
+    assertThat(report.cases()).hasSize(1);
+    assertThat(report.cases().get(0).results()).isEmpty();
+    assertThat(report.cases().get(0).helps()).extracting(Help::prospect).containsExactly(Prospect.OUT);
+    assertThat(NeedsWords.withCodes().statement(report.cases().get(0))).startsWith("no tie of its own left: places 1-").endsWith("; out if C beats B");
+  }
+
+  @Test
+  void a_lot_that_may_decide_is_foreseen() {
+    TieShape draw = Rules.shape(2, false, 1, 11);
+    Pool pool = Pool.of("A", "B").unfinished("A", "B");
+    NeedsReport report =
+        Needs.of(pool.input(Rules.of("rubbers-difference>lots", "2/1/0", draw)), ClubId.of("A"), OptionalInt.empty()).orElseThrow();
+    assertThat(report.mayNeedLot()).isTrue();
+    assertThat(report.prospect()).isEmpty();
+    assertThat(report.cases()).extracting(NeedsCase::mayNeedLot).containsExactly(false, true, false);
+    assertThat(NeedsWords.withCodes().all(report)).contains("if it draws with B: places 1-2, a lot may decide");
+  }
+
+  @Test
+  void a_club_without_a_row_has_no_needs() {
+    Pool pool = lastRound().withdrew("D", Treatment.ANNUL);
+    assertThat(Needs.of(pool.input(RULES), ClubId.of("D"), OptionalInt.empty())).isEmpty();
+    assertThat(Needs.of(pool.input(RULES), ClubId.of("C"), OptionalInt.empty()).orElseThrow().tiesLeft()).isEqualTo(1);
+  }
+
+  /** A bound may be wide but never wrong: it holds everything that going through all of it finds. */
+  @Test
+  void with_too_many_ties_left_the_answer_is_a_bound_that_holds_and_says_so() {
+    for (int round = 0; round < 60; round++) {
+      Random random = Seed.random(round);
+      TieShape shape = Rules.shape(3, false, 1, 11);
+      List<ClubId> clubs = RandomPools.clubs(4);
+      List<TieScore> ties = new RandomPools(random, shape).ties(clubs, 3);
+      TableInput input = TableInput.of(clubs, ties, Rules.of(Rules.NAMED.get(round % 4), "1/0/0", shape));
+      ClubId club = clubs.get(random.nextInt(4));
+      NeedsReport full = Needs.of(input, club, OptionalInt.of(2)).orElseThrow();
+      NeedsReport byResults = Needs.of(input, club, OptionalInt.of(2), 8).orElseThrow();
+      NeedsReport bound = Needs.of(input, club, OptionalInt.of(2), 0).orElseThrow();
+      assertThat(full.tooMany()).as(Seed.rerun(round)).isFalse();
+      assertThat(byResults.tooMany() && bound.tooMany()).as(Seed.rerun(round)).isTrue();
+      assertThat(byResults.cases()).as(Seed.rerun(round)).hasSameSizeAs(full.cases());
+      assertThat(bound.cases()).isEmpty();
+      assertThat(byResults.places().best()).as(Seed.rerun(round)).isBetween(bound.places().best(), full.places().best());
+      assertThat(byResults.places().worst()).as(Seed.rerun(round)).isBetween(full.places().worst(), bound.places().worst());
+      assertThat(NeedsWords.withCodes().overall(bound)).contains("3 ties are left, too many");
+    }
+  }
+
+  /** Rubbers of best of three: what is called certain holds in every table that random cards complete. */
+  @Test
+  void best_of_three_never_leaves_the_range() {
+    for (int round = 0; round < 100; round++) {
+      Random random = Seed.random(round);
+      TieShape shape = Rules.shape(3, false, 2, 5);
+      List<ClubId> clubs = RandomPools.clubs(4);
+      List<TieScore> ties = new RandomPools(random, shape).ties(clubs, 2);
+      TableRules rules = Rules.of(Rules.NAMED.get(round % 4), "1/0/0", shape);
+      ClubId club = clubs.get(random.nextInt(4));
+      NeedsReport report = Needs.of(TableInput.of(clubs, ties, rules), club, OptionalInt.empty()).orElseThrow();
+      for (int i = 0; i < 100; i++) {
+        List<TieScore> ended = new RandomPools(random, shape).complete(ties);
+        Row row = Standings.of(TableInput.of(clubs, ended, rules)).row(club).orElseThrow();
+        assertThat(row.place()).as(Seed.rerun(round)).isBetween(report.places().best(), report.places().worst());
+      }
+    }
+  }
+}
