@@ -84,6 +84,20 @@ class NeedsCasesTest {
   }
 
   @Test
+  void with_three_ties_left_only_all_won_and_all_lost_are_told() {
+    Pool pool = Pool.of("A", "B", "C", "D").unfinished("A", "B").unfinished("C", "A").unfinished("A", "D").rubbers("B", "C", 3, 1);
+    NeedsReport report = needs(pool, "A", 1);
+    assertThat(report.cases()).extracting(one -> one.results().stream().map(OwnResult::result).toList())
+        .containsExactly(
+            List.of(Result.WON, Result.WON, Result.WON), List.of(Result.LOST, Result.LOST, Result.LOST));
+    assertThat(report.cases()).extracting(NeedsCase::prospect).containsExactly(Optional.of(Prospect.THROUGH), Optional.of(Prospect.OUT));
+    assertThat(report.cases().get(0).places()).hasToString("1");
+    assertThat(report.cases().get(1).places()).hasToString("4");
+    assertThat(NeedsWords.withCodes().statement(report.cases().get(0)))
+        .isEqualTo("if it beats B, beats C and beats D: place 1, through whatever else happens");
+  }
+
+  @Test
   void a_lot_that_may_decide_is_foreseen() {
     TieShape draw = Rules.shape(2, false, 1, 11);
     Pool pool = Pool.of("A", "B").unfinished("A", "B");
