@@ -1,0 +1,2 @@
+package tiewright.conditions;
+public enum DeciderKind { NONE, ANY_TWO, ONE_FROM_EACH, SINGLES_TURNS }

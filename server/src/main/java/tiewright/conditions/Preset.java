@@ -1,0 +1,2 @@
+package tiewright.conditions;
+public enum Preset { CLUB_DAY, STRICT_ORDER, EVERYONE_PLAYS, TIMED }

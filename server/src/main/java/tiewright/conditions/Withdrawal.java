@@ -1,0 +1,2 @@
+package tiewright.conditions;
+public enum Withdrawal { ANNUL, KEEP, AWARD }

@@ -1,0 +1,41 @@
+package tiewright.event;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** When the sheets of an exchange must be in. */
+public final class Deadlines {
+  private Deadlines() {}
+
+  /**
+   * Sheets: the published start less the minutes of the conditions. Decider: the last card of the tie plus its minutes;
+   * empty until the tie is level, or has no start.
+   */
+  public static Optional<Instant> of(Event event, ExchangeId exchange) {
+    return event.tie(exchange.tie()).flatMap(tie ->
+        exchange.kind() == SheetKind.RUBBERS ? beforeStart(event, tie) : afterLevel(event, tie));
+  }
+
+  private static Optional<Instant> beforeStart(Event event, Tie tie) {
+    return tie.start().flatMap(start -> event.about().map(about ->
+        LocalDateTime.of(about.date(), start)
+            .atZone(about.zone())
+            .toInstant()
+            .minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES)));
+  }
+
+  private static Optional<Instant> afterLevel(Event event, Tie tie) {
+    if (!event.progress(tie).deciderNeeded()) {
+      return Optional.empty();
+    }
+    return tie.cards().entrySet().stream()
+        .filter(card -> !card.getKey().isDecider())
+        .flatMap(card -> card.getValue().entries().stream())
+        .map(Card.Entry::receivedAt)
+        .max(Comparator.naturalOrder())
+        .map(last -> last.plus(event.conditions().deciderMinutes(), ChronoUnit.MINUTES));
+  }
+}

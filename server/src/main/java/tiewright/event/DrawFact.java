@@ -1,0 +1,63 @@
+package tiewright.event;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Facts of the draw, the order of the ties and the slots of the knockout. */
+public sealed interface DrawFact extends Fact {
+
+  /**
+   * The pools were drawn in public; ties of an earlier draw are gone with it.
+   *
+   * @param spokenSeed the words spoken by the witness, from which anybody can replay the draw
+   * @param pools the clubs of each pool by draw number
+   */
+  record PoolsDrawn(String spokenSeed, String witness, SortedMap<String, List<ClubId>> pools) implements DrawFact {
+    public PoolsDrawn {
+      SortedMap<String, List<ClubId>> copy = new TreeMap<>();
+      pools.forEach((pool, clubs) -> copy.put(pool, List.copyOf(clubs)));
+      pools = java.util.Collections.unmodifiableSortedMap(copy);
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.POOLS_DRAWN;
+    }
+  }
+
+  /** The knockout was laid out; knockout ties of an earlier draw are gone with it. */
+  record KnockoutDrawn(String spokenSeed, String witness) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.KNOCKOUT_DRAWN;
+    }
+  }
+
+  /** A tie has its place in the event. Each side is a club or a source, never both. */
+  record TieArranged(TieId tie, Stage stage, Optional<String> pool, int round, Slot home, Slot away)
+      implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.TIE_ARRANGED;
+    }
+  }
+
+  /** The published start and court of a tie; empty = not fixed yet. */
+  record TieTimed(TieId tie, Optional<LocalTime> start, Optional<String> court) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.TIE_TIMED;
+    }
+  }
+
+  /** The club that takes a slot is known. */
+  record SlotFilled(TieId tie, Side side, ClubId club) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.SLOT_FILLED;
+    }
+  }
+}

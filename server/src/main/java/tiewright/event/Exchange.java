@@ -1,0 +1,102 @@
+package tiewright.event;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How far a blind exchange has come, side by side. It holds receipts, never names: those come with the opening.
+ *
+ * @param openedAt when both were opened
+ */
+public record Exchange(
+    ExchangeId id, SideOfExchange home, SideOfExchange away, Optional<Instant> openedAt, Optional<ExchangeFact.SheetsOpened> opened, List<Replacement> replacements) {
+
+  /**
+   * One club's side.
+   *
+   * @param sealed how often a sheet was sealed; the last one would count
+   * @param atDesk false while the sheet is kept on the captain's phone
+   */
+  public record SideOfExchange(
+      int sealed,
+      Optional<String> receipt,
+      Optional<Instant> firstSealedAt,
+      Optional<Instant> sealedAt,
+      boolean atDesk,
+      boolean openingAsked,
+      boolean told,
+      Optional<ExchangeFact.SideRuled> ruled) {
+
+    static final SideOfExchange NOTHING =
+        new SideOfExchange(
+            0, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, Optional.empty());
+
+    public boolean isIn() {
+      return receipt.isPresent();
+    }
+
+    SideOfExchange sealed(ExchangeFact.SheetSealed fact, Instant at) {
+      return new SideOfExchange(
+          sealed + 1, Optional.of(fact.receipt()), firstSealedAt.or(() -> Optional.of(at)), Optional.of(at),
+          !fact.keptOnPhone(), openingAsked, false, ruled);
+    }
+
+    SideOfExchange returned() {
+      return new SideOfExchange(
+          sealed, Optional.empty(), firstSealedAt, Optional.empty(), false, false, false, ruled);
+    }
+
+    SideOfExchange handedIn() {
+      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, true, openingAsked, told, ruled);
+    }
+
+    SideOfExchange asked() {
+      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, true, told, ruled);
+    }
+
+    SideOfExchange asTold() {
+      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, true, ruled);
+    }
+
+    SideOfExchange ruled(ExchangeFact.SideRuled fact) {
+      return new SideOfExchange(
+          sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, told, Optional.of(fact));
+    }
+  }
+
+  /** A change after the opening, through a named door. */
+  public record Replacement(ExchangeFact.PairReplaced fact, Instant at) {}
+
+  public Exchange {
+    replacements = List.copyOf(replacements);
+  }
+
+  static Exchange begun(ExchangeId id) {
+    return new Exchange(
+        id, SideOfExchange.NOTHING, SideOfExchange.NOTHING, Optional.empty(), Optional.empty(), List.of());
+  }
+
+  public SideOfExchange side(Side side) {
+    return side == Side.HOME ? home : away;
+  }
+
+  public boolean isOpened() {
+    return openedAt.isPresent();
+  }
+
+  Exchange with(Side side, SideOfExchange state) {
+    return new Exchange(
+        id, side == Side.HOME ? state : home, side == Side.AWAY ? state : away, openedAt, opened, replacements);
+  }
+
+  Exchange opened(ExchangeFact.SheetsOpened fact, Instant at) {
+    return new Exchange(id, home, away, Optional.of(at), Optional.of(fact), replacements);
+  }
+
+  Exchange replaced(Replacement replacement) {
+    java.util.ArrayList<Replacement> more = new java.util.ArrayList<>(replacements);
+    more.add(replacement);
+    return new Exchange(id, home, away, openedAt, opened, more);
+  }
+}

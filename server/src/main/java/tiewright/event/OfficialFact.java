@@ -1,0 +1,78 @@
+package tiewright.event;
+
+import java.util.List;
+import java.util.Optional;
+import tiewright.conditions.Withdrawal;
+
+/** Facts that an official signs. */
+public sealed interface OfficialFact extends Fact {
+
+  /** @param afterTie the last tie that the club played; empty = none counts as its last */
+  record ClubWithdrawn(ClubId club, Optional<TieId> afterTie, Withdrawal treatment, int ruling)
+      implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.CLUB_WITHDRAWN;
+    }
+  }
+
+  /** Lots parted clubs that nothing else could; first drawn ranks first. */
+  record LotDrawn(String pool, List<ClubId> order, String witness) implements OfficialFact {
+    public LotDrawn {
+      order = List.copyOf(order);
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.LOT_DRAWN;
+    }
+  }
+
+  /** A pool's table is final, by name. */
+  record TableSigned(String pool, List<ClubId> order, String by) implements OfficialFact {
+    public TableSigned {
+      order = List.copyOf(order);
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.TABLE_SIGNED;
+    }
+  }
+
+  /** The final standings of the event, champion first, by name. */
+  record EventSigned(List<ClubId> order, String by) implements OfficialFact {
+    public EventSigned {
+      order = List.copyOf(order);
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.EVENT_SIGNED;
+    }
+  }
+
+  /** @param about what it concerns, in the official's words */
+  record RulingGiven(int number, String about, String ruling, String reason, String by) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.RULING_GIVEN;
+    }
+  }
+
+  /**
+   * Something everybody must know, numbered.
+   *
+   * @param tie the tie it changes, if one
+   * @param before the old value, shown struck; empty when nothing was published before
+   * @param after the new value
+   */
+  record NoticePosted(
+      int number, String text, Optional<TieId> tie, Optional<String> before, Optional<String> after, String reason)
+      implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.NOTICE_POSTED;
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package tiewright.event;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import tiewright.scoring.Format;
+import tiewright.scoring.Score;
+
+/** What is kept beside the ledger because it must be erased on a date or is private to a club. A later one of the same subject replaces the earlier. */
+public sealed interface PrivateNote {
+
+  record PersonNamed(PlayerId player, String name, OptionalInt bornYear) implements PrivateNote {}
+
+  /** A captain's judgement: rallies won per 100 above an even game, and its doubt. */
+  record FormJudged(PlayerId player, OptionalDouble form, OptionalDouble sd) implements PrivateNote {}
+
+  /** A captain's judgement of a pair, and the wish about it. */
+  record ChemistryJudged(Pair pair, double extra, OptionalDouble sd, Optional<PairWish> wish) implements PrivateNote {}
+
+  enum PairWish {
+    TOGETHER,
+    APART
+  }
+
+  /** A captain's wish for one tie: these must play, these must rest. */
+  record TieWish(TieId tie, ClubId club, List<PlayerId> mustPlay, List<PlayerId> mustRest) implements PrivateNote {
+    public TieWish {
+      mustPlay = List.copyOf(mustPlay);
+      mustRest = List.copyOf(mustRest);
+    }
+  }
+
+  /** A sheet to be kept encrypted until the opening. */
+  record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {}
+
+  /** The kept ciphertext of a club's sheet is no longer needed. */
+  record SheetDropped(ExchangeId exchange, ClubId club) implements PrivateNote {}
+
+  /** An earlier game that feeds the ratings. Players are codes of the event or names unknown to it. */
+  record PastGame(
+      LocalDate date, String home1, String home2, String away1, String away2, Score score, Format format)
+      implements PrivateNote {}
+}

@@ -1,0 +1,120 @@
+package tiewright.event;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A tie: its place in the event, its times, the pairs once opened and the cards. Everything here is public.
+ *
+ * @param round 1 is the first round of its pool or of the knockout
+ * @param opened pairs of each rubber, empty until the sheets are opened; the decider's pairs join after their own opening
+ * @param calls the court each rubber was called to and when; a call of the whole tie stands under each of its rubbers
+ * @param cards what was entered, by rubber
+ */
+public record Tie(
+    TieId id,
+    Stage stage,
+    Optional<String> pool,
+    int round,
+    Slot home,
+    Slot away,
+    Optional<LocalTime> start,
+    Optional<String> court,
+    SortedMap<RubberNo, OpenedRubber> opened,
+    SortedMap<RubberNo, Call> calls,
+    SortedMap<RubberNo, Card> cards) {
+
+  /** The pairs that face each other; an empty side has no pair. */
+  public record OpenedRubber(Optional<Pair> home, Optional<Pair> away) {
+    public Optional<Pair> pair(Side side) {
+      return side == Side.HOME ? home : away;
+    }
+
+    OpenedRubber with(Side side, Optional<Pair> pair) {
+      return side == Side.HOME ? new OpenedRubber(pair, away) : new OpenedRubber(home, pair);
+    }
+  }
+
+  public record Call(String court, Instant at) {}
+
+  public Tie {
+    opened = frozen(opened);
+    calls = frozen(calls);
+    cards = frozen(cards);
+  }
+
+  static Tie arranged(DrawFact.TieArranged fact) {
+    return new Tie(
+        fact.tie(), fact.stage(), fact.pool(), fact.round(), fact.home(), fact.away(), Optional.empty(),
+        Optional.empty(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+  }
+
+  public Slot slot(Side side) {
+    return side == Side.HOME ? home : away;
+  }
+
+  public Optional<ClubId> club(Side side) {
+    return slot(side).club();
+  }
+
+  public boolean has(ClubId club) {
+    return sideOf(club).isPresent();
+  }
+
+  public Optional<Side> sideOf(ClubId club) {
+    if (home.club().filter(club::equals).isPresent()) {
+      return Optional.of(Side.HOME);
+    }
+    return away.club().filter(club::equals).isPresent() ? Optional.of(Side.AWAY) : Optional.empty();
+  }
+
+  /** Both clubs are known. */
+  public boolean isReady() {
+    return home.club().isPresent() && away.club().isPresent();
+  }
+
+  /** The sheets of the rubbers have been opened. */
+  public boolean isOpened() {
+    return opened.keySet().stream().anyMatch(rubber -> !rubber.isDecider());
+  }
+
+  public boolean isDeciderOpened() {
+    return opened.containsKey(RubberNo.DECIDER);
+  }
+
+  public Card card(RubberNo rubber) {
+    return cards.getOrDefault(rubber, Card.NONE);
+  }
+
+  Tie timed(Optional<LocalTime> newStart, Optional<String> newCourt) {
+    return new Tie(id, stage, pool, round, home, away, newStart, newCourt, opened, calls, cards);
+  }
+
+  Tie filled(Side side, ClubId club) {
+    Slot slot = slot(side).filledBy(club);
+    return new Tie(
+        id, stage, pool, round, side == Side.HOME ? slot : home, side == Side.AWAY ? slot : away, start, court, opened,
+        calls, cards);
+  }
+
+  Tie withOpened(SortedMap<RubberNo, OpenedRubber> pairs) {
+    return new Tie(id, stage, pool, round, home, away, start, court, pairs, calls, cards);
+  }
+
+  Tie withCalls(SortedMap<RubberNo, Call> newCalls) {
+    return new Tie(id, stage, pool, round, home, away, start, court, opened, newCalls, cards);
+  }
+
+  Tie withCard(RubberNo rubber, Card card) {
+    SortedMap<RubberNo, Card> copy = new TreeMap<>(cards);
+    copy.put(rubber, card);
+    return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, copy);
+  }
+
+  private static <V> SortedMap<RubberNo, V> frozen(SortedMap<RubberNo, V> map) {
+    return java.util.Collections.unmodifiableSortedMap(new TreeMap<>(map));
+  }
+}
