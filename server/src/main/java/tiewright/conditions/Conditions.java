@@ -1,9 +1,185 @@
 package tiewright.conditions;
-public record Conditions(Preset preset) {
-  public static Conditions of(Preset p) { return new Conditions(p); }
-  public int rubbers() { return 4; }
-  public DeciderKind decider() { return DeciderKind.ANY_TWO; }
-  public StopWhenDecided stopWhenDecided() { return StopWhenDecided.KNOCKOUT; }
-  public int sheetDeadlineMinutes() { return 15; }
-  public int deciderMinutes() { return 5; }
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import tiewright.scoring.Format;
+
+/**
+ * The conditions of play of an event: a value for every setting, all legal.
+ *
+ * @param base the preset they started from; only what differs from it needs to be written down
+ */
+public record Conditions(Preset base, Map<Setting, String> values) {
+  public Conditions {
+    EnumMap<Setting, String> copy = new EnumMap<>(values);
+    for (Setting setting : Setting.values()) {
+      String value = copy.computeIfAbsent(setting, presetOf(base));
+      if (!setting.domain().allows(value)) {
+        throw new IllegalArgumentException(setting.code() + " cannot be \"" + value + "\"");
+      }
+    }
+    values = Collections.unmodifiableMap(copy);
+  }
+
+  private static java.util.function.Function<Setting, String> presetOf(Preset base) {
+    return setting -> setting.of(base);
+  }
+
+  public static Conditions of(Preset preset) {
+    return new Conditions(preset, Map.of());
+  }
+
+  /** These conditions with one value changed; the value must be allowed, ask {@link #allows} first. */
+  public Conditions with(Setting setting, String value) {
+    EnumMap<Setting, String> changed = new EnumMap<>(values);
+    changed.put(setting, value);
+    return new Conditions(base, changed);
+  }
+
+  public static boolean allows(Setting setting, String value) {
+    return setting.domain().allows(value);
+  }
+
+  public String value(Setting setting) {
+    return values.get(setting);
+  }
+
+  /** The settings that differ from the preset, in printed order. */
+  public Map<Setting, String> differences() {
+    EnumMap<Setting, String> different = new EnumMap<>(Setting.class);
+    values.forEach((setting, value) -> {
+      if (!setting.of(base).equals(value)) {
+        different.put(setting, value);
+      }
+    });
+    return different;
+  }
+
+  /** Every value on a line of its own, for the ledger: {@code preset=Club day}, {@code rubbers=4}, … */
+  public String text() {
+    StringBuilder text = new StringBuilder("preset=").append(base.printed()).append('\n');
+    values.forEach((setting, value) -> text.append(setting.code()).append('=').append(value).append('\n'));
+    return text.toString();
+  }
+
+  /** Reads {@link #text()}; settings that it does not know of are those of its preset. */
+  public static Conditions ofText(String text) {
+    Preset base = Preset.CLUB_DAY;
+    EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
+    for (String line : text.split("\n")) {
+      int equals = line.indexOf('=');
+      String value = line.substring(equals + 1);
+      if (line.startsWith("preset=")) {
+        base = Preset.parse(value).orElseThrow();
+      } else {
+        Setting.parse(line.substring(0, equals)).ifPresent(setting -> values.put(setting, value));
+      }
+    }
+    return new Conditions(base, values);
+  }
+
+  public int rubbers() {
+    return number(Setting.RUBBERS);
+  }
+
+  public int maxRubbersPerPlayer() {
+    return number(Setting.MAX_RUBBERS_PER_PLAYER);
+  }
+
+  public Format scoring() {
+    return Format.parse(value(Setting.SCORING)).orElseThrow();
+  }
+
+  public int bestOf() {
+    return number(Setting.BEST_OF);
+  }
+
+  public TiePoints tiePoints() {
+    return TiePoints.parse(value(Setting.TIE_POINTS)).orElseThrow();
+  }
+
+  public OrderOfStrength orderOfStrength() {
+    return OrderOfStrength.parse(value(Setting.ORDER_OF_STRENGTH)).orElseThrow();
+  }
+
+  public Withdrawal withdrawal() {
+    return Withdrawal.parse(value(Setting.WITHDRAWAL)).orElseThrow();
+  }
+
+  public ShortSquad shortSquad() {
+    return ShortSquad.parse(value(Setting.SHORT_SQUAD)).orElseThrow();
+  }
+
+  public BothShort bothShort() {
+    return BothShort.parse(value(Setting.BOTH_SHORT)).orElseThrow();
+  }
+
+  public DeciderKind decider() {
+    return DeciderKind.parse(value(Setting.DECIDER)).orElseThrow();
+  }
+
+  public Format deciderScoring() {
+    return Format.parse(value(Setting.DECIDER_SCORING)).orElseThrow();
+  }
+
+  /** Minutes after the last card of a level tie by which both decider pairs must be named. */
+  public int deciderMinutes() {
+    return number(Setting.DECIDER_MINUTES);
+  }
+
+  /** Minutes before the published start by which sheets must be sealed. */
+  public int sheetDeadlineMinutes() {
+    return number(Setting.SHEET_DEADLINE_MINUTES);
+  }
+
+  public LateSheet lateSheet() {
+    return LateSheet.parse(value(Setting.LATE_SHEET)).orElseThrow();
+  }
+
+  public int graceMinutes() {
+    return number(Setting.GRACE_MINUTES);
+  }
+
+  public StopWhenDecided stopWhenDecided() {
+    return StopWhenDecided.parse(value(Setting.STOP_WHEN_DECIDED)).orElseThrow();
+  }
+
+  public RetirementScore retirementScore() {
+    return RetirementScore.parse(value(Setting.RETIREMENT_SCORE)).orElseThrow();
+  }
+
+  public Seeding seeding() {
+    return Seeding.parse(value(Setting.SEEDING)).orElseThrow();
+  }
+
+  public DrawSeparation drawSeparation() {
+    return DrawSeparation.parse(value(Setting.DRAW_SEPARATION)).orElseThrow();
+  }
+
+  /** One of the four named procedures or steps joined by {@code >}. */
+  public String levelTeams() {
+    return value(Setting.LEVEL_TEAMS);
+  }
+
+  public OvertimePoints overtimePoints() {
+    return OvertimePoints.parse(value(Setting.OVERTIME_POINTS)).orElseThrow();
+  }
+
+  public int restMinutes() {
+    return number(Setting.REST_MINUTES);
+  }
+
+  public ClockStarts clockStarts() {
+    return ClockStarts.parse(value(Setting.CLOCK_STARTS)).orElseThrow();
+  }
+
+  public int lateMinutes() {
+    return number(Setting.LATE_MINUTES);
+  }
+
+
+  private int number(Setting setting) {
+    return Integer.parseInt(value(setting));
+  }
 }
