@@ -1,0 +1,47 @@
+package tiewright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Which room may know which. */
+@AnalyzeClasses(packages = "tiewright", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+  @ArchTest
+  static final ArchRule scoring_knows_no_other_room =
+      noClasses().that().resideInAPackage("tiewright.scoring..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.conditions..", "tiewright.event..", "tiewright.standings..", "tiewright.draw..",
+              "tiewright.lineup..", "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
+
+  @ArchTest
+  static final ArchRule conditions_know_only_scoring =
+      noClasses().that().resideInAPackage("tiewright.conditions..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.event..", "tiewright.standings..", "tiewright.draw..", "tiewright.lineup..",
+              "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
+
+  @ArchTest
+  static final ArchRule the_event_knows_no_room_that_computes_from_it =
+      noClasses().that().resideInAPackage("tiewright.event..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.standings..", "tiewright.draw..", "tiewright.lineup..", "tiewright.wording..",
+              "tiewright.http..", "tiewright.cli..");
+
+  @ArchTest
+  static final ArchRule computing_rooms_know_no_database_server_or_words =
+      noClasses().that().resideInAnyPackage(
+              "tiewright.scoring..", "tiewright.conditions..", "tiewright.event..", "tiewright.standings..",
+              "tiewright.draw..", "tiewright.lineup..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "tiewright.wording..", "tiewright.http..",
+              "tiewright.cli..", "java.sql..");
+
+  @ArchTest
+  static final ArchRule only_the_lineup_knows_the_solver =
+      noClasses().that().resideOutsideOfPackage("tiewright.lineup..")
+          .should().dependOnClassesThat().resideInAPackage("org.optaplanner..");
+}
