@@ -1,0 +1,59 @@
+package tiewright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tiewright.event.ClubId;
+import tiewright.event.Codes;
+import tiewright.event.Event;
+import tiewright.standings.Needs;
+import tiewright.standings.NeedsReport;
+import tiewright.standings.PoolTables;
+import tiewright.wording.NeedsWords;
+
+@Command(name = "needs", description = "What the club needs in the ties left.", mixinStandardHelpOptions = true)
+final class NeedsCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER")
+  private Path folder = Path.of("");
+
+  @Option(names = "--club", required = true, paramLabel = "C")
+  private String club = "";
+
+  @Option(names = "--csv", description = "Print club,statement,places.")
+  private boolean csv;
+
+  @Override
+  public Integer call() {
+    Event event = Folders.sound(folder).event();
+    if (!Codes.isCode(club)) {
+      throw new BadInput("\"" + club + "\" is no club's code.");
+    }
+    ClubId id = ClubId.of(club);
+    String pool = event.pools().entrySet().stream()
+        .filter(each -> each.getValue().contains(id))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElseThrow(() -> new BadInput("No pool has the club " + club + "; the clubs are " + names(event) + "."));
+    NeedsReport report = Needs.of(PoolTables.input(event, pool), id, OptionalInt.empty())
+        .orElseThrow(() -> new BadInput("The club " + club + " has no row in the table: its results are annulled."));
+    NeedsWords words = NeedsWords.withCodes();
+    Printed printed = new Printed("club", "statement", "places");
+    printed.row(club, words.overall(report), report.places());
+    report.cases().forEach(one -> printed.row(club, words.statement(one), one.places()));
+    printed.to(spec.commandLine().getOut(), csv);
+    return 0;
+  }
+
+  private static String names(Event event) {
+    return String.join(", ", event.pools().values().stream().flatMap(List::stream).map(ClubId::code).toList());
+  }
+}

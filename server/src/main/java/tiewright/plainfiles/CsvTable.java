@@ -1,0 +1,96 @@
+package tiewright.plainfiles;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A CSV file read as text, with the faults of its form.
+ *
+ * @param header the first row
+ * @param rows every other row, by column
+ */
+public record CsvTable(String file, List<String> header, List<Row> rows, List<FolderFault> faults) {
+
+  /** A row and the line it begins on. */
+  public record Row(String file, long line, Map<String, String> cells, List<String> inOrder) {
+    public Optional<String> cell(String column) {
+      return Optional.ofNullable(cells.get(column)).filter(text -> !text.isEmpty());
+    }
+
+    public FolderFault fault(String column, String reason) {
+      return new FolderFault(file, line, column, reason);
+    }
+  }
+
+  /** Reads any CSV file; a byte order mark is accepted. */
+  public static CsvTable read(Path path) {
+    String file = path.getFileName().toString();
+    List<FolderFault> faults = new ArrayList<>();
+    List<String> header = new ArrayList<>();
+    List<Row> rows = new ArrayList<>();
+    Optional<String> text = text(path);
+    if (text.isEmpty()) {
+      faults.add(new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8"));
+      return new CsvTable(file, header, rows, faults);
+    }
+    try (Reader in = new StringReader(text.get()); CSVParser parser = CSVFormat.RFC4180.parse(in)) {
+      for (CSVRecord record : parser) {
+        // a blank line carries nothing
+        boolean blank = record.size() == 1 && record.get(0).isEmpty();
+        if (header.isEmpty()) {
+          record.forEach(name -> header.add(name.strip()));
+        } else if (!blank) {
+          rows.add(row(file, header, record, parser.getCurrentLineNumber(), faults));
+        }
+      }
+    } catch (IOException | UncheckedIOException broken) {
+      faults.add(new FolderFault(file, rows.size() + 2, "", "a quoted value never ends or is followed by stray text"));
+    }
+    if (header.isEmpty()) {
+      faults.add(new FolderFault(file, 1, "", "the header row is missing"));
+    }
+    return new CsvTable(file, List.copyOf(header), rows, faults);
+  }
+
+  private static Row row(String file, List<String> header, CSVRecord record, long line, List<FolderFault> faults) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    List<String> inOrder = new ArrayList<>();
+    for (int i = 0; i < record.size(); i++) {
+      inOrder.add(record.get(i).strip());
+      if (i < header.size()) {
+        cells.put(header.get(i), record.get(i).strip());
+      }
+    }
+    if (record.size() != header.size()) {
+      faults.add(new FolderFault(
+          file, line, "", "this row has " + record.size() + " values, the header has " + header.size() + " columns"));
+    }
+    return new Row(file, line, cells, inOrder);
+  }
+
+  private static Optional<String> text(Path path) {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
+      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    } catch (CharacterCodingException notUtf8) {
+      return Optional.empty();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}
