@@ -12,7 +12,8 @@ import tiewright.scoring.Format;
  */
 public record Conditions(Preset base, Map<Setting, String> values) {
   public Conditions {
-    EnumMap<Setting, String> copy = new EnumMap<>(values);
+    EnumMap<Setting, String> copy = new EnumMap<>(Setting.class);
+    copy.putAll(values);
     for (Setting setting : Setting.values()) {
       String value = copy.computeIfAbsent(setting, presetOf(base));
       if (!setting.domain().allows(value)) {
@@ -32,7 +33,8 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
   /** These conditions with one value changed; the value must be allowed, ask {@link #allows} first. */
   public Conditions with(Setting setting, String value) {
-    EnumMap<Setting, String> changed = new EnumMap<>(values);
+    EnumMap<Setting, String> changed = new EnumMap<>(Setting.class);
+    changed.putAll(values);
     changed.put(setting, value);
     return new Conditions(base, changed);
   }
