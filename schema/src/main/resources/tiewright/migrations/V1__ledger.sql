@@ -232,6 +232,7 @@ CREATE TABLE sheets_opened (
   home_secret VARCHAR(400),
   away VARCHAR(8000) NOT NULL,
   away_secret VARCHAR(400),
+  opened_at TIME,
   CONSTRAINT pk_sheets_opened PRIMARY KEY (seq),
   CONSTRAINT fk_sheets_opened FOREIGN KEY (seq) REFERENCES ledger (seq)
 );

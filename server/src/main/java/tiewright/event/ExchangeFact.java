@@ -1,5 +1,6 @@
 package tiewright.event;
 
+import java.time.LocalTime;
 import java.util.Optional;
 
 /** Facts of the blind exchange. None of them names anybody before the sheets are opened. */
@@ -55,10 +56,23 @@ public sealed interface ExchangeFact extends Fact {
    * Both sheets were opened at once.
    *
    * @param homeSecret the secret of the receipt, 64 lower-case hex digits; empty for a side that was ruled
+   * @param openedAt the time on the day, where it was not the moment of receipt: an event brought in with its files
    */
   record SheetsOpened(
-      ExchangeId exchange, Sheet home, Optional<String> homeSecret, Sheet away, Optional<String> awaySecret)
+      ExchangeId exchange,
+      Sheet home,
+      Optional<String> homeSecret,
+      Sheet away,
+      Optional<String> awaySecret,
+      Optional<LocalTime> openedAt)
       implements ExchangeFact {
+
+    /** Opened now. */
+    public SheetsOpened(
+        ExchangeId exchange, Sheet home, Optional<String> homeSecret, Sheet away, Optional<String> awaySecret) {
+      this(exchange, home, homeSecret, away, awaySecret, Optional.empty());
+    }
+
     @Override
     public FactKind kind() {
       return FactKind.SHEETS_OPENED;

@@ -204,7 +204,10 @@ final class Fold {
     side(fact, fact.club(), side -> side.sealed(fact, at));
   }
 
-  private void opened(ExchangeFact.SheetsOpened fact, Instant at) {
+  private void opened(ExchangeFact.SheetsOpened fact, Instant receivedAt) {
+    Instant at = fact.openedAt()
+        .flatMap(time -> about.map(day -> day.date().atTime(time).atZone(day.zone()).toInstant()))
+        .orElse(receivedAt);
     exchanges.put(fact.exchange(), exchange(fact.exchange()).opened(fact, at));
     change(fact.exchange().tie(), tie -> {
       SortedMap<RubberNo, Tie.OpenedRubber> pairs = new TreeMap<>(tie.opened());
