@@ -2,7 +2,10 @@ package tiewright.conditions;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import tiewright.scoring.Format;
 
 /**
@@ -23,7 +26,7 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     values = Collections.unmodifiableMap(copy);
   }
 
-  private static java.util.function.Function<Setting, String> presetOf(Preset base) {
+  private static Function<Setting, String> presetOf(Preset base) {
     return setting -> setting.of(base);
   }
 
@@ -41,6 +44,30 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
   public static boolean allows(Setting setting, String value) {
     return setting.domain().allows(value);
+  }
+
+  /** Why the value cannot be set, as a code with data; empty when it can. */
+  public static Optional<SettingFault> fault(Setting setting, String value) {
+    return allows(setting, value) ? Optional.empty() : Optional.of(SettingFault.of(setting, value));
+  }
+
+  /**
+   * Reads settings by their names as {@code conditions.csv} holds them, {@code preset} among them; without one the
+   * preset is Club day.
+   */
+  public static ConditionsReading read(Map<String, String> lines) {
+    return ConditionsReading.of(lines);
+  }
+
+  /** Whether play would stop for the heat before the caution is given: such conditions should not be frozen. */
+  public Optional<SettingFault> heatFault() {
+    String caution = value(Setting.HEAT_CAUTION_WBGT);
+    String stop = value(Setting.HEAT_STOP_WBGT);
+    return Double.parseDouble(stop) >= Double.parseDouble(caution)
+        ? Optional.empty()
+        : Optional.of(
+            new SettingFault(
+                SettingFault.Kind.STOP_BELOW_CAUTION, Setting.HEAT_STOP_WBGT.code(), stop, List.of(caution)));
   }
 
   public String value(Setting setting) {
@@ -147,6 +174,10 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     return StopWhenDecided.parse(value(Setting.STOP_WHEN_DECIDED)).orElseThrow();
   }
 
+  public WalkoverScore walkoverScore() {
+    return WalkoverScore.parse(value(Setting.WALKOVER_SCORE)).orElseThrow();
+  }
+
   public RetirementScore retirementScore() {
     return RetirementScore.parse(value(Setting.RETIREMENT_SCORE)).orElseThrow();
   }
@@ -180,6 +211,9 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     return number(Setting.LATE_MINUTES);
   }
 
+  public int medicalMinutes() {
+    return number(Setting.MEDICAL_MINUTES);
+  }
 
   private int number(Setting setting) {
     return Integer.parseInt(value(setting));

@@ -16,7 +16,7 @@ public enum Setting {
   ORDER_OF_STRENGTH(Heading.ORDER_OF_STRENGTH, new Domain.Choice(List.of("none", "rank-sum", "strongest-first")), "none", "rank-sum", "none", "none", true),
   CHALLENGE_TO_ORDER(Heading.CHALLENGE, new Domain.Choice(List.of("none", "before-play-to-referee")), "none", "before-play-to-referee", "none", "none", false),
   WRONG_ORDER_LATE(Heading.WRONG_ORDER, new Domain.Choice(List.of("fix-or-stands", "re-score-in-order", "forfeit-rubbers", "lose-tie")), "fix-or-stands", "forfeit-rubbers", "fix-or-stands", "fix-or-stands", false),
-  CHANGES_AFTER_OPENING(Heading.CHANGES, new Domain.Choice(List.of("injury-illness-no-show", "referee-and-doctor", "free-substitution", "none")), "injury-illness-no-show", "referee-and-doctor", "free-substitution", "injury-illness-no-show", true),
+  CHANGES_AFTER_OPENING(Heading.CHANGES, new Domain.Choice(List.of("injury-illness-no-show", "referee-and-doctor", "free-substitution", "none")), "injury-illness-no-show", "referee-and-doctor", "free-substitution", "injury-illness-no-show", false),
   SHORT_SQUAD(Heading.SHORT_SQUAD, new Domain.Choice(List.of("bottom-empty", "move-up")), "bottom-empty", "move-up", "bottom-empty", "bottom-empty", true),
   LEAST_PLAYERS(Heading.SHORT_SQUAD, new Domain.Whole(2, 24), "4", "6", "4", "4", false),
   BOTH_SHORT(Heading.BOTH_SHORT, new Domain.Choice(List.of("shrink-target", "double-default")), "shrink-target", "double-default", "shrink-target", "shrink-target", true),
@@ -49,7 +49,7 @@ public enum Setting {
   DRAW_SEPARATION(Heading.DRAW, new Domain.Choice(List.of("none", "town")), "town", "none", "town", "town", true),
   SEEDING(Heading.DRAW, new Domain.Choice(List.of("tennis", "halves")), "tennis", "halves", "tennis", "tennis", true),
   PENALTIES(Heading.PENALTIES, new Domain.Choice(List.of("none", "minor-fines")), "none", "minor-fines", "none", "none", false),
-  WHO_ACTS(Heading.WHO_ACTS, new Domain.Choice(List.of("captain-deputy", "captain-deputy-coach")), "captain-deputy", "captain-deputy-coach", "captain-deputy", "captain-deputy", true);
+  WHO_ACTS(Heading.WHO_ACTS, new Domain.Choice(List.of("captain-deputy", "captain-deputy-coach")), "captain-deputy", "captain-deputy-coach", "captain-deputy", "captain-deputy", false);
 
   private final Heading heading;
   private final Domain domain;
