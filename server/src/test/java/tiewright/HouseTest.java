@@ -15,30 +15,42 @@ class HouseTest {
       noClasses().that().resideInAPackage("tiewright.scoring..")
           .should().dependOnClassesThat().resideInAnyPackage(
               "tiewright.conditions..", "tiewright.event..", "tiewright.standings..", "tiewright.draw..",
-              "tiewright.lineup..", "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
+              "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..", "tiewright.wording..",
+              "tiewright.http..", "tiewright.cli..");
 
   @ArchTest
   static final ArchRule conditions_know_only_scoring =
       noClasses().that().resideInAPackage("tiewright.conditions..")
           .should().dependOnClassesThat().resideInAnyPackage(
-              "tiewright.event..", "tiewright.standings..", "tiewright.draw..", "tiewright.lineup..",
-              "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
+              "tiewright.event..", "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..",
+              "tiewright.setup..", "tiewright.lineup..", "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
 
   @ArchTest
   static final ArchRule the_event_knows_no_room_that_computes_from_it =
       noClasses().that().resideInAPackage("tiewright.event..")
           .should().dependOnClassesThat().resideInAnyPackage(
-              "tiewright.standings..", "tiewright.draw..", "tiewright.lineup..", "tiewright.wording..",
-              "tiewright.http..", "tiewright.cli..");
+              "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..",
+              "tiewright.lineup..", "tiewright.wording..", "tiewright.http..", "tiewright.cli..");
 
   @ArchTest
   static final ArchRule computing_rooms_know_no_database_server_or_words =
       noClasses().that().resideInAnyPackage(
               "tiewright.scoring..", "tiewright.conditions..", "tiewright.event..", "tiewright.standings..",
-              "tiewright.draw..", "tiewright.lineup..")
+              "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..")
           .should().dependOnClassesThat().resideInAnyPackage(
               "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "tiewright.wording..", "tiewright.http..",
               "tiewright.cli..", "java.sql..");
+
+  @ArchTest
+  static final ArchRule no_room_below_knows_the_desk_or_the_set_up =
+      noClasses().that().resideInAnyPackage("tiewright.standings..", "tiewright.draw..", "tiewright.sheet..")
+          .should().dependOnClassesThat().resideInAnyPackage("tiewright.desk..", "tiewright.setup..");
+
+  @ArchTest
+  static final ArchRule the_desk_does_not_know_the_set_up =
+      noClasses().that().resideInAPackage("tiewright.desk..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.setup..", "tiewright.lineup..", "tiewright.rating..");
 
   @ArchTest
   static final ArchRule only_the_lineup_knows_the_solver =

@@ -47,7 +47,7 @@ public record Card(List<Entry> entries) {
   }
 
   /** The entries since the last that was settled or taken back, that one included unless it took back. */
-  private List<Entry> inForce() {
+  public List<Entry> inForce() {
     List<Entry> kept = new ArrayList<>();
     for (Entry entry : entries) {
       if (entry.settles() || entry.takenBack()) {

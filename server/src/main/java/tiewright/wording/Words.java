@@ -18,6 +18,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.scoring.ScoreFault;
 
 /**
  * Makes sentences for one reader: the names that this reader may see, the hall's clock, one language.
@@ -73,6 +74,9 @@ public final class Words {
     }
     if (value instanceof Pair pair) {
       return said(pair.first()) + " and " + said(pair.second());
+    }
+    if (value instanceof ScoreFault fault) {
+      return ScoreWords.sentence(fault);
     }
     if (value instanceof Instant moment) {
       return CLOCK.format(LocalTime.ofInstant(moment, zone));

@@ -1,0 +1,47 @@
+package tiewright.desk;
+
+import java.util.List;
+import tiewright.event.Card;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.Fact;
+import tiewright.event.Refusal;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+
+/** What every change of an entered card has to keep to. */
+final class Changing {
+  private Changing() {}
+
+  /** An official, a reason, something entered that can be changed, and a third person where two entries differ. */
+  static Asked asked(Event event, Decision.Given given, Tie tie, RubberNo rubber, String reason) {
+    Card card = tie.card(rubber);
+    Asked asked = Asked.byOfficial(given)
+        .text("reason", reason, Asked.LONG)
+        .unless(
+            card.standing() != Card.Standing.EMPTY,
+            Refusal.of("desk.nothing-entered").with("tie", tie.id()).with("rubber", rubber).at("rubber"));
+    if (!Signed.namesARuling(event, reason)) {
+      asked.all(Signed.because(event, tie));
+    }
+    return asked.unless(!isOneOfTwo(card, given), Refusal.of("desk.third-person").with("name", given.by().name()));
+  }
+
+  /** One of two different sources that differ. Whoever entered both readings may put it right alone. */
+  private static boolean isOneOfTwo(Card card, Decision.Given given) {
+    if (card.standing() != Card.Standing.HELD) {
+      return false;
+    }
+    List<Card.Entry> entries = card.inForce();
+    boolean twoSources = entries.stream().anyMatch(entry -> !entry.by().isSameSourceAs(entries.get(0).by()));
+    return twoSources && entries.stream().anyMatch(entry -> entry.by().isSameSourceAs(given.by()));
+  }
+
+  static Decision.Outcome outcome(
+      Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
+    if (!Signed.namesARuling(event, reason)) {
+      asked.all(Signed.playedOn(event, given, facts));
+    }
+    return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();
+  }
+}

@@ -1,0 +1,26 @@
+package tiewright.desk;
+
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.PlayFact;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+
+/** An official says that the rubber was not played: its entries stay in the log and count no longer. */
+public record TakeBackCard(TieId tie, RubberNo rubber, String reason) implements Decision {
+  @Override
+  public Outcome decide(Event event, Given given) {
+    Optional<Tie> found = event.tie(tie);
+    if (found.isEmpty()) {
+      return Asked.noTie(tie);
+    }
+    Asked asked = Changing.asked(event, given, found.get(), rubber, reason);
+    return asked.isFine()
+        ? Changing.outcome(
+            event, given, asked, reason, List.of(new PlayFact.CardTakenBack(tie, rubber, reason.strip())))
+        : asked.refused();
+  }
+}

@@ -1,0 +1,19 @@
+package tiewright.desk;
+
+import java.util.List;
+import tiewright.event.Days;
+import tiewright.event.Decision;
+import tiewright.event.Refusal;
+import tiewright.wording.RefusalWords;
+
+/** Why the desk refuses, as codes; every one is also said in words, so that a sentence that lacks its data fails. */
+final class Why {
+  private Why() {}
+
+  static List<String> not(Days day, Decision decision) {
+    List<Refusal> reasons = day.refusals(decision);
+    RefusalWords words = RefusalWords.of(day.event(), day.directory());
+    reasons.forEach(words::sentence);
+    return reasons.stream().map(Refusal::code).toList();
+  }
+}
