@@ -1,0 +1,115 @@
+package tiewright.ledger;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
+final class DataFolder implements AutoCloseable {
+  static final String DATABASE = "tiewright.mv.db";
+  static final String KEY = "seal.key";
+  private static final String LOCK = "tiewright.lock";
+
+  private final Path path;
+  private final FileChannel lock;
+  private @Nullable FileChannel database;
+
+  private DataFolder(Path path, FileChannel lock) {
+    this.path = path;
+    this.lock = lock;
+  }
+
+  /** Makes the folder if it is not there, and takes it for this process. */
+  static DataFolder take(Path folder) {
+    Path path = folder.toAbsolutePath().normalize();
+    if (path.toString().contains(";")) {
+      throw new LedgerException("The folder " + path + " has a semicolon in its name. Choose another name.");
+    }
+    try {
+      make(path);
+      FileChannel lock =
+          FileChannel.open(path.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      if (!isTaken(lock)) {
+        return new DataFolder(path, lock);
+      }
+      lock.close();
+    } catch (IOException e) {
+      throw new LedgerException("The folder " + path + " cannot be used: " + e.getMessage() + ".", e);
+    }
+    throw new LedgerException(
+        "The folder " + path + " is already open in another Tiewright. Stop that one first, or choose another folder.");
+  }
+
+  Path path() {
+    return path;
+  }
+
+  Path key() {
+    return path.resolve(KEY);
+  }
+
+  /** Where H2 looks for the database. */
+  String url() {
+    return "jdbc:h2:file:" + path.resolve("tiewright");
+  }
+
+  /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
+  void databaseIsThere() {
+    try {
+      ownerOnly(path.resolve(DATABASE));
+      // Never closed before the database: closing any channel of a file gives up the locks that this process has on it.
+      database = FileChannel.open(path.resolve(DATABASE), StandardOpenOption.WRITE);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Returns when what was written to the database has reached the disk, as far as the disk tells the truth. */
+  void force() throws IOException {
+    Optional.ofNullable(database).orElseThrow().force(false);
+  }
+
+  @Override
+  public void close() {
+    try (lock) {
+      if (database != null) {
+        database.close();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static void ownerOnly(Path file) throws IOException {
+    PosixFileAttributeView view =
+        Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+    if (view != null) {
+      view.setPermissions(PosixFilePermissions.fromString(Files.isDirectory(file) ? "rwx------" : "rw-------"));
+    }
+  }
+
+  private static void make(Path path) throws IOException {
+    if (!Files.isDirectory(path)) {
+      Files.createDirectories(path);
+      ownerOnly(path);
+    }
+  }
+
+  /** Whether another process, or this one, holds the lock; takes it if not. */
+  private static boolean isTaken(FileChannel lock) throws IOException {
+    try {
+      return lock.tryLock() == null;
+    } catch (OverlappingFileLockException inThisProcess) {
+      return true;
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package tiewright.ledger;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.HexFormat;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.jooq.DSLContext;
+import org.jooq.Table;
+import org.jooq.impl.DSL;
+import tiewright.schema.DefaultSchema;
+
+/**
+ * What only the owner of the database may do: bring its tables up to date, make the service's own user, copy everything.
+ * The one place with SQL in words, for users and settings differ from database to database.
+ */
+final class Owner {
+  private static final String NAME = "OWNER";
+  private static final String SERVICE = "SERVICE";
+  private static final String PRIVATE = "private_";
+
+  /** H2 shall write no trace of statements, for they may hold names, and leave closing to the ledger. */
+  private static final String SETTINGS = ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
+
+  private final DataFolder folder;
+
+  Owner(DataFolder folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Brings the database up to date and returns the service's connection. Its user may SELECT and INSERT, and change
+   * nothing but what is private; its password is random, lives in memory only and is new each time.
+   */
+  Connection open() {
+    try (Connection owner = connection()) {
+      migrate();
+      // H2 answers a commit before it is written unless told to write at once.
+      run(owner, "SET WRITE_DELAY 0");
+      String password = password();
+      run(owner, "CREATE USER IF NOT EXISTS " + SERVICE + " PASSWORD '" + password + "'");
+      run(owner, "ALTER USER " + SERVICE + " SET PASSWORD '" + password + "'");
+      grant(Jooq.on(owner));
+      return DriverManager.getConnection(folder.url(), SERVICE, password);
+    } catch (SQLException e) {
+      throw new LedgerException("The database in " + folder.path() + " cannot be opened: " + e.getMessage(), e);
+    }
+  }
+
+  /** Copies the database as it stands into a zip file. */
+  void copyTo(Path zip) throws SQLException {
+    try (Connection owner = connection()) {
+      run(owner, "BACKUP TO '" + zip.toString().replace("'", "''") + "'");
+    }
+  }
+
+  private Connection connection() throws SQLException {
+    return DriverManager.getConnection(folder.url() + SETTINGS, NAME, "");
+  }
+
+  private void migrate() {
+    try {
+      Flyway.configure()
+          .dataSource(folder.url() + SETTINGS, NAME, "")
+          .locations("classpath:tiewright/migrations")
+          .ignoreMigrationPatterns(new String[0])
+          .load()
+          .migrate();
+    } catch (FlywayException e) {
+      throw new LedgerException(
+          "The database in " + folder.path() + " was not written by this version of Tiewright."
+              + " Start the version that wrote it, or choose another folder.",
+          e);
+    }
+  }
+
+  private static void grant(DSLContext jooq) {
+    for (Table<?> table : DefaultSchema.DEFAULT_SCHEMA.getTables()) {
+      jooq.grant(DSL.privilege("SELECT"), DSL.privilege("INSERT")).on(table).to(DSL.user(SERVICE)).execute();
+      if (table.getName().startsWith(PRIVATE)) {
+        jooq.grant(DSL.privilege("UPDATE"), DSL.privilege("DELETE")).on(table).to(DSL.user(SERVICE)).execute();
+      }
+    }
+  }
+
+  private static String password() {
+    byte[] random = new byte[32];
+    new SecureRandom().nextBytes(random);
+    return HexFormat.of().formatHex(random);
+  }
+
+  private static void run(Connection owner, String sql) throws SQLException {
+    try (var statement = owner.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+}

@@ -1,0 +1,170 @@
+package tiewright.ledger;
+
+import static tiewright.schema.Tables.PRIVATE_CHEMISTRY;
+import static tiewright.schema.Tables.PRIVATE_FORM;
+import static tiewright.schema.Tables.PRIVATE_PAST_GAME;
+import static tiewright.schema.Tables.PRIVATE_PERSON;
+import static tiewright.schema.Tables.PRIVATE_TIE_WISH;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import tiewright.event.ClubId;
+import tiewright.event.Directory.Person;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.ChemistryJudged;
+import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.PairWish;
+import tiewright.event.PrivateNote.PastGame;
+import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.TieId;
+import tiewright.scoring.Format;
+import tiewright.scoring.Score;
+
+/** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */
+final class PrivateTables {
+  private PrivateTables() {}
+
+  static void put(DSLContext jooq, PersonNamed note) {
+    jooq.deleteFrom(PRIVATE_PERSON).where(PRIVATE_PERSON.PLAYER.eq(note.player().code())).execute();
+    jooq.insertInto(PRIVATE_PERSON)
+        .set(PRIVATE_PERSON.PLAYER, note.player().code())
+        .set(PRIVATE_PERSON.NAME, note.name())
+        .set(PRIVATE_PERSON.BORN_YEAR, note.bornYear().isPresent() ? note.bornYear().getAsInt() : null)
+        .execute();
+  }
+
+  static void put(DSLContext jooq, FormJudged note) {
+    jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(note.player().code())).execute();
+    if (note.form().isPresent() || note.sd().isPresent()) {
+      jooq.insertInto(PRIVATE_FORM)
+          .set(PRIVATE_FORM.PLAYER, note.player().code())
+          .set(PRIVATE_FORM.FORM, orNull(note.form()))
+          .set(PRIVATE_FORM.SD, orNull(note.sd()))
+          .execute();
+    }
+  }
+
+  static void put(DSLContext jooq, ChemistryJudged note) {
+    jooq.deleteFrom(PRIVATE_CHEMISTRY)
+        .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(note.pair().first().code()))
+        .and(PRIVATE_CHEMISTRY.PLAYER_2.eq(note.pair().second().code()))
+        .execute();
+    if (note.extra() != 0 || note.sd().isPresent() || note.wish().isPresent()) {
+      jooq.insertInto(PRIVATE_CHEMISTRY)
+          .set(PRIVATE_CHEMISTRY.PLAYER_1, note.pair().first().code())
+          .set(PRIVATE_CHEMISTRY.PLAYER_2, note.pair().second().code())
+          .set(PRIVATE_CHEMISTRY.EXTRA, note.extra())
+          .set(PRIVATE_CHEMISTRY.SD, orNull(note.sd()))
+          .set(PRIVATE_CHEMISTRY.WISH, note.wish().map(wish -> wish.name().toLowerCase(Locale.ROOT)).orElse(null))
+          .execute();
+    }
+  }
+
+  static void put(DSLContext jooq, TieWish note) {
+    jooq.deleteFrom(PRIVATE_TIE_WISH)
+        .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
+        .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
+        .execute();
+    if (!note.mustPlay().isEmpty() || !note.mustRest().isEmpty()) {
+      jooq.insertInto(PRIVATE_TIE_WISH)
+          .set(PRIVATE_TIE_WISH.TIE, note.tie().code())
+          .set(PRIVATE_TIE_WISH.CLUB, note.club().code())
+          .set(PRIVATE_TIE_WISH.MUST_PLAY, Texts.players(note.mustPlay()))
+          .set(PRIVATE_TIE_WISH.MUST_REST, Texts.players(note.mustRest()))
+          .execute();
+    }
+  }
+
+  /** Past games have no subject: each one counts, also when two are alike. */
+  static void put(DSLContext jooq, PastGame note) {
+    int last =
+        jooq.select(DSL.max(PRIVATE_PAST_GAME.NUMBER))
+            .from(PRIVATE_PAST_GAME)
+            .fetchOptional(DSL.max(PRIVATE_PAST_GAME.NUMBER))
+            .orElse(0);
+    jooq.insertInto(PRIVATE_PAST_GAME)
+        .set(PRIVATE_PAST_GAME.NUMBER, last + 1)
+        .set(PRIVATE_PAST_GAME.PLAYED_ON, note.date())
+        .set(PRIVATE_PAST_GAME.HOME_1, note.home1())
+        .set(PRIVATE_PAST_GAME.HOME_2, note.home2())
+        .set(PRIVATE_PAST_GAME.AWAY_1, note.away1())
+        .set(PRIVATE_PAST_GAME.AWAY_2, note.away2())
+        .set(PRIVATE_PAST_GAME.HOME, note.score().home())
+        .set(PRIVATE_PAST_GAME.AWAY, note.score().away())
+        .set(PRIVATE_PAST_GAME.FORMAT, note.format().code())
+        .execute();
+  }
+
+  /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
+  static void forget(DSLContext jooq, PlayerId player) {
+    jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(player.code())).execute();
+    jooq.deleteFrom(PRIVATE_CHEMISTRY)
+        .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(player.code()))
+        .or(PRIVATE_CHEMISTRY.PLAYER_2.eq(player.code()))
+        .execute();
+  }
+
+  static Map<PlayerId, Person> people(DSLContext jooq) {
+    Map<PlayerId, Person> people = new TreeMap<>();
+    jooq.selectFrom(PRIVATE_PERSON).forEach(row ->
+        people.put(PlayerId.of(row.getPlayer()), new Person(row.getName(), optional(row.getBornYear()))));
+    return people;
+  }
+
+  static ClubNotes of(DSLContext jooq, ClubId club, Collection<PlayerId> squad) {
+    List<String> codes = squad.stream().map(PlayerId::code).toList();
+    Map<PlayerId, FormJudged> forms = new HashMap<>();
+    jooq.selectFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.in(codes)).forEach(row -> {
+      PlayerId player = PlayerId.of(row.getPlayer());
+      forms.put(player, new FormJudged(player, optional(row.getForm()), optional(row.getSd())));
+    });
+    Map<Pair, ChemistryJudged> chemistry = new HashMap<>();
+    jooq.selectFrom(PRIVATE_CHEMISTRY)
+        .where(PRIVATE_CHEMISTRY.PLAYER_1.in(codes))
+        .and(PRIVATE_CHEMISTRY.PLAYER_2.in(codes))
+        .forEach(row -> {
+          Pair pair = Pair.of(row.getPlayer_1(), row.getPlayer_2());
+          Optional<PairWish> wish =
+              Optional.ofNullable(row.getWish()).map(code -> PairWish.valueOf(code.toUpperCase(Locale.ROOT)));
+          chemistry.put(pair, new ChemistryJudged(pair, row.getExtra(), optional(row.getSd()), wish));
+        });
+    Map<TieId, TieWish> wishes = new HashMap<>();
+    jooq.selectFrom(PRIVATE_TIE_WISH).where(PRIVATE_TIE_WISH.CLUB.eq(club.code())).forEach(row -> {
+      TieId tie = TieId.of(row.getTie());
+      wishes.put(tie, new TieWish(tie, club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest())));
+    });
+    return new ClubNotes(forms, chemistry, wishes);
+  }
+
+  static List<PastGame> pastGames(DSLContext jooq) {
+    return jooq.selectFrom(PRIVATE_PAST_GAME)
+        .orderBy(PRIVATE_PAST_GAME.NUMBER)
+        .fetch(row -> new PastGame(
+            row.getPlayedOn(), row.getHome_1(), row.getHome_2(), row.getAway_1(), row.getAway_2(),
+            Score.of(row.getHome(), row.getAway()), Format.parse(row.getFormat()).orElseThrow()));
+  }
+
+  private static @Nullable Double orNull(OptionalDouble value) {
+    return value.isPresent() ? value.getAsDouble() : null;
+  }
+
+  private static OptionalDouble optional(@Nullable Double value) {
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  private static OptionalInt optional(@Nullable Integer value) {
+    return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+  }
+}

@@ -1,0 +1,167 @@
+package tiewright.ledger;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jooq.DSLContext;
+import tiewright.event.ClubId;
+import tiewright.event.Decision.Sealed;
+import tiewright.event.Decision.SealedRef;
+import tiewright.event.Directory;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.PrivateNote.PastGame;
+import tiewright.event.Recorded;
+
+/** The open database: reads it, and writes what belongs together in one transaction. For one thread only. */
+final class Store implements AutoCloseable {
+  private final DataFolder folder;
+  private final Connection connection;
+  private final DSLContext jooq;
+  private final SealedSheets sheets;
+  private boolean isDoubtful;
+
+  /** One answer to one request: all of it is written, or nothing. */
+  record Entry(String key, long before, List<Recorded> facts, List<PrivateNote> notes, Set<PlayerId> left) {}
+
+  private Store(DataFolder folder, Connection connection, Seal seal) {
+    this.folder = folder;
+    this.connection = connection;
+    this.jooq = Jooq.on(connection);
+    this.sheets = new SealedSheets(seal);
+  }
+
+  static Store open(Path path) {
+    DataFolder folder = DataFolder.take(path);
+    try {
+      Seal seal = Seal.withKeyIn(folder.key());
+      Connection connection = new Owner(folder).open();
+      folder.databaseIsThere();
+      return new Store(folder, connection, seal);
+    } catch (RuntimeException e) {
+      folder.close();
+      throw e;
+    }
+  }
+
+  DataFolder folder() {
+    return folder;
+  }
+
+  DSLContext jooq() {
+    return jooq;
+  }
+
+  List<Recorded> facts() {
+    return FactTables.read(jooq);
+  }
+
+  Directory directory() {
+    return new Directory(PrivateTables.people(jooq));
+  }
+
+  Optional<long[]> answered(String key) {
+    return FactTables.answered(jooq, key);
+  }
+
+  SealedSheets.Opened open(Collection<SealedRef> wanted) {
+    return sheets.open(jooq, wanted);
+  }
+
+  List<SealedRef> unreadable() {
+    return sheets.unreadable(jooq);
+  }
+
+  ClubNotes notesOf(ClubId club, Collection<PlayerId> squad) {
+    return PrivateTables.of(jooq, club, squad);
+  }
+
+  List<PastGame> pastGames() {
+    return PrivateTables.pastGames(jooq);
+  }
+
+  /** Returns when the entry is on the disk. */
+  void write(Entry entry) {
+    durably(inside -> {
+      FactTables.append(inside, entry.key(), entry.before(), entry.facts());
+      entry.left().forEach(player -> PrivateTables.forget(inside, player));
+      entry.notes().forEach(note -> put(inside, note));
+    });
+  }
+
+  void write(PrivateNote note) {
+    durably(inside -> put(inside, note));
+  }
+
+  void copyTo(Path zip) {
+    try {
+      new Owner(folder).copyTo(zip);
+    } catch (SQLException e) {
+      throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try (folder) {
+      connection.close();
+    } catch (SQLException e) {
+      throw new LedgerException("The database in " + folder.path() + " did not close: " + e.getMessage(), e);
+    }
+  }
+
+  /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
+  private void durably(java.util.function.Consumer<DSLContext> work) {
+    if (isDoubtful) {
+      throw doubtful(null);
+    }
+    try {
+      connection.setAutoCommit(false);
+      try {
+        work.accept(jooq);
+      } catch (RuntimeException e) {
+        connection.rollback();
+        throw e;
+      }
+      isDoubtful = true;
+      connection.commit();
+      folder.force();
+      isDoubtful = false;
+    } catch (SQLException | IOException e) {
+      isDoubtful = true;
+      throw doubtful(e);
+    }
+  }
+
+  private LedgerException doubtful(@org.jspecify.annotations.Nullable Exception cause) {
+    return new LedgerException(
+        "The database in " + folder.path() + " could not be written. Look whether the disk is full, then start Tiewright"
+            + " again: it shows what was kept.",
+        cause);
+  }
+
+  private void put(DSLContext inside, PrivateNote note) {
+    if (note instanceof PrivateNote.SheetKept kept) {
+      sheets.keep(inside, new SealedRef(kept.exchange(), kept.club()), new Sealed(kept.sheet(), kept.secret()));
+    } else if (note instanceof PrivateNote.SheetDropped dropped) {
+      sheets.drop(inside, new SealedRef(dropped.exchange(), dropped.club()));
+    } else if (note instanceof PrivateNote.PersonNamed named) {
+      PrivateTables.put(inside, named);
+    } else if (note instanceof PrivateNote.FormJudged form) {
+      PrivateTables.put(inside, form);
+    } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {
+      PrivateTables.put(inside, chemistry);
+    } else if (note instanceof PrivateNote.TieWish wish) {
+      PrivateTables.put(inside, wish);
+    } else if (note instanceof PrivateNote.PastGame game) {
+      PrivateTables.put(inside, game);
+    } else {
+      throw new IllegalStateException("no table keeps a " + note.getClass().getSimpleName());
+    }
+  }
+}
