@@ -34,6 +34,11 @@ public final class Receipt {
     return text.matches("[0-9a-f]{64}");
   }
 
+  /** Whether a text has the shape of a receipt. */
+  public static boolean isReceipt(String text) {
+    return text.matches("[0-9a-f]{64}");
+  }
+
   private static MessageDigest sha256() {
     try {
       return MessageDigest.getInstance("SHA-256");

@@ -37,13 +37,8 @@ public record SheetCount(long legal, long all) {
       this.ranks = ranks;
       this.order = conditions.orderOfStrength();
       this.most = conditions.maxRubbersPerPlayer();
-      this.pairs = ranks.size() < 2 ? 0 : Math.min(conditions.rubbers(), fullest(ranks.size(), most));
+      this.pairs = StrengthOrder.fullest(ranks.size(), most, conditions.rubbers());
       this.named = new int[ranks.size()];
-    }
-
-    /** Pairs that can be named when each of n players may stand in at most so many of them. */
-    private static int fullest(int players, int most) {
-      return players * most / 2;
     }
 
     SheetCount count() {
@@ -54,7 +49,7 @@ public record SheetCount(long legal, long all) {
     private void fill(int rubber) {
       if (rubber == pairs) {
         all++;
-        legal += obeys() ? 1 : 0;
+        legal += StrengthOrder.isKept(order, sums) ? 1 : 0;
         return;
       }
       for (int one = 0; one < named.length; one++) {
@@ -73,23 +68,6 @@ public record SheetCount(long legal, long all) {
     private void name(int one, int other, int times) {
       named[one] += times;
       named[other] += times;
-    }
-
-    private boolean obeys() {
-      return switch (order) {
-        case NONE -> true;
-        case RANK_SUM -> isSorted();
-        case STRONGEST_FIRST -> sums.stream().allMatch(sum -> sums.get(0) <= sum);
-      };
-    }
-
-    private boolean isSorted() {
-      for (int i = 1; i < sums.size(); i++) {
-        if (sums.get(i) < sums.get(i - 1)) {
-          return false;
-        }
-      }
-      return true;
     }
   }
 }
