@@ -233,7 +233,16 @@ public final class Days {
     }
     Decision.Accepted accepted = (Decision.Accepted) outcome;
     notes.addAll(accepted.notes());
+    accepted.notes().forEach(this::keep);
     return fact(accepted.facts().toArray(Fact[]::new));
+  }
+
+  private void keep(PrivateNote note) {
+    if (note instanceof PrivateNote.SheetKept kept) {
+      sealed.put(new Decision.SealedRef(kept.exchange(), kept.club()), new Decision.Sealed(kept.sheet(), kept.secret()));
+    } else if (note instanceof PrivateNote.SheetDropped dropped) {
+      sealed.remove(new Decision.SealedRef(dropped.exchange(), dropped.club()));
+    }
   }
 
   /** Why the decision is refused; empty when it would be accepted. */
