@@ -75,7 +75,7 @@ final class Fold {
     }
     seq = recorded.seq();
     Fact fact = recorded.fact();
-    reach = reached(fact);
+    reach = reached(fact, recorded.receivedAt());
     switch (fact.kind()) {
       case EVENT_DESCRIBED -> about = Optional.of((SetUpFact.EventDescribed) fact);
       case CONDITIONS_PUBLISHED -> conditions((SetUpFact.ConditionsPublished) fact);
@@ -117,15 +117,15 @@ final class Fold {
   }
 
   /** Worked out before the fact is applied: only a first sheet of a side may be noticed by others. */
-  private Reach reached(Fact fact) {
+  private Reach reached(Fact fact, Instant at) {
     return switch (fact.kind()) {
       case LINK_ISSUED, LINK_REVOKED, CHECKED_IN -> reach.toOfficials(seq);
       case CONDITIONS_READ -> reach.toOfficials(seq).toClub(((SetUpFact.ConditionsRead) fact).club(), seq);
       case CLUB_TOLD -> reach.toClub(((ExchangeFact.ClubTold) fact).club(), seq);
       case SHEET_SEALED -> isReplacement((ExchangeFact.SheetSealed) fact)
           ? reach.toClub(((ExchangeFact.SheetSealed) fact).club(), seq)
-          : reach.toEverybody(seq);
-      default -> reach.toEverybody(seq);
+          : reach.toEverybody(seq, at);
+      default -> reach.toEverybody(seq, at);
     };
   }
 

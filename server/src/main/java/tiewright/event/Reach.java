@@ -1,8 +1,10 @@
 package tiewright.event;
 
+import java.time.Instant;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How far the ledger reaches for whom. A captain who replaces a sealed sheet adds a fact that nobody else may notice, not
@@ -10,28 +12,30 @@ import java.util.Map;
  *
  * @param everybody the last fact that everybody may notice
  * @param count how many such facts there are: the version that pages show
+ * @param heardAt when the last of them was received
  * @param officials the last fact that only officials may notice
  * @param clubs the last fact that only a club's own links may notice
  */
-public record Reach(long everybody, int count, long officials, Map<ClubId, Long> clubs) {
-  static final Reach NOTHING = new Reach(0, 0, 0, Map.of());
+public record Reach(
+    long everybody, int count, Optional<Instant> heardAt, long officials, Map<ClubId, Long> clubs) {
+  static final Reach NOTHING = new Reach(0, 0, Optional.empty(), 0, Map.of());
 
   public Reach {
     clubs = Collections.unmodifiableMap(new LinkedHashMap<>(clubs));
   }
 
-  Reach toEverybody(long seq) {
-    return new Reach(seq, count + 1, officials, clubs);
+  Reach toEverybody(long seq, Instant at) {
+    return new Reach(seq, count + 1, Optional.of(at), officials, clubs);
   }
 
   Reach toOfficials(long seq) {
-    return new Reach(everybody, count, seq, clubs);
+    return new Reach(everybody, count, heardAt, seq, clubs);
   }
 
   Reach toClub(ClubId club, long seq) {
     Map<ClubId, Long> more = new LinkedHashMap<>(clubs);
     more.put(club, seq);
-    return new Reach(everybody, count, officials, more);
+    return new Reach(everybody, count, heardAt, officials, more);
   }
 
   /** The last fact this viewer may notice. */

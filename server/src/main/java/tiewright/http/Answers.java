@@ -1,0 +1,102 @@
+package tiewright.http;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.conditions.DeciderKind;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.ExchangeId;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.event.VisibleEvent;
+import tiewright.ledger.Ledger;
+import tiewright.sheet.Choices;
+import tiewright.standings.Needs;
+import tiewright.standings.PoolTables;
+import tiewright.standings.Standings;
+import tiewright.standings.Table;
+import tiewright.wording.NeedsWords;
+import tiewright.wording.Words;
+
+/**
+ * What the computing rooms answer one viewer: the one place of this room that holds a whole event. Each answer is for
+ * everybody, or checks for whom it is.
+ */
+final class Answers {
+  private final Event event;
+  private final VisibleEvent visible;
+  private final Ledger ledger;
+
+  Answers(Event event, VisibleEvent visible, Ledger ledger) {
+    this.event = event;
+    this.visible = visible;
+    this.ledger = ledger;
+  }
+
+  /** When somebody at the desk last entered anything that everybody may see. */
+  Optional<Instant> lastFromDesk() {
+    return event.reach().heardAt();
+  }
+
+  /** The table of a pool as it stands. */
+  Table table(String pool) {
+    return Standings.of(PoolTables.input(event, pool));
+  }
+
+  /** A level tie is parted by a decider under these conditions. */
+  boolean hasDecider() {
+    return event.conditions().decider() != DeciderKind.NONE && event.conditions().rubbers() % 2 == 0;
+  }
+
+  /** What happens to a sheet that is not in at the deadline, as the conditions say. */
+  String lateRule() {
+    return new Words(visible::name, visible::clubName, visible.zone()).sentence(
+        "page.late-" + event.conditions().lateSheet().code(), Map.of("grace", event.conditions().graceMinutes()));
+  }
+
+  /** The players that the own club may name, rubber by rubber. */
+  Choices choices(ExchangeId exchange, ClubId club, Map<RubberNo, List<PlayerId>> soFar) {
+    mustBeOwn(club);
+    return Choices.of(event, exchange, club, soFar);
+  }
+
+  /** What each club of a pool still needs, in sentences for everybody. */
+  List<String> needs(String pool) {
+    NeedsWords words = new NeedsWords(visible::clubName);
+    List<String> sentences = new ArrayList<>();
+    for (ClubId club : event.pools().getOrDefault(pool, List.of())) {
+      Needs.of(PoolTables.input(event, pool), club, OptionalInt.empty())
+          .ifPresent(report -> sentences.add(visible.clubName(club) + ": " + words.overall(report)));
+    }
+    return sentences;
+  }
+
+  /** The sealed sheet that a captain let the own club's links see; empty for everybody else. */
+  Optional<Sheet> toldSheet(ExchangeId exchange, ClubId club) {
+    if (!visible.viewer().isOf(club)) {
+      return Optional.empty();
+    }
+    boolean told = event.tie(exchange.tie()).flatMap(tie -> tie.sideOf(club))
+        .filter(side -> event.exchange(exchange).side(side).told())
+        .isPresent();
+    return told ? ledger.ownSheet(exchange, club).map(Decision.Sealed::sheet) : Optional.empty();
+  }
+
+  /** The club's own sealed sheet. */
+  Optional<Decision.Sealed> ownSheet(ExchangeId exchange, ClubId club) {
+    mustBeOwn(club);
+    return ledger.ownSheet(exchange, club);
+  }
+
+  private void mustBeOwn(ClubId club) {
+    if (!visible.viewer().isCaptainOf(club)) {
+      throw new IllegalStateException("only the captain of a club may ask this");
+    }
+  }
+}

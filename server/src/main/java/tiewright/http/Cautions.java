@@ -1,0 +1,19 @@
+package tiewright.http;
+
+import java.util.List;
+
+/** The usual cautions, in one place. They defer to people: the organiser, first aid, licensed helpers, local rules. */
+final class Cautions {
+  static final List<String> OF_THE_DESK = List.of(
+      "Somebody is hurt or ill: stop the court, call first aid, say the court number aloud. Nothing on this screen comes first."
+          + " It is no medical advice; a licensed person decides who goes on.",
+      "Heat, rain, a wet floor: the organiser and the rules of the place decide. A number on a thermometer is not a clearance;"
+          + " stop if anyone feels ill.",
+      "Forfeits, defaults and penalties are given by people. The tool remembers them and gives none.",
+      "Birth years, contacts and health stay off the public pages; minors are shown by first name and initial.");
+
+  static final String OF_ADVICE =
+      "Small samples: this describes past results and a captain's own judgement, it does not judge a person. You decide.";
+
+  private Cautions() {}
+}

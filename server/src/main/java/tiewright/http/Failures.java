@@ -1,0 +1,47 @@
+package tiewright.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tiewright.http.pieces.EmptyPlace;
+
+/** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
+final class Failures {
+  private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
+
+  private final Routes.Consumers visits;
+
+  Failures(Routes.Consumers visits) {
+    this.visits = visits;
+  }
+
+  void at(RoutesConfig routes) {
+    routes.exception(NotFound.class, (missing, ctx) ->
+        show(ctx, 404, "Not found", missing.getMessage(), "Look at what is on now, or at the list of ties."));
+    routes.exception(ClosedDoor.class, (closed, ctx) -> show(
+        ctx, 403, "This page is not for you",
+        closed.door() == Door.ANYBODY
+            ? "This form came from another site, so nothing was done."
+            : "This page is for " + closed.door().whom() + ".",
+        "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
+    routes.exception(Exception.class, (failure, ctx) -> {
+      String number = UUID.randomUUID().toString().substring(0, 8);
+      // the address may hold a secret, so only its first part is written down
+      LOG.error("Failure {} at {} {}", number, ctx.method(), ctx.path().startsWith("/enter") ? "/enter" : ctx.path(), failure);
+      show(ctx, 500, "That did not work",
+          "Something is wrong in the service; nothing was changed. Tell the organiser the number " + number + ".",
+          "Go back and try once more; paper cards and sheets count in the meantime.");
+    });
+    routes.error(404, "html", ctx -> {
+      if (ctx.result() == null || ctx.result().startsWith("Endpoint ") || ctx.result().equals("Not Found")) {
+        show(ctx, 404, "Not found", "There is no page at this address.", "Look at what is on now, or at the list of ties.");
+      }
+    });
+  }
+
+  private void show(Context ctx, int status, String title, String what, String todo) {
+    visits.visit(ctx).show(status, Screen.of("failure", title, new EmptyPlace(what, todo, "/", "What is on now")));
+  }
+}

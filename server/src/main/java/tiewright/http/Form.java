@@ -1,0 +1,120 @@
+package tiewright.http;
+
+import io.javalin.http.Context;
+import java.text.Normalizer;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import tiewright.event.Refusal;
+
+/** What was typed, read into types. What cannot be read is noted beside its field, and asking goes on. */
+final class Form {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm");
+
+  private final Map<String, List<String>> typed;
+  private final List<Refusal> faults = new ArrayList<>();
+
+  private Form(Map<String, List<String>> typed) {
+    this.typed = typed;
+  }
+
+  static Form of(Context ctx) {
+    return new Form(ctx.formParamMap());
+  }
+
+  static Form empty() {
+    return new Form(Map.of());
+  }
+
+  /** As typed, but in one Unicode form and without blanks at the ends; empty if nothing was. */
+  String text(String field) {
+    List<String> values = typed.getOrDefault(field, List.of());
+    return values.isEmpty() ? "" : Normalizer.normalize(values.get(0), Normalizer.Form.NFC).strip();
+  }
+
+  List<String> texts(String field) {
+    return typed.getOrDefault(field, List.of()).stream().filter(value -> !value.isBlank()).toList();
+  }
+
+  boolean has(String field) {
+    return !text(field).isEmpty();
+  }
+
+  Optional<String> maybe(String field) {
+    return Optional.of(text(field)).filter(value -> !value.isEmpty());
+  }
+
+  boolean isTicked(String field) {
+    return has(field);
+  }
+
+  OptionalInt number(String field) {
+    String value = text(field);
+    if (value.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    try {
+      return OptionalInt.of(Integer.parseInt(value));
+    } catch (NumberFormatException notANumber) {
+      fault("form.not-a-number", field, value);
+      return OptionalInt.empty();
+    }
+  }
+
+  Optional<LocalTime> time(String field) {
+    return read(field, "form.not-a-time", value -> LocalTime.parse(value.replace('.', ':'), CLOCK));
+  }
+
+  Optional<LocalDate> date(String field) {
+    return read(field, "form.not-a-date", LocalDate::parse);
+  }
+
+  /** Reads a value with any reader that throws for what it cannot read. */
+  <T> Optional<T> read(String field, String fault, Function<String, T> reader) {
+    String value = text(field);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reader.apply(value));
+    } catch (DateTimeParseException | IllegalArgumentException | java.time.zone.ZoneRulesException unread) {
+      fault(fault, field, value);
+      return Optional.empty();
+    }
+  }
+
+  /** Like {@link #read}, for a field that must be filled. */
+  <T> Optional<T> must(String field, Optional<T> value) {
+    if (value.isEmpty() && faults.stream().noneMatch(fault -> fault.field().equals(field))) {
+      faults.add(Refusal.of("form.missing").at(field));
+    }
+    return value;
+  }
+
+  String mustText(String field) {
+    return must(field, maybe(field)).orElse("");
+  }
+
+  void fault(Refusal refusal) {
+    faults.add(refusal);
+  }
+
+  private void fault(String code, String field, String value) {
+    faults.add(Refusal.of(code).with("typed", value).at(field));
+  }
+
+  List<Refusal> faults() {
+    return List.copyOf(faults);
+  }
+
+  boolean isClean() {
+    return faults.isEmpty();
+  }
+}

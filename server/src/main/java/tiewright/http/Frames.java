@@ -1,0 +1,106 @@
+package tiewright.http;
+
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tiewright.event.ClubId;
+import tiewright.event.Link;
+import tiewright.event.SetUpFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Frame;
+import tiewright.http.pieces.NavLink;
+
+/** What stands round a page: event, version, how old it is, as whom one is here, where one can go. */
+final class Frames {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+
+  private Frames() {}
+
+  static Frame of(Visit visit, String title) {
+    VisibleEvent event = visit.event();
+    String now = said(event.clock(event.now()));
+    return new Frame(
+        "en",
+        title,
+        event.about().map(Frames::eventLine).orElse("An event that is still being set up"),
+        "Version " + event.version(),
+        "as of " + now,
+        visit.answers().lastFromDesk()
+            .map(at -> "last heard from the desk at " + said(event.clock(at)))
+            .orElse("the desk has not entered anything yet"),
+        roleLine(visit),
+        nav(visit),
+        event.now());
+  }
+
+  static String said(LocalTime time) {
+    return time.truncatedTo(ChronoUnit.MINUTES).toString();
+  }
+
+  private static String eventLine(SetUpFact.EventDescribed about) {
+    return about.name() + ", " + DAY.format(about.date()) + ", " + about.venue();
+  }
+
+  private static String roleLine(Visit visit) {
+    return visit.visitor().link().map(link -> "You are here as " + whom(visit, link)).orElse("");
+  }
+
+  private static String whom(Visit visit, Link link) {
+    String club = link.club().map(visit.event()::clubName).orElse("");
+    return switch (link.role()) {
+      case CAPTAIN -> "captain or deputy of " + club + " (" + link.label() + ")";
+      case PLAYER -> link.player().map(visit.event()::name).orElse("a player") + ", " + club;
+      case PUBLIC, VOLUNTEER, DESK, ORGANISER, REFEREE -> link.role().code() + " (" + link.label() + ")";
+    };
+  }
+
+  private static List<NavLink> nav(Visit visit) {
+    List<NavLink> links = new ArrayList<>();
+    String here = visit.ctx().path();
+    links.addAll(own(visit, here));
+    links.add(link("/", "Now", here));
+    links.add(link("/ties", "Ties", here));
+    links.add(link("/tables", "Tables", here));
+    links.add(link("/bracket", "Knockout", here));
+    links.add(link("/notices", "Notices", here));
+    links.add(link("/clubs", "Clubs", here));
+    links.add(link("/conditions", "Conditions", here));
+    return links;
+  }
+
+  private static List<NavLink> own(Visit visit, String here) {
+    return switch (visit.role()) {
+      case PUBLIC -> List.of();
+      case PLAYER -> visit.viewer().player()
+          .map(player -> List.of(link("/player/" + player.code(), "My next", here)))
+          .orElse(List.of(link("/club/" + code(visit), "My club", here)));
+      case CAPTAIN -> List.of(
+          link("/captain", "My ties", here), link("/captain/squad", "My squad", here),
+          link("/captain/playing-time", "Playing time", here));
+      case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));
+      case DESK, REFEREE -> desk(here);
+      case ORGANISER -> {
+        List<NavLink> links = new ArrayList<>(List.of(link("/organiser", "Organise", here)));
+        links.addAll(desk(here));
+        yield links;
+      }
+    };
+  }
+
+  private static List<NavLink> desk(String here) {
+    return List.of(
+        link("/desk", "Desk", here), link("/cards", "Cards", here), link("/desk/check-in", "Check-in", here),
+        link("/paper", "Paper", here), link("/log", "Log", here));
+  }
+
+  private static String code(Visit visit) {
+    return visit.viewer().club().map(ClubId::code).orElse("");
+  }
+
+  private static NavLink link(String href, String text, String here) {
+    return new NavLink(href, text, href.equals(here));
+  }
+}

@@ -1,0 +1,81 @@
+package tiewright.http;
+
+import io.javalin.http.sse.SseClient;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import tiewright.event.Event;
+import tiewright.event.Viewer;
+
+/**
+ * Tells open pages that something changed, and nothing else: no name, no number. Somebody whose view did not change hears
+ * nothing, so that a captain who replaces a sealed sheet makes no ripple on any other screen.
+ */
+final class Live implements AutoCloseable {
+  private static final int HEARTBEAT_SECONDS = 15;
+
+  private record Listener(Viewer viewer, long seen) {}
+
+  private final Map<SseClient, Listener> listeners = new ConcurrentHashMap<>();
+  private final ScheduledExecutorService postman = Executors.newSingleThreadScheduledExecutor(Live::thread);
+
+  Live() {
+    postman.scheduleWithFixedDelay(this::heartbeat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
+  }
+
+  void join(SseClient client, Viewer viewer, Event event) {
+    client.keepAlive();
+    listeners.put(client, new Listener(viewer, event.reach().seq(viewer)));
+    client.onClose(() -> listeners.remove(client));
+    client.sendComment("here");
+  }
+
+  /** A fact was appended: whoever may notice it is told. */
+  void changed(Event event) {
+    postman.execute(() -> listeners.forEach((client, listener) -> {
+      long now = event.reach().seq(listener.viewer());
+      if (now > listener.seen()) {
+        listeners.put(client, new Listener(listener.viewer(), now));
+        send(client, () -> client.sendData("changed"));
+      }
+    }));
+  }
+
+  /** A deadline passed: every page shows more now, without any new fact. */
+  void timePassed() {
+    postman.execute(() -> listeners.keySet().forEach(client -> send(client, () -> client.sendData("changed"))));
+  }
+
+  int listening() {
+    return listeners.size();
+  }
+
+  @Override
+  public void close() {
+    postman.shutdownNow();
+    listeners.keySet().forEach(SseClient::close);
+  }
+
+  private void heartbeat() {
+    listeners.keySet().forEach(client -> send(client, () -> client.sendComment("beat")));
+  }
+
+  private void send(SseClient client, Runnable message) {
+    try {
+      message.run();
+      if (client.terminated()) {
+        listeners.remove(client);
+      }
+    } catch (RuntimeException gone) {
+      listeners.remove(client);
+    }
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "live updates");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,0 +1,29 @@
+package tiewright.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.function.Consumer;
+
+/** Where pages say which address they answer and for whom. */
+final class Routes {
+  private final RoutesConfig routes;
+  private final Consumers visits;
+
+  /** Turns a request into a visit. */
+  interface Consumers {
+    Visit visit(Context ctx);
+  }
+
+  Routes(RoutesConfig routes, Consumers visits) {
+    this.routes = routes;
+    this.visits = visits;
+  }
+
+  void get(Door door, String path, Consumer<Visit> page) {
+    routes.get(path, ctx -> page.accept(visits.visit(ctx)), door);
+  }
+
+  void post(Door door, String path, Consumer<Visit> page) {
+    routes.post(path, ctx -> page.accept(visits.visit(ctx)), door);
+  }
+}

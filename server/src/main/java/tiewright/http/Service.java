@@ -1,0 +1,154 @@
+package tiewright.http;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.staticfiles.Location;
+import io.javalin.security.RouteRole;
+import java.net.URI;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tiewright.event.Event;
+import tiewright.ledger.Ledger;
+
+/** The running service: a ledger, the pages over it, and the timer that opens sheets. */
+public final class Service implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Service.class);
+  private static final long MOST_BYTES = 1_000_000;
+  private static final Map<String, String> HEADERS = Map.of(
+      "Content-Security-Policy",
+      "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self';"
+          + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+      "X-Content-Type-Options", "nosniff",
+      "Referrer-Policy", "no-referrer",
+      "Cache-Control", "no-store");
+
+  private final Hall hall;
+  private final Visitors visitors;
+  private final Opener opener;
+  private final Javalin server;
+
+  private Service(ServiceOptions options, Ledger ledger, Clock clock) {
+    SecureRandom random = new SecureRandom();
+    Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
+    this.hall = new Hall(
+        ledger, clock, tokens, new Templates(), new Live(), new Hall.Address(options.publicUrl()));
+    this.visitors = new Visitors(tokens, options.tls().isPresent());
+    this.opener = new Opener(ledger, clock, hall.live());
+    this.server = Javalin.create(config -> configure(config, options));
+  }
+
+  /** Starts to listen. The ledger stays the caller's: it is closed by whoever opened it. */
+  public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
+    Service service = new Service(options, ledger, clock);
+    service.server.start();
+    service.hall.address().listening(options.tls().isPresent() ? "https" : "http", options.host(), service.server.port());
+    ledger.onChange(service.hall.live()::changed);
+    service.opener.start();
+    return service;
+  }
+
+  /** The address without a slash at the end. */
+  public String url() {
+    return hall.address().url();
+  }
+
+  /** The address that a personal link with this secret has. */
+  public String link(String secret) {
+    return url() + "/enter/" + secret;
+  }
+
+  /** A fresh secret for a personal link; it is nowhere kept. */
+  public String newLinkSecret() {
+    return hall.tokens().linkSecret();
+  }
+
+  /** The hash under which a link is kept. */
+  public static String hash(String secret) {
+    return Tokens.hash(secret);
+  }
+
+  /** Opens now what is due, without waiting for the timer. */
+  void openWhatIsDue() {
+    opener.look();
+  }
+
+  @Override
+  public void close() {
+    opener.close();
+    hall.live().close();
+    server.stop();
+  }
+
+  private void configure(JavalinConfig config, ServiceOptions options) {
+    config.startup.showJavalinBanner = false;
+    config.startup.startupWatcherEnabled = false;
+    config.http.maxRequestSize = MOST_BYTES;
+    config.http.defaultContentType = "text/html; charset=utf-8";
+    config.jetty.host = options.host();
+    config.jetty.port = options.port();
+    options.tls().ifPresent(tls -> config.jetty.addConnector(new TlsConnector(tls, options)::of));
+    config.staticFiles.add(files -> {
+      files.hostedPath = "/static";
+      files.directory = "/tiewright/static";
+      files.location = Location.CLASSPATH;
+      files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
+    });
+    config.routes.before(ctx -> {
+      if (!ctx.path().startsWith("/static/")) {
+        HEADERS.forEach(ctx::header);
+      }
+    });
+    config.routes.beforeMatched(this::guard);
+    config.routes.sse("/events", client -> {
+      Event event = hall.ledger().event();
+      hall.live().join(client, visitors.of(client.ctx(), event).viewer(), event);
+    }, Door.ANYBODY);
+    Routes routes = new Routes(config.routes, this::visit);
+    pages().forEach(page -> page.at(routes));
+    new Failures(this::visit).at(config.routes);
+  }
+
+  private List<Page> pages() {
+    return List.of(
+        new EntryPages(visitors), new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
+        new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
+        new SquadNotesPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
+        new HelpPages());
+  }
+
+  private Visit visit(Context ctx) {
+    Event event = hall.ledger().event();
+    return new Visit(ctx, hall, visitors.of(ctx, event), event);
+  }
+
+  /** Before any page: may this visitor open the door, and does a form come from our own page? */
+  private void guard(Context ctx) {
+    Set<RouteRole> doors = ctx.routeRoles();
+    Visit visit = visit(ctx);
+    for (RouteRole door : doors) {
+      if (door instanceof Door one && !one.opensFor(visit.role())) {
+        throw new ClosedDoor(one);
+      }
+    }
+    if (ctx.method() == io.javalin.http.HandlerType.POST && !isFromOwnPage(ctx)) {
+      LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
+      throw new ClosedDoor(Door.ANYBODY);
+    }
+  }
+
+  private boolean isFromOwnPage(Context ctx) {
+    String origin = ctx.header("Origin");
+    if (origin == null || origin.equals("null")) {
+      String site = ctx.header("Sec-Fetch-Site");
+      return site == null || site.equals("same-origin") || site.equals("none");
+    }
+    return String.valueOf(URI.create(origin).getAuthority()).equals(ctx.header("Host"))
+        || origin.equals(hall.address().url());
+  }
+}

@@ -1,0 +1,21 @@
+package tiewright.http;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * How a service is started.
+ *
+ * @param data the folder of the event's data
+ * @param host address to listen on; loopback unless phones shall join
+ * @param port 0 takes a free one
+ * @param publicUrl how phones reach it, if that differs from host and port
+ * @param tls certificate and key as PEM files
+ */
+public record ServiceOptions(Path data, String host, int port, Optional<String> publicUrl, Optional<Tls> tls) {
+  public record Tls(Path certificate, Path key) {}
+
+  public static ServiceOptions onLoopback(Path data, int port) {
+    return new ServiceOptions(data, "127.0.0.1", port, Optional.empty(), Optional.empty());
+  }
+}

@@ -1,0 +1,95 @@
+package tiewright.http;
+
+import java.util.ArrayList;
+import java.util.List;
+import tiewright.event.ClubId;
+import tiewright.event.OfficialFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.CopyText;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.TablesView;
+import tiewright.standings.Row;
+import tiewright.standings.Table;
+import tiewright.wording.StandingsWords;
+
+/** Every pool's table, each place with its reason. */
+final class TablesPage implements Page {
+
+  @Override
+  public void at(Routes routes) {
+    routes.get(Door.ANYBODY, "/tables", visit -> visit.show(Screen.of("tables", "Tables", view(visit))));
+  }
+
+  private static TablesView view(Visit visit) {
+    VisibleEvent event = visit.event();
+    List<TablesView.PoolTable> pools = new ArrayList<>();
+    event.pools().keySet().forEach(pool -> pools.add(pool(visit, pool)));
+    List<String> placing = event.signed().map(signed -> places(event, signed.order())).orElse(List.of());
+    return new TablesView(pools, placing, event.signed().map(signed -> "Final, by " + signed.by()).orElse(""));
+  }
+
+  private static List<String> places(VisibleEvent event, List<ClubId> order) {
+    return order.stream().map(event::clubName).toList();
+  }
+
+  static TablesView.PoolTable pool(Visit visit, String pool) {
+    VisibleEvent event = visit.event();
+    Table table = visit.answers().table(pool);
+    StandingsWords words = new StandingsWords(event::clubName);
+    boolean draws = table.rows().stream().anyMatch(row -> row.tiesDrawn() > 0);
+    List<ReasonTable.Row> rows = table.rows().stream().map(row -> row(row, words, event, draws)).toList();
+    ReasonTable shown = new ReasonTable("table-" + pool, "Pool " + pool, columns(draws), rows, foot(event, pool, table));
+    return new TablesView.PoolTable(pool, shown, needs(visit, pool, table), new CopyText(
+        "copy-" + pool, "Pool " + pool + " as text", text(event, pool, table, shown.foot()), "Copy", "Copied"));
+  }
+
+  private static List<ReasonTable.Column> columns(boolean draws) {
+    List<ReasonTable.Column> columns = new ArrayList<>();
+    columns.add(new ReasonTable.Column("Club", false));
+    columns.add(new ReasonTable.Column("Place", true));
+    columns.add(new ReasonTable.Column("Tie points", true));
+    columns.add(new ReasonTable.Column("Ties won-lost" + (draws ? "-drawn" : ""), true));
+    columns.add(new ReasonTable.Column("Rubbers", true));
+    columns.add(new ReasonTable.Column("Games", true));
+    columns.add(new ReasonTable.Column("Points", true));
+    return columns;
+  }
+
+  private static ReasonTable.Row row(Row row, StandingsWords words, VisibleEvent event, boolean draws) {
+    List<ReasonTable.Cell> cells = List.of(
+        new ReasonTable.Cell(event.clubName(row.club()), "/club/" + row.club()),
+        ReasonTable.Cell.of(Integer.toString(row.place())),
+        ReasonTable.Cell.of(Integer.toString(row.tiePoints())),
+        ReasonTable.Cell.of(row.tiesWon() + "-" + row.tiesLost() + (draws ? "-" + row.tiesDrawn() : "")),
+        ReasonTable.Cell.of(row.rubbersWon() + "-" + row.rubbersLost()),
+        ReasonTable.Cell.of(row.gamesWon() + "-" + row.gamesLost()),
+        ReasonTable.Cell.of(row.pointsFor() + "-" + row.pointsAgainst()));
+    List<String> reasons = row.decidedBy().lines().stream().map(line -> words.line(row.club(), line)).toList();
+    return new ReasonTable.Row(cells, "Why " + TieViews.ordinal(row.place()), reasons, false);
+  }
+
+  private static String foot(VisibleEvent event, String pool, Table table) {
+    OfficialFact.TableSigned signed = event.signedTables().get(pool);
+    if (signed != null) {
+      return "Final, by " + signed.by() + ".";
+    }
+    return table.isProvisional()
+        ? "Provisional: " + table.tiesLeft() + (table.tiesLeft() == 1 ? " tie is" : " ties are") + " not finished."
+        : "All ties are finished. Provisional until an official signs this table.";
+  }
+
+  private static List<String> needs(Visit visit, String pool, Table table) {
+    return table.isProvisional() ? visit.answers().needs(pool) : List.of();
+  }
+
+  private static String text(VisibleEvent event, String pool, Table table, String foot) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Pool " + pool);
+    for (Row row : table.rows()) {
+      lines.add(row.place() + " " + event.clubName(row.club()) + ", ties " + row.tiesWon() + "-" + row.tiesLost() + ", rubbers "
+          + row.rubbersWon() + "-" + row.rubbersLost() + ", points " + row.pointsFor() + "-" + row.pointsAgainst());
+    }
+    lines.add(foot);
+    return String.join("\n", lines);
+  }
+}

@@ -1,0 +1,101 @@
+package tiewright.http;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tiewright.event.ExchangeId;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleExchange;
+import tiewright.http.pieces.CardView;
+import tiewright.http.pieces.CopyText;
+import tiewright.http.pieces.Receipt;
+import tiewright.http.pieces.SheetView;
+import tiewright.http.pieces.TieLine;
+import tiewright.http.views.TieView;
+import tiewright.http.views.TiesView;
+
+/** All ties in the order of play, and one tie with its sheets, receipts and card. */
+final class TiesPage implements Page {
+
+  @Override
+  public void at(Routes routes) {
+    routes.get(Door.ANYBODY, "/ties", visit -> visit.show(Screen.of("ties", "Order of the ties", all(visit.event()))));
+    routes.get(Door.ANYBODY, "/tie/{tie}", visit -> {
+      Tie tie = visit.tie();
+      visit.show(Screen.of("tie", new TieViews(visit.event()).title(tie), one(visit.event(), tie)));
+    });
+  }
+
+  private static TiesView all(VisibleEvent event) {
+    TieViews views = new TieViews(event);
+    Map<String, List<TieLine>> slots = new LinkedHashMap<>();
+    List<String> text = new ArrayList<>();
+    for (Tie tie : NowPage.sorted(List.copyOf(event.ties()))) {
+      slots.computeIfAbsent(tie.start().map(Frames::said).orElse("Without a time"), start -> new ArrayList<>())
+          .add(views.line(tie));
+      text.add(line(views, tie));
+    }
+    return new TiesView(
+        slots.entrySet().stream().map(slot -> new TiesView.Slot(slot.getKey(), List.copyOf(slot.getValue()))).toList(),
+        new CopyText("copy-ties", "Order of the ties as text", String.join("\n", text), "Copy", "Copied"));
+  }
+
+  private static String line(TieViews views, Tie tie) {
+    TieLine line = views.line(tie);
+    String score = line.homeScore().isEmpty() ? "" : " " + line.homeScore() + "-" + line.awayScore();
+    return line.when() + " " + line.where() + (line.where().isEmpty() ? "" : " ") + line.home() + " v " + line.away() + score;
+  }
+
+  private static TieView one(VisibleEvent event, Tie tie) {
+    TieViews views = new TieViews(event);
+    VisibleExchange sheets = event.exchange(ExchangeId.sheets(tie.id()));
+    VisibleExchange decider = event.exchange(ExchangeId.decider(tie.id()));
+    List<Receipt> receipts = new ArrayList<>(receipts(views, tie, sheets, "sheet"));
+    receipts.addAll(receipts(views, tie, decider, "pair for the decider"));
+    List<String> changes = java.util.stream.Stream.concat(sheets.replacements().stream(), decider.replacements().stream())
+        .map(change -> change(event, change)).toList();
+    return new TieView(views.line(tie), views.card(tie), views.sheets(tie), receipts, changes,
+        new CopyText("copy-tie", "This tie as text", text(views, tie), "Copy", "Copied"));
+  }
+
+  private static List<Receipt> receipts(TieViews views, Tie tie, VisibleExchange exchange, String what) {
+    List<Receipt> receipts = new ArrayList<>();
+    for (Side side : Side.values()) {
+      exchange.side(side).receipt().ifPresent(code -> receipts.add(new Receipt(
+          views.side(tie, side) + ": receipt of the " + what, code,
+          secretLine(exchange, side), "/help/receipts", "How to check it")));
+    }
+    return receipts;
+  }
+
+  private static String secretLine(VisibleExchange exchange, Side side) {
+    return exchange.opened()
+        .flatMap(opened -> side == Side.HOME ? opened.homeSecret() : opened.awaySecret())
+        .map(secret -> "The secret is " + secret)
+        .orElse("The secret comes out with the opening.");
+  }
+
+  private static String change(VisibleEvent event, tiewright.event.Exchange.Replacement change) {
+    String pair = change.fact().pair()
+        .map(two -> event.name(two.first()) + " and " + event.name(two.second()))
+        .orElse("no pair");
+    return Frames.said(event.clock(change.at())) + ": " + event.clubName(change.fact().club()) + ", "
+        + TieViews.rubber(change.fact().rubber()) + " is now " + pair + " (" + change.fact().door() + ", approved by "
+        + change.fact().approvedBy() + ")";
+  }
+
+  private static String text(TieViews views, Tie tie) {
+    CardView card = views.card(tie);
+    List<String> lines = new ArrayList<>();
+    lines.add(card.title() + ", " + card.when());
+    for (CardView.Row row : card.rows()) {
+      lines.add(row.label() + ": " + String.join("/", row.homePlayers()) + " v " + String.join("/", row.awayPlayers()) + " "
+          + (row.homePoints().isEmpty() ? "" : row.homePoints() + "-" + row.awayPoints()) + (row.note().isEmpty() ? "" : " " + row.note()));
+    }
+    lines.add(card.totalWords() + ": " + card.homeTotal() + "-" + card.awayTotal());
+    return String.join("\n", lines);
+  }
+}

@@ -1,0 +1,193 @@
+package tiewright.http;
+
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.Refusal;
+import tiewright.event.Role;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.event.Viewer;
+import tiewright.event.VisibleEvent;
+import tiewright.ledger.Answer;
+import tiewright.ledger.Request;
+import tiewright.wording.Words;
+
+/** One request: who asks, what that viewer may know, and the ways to answer. */
+final class Visit {
+  private static final String SEEN = "seen";
+  private static final int NOT_DONE = 422;
+  private static final int STALE = 409;
+
+  private final Context ctx;
+  private final Hall hall;
+  private final Visitor visitor;
+  private final Event whole;
+  private final VisibleEvent event;
+
+  Visit(Context ctx, Hall hall, Visitor visitor, Event whole) {
+    this.ctx = ctx;
+    this.hall = hall;
+    this.visitor = visitor;
+    this.whole = whole;
+    this.event = VisibleEvent.of(whole, hall.ledger().directory(), visitor.viewer(), hall.clock().instant());
+  }
+
+  Context ctx() {
+    return ctx;
+  }
+
+  Hall hall() {
+    return hall;
+  }
+
+  Visitor visitor() {
+    return visitor;
+  }
+
+  Viewer viewer() {
+    return visitor.viewer();
+  }
+
+  Role role() {
+    return visitor.role();
+  }
+
+  VisibleEvent event() {
+    return event;
+  }
+
+  /** What the computing rooms answer this viewer. */
+  Answers answers() {
+    return new Answers(whole, event, hall.ledger());
+  }
+
+  Words words() {
+    return new Words(event::name, event::clubName, event.zone());
+  }
+
+  /** The club of a captain or player; pages behind such a door have one. */
+  ClubId club() {
+    return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
+  }
+
+  String path(String name) {
+    return ctx.pathParam(name);
+  }
+
+  /** The tie named in the address. */
+  Tie tie() {
+    return readId("tie", TieId::of).flatMap(event::tie)
+        .orElseThrow(() -> new NotFound("There is no tie \"" + path("tie") + "\". The list of ties has them all."));
+  }
+
+  /** An id in the address; empty if it cannot be one. */
+  <T> Optional<T> readId(String name, Function<String, T> reader) {
+    try {
+      return Optional.of(reader.apply(path(name)));
+    } catch (IllegalArgumentException notAnId) {
+      return Optional.empty();
+    }
+  }
+
+  Form form() {
+    return Form.of(ctx);
+  }
+
+  void show(Screen screen) {
+    show(200, screen);
+  }
+
+  void show(int status, Screen screen) {
+    String seen = hall.tokens().close(SEEN, Long.toString(event.seq()));
+    Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
+    ctx.status(status).html(hall.templates().html(screen.template(), screen.with(more)));
+  }
+
+  void go(String path) {
+    ctx.status(303).header("Location", path);
+  }
+
+  /**
+   * Asks for a decision with a form. Done: on to {@code next}. Not done: the page again, with every reason and all that
+   * was typed.
+   *
+   * @param decision made only from a form without faults
+   */
+  void attempt(Form form, Supplier<Decision> decision, String next, Function<Tried, Screen> again) {
+    attempt(form, decision, done -> go(next), again);
+  }
+
+  void attempt(
+      Form form, Supplier<Decision> decision, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
+    if (!form.isClean()) {
+      refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+      return;
+    }
+    Answer answer = hall.ledger().decide(request(form), decision.get());
+    if (answer instanceof Answer.Done done) {
+      then.accept(done);
+    } else if (answer instanceof Answer.Refused refused) {
+      refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
+    } else {
+      refuse(STALE, form, "Something changed while you were writing", List.of(Refusal.of("form.stale")), again);
+    }
+  }
+
+  /** The page again, with what is wrong in the form. */
+  void refuse(Form form, Function<Tried, Screen> again) {
+    refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+  }
+
+  /** Every reason why this would be refused now; nothing is changed by asking. */
+  List<Refusal> wouldRefuse(Decision decision) {
+    Decision.Outcome outcome = decision.decide(
+        whole, new Decision.Given(event.now(), visitor.actor(), hall.ledger().directory(), Map.of()));
+    return outcome instanceof Decision.Refused refused ? refused.reasons() : List.of();
+  }
+
+  private void refuse(int status, Form form, String title, List<Refusal> reasons, Function<Tried, Screen> again) {
+    Visit now = status == STALE ? new Visit(ctx, hall, visitor, hall.ledger().event()) : this;
+    Words words = now.words();
+    List<tiewright.http.pieces.Refusal.Problem> problems = reasons.stream()
+        .map(reason -> new tiewright.http.pieces.Refusal.Problem(words.sentence(reason), reason.field()))
+        .distinct()
+        .toList();
+    now.show(status, again.apply(Tried.refused(form, title, problems)));
+  }
+
+  /** A request of the same person for a second decision of one press; its key follows from the form's. */
+  Request request(Form form, String part) {
+    Request whole = request(form);
+    return new Request(whole.key() + "/" + part, whole.by(), whole.deviceTime(), OptionalLong.empty());
+  }
+
+  private Request request(Form form) {
+    String key = form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
+    return new Request(shortened(key), visitor.actor(), deviceTime(form), seen(form));
+  }
+
+  private static String shortened(String key) {
+    return key.length() <= 40 ? key : Tokens.hash(key).substring(0, 40);
+  }
+
+  private OptionalLong seen(Form form) {
+    return hall.tokens().open(SEEN, form.text(SEEN)).map(Long::parseLong).map(OptionalLong::of).orElse(OptionalLong.empty());
+  }
+
+  private static Optional<Instant> deviceTime(Form form) {
+    try {
+      return form.maybe("device-time").map(Instant::parse);
+    } catch (java.time.format.DateTimeParseException wrongClock) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package tiewright.http.views;
+
+import java.util.List;
+import java.util.Optional;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.pieces.TextField;
+
+/**
+ * Entering one rubber.
+ *
+ * @param games a pair of fields for each game, home first
+ * @param reason asked where the entry settles or corrects, else empty
+ * @param confirm the winner in words, to be said aloud before it counts; empty while the numbers are typed
+ */
+public record CardFormView(
+    String action,
+    String home,
+    String homePair,
+    String away,
+    String awayPair,
+    List<Game> games,
+    ChoiceList how,
+    Optional<TextField> reason,
+    Refusal refusal,
+    Optional<Confirm> confirm,
+    List<String> entries,
+    String back) {
+
+  public record Game(String label, TextField home, TextField away) {}
+
+  /** @param again words of the way back to the numbers */
+  public record Confirm(String sentence, String button, List<Hidden> fields) {}
+
+  /** A value carried to the second step. */
+  public record Hidden(String name, String value) {}
+}

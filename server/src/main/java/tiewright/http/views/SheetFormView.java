@@ -1,0 +1,40 @@
+package tiewright.http.views;
+
+import java.util.List;
+import java.util.Optional;
+import tiewright.http.pieces.Countdown;
+import tiewright.http.pieces.Receipt;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.pieces.SheetView;
+
+/**
+ * Naming pairs: the sheet of a tie, or the pair for its decider.
+ *
+ * @param closed why nothing can be sealed here now, empty while it can
+ * @param opens words of what happens at the deadline and the rule for a late sheet
+ * @param own the sheet that is sealed now, under its cover; empty if none is in
+ * @param open whether the covered form stands open (after a refusal or a change of choices)
+ * @param starts other sheets to start from: words and address
+ * @param actions what else can be done: ask for the opening, tell the club, take it back
+ */
+public record SheetFormView(
+    String action,
+    String closed,
+    List<String> opens,
+    Optional<Countdown> countdown,
+    Optional<SheetView> own,
+    Optional<Receipt> receipt,
+    Refusal refusal,
+    boolean open,
+    List<Rubber> rubbers,
+    List<Start> starts,
+    List<String> unnamed,
+    String seal,
+    List<ActionForm> actions) {
+
+  /** @param error what is wrong with this rubber, in sentences */
+  public record Rubber(String id, String label, String error, SelectField first, SelectField second) {}
+
+  public record Start(String words, String href) {}
+}
