@@ -8,11 +8,16 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import tiewright.event.Codes;
 
-/** Reads single values of rows and collects what is wrong with them. */
+/** Reads single values of rows and collects what is wrong with them. Every reading of an empty cell is empty. */
 final class Cells {
+  /** Names and other words: as much as the ledger keeps. */
+  static final int LONGEST_TEXT = 200;
+
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm");
   private final List<FolderFault> faults = new ArrayList<>();
 
@@ -30,6 +35,24 @@ final class Cells {
       fault(row, column, "this value is missing");
     }
     return text;
+  }
+
+  /** Words on one line. */
+  Optional<String> text(CsvTable.Row row, String column) {
+    Optional<String> text = row.cell(column);
+    if (text.filter(words -> words.length() > LONGEST_TEXT).isPresent()) {
+      fault(row, column, "this is longer than " + LONGEST_TEXT + " characters");
+      return Optional.empty();
+    }
+    if (text.filter(words -> words.chars().anyMatch(Character::isISOControl)).isPresent()) {
+      fault(row, column, "this must stand on one line, without tabs or other control characters");
+      return Optional.empty();
+    }
+    return text;
+  }
+
+  Optional<String> textNeeded(CsvTable.Row row, String column) {
+    return needed(row, column).flatMap(any -> text(row, column));
   }
 
   Optional<String> code(CsvTable.Row row, String column) {
@@ -54,7 +77,7 @@ final class Cells {
     if (text.isEmpty()) {
       return OptionalInt.empty();
     }
-    if (text.get().matches("\\d{1,6}")) {
+    if (text.get().matches("[0-9]{1,6}")) {
       int number = Integer.parseInt(text.get());
       if (number >= least && number <= most) {
         return OptionalInt.of(number);
@@ -68,8 +91,31 @@ final class Cells {
     return needed(row, column).isEmpty() ? OptionalInt.empty() : whole(row, column, least, most);
   }
 
+  /** A number such as {@code -1.5}. */
+  OptionalDouble number(CsvTable.Row row, String column, double least, double most) {
+    Optional<String> text = row.cell(column);
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    if (text.get().matches("[+-]?[0-9]{1,3}(\\.[0-9]{1,9})?")) {
+      double number = Double.parseDouble(text.get());
+      if (number >= least && number <= most) {
+        return OptionalDouble.of(number);
+      }
+    }
+    fault(row, column, "\"" + text.get() + "\" is not a number from " + plain(least) + " to " + plain(most) + ", with a decimal point");
+    return OptionalDouble.empty();
+  }
+
   Optional<LocalTime> time(CsvTable.Row row, String column) {
     return parsed(row, column, "is not a time such as 13:20", text -> LocalTime.parse(text, HOUR));
+  }
+
+  /** The two ends of a span of time; a fault when it ends before it begins. */
+  void span(CsvTable.Row row, String from, Optional<LocalTime> begin, String until, Optional<LocalTime> end) {
+    if (begin.isPresent() && end.isPresent() && !begin.get().isBefore(end.get())) {
+      fault(row, until, until + " " + end.get() + " is not after " + from + " " + begin.get());
+    }
   }
 
   Optional<LocalDate> date(CsvTable.Row row, String column) {
@@ -82,20 +128,24 @@ final class Cells {
 
   /** {@code yes} or {@code no}; empty = not given. */
   Optional<Boolean> yes(CsvTable.Row row, String column) {
+    return choice(row, column, List.of("yes", "no")).map("yes"::equals);
+  }
+
+  Optional<String> choice(CsvTable.Row row, String column, List<String> allowed) {
     Optional<String> text = row.cell(column);
-    if (text.isPresent() && !text.get().equals("yes") && !text.get().equals("no")) {
-      fault(row, column, "\"" + text.get() + "\" is neither yes nor no");
+    if (text.isPresent() && !allowed.contains(text.get())) {
+      fault(row, column, "\"" + text.get() + "\" is none of " + String.join(", ", allowed));
       return Optional.empty();
     }
-    return text.map("yes"::equals);
+    return text;
   }
 
-  void number(CsvTable.Row row, String column) {
-    row.cell(column).filter(text -> !text.matches("[+-]?\\d{1,3}(\\.\\d+)?"))
-        .ifPresent(text -> fault(row, column, "\"" + text + "\" is not a number"));
+  static String plain(double number) {
+    String text = new java.math.BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+    return text.equals("-0") ? "0" : text;
   }
 
-  private <T> Optional<T> parsed(CsvTable.Row row, String column, String wrong, java.util.function.Function<String, T> read) {
+  private <T> Optional<T> parsed(CsvTable.Row row, String column, String wrong, Function<String, T> read) {
     Optional<String> text = row.cell(column);
     try {
       return text.map(read);

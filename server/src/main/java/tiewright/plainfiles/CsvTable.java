@@ -23,8 +23,9 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param header the first row
  * @param rows every other row, by column
+ * @param isWhole it could be read to its end
  */
-public record CsvTable(String file, List<String> header, List<Row> rows, List<FolderFault> faults) {
+public record CsvTable(String file, List<String> header, List<Row> rows, List<FolderFault> faults, boolean isWhole) {
 
   /** A row and the line it begins on. */
   public record Row(String file, long line, Map<String, String> cells, List<String> inOrder) {
@@ -43,10 +44,12 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
     List<FolderFault> faults = new ArrayList<>();
     List<String> header = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
+    long line = 1;
+    boolean isWhole = true;
     Optional<String> text = text(path);
     if (text.isEmpty()) {
       faults.add(new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8"));
-      return new CsvTable(file, header, rows, faults);
+      return new CsvTable(file, header, rows, faults, false);
     }
     try (Reader in = new StringReader(text.get()); CSVParser parser = CSVFormat.RFC4180.parse(in)) {
       for (CSVRecord record : parser) {
@@ -55,16 +58,18 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
         if (header.isEmpty()) {
           record.forEach(name -> header.add(name.strip()));
         } else if (!blank) {
-          rows.add(row(file, header, record, parser.getCurrentLineNumber(), faults));
+          rows.add(row(file, header, record, line, faults));
         }
+        line = parser.getCurrentLineNumber() + 1; // a value may run over several lines
       }
     } catch (IOException | UncheckedIOException broken) {
-      faults.add(new FolderFault(file, rows.size() + 2, "", "a quoted value never ends or is followed by stray text"));
+      isWhole = false;
+      faults.add(new FolderFault(file, line, "", "a quoted value never ends or is followed by stray text"));
     }
     if (header.isEmpty()) {
       faults.add(new FolderFault(file, 1, "", "the header row is missing"));
     }
-    return new CsvTable(file, List.copyOf(header), rows, faults);
+    return new CsvTable(file, List.copyOf(header), rows, faults, isWhole);
   }
 
   private static Row row(String file, List<String> header, CSVRecord record, long line, List<FolderFault> faults) {

@@ -4,75 +4,144 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tiewright.event.Actor;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.Player;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 
 /**
- * An event folder: the event it describes, or everything that is wrong with it.
+ * An event folder: what it says, or everything that is wrong with it.
  *
- * @param event the fold of the facts in the files; meaningful only when there are no faults
- * @param away players whom {@code present} says are not here
+ * @param files those that are there
+ * @param facts what the files say, in an order in which it can be folded; without meaning when there are faults
+ * @param notes names, forms, chemistry and earlier games, which lie beside the ledger
+ * @param faults by file in the order of {@link PlainFile}, then by line
  */
-public record EventFolder(Event event, List<PlayerId> away, List<FolderFault> faults) {
+public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FolderFault> faults) {
+  private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
+
   public EventFolder {
-    away = List.copyOf(away);
+    files = Set.copyOf(files);
+    facts = List.copyOf(facts);
+    notes = List.copyOf(notes);
     faults = List.copyOf(faults);
   }
 
-  /** Reads whatever of the folder's files is there; only event.csv has to be. */
+  /** Reads whatever of the folder's files is there; only event.csv and conditions.csv have to be. */
   public static EventFolder read(Path folder) {
     List<FolderFault> faults = new ArrayList<>();
-    Map<PlainFile, CsvTable> tables = new EnumMap<>(PlainFile.class);
+    Map<PlainFile, CsvTable> readable = new EnumMap<>(PlainFile.class);
+    Set<PlainFile> there = new HashSet<>();
     for (PlainFile file : PlainFile.values()) {
       Path path = folder.resolve(file.fileName());
       if (Files.isRegularFile(path)) {
+        there.add(file);
         CsvTable table = CsvTable.read(path);
         faults.addAll(table.faults());
         faults.addAll(columnFaults(file, table));
-        tables.put(file, table);
+        if (table.isWhole() && table.header().containsAll(file.required())) {
+          readable.put(file, table);
+        }
+      } else if (ALWAYS.contains(file)) {
+        faults.add(new FolderFault(file.fileName(), 1, "", "the file is missing; every event folder has one"));
       }
     }
-    if (!tables.containsKey(PlainFile.EVENT)) {
-      faults.add(new FolderFault(PlainFile.EVENT.fileName(), 1, "", "the file is missing; every event folder has one"));
-    }
-    if (!faults.isEmpty()) {
-      return new EventFolder(Event.empty(), List.of(), faults);
-    }
-    FolderFacts facts = new FolderFacts(tables);
-    facts.collect();
-    return new EventFolder(
-        facts.faults().isEmpty() ? Event.of(recorded(facts.facts())) : Event.empty(), facts.away(), facts.faults());
+    Reading reading = read(readable);
+    List<FolderFault> ofForm = List.copyOf(faults);
+    reading.cells().faults().stream()
+        .filter(fault -> ofForm.stream().noneMatch(form -> form.isOfTheRowOf(fault)))
+        .forEach(faults::add);
+    return new EventFolder(there, reading.facts(), reading.notes(), sorted(faults));
+  }
+
+  /** A file that cannot be read as a table counts as absent, so that what refers to it is not called wrong as well. */
+  private static Reading read(Map<PlainFile, CsvTable> tables) {
+    Reading reading = new Reading(tables);
+    new EventRows(reading).read();
+    new SquadRows(reading).read();
+    new TieRows(reading).read();
+    new OpenedRows(reading).read();
+    new ResultRows(reading).read();
+    new EndRows(reading).read();
+    new FilmRows(reading).read();
+    new PastRows(reading).read();
+    return reading;
   }
 
   private static List<FolderFault> columnFaults(PlainFile file, CsvTable table) {
     List<FolderFault> faults = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
     for (String column : table.header()) {
-      if (!file.has(column)) {
-        faults.add(new FolderFault(file.fileName(), 1, column, "unknown column"));
+      if (!file.columns().contains(column)) {
+        faults.add(new FolderFault(file.fileName(), 1, column, column.isEmpty() ? "a column has no name" : "unknown column"));
+      } else if (!seen.add(column)) {
+        faults.add(new FolderFault(file.fileName(), 1, column, "this column stands here twice"));
       }
     }
-    for (String column : file.required()) {
-      if (!table.header().contains(column)) {
-        faults.add(new FolderFault(file.fileName(), 1, column, "this column is missing"));
-      }
+    if (!table.header().isEmpty()) {
+      file.required().stream()
+          .filter(column -> !table.header().contains(column))
+          .forEach(column -> faults.add(new FolderFault(file.fileName(), 1, column, "this column is missing")));
     }
     return faults;
   }
 
-  private static List<Recorded> recorded(List<Fact> facts) {
+  private static List<FolderFault> sorted(List<FolderFault> faults) {
+    List<String> order = java.util.Arrays.stream(PlainFile.values()).map(PlainFile::fileName).toList();
+    List<FolderFault> sorted = new ArrayList<>(faults);
+    sorted.sort(Comparator.<FolderFault>comparingInt(fault -> order.indexOf(fault.file())).thenComparingLong(FolderFault::line));
+    return sorted;
+  }
+
+  /** The event that the files describe: the fold of the facts; an empty one when there are faults. */
+  public Event event() {
+    if (!faults.isEmpty()) {
+      return Event.empty();
+    }
     Actor reader = Actor.of(Role.ORGANISER, "plain files");
     List<Recorded> recorded = new ArrayList<>();
     for (Fact fact : facts) {
       recorded.add(new Recorded(recorded.size() + 1, fact, reader, Optional.empty(), Instant.EPOCH));
     }
-    return recorded;
+    return Event.of(recorded);
+  }
+
+  /** Players whom {@code present} says are not here. */
+  public List<PlayerId> away() {
+    return event().players().values().stream().filter(Player::absent).map(Player::id).toList();
+  }
+
+  /** The names behind the codes. */
+  public Directory directory() {
+    Map<PlayerId, Directory.Person> people = new LinkedHashMap<>();
+    notes(PrivateNote.PersonNamed.class).forEach(named ->
+        people.put(named.player(), new Directory.Person(named.name(), named.bornYear())));
+    return new Directory(people);
+  }
+
+  /** The notes of one kind, in the order of their file. */
+  public <N extends PrivateNote> List<N> notes(Class<N> kind) {
+    return notes.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** A fault for each of these files that is not there. */
+  public List<FolderFault> missing(PlainFile... needed) {
+    return java.util.Arrays.stream(needed)
+        .filter(file -> !files.contains(file))
+        .map(file -> new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"))
+        .toList();
   }
 }

@@ -1,17 +1,19 @@
 package tiewright.plainfiles;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import tiewright.conditions.Conditions;
-import tiewright.event.Fact;
+import tiewright.conditions.DeciderKind;
 import tiewright.event.How;
 import tiewright.event.PlayFact;
 import tiewright.event.RubberNo;
+import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.TieId;
 import tiewright.scoring.Format;
@@ -23,78 +25,89 @@ import tiewright.wording.ScoreWords;
 
 /** The rows of results.csv: one a game, gathered to one card a rubber. */
 final class ResultRows {
+  private static final List<String> HOWS = Arrays.stream(How.values()).map(How::code).toList();
+  private final Reading reading;
   private final Conditions conditions;
   private final Cells cells;
-  private final Optional<Set<String>> ties;
-  private final List<Fact> facts;
+  private final PairCells pairs;
 
-  ResultRows(Conditions conditions, Cells cells, Optional<Set<String>> ties, List<Fact> facts) {
-    this.conditions = conditions;
-    this.cells = cells;
-    this.ties = ties;
-    this.facts = facts;
+  ResultRows(Reading reading) {
+    this.reading = reading;
+    this.conditions = reading.conditions();
+    this.cells = reading.cells();
+    this.pairs = new PairCells(reading);
   }
-
-  private record Key(TieId tie, RubberNo rubber) {}
 
   private record Game(CsvTable.Row row, int number, Score score, How how) {}
 
-  void read(List<CsvTable.Row> rows) {
-    Map<Key, List<Game>> games = new LinkedHashMap<>();
-    for (CsvTable.Row row : rows) {
-      Optional<Key> key = key(row);
+  private record Card(CsvTable.Row row, RubberScore score) {}
+
+  void read() {
+    Map<TieId, Map<RubberNo, List<Game>>> games = new LinkedHashMap<>();
+    for (CsvTable.Row row : reading.rows(PlainFile.RESULTS)) {
+      Optional<TieId> tie = reading.tieNeeded(row, "tie").filter(id -> reading.isUnderWay(row, id));
+      Optional<RubberNo> rubber = pairs.rubber(row);
       Optional<Game> game = game(row);
-      if (key.isPresent() && game.isPresent()) {
-        games.computeIfAbsent(key.get(), any -> new ArrayList<>()).add(game.get());
+      if (tie.isPresent() && rubber.isPresent() && game.isPresent()) {
+        games.computeIfAbsent(tie.get(), any -> new LinkedHashMap<>())
+            .computeIfAbsent(rubber.get(), any -> new ArrayList<>())
+            .add(game.get());
       }
     }
-    games.forEach(this::card);
-  }
-
-  private Optional<Key> key(CsvTable.Row row) {
-    Optional<String> tie = cells.code(row, "tie");
-    Optional<RubberNo> rubber = cells.needed(row, "rubber").flatMap(RubberNo::parse);
-    if (tie.isPresent() && ties.isPresent() && !ties.get().contains(tie.get())) {
-      cells.fault(row, "tie", "there is no tie " + tie.get() + " in ties.csv");
-      return Optional.empty();
-    }
-    if (row.cell("rubber").isPresent()
-        && rubber.filter(no -> no.isDecider() || no.number() <= conditions.rubbers()).isEmpty()) {
-      cells.fault(row, "rubber", "a rubber is 1 to " + conditions.rubbers() + ", or D for the decider");
-      return Optional.empty();
-    }
-    return tie.isEmpty() || rubber.isEmpty() ? Optional.empty() : Optional.of(new Key(TieId.of(tie.get()), rubber.get()));
+    games.forEach(this::tie);
   }
 
   private Optional<Game> game(CsvTable.Row row) {
     OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
     OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
     OptionalInt number = cells.whole(row, "game", 1, 5);
-    Optional<How> how = cells.needed(row, "how").flatMap(How::parse);
-    if (row.cell("how").isPresent() && how.isEmpty()) {
-      cells.fault(row, "how", "\"" + row.cell("how").get()
-          + "\" is none of played, retired-home, retired-away, walkover-home, walkover-away, void");
-    }
+    Optional<How> how = cells.needed(row, "how").flatMap(any -> cells.choice(row, "how", HOWS)).flatMap(How::parse);
     return home.isEmpty() || away.isEmpty() || how.isEmpty()
         ? Optional.empty()
         : Optional.of(new Game(row, number.orElse(0), Score.of(home.getAsInt(), away.getAsInt()), how.get()));
   }
 
-  private void card(Key key, List<Game> games) {
-    games.sort(java.util.Comparator.comparingInt(Game::number));
+  private void tie(TieId tie, Map<RubberNo, List<Game>> games) {
+    Map<RubberNo, Card> cards = new LinkedHashMap<>();
+    int before = cells.faults().size();
+    games.forEach((rubber, ofRubber) -> card(tie, rubber, ofRubber).ifPresent(card -> cards.put(rubber, card)));
+    if (cells.faults().size() == before) {
+      decider(cards);
+    }
+    cards.forEach((rubber, card) -> reading.facts().add(
+        new PlayFact.CardEntered(tie, rubber, card.score().games(), card.score().how())));
+  }
+
+  private Optional<Card> card(TieId tie, RubberNo rubber, List<Game> games) {
+    games.sort(Comparator.comparingInt(Game::number));
     for (int i = 1; i < games.size(); i++) {
       if (games.get(i).number() == games.get(i - 1).number()) {
-        cells.fault(games.get(i).row(), "rubber", "rubber " + key.rubber() + " of tie " + key.tie() + " has this game twice");
-        return;
+        String what = games.get(i).number() == 0 ? " stands here twice" : " has this game twice";
+        cells.fault(games.get(i).row(), "rubber", "rubber " + rubber + " of tie " + tie + what);
+        return Optional.empty();
       }
     }
     Game last = games.get(games.size() - 1);
-    List<Score> scores = games.stream().map(Game::score).toList();
-    List<ScoreFault> wrong = faults(key.rubber(), scores, last.how());
-    wrong.forEach(fault -> cells.fault(last.row(), "home", ScoreWords.sentence(fault)));
-    if (wrong.isEmpty()) {
-      facts.add(new PlayFact.CardEntered(key.tie(), key.rubber(), scores, last.how()));
+    Optional<Game> other = games.stream().filter(game -> game.how() != How.PLAYED && game.how() != last.how()).findFirst();
+    if (other.isPresent()) {
+      cells.fault(other.get().row(), "how", "the games of one rubber end in one way: the last says " + last.how().code());
+      return Optional.empty();
     }
+    List<Score> scores = games.stream().map(Game::score).toList();
+    int before = cells.faults().size();
+    faults(rubber, scores, last.how()).forEach(fault ->
+        cells.fault(games.get(Math.min(fault.game(), games.size()) - 1).row(), "home", ScoreWords.sentence(fault)));
+    games.stream().filter(game -> isWonByMissing(game.score(), last.how())).forEach(game ->
+        cells.fault(game.row(), "how", "the side that did not play cannot have more points"));
+    boolean unplayed = last.how() == How.VOID && scores.stream().allMatch(score -> score.equals(Score.of(0, 0)));
+    return cells.faults().size() > before
+        ? Optional.empty()
+        : Optional.of(new Card(last.row(), new RubberScore(rubber, unplayed ? List.of() : scores, last.how())));
+  }
+
+  private static boolean isWonByMissing(Score score, How how) {
+    return how.isWalkover()
+        && (how.missing().orElseThrow() == Side.HOME ? score.home() > score.away() : score.away() > score.home());
   }
 
   private List<ScoreFault> faults(RubberNo rubber, List<Score> scores, How how) {
@@ -108,5 +121,29 @@ final class ResultRows {
       return Legality.retiredForTheTable(format, bestOf, scores, retirer);
     }
     return List.of();
+  }
+
+  /** A decider stands only where the conditions have one and the rubbers finished level. */
+  private void decider(Map<RubberNo, Card> cards) {
+    Card decider = cards.get(RubberNo.DECIDER);
+    if (decider == null) {
+      return;
+    }
+    List<RubberScore> rubbers =
+        cards.values().stream().map(Card::score).filter(score -> !score.rubber().isDecider()).toList();
+    boolean anyVoid = rubbers.stream().anyMatch(score -> score.how() == How.VOID);
+    int home = won(rubbers, Side.HOME);
+    int away = won(rubbers, Side.AWAY);
+    if (conditions.decider() == DeciderKind.NONE || conditions.rubbers() % 2 == 1 && !anyVoid) {
+      cells.fault(decider.row(), "rubber", "there is no decider under these conditions");
+    } else if (rubbers.size() < conditions.rubbers()) {
+      cells.fault(decider.row(), "rubber", "a decider needs the results of all " + conditions.rubbers() + " rubbers");
+    } else if (home != away) {
+      cells.fault(decider.row(), "rubber", "the rubbers are not level but " + home + "-" + away);
+    }
+  }
+
+  private static int won(List<RubberScore> rubbers, Side side) {
+    return (int) rubbers.stream().filter(score -> score.winner().filter(side::equals).isPresent()).count();
   }
 }

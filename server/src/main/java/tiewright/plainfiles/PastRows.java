@@ -1,0 +1,54 @@
+package tiewright.plainfiles;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.PrivateNote;
+import tiewright.scoring.Format;
+import tiewright.scoring.Legality;
+import tiewright.scoring.Score;
+import tiewright.wording.ScoreWords;
+
+/** Earlier games that feed the ratings: past-results.csv. Players may be strangers to the event. */
+final class PastRows {
+  private static final List<String> PLAYERS = List.of("home_1", "home_2", "away_1", "away_2");
+  private final Reading reading;
+  private final Cells cells;
+
+  PastRows(Reading reading) {
+    this.reading = reading;
+    this.cells = reading.cells();
+  }
+
+  void read() {
+    reading.rows(PlainFile.PAST_RESULTS).forEach(this::game);
+  }
+
+  private void game(CsvTable.Row row) {
+    Optional<LocalDate> date = cells.needed(row, "date").flatMap(any -> cells.date(row, "date"));
+    List<String> players = new ArrayList<>();
+    for (String column : PLAYERS) {
+      cells.code(row, column).ifPresent(player -> {
+        if (players.contains(player)) {
+          cells.fault(row, column, player + " stands in this game twice");
+        }
+        players.add(player);
+      });
+    }
+    OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
+    OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
+    Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
+    if (row.cell("format").isPresent() && format.isEmpty()) {
+      cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
+    }
+    if (date.isEmpty() || players.size() < PLAYERS.size() || home.isEmpty() || away.isEmpty() || format.isEmpty()) {
+      return;
+    }
+    Score score = Score.of(home.getAsInt(), away.getAsInt());
+    Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", ScoreWords.sentence(fault)));
+    reading.notes().add(new PrivateNote.PastGame(
+        date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
+  }
+}
