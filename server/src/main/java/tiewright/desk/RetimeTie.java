@@ -1,0 +1,65 @@
+package tiewright.desk;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Decision;
+import tiewright.event.DrawFact;
+import tiewright.event.Event;
+import tiewright.event.OfficialFact;
+import tiewright.event.Refusal;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+
+/**
+ * The published start and court of a tie. What was published before does not change silently: then a notice with the old
+ * and the new goes out with it, and a reason is needed.
+ *
+ * @param start empty = not fixed
+ * @param court empty = not fixed
+ */
+public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> court, String reason)
+    implements Decision {
+  @Override
+  public Outcome decide(Event event, Given given) {
+    Optional<Tie> found = event.tie(tie);
+    if (found.isEmpty()) {
+      return Asked.noTie(tie);
+    }
+    Tie now = found.get();
+    boolean changes = changes(now.start(), start) || changes(now.court(), court);
+    Asked asked = Asked.byOfficial(given)
+        .unless(
+            !(now.start().equals(start) && now.court().equals(court)),
+            Refusal.of("desk.time-stands-already").with("tie", tie).at("start"))
+        .unless(!event.progress(now).finished(), Refusal.of("desk.tie-is-over-for-times").with("tie", tie).at("tie"));
+    court.filter(name -> !event.courts().containsKey(name)).ifPresent(name ->
+        asked.unless(false, Refusal.of("desk.no-such-court").with("court", name).at("court")));
+    if (changes) {
+      asked.text("reason", reason, Asked.LONG);
+    } else {
+      asked.notTooLong("reason", reason, Asked.LONG);
+    }
+    if (!asked.isFine()) {
+      return asked.refused();
+    }
+    DrawFact.TieTimed timed = new DrawFact.TieTimed(tie, start, court);
+    return changes ? new Accepted(List.of(timed, notice(event, now)), List.of()) : Accepted.of(timed);
+  }
+
+  private static <T> boolean changes(Optional<T> published, Optional<T> wanted) {
+    return published.isPresent() && !published.equals(wanted);
+  }
+
+  private OfficialFact.NoticePosted notice(Event event, Tie now) {
+    return new OfficialFact.NoticePosted(
+        Numbers.notice(event), "Tie " + tie, Optional.of(tie), Optional.of(said(now.start(), now.court())),
+        Optional.of(said(start, court)), reason.strip());
+  }
+
+  /** As it is printed and shown struck through: <em>10:20, court 3</em>. */
+  private static String said(Optional<LocalTime> start, Optional<String> court) {
+    String time = start.map(LocalTime::toString).orElse("no time yet");
+    return time + court.map(name -> ", " + (name.matches("\\d+") ? "court " : "") + name).orElse("");
+  }
+}
