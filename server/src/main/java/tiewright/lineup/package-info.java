@@ -2,7 +2,7 @@
  * The captain's questions before a tie: which pairs, in which rubbers, in which order, and who plays the decider?
  *
  * <p>Start at {@link tiewright.lineup.Proposals}. Exact where that is possible: {@link tiewright.lineup.TieOdds}, {@link
- * tiewright.lineup.SheetCount}, {@link tiewright.lineup.MatrixGame}, {@link tiewright.lineup.OrderGame}, {@link
+ * tiewright.lineup.MatrixGame}, {@link tiewright.lineup.OrderGame}, {@link
  * tiewright.lineup.DeciderAdvice}. The only room besides {@code timetable} that knows OptaPlanner. May import {@code
  * rating}, {@code sheet}, {@code event}, {@code conditions}, {@code scoring}. Steps, time and seeds come in as arguments.
  */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import tiewright.event.Pair;
@@ -40,9 +41,18 @@ public final class Strengths {
     return new Sum().add(pair, 1).estimate();
   }
 
-  /** How much stronger the first pair is. */
+  /** How much stronger the first pair is; the two may share a player. */
   public Estimate edge(Pair ours, Pair theirs) {
     return new Sum().add(ours, 1).add(theirs, -1).estimate();
+  }
+
+  /** Chance that the first pair is at least as strong as the second; a half where they are equal beyond doubt. */
+  public double chanceAsStrong(Pair one, Pair other) {
+    Estimate ahead = edge(one, other);
+    if (ahead.sd() == 0) {
+      return ahead.mean() > 0 ? 1 : ahead.mean() < 0 ? 0 : 0.5;
+    }
+    return new NormalDistribution().cumulativeProbability(ahead.mean() / ahead.sd());
   }
 
   /**
@@ -105,37 +115,41 @@ public final class Strengths {
     return estimate.mean() + estimate.sd() * random.nextGaussian();
   }
 
-  /** A weighted sum of forms and extras, with its variance. Each player and pair is added at most once. */
+  /** A weighted sum of forms and extras, with its variance. */
   private final class Sum {
     private final double[] weights = new double[mean.length];
-    private double otherMean;
-    private double otherVariance;
+    private final Map<Object, Double> otherWeights = new HashMap<>(); // of players and pairs that no game is about
+    private final Map<Object, Estimate> others = new HashMap<>();
 
     Sum add(Pair pair, double weight) {
       return add(pair.first(), weight / 2).add(pair.second(), weight / 2).addExtra(pair, weight);
     }
 
     Sum add(PlayerId player, double weight) {
-      return add(unknowns.of(player), unknowns.prior().form(player), weight);
+      return add(player, unknowns.of(player), unknowns.prior().form(player), weight);
     }
 
     Sum addExtra(Pair pair, double weight) {
-      return add(unknowns.of(pair), unknowns.prior().extra(pair), weight);
+      return add(pair, unknowns.of(pair), unknowns.prior().extra(pair), weight);
     }
 
-    private Sum add(OptionalInt index, Estimate otherwise, double weight) {
+    private Sum add(Object whose, OptionalInt index, Estimate otherwise, double weight) {
       if (index.isPresent()) {
         weights[index.getAsInt()] += weight;
       } else {
-        otherMean += weight * otherwise.mean();
-        otherVariance += weight * weight * otherwise.variance();
+        others.put(whose, otherwise);
+        otherWeights.merge(whose, weight, Double::sum);
       }
       return this;
     }
 
     Estimate estimate() {
-      double sum = otherMean;
-      double variance = otherVariance;
+      double sum = 0;
+      double variance = 0;
+      for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
+        sum += other.getValue() * others.get(other.getKey()).mean();
+        variance += other.getValue() * other.getValue() * others.get(other.getKey()).variance();
+      }
       for (int i = 0; i < weights.length; i++) {
         sum += weights[i] * mean[i];
         for (int j = 0; weights[i] != 0 && j < weights.length; j++) {

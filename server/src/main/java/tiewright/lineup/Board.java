@@ -1,0 +1,201 @@
+package tiewright.lineup;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.rating.RallyModel;
+
+/**
+ * A problem laid out in numbers for fast counting: players who are present, their pairs, and the chance of each pair against
+ * each pair that the other club may send. A line is a sheet as pair numbers, rubber 1 first, {@link #EMPTY} where nobody
+ * stands.
+ */
+final class Board {
+  static final int EMPTY = -1;
+
+  private final LineupProblem problem;
+  private final List<PlayerId> players;
+  private final List<Pair> pairs = new ArrayList<>();
+  private final Map<Pair, Integer> pairNumbers = new HashMap<>();
+  private final int[][] pairTable;
+  private final List<Pair> opponents;
+  private final double[][] chances;
+  private final int[][] expected;
+  private final double[] weights;
+  private final LevelWorth levelWorth;
+
+  Board(LineupProblem problem) {
+    this.problem = problem;
+    this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
+    this.pairTable = new int[players.size()][players.size()];
+    for (int i = 0; i < players.size(); i++) {
+      for (int j = i + 1; j < players.size(); j++) {
+        pairTable[i][j] = pairTable[j][i] = pairs.size();
+        pairNumbers.put(Pair.of(players.get(i), players.get(j)), pairs.size());
+        pairs.add(Pair.of(players.get(i), players.get(j)));
+      }
+    }
+    this.opponents = opponents(problem.belief());
+    this.chances = chances();
+    this.expected = expected();
+    this.weights = problem.belief().sheets().stream().mapToDouble(Belief.Expected::weight).toArray();
+    this.levelWorth = LevelWorth.of(problem, pairs);
+  }
+
+  private static List<Pair> opponents(Belief belief) {
+    return belief.sheets().stream()
+        .flatMap(expected -> expected.sheet().pairs().values().stream())
+        .flatMap(Optional::stream)
+        .distinct()
+        .sorted(Comparator.naturalOrder())
+        .toList();
+  }
+
+  private double[][] chances() {
+    double[][] table = new double[pairs.size()][opponents.size()];
+    for (int i = 0; i < pairs.size(); i++) {
+      for (int j = 0; j < opponents.size(); j++) {
+        double edge = problem.strengths().edge(pairs.get(i), opponents.get(j)).mean();
+        table[i][j] = RallyModel.rubberChance(rules().scoring(), rules().bestOf(), edge);
+      }
+    }
+    return table;
+  }
+
+  private int[][] expected() {
+    int[][] lines = new int[problem.belief().sheets().size()][rules().rubbers()];
+    for (int line = 0; line < lines.length; line++) {
+      for (int rubber = 0; rubber < rules().rubbers(); rubber++) {
+        lines[line][rubber] = problem.belief().pair(line, rubber + 1).map(opponents::indexOf).orElse(EMPTY);
+      }
+    }
+    return lines;
+  }
+
+  /** Chance to win the tie with these pairs, mean over what the other club may send. */
+  double worth(int[] line) {
+    double level = levelWorth.of(line);
+    double sum = 0;
+    for (int i = 0; i < expected.length; i++) {
+      sum += weights[i] * TieOdds.of(rubbers(line, expected[i], chances)).win(level);
+    }
+    return sum;
+  }
+
+  /** The same if an even pair stood in each rubber that is left empty. */
+  double worthWithEvenPairs(int[] line) {
+    double level = levelWorth.of(line);
+    double sum = 0;
+    for (int i = 0; i < expected.length; i++) {
+      double[] rubbers = new double[line.length];
+      for (int rubber = 0; rubber < line.length; rubber++) {
+        int theirs = expected[i][rubber];
+        double even = line[rubber] == EMPTY ? 0.5 : theirs == EMPTY ? 1 : chances[line[rubber]][theirs];
+        rubbers[rubber] = line[rubber] == EMPTY && theirs == EMPTY ? 1 : even;
+      }
+      sum += weights[i] * TieOdds.of(rubbers).win(level);
+    }
+    return sum;
+  }
+
+  /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
+  static double[] rubbers(int[] ours, int[] theirs, double[][] table) {
+    double[] rubbers = new double[ours.length];
+    int counted = 0;
+    for (int rubber = 0; rubber < ours.length; rubber++) {
+      if (ours[rubber] != EMPTY) {
+        rubbers[counted++] = theirs[rubber] == EMPTY ? 1 : table[ours[rubber]][theirs[rubber]];
+      } else if (theirs[rubber] != EMPTY) {
+        rubbers[counted++] = 0;
+      }
+    }
+    return Arrays.copyOf(rubbers, counted);
+  }
+
+  /** Our mean chance in one rubber; empty if it may not be played. */
+  Optional<Double> rubberChance(int[] line, int rubber) {
+    double sum = 0;
+    for (int i = 0; i < expected.length; i++) {
+      if (line[rubber] == EMPTY && expected[i][rubber] == EMPTY) {
+        return Optional.empty();
+      }
+      if (line[rubber] != EMPTY) {
+        sum += weights[i] * (expected[i][rubber] == EMPTY ? 1 : chances[line[rubber]][expected[i][rubber]]);
+      }
+    }
+    return Optional.of(Math.min(1, sum));
+  }
+
+  /** Rubbers missing to the playing time promised. */
+  int shortOfPromise(int[] line) {
+    int missing = 0;
+    for (PlayerId player : players) {
+      int more = 0;
+      for (int pair : line) {
+        more += pair != EMPTY && pairs.get(pair).has(player) ? 1 : 0;
+      }
+      missing += problem.playingTime().missing(player, more);
+    }
+    return missing;
+  }
+
+  Sheet sheet(int[] line) {
+    return Sheet.of(Arrays.stream(line).mapToObj(pair -> pair == EMPTY ? Optional.<Pair>empty() : Optional.of(pairs.get(pair))).toList());
+  }
+
+  /** The numbers of a legal sheet. */
+  int[] line(Sheet sheet) {
+    int[] line = new int[rules().rubbers()];
+    Arrays.setAll(line, rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(pairNumbers::get).orElse(EMPTY));
+    return line;
+  }
+
+  LineupProblem problem() {
+    return problem;
+  }
+
+  TieRules rules() {
+    return problem.rules();
+  }
+
+  List<PlayerId> players() {
+    return players;
+  }
+
+  List<Pair> pairs() {
+    return pairs;
+  }
+
+  /** The number of a pair, from the numbers of two different players. */
+  int pairNumber(int one, int other) {
+    return pairTable[one][other];
+  }
+
+  List<Pair> opponents() {
+    return opponents;
+  }
+
+  int[][] expectedLines() {
+    return expected;
+  }
+
+  double[] weights() {
+    return weights;
+  }
+
+  LevelWorth levelWorth() {
+    return levelWorth;
+  }
+
+  int filled() {
+    return rules().fillable(players.size());
+  }
+}

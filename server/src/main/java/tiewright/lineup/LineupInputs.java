@@ -1,0 +1,106 @@
+package tiewright.lineup;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.How;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.rating.PastGame;
+import tiewright.rating.Rating;
+
+/**
+ * What the advice to one captain about one tie is made from: what is public in the event, and the notes of that captain's own
+ * club.
+ *
+ * <p>Nothing of a sealed sheet can come in, for the event holds none; of the notes only those about the own squad's pairs and
+ * wishes are used, so that chemistry and wishes of another club change nothing even if they were handed over.
+ *
+ * @param ourSheet our sheet of this tie, once it is opened
+ * @param theirSheet theirs, once it is opened
+ * @param hurt our players who retired in a rubber today: ask before naming, nobody is barred
+ * @param games how many games the strengths rest on
+ */
+public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Optional<Sheet> theirSheet, Set<PlayerId> hurt, int games) {
+  public LineupInputs {
+    hurt = Set.copyOf(hurt);
+  }
+
+  /**
+   * Gathers them.
+   *
+   * @param own what the club's captain judges and wishes; a later note about the same replaces an earlier one
+   * @param past earlier games; those of this event are added
+   * @param against what to expect of the other club while its sheet is not open
+   * @param seed for drawing orders where there are too many to go through
+   * @throws IllegalArgumentException if there is no such tie, or the club does not play in it
+   */
+  public static LineupInputs of(
+      Event event, TieId id, ClubId club, List<PrivateNote> own, List<PrivateNote.PastGame> past, LineupProblem.Against against, long seed) {
+    Tie tie = event.tie(id).orElseThrow(() -> new IllegalArgumentException("there is no tie " + id));
+    Side side = tie.sideOf(club).orElseThrow(() -> new IllegalArgumentException(club + " does not play in " + id));
+    Squad ours = squad(event, tie, club);
+    Squad theirs = tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
+    OwnNotes notes = new OwnNotes(event, tie, club, own);
+    List<PastGame> games = GamesSoFar.of(event, past);
+    LineupProblem problem =
+        LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), games), against, seed)
+            .withWishes(notes.wishes());
+    Optional<Sheet> theirSheet = opened(tie, side.other());
+    LineupProblem known = theirSheet.map(sheet -> problem.expecting(Belief.surely(sheet))).orElse(problem);
+    return new LineupInputs(known, opened(tie, side), theirSheet, hurt(event, club), games.size());
+  }
+
+  /** Who should play the decider of this tie? Made with the opened sheets where there are any. */
+  public DeciderAdvice decider() {
+    return DeciderAdvice.of(problem, ourSheet, theirSheet, hurt);
+  }
+
+  private static Squad squad(Event event, Tie tie, ClubId club) {
+    return new Squad(
+        event.squad(club).stream().map(player -> new Squad.Member(player.id(), player.rank(), isHere(player, tie))).toList());
+  }
+
+  /** Not marked absent by the desk, and not away by the squad list at the published start. */
+  private static boolean isHere(Player player, Tie tie) {
+    boolean late = tie.start().isPresent() && player.from().filter(tie.start().get()::isBefore).isPresent();
+    boolean gone = tie.start().isPresent() && player.until().filter(until -> !tie.start().get().isBefore(until)).isPresent();
+    return !player.absent() && !late && !gone;
+  }
+
+  private static Optional<Sheet> opened(Tie tie, Side side) {
+    SortedMap<RubberNo, Optional<Pair>> pairs = new TreeMap<>();
+    tie.opened().forEach((rubber, opened) -> {
+      if (!rubber.isDecider()) {
+        pairs.put(rubber, opened.pair(side));
+      }
+    });
+    return pairs.isEmpty() ? Optional.empty() : Optional.of(new Sheet(pairs));
+  }
+
+  private static Set<PlayerId> hurt(Event event, ClubId club) {
+    List<PlayerId> retired = new ArrayList<>();
+    for (Tie tie : event.ties().values()) {
+      tie.sideOf(club).ifPresent(side -> tie.opened().forEach((rubber, opened) -> {
+        How stopped = side == Side.HOME ? How.RETIRED_HOME : How.RETIRED_AWAY;
+        if (tie.card(rubber).score(rubber).filter(score -> score.how() == stopped).isPresent()) {
+          opened.pair(side).ifPresent(pair -> retired.addAll(List.of(pair.first(), pair.second())));
+        }
+      }));
+    }
+    return new LinkedHashSet<>(retired);
+  }
+}

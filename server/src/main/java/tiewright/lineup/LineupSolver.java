@@ -1,0 +1,82 @@
+package tiewright.lineup;
+
+import java.util.List;
+import java.util.Optional;
+import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
+import org.optaplanner.core.api.solver.Solver;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
+import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveListFactoryConfig;
+import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.generic.SwapMoveSelectorConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+
+/**
+ * Looks for the best sheet by simulated annealing over the seats. Reproducible: the same problem, steps and seed give the same
+ * sheet.
+ */
+final class LineupSolver {
+  /** One breach, five percentage points: hot enough at first to leave any local best. */
+  private static final String STARTING_TEMPERATURE = "1hard/50000000medium/1soft";
+
+  private LineupSolver() {}
+
+  /** The best legal sheet found; empty if none was. */
+  static Optional<int[]> best(Board board, Budget budget) {
+    LineupPlan best = solve(board, budget, config(budget, EnvironmentMode.REPRODUCIBLE));
+    return best.score().hardScore() == 0 ? Optional.of(best.line()) : Optional.empty();
+  }
+
+  static LineupPlan solve(Board board, Budget budget, SolverConfig config) {
+    Solver<LineupPlan> solver = SolverFactory.<LineupPlan>create(config).buildSolver();
+    Runnable stop = solver::terminateEarly; // in vain before the search has begun: hence the look at each better sheet
+    solver.addEventListener(
+        better -> {
+          if (budget.stop().isPressed()) {
+            solver.terminateEarly();
+          }
+        });
+    budget.stop().onPress(stop);
+    try {
+      return solver.solve(new LineupPlan(board));
+    } finally {
+      budget.stop().forget(stop);
+    }
+  }
+
+  static SolverConfig config(Budget budget, EnvironmentMode mode) {
+    TerminationConfig limit = new TerminationConfig().withStepCountLimit(budget.steps());
+    LocalSearchPhaseConfig annealing =
+        new LocalSearchPhaseConfig()
+            .withAcceptorConfig(new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
+            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+    annealing.setTerminationConfig(limit);
+    annealing.setMoveSelectorConfig(
+        new UnionMoveSelectorConfig(
+            List.of(
+                new ChangeMoveSelectorConfig().withFixedProbabilityWeight(3.0),
+                new SwapMoveSelectorConfig().withFixedProbabilityWeight(5.0),
+                new MoveListFactoryConfig().withMoveListFactoryClass(RubberSwaps.class).withFixedProbabilityWeight(2.0),
+                new MoveListFactoryConfig().withMoveListFactoryClass(PairSeatings.class).withFixedProbabilityWeight(3.0))));
+    SolverConfig config =
+        new SolverConfig()
+            .withSolutionClass(LineupPlan.class)
+            .withEntityClasses(Seat.class)
+            .withScoreDirectorFactory(
+                new ScoreDirectorFactoryConfig()
+                    .withConstraintProviderClass(LineupConstraints.class)
+                    .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
+            .withEnvironmentMode(mode)
+            .withRandomSeed(budget.seed())
+            .withPhaseList(List.of(new ConstructionHeuristicPhaseConfig(), annealing));
+    budget.time().ifPresent(time -> config.withTerminationConfig(new TerminationConfig().withSpentLimit(time)));
+    return config;
+  }
+}

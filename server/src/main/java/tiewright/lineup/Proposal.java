@@ -1,0 +1,57 @@
+package tiewright.lineup;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What to put on the sheet, or why no sheet is possible as asked. */
+public sealed interface Proposal {
+  Kind kind();
+
+  /** How it came out. */
+  enum Kind {
+    PROPOSED,
+    IMPOSSIBLE
+  }
+
+  /**
+   * The best sheets, the best first.
+   *
+   * @param orderMatters false: against an unknown order every order of the same pairs is worth the same, so the one shown
+   *     was drawn by lot and may be drawn again
+   * @param everySheetTried true: proven best by trying every legal sheet; false: the best that the search found
+   * @param tried sheets tried, where each was
+   * @param decider who would play it; empty where there is none or nobody is named for it
+   * @param notes what holds for all of them
+   */
+  record Proposed(
+      List<ProposedSheet> sheets, boolean orderMatters, boolean everySheetTried, long tried, Optional<DeciderAdvice> decider, List<Reason> notes)
+      implements Proposal {
+    public Proposed {
+      sheets = List.copyOf(sheets);
+      notes = List.copyOf(notes);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.PROPOSED;
+    }
+  }
+
+  /**
+   * No legal sheet grants every wish.
+   *
+   * @param conflict a smallest set of wishes that cannot hold together under the conditions; empty if even without wishes
+   *     nobody can be named
+   */
+  record Impossible(List<Wish> conflict, List<Reason> reasons) implements Proposal {
+    public Impossible {
+      conflict = List.copyOf(conflict);
+      reasons = List.copyOf(reasons);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.IMPOSSIBLE;
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package tiewright.lineup;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import tiewright.conditions.OrderOfStrength;
+import tiewright.event.Pair;
+import tiewright.event.Refusal;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+
+/**
+ * Which sheet should the captain hand in, and what is a sheet of the captain's own worth?
+ *
+ * <p>The search proposes; wherever there are few enough legal sheets every one of them is tried as well, so that the proposal
+ * is proven best and its runners-up and their cost are exact.
+ */
+public final class Proposals {
+  /** Sheets shown unless more are asked for. */
+  public static final int USUAL_COUNT = 3;
+
+  private final Board board;
+  private final Budget budget;
+
+  private Proposals(LineupProblem problem, Budget budget) {
+    this.board = new Board(problem);
+    this.budget = budget;
+  }
+
+  public static Proposal propose(LineupProblem problem, Budget budget) {
+    return propose(problem, budget, USUAL_COUNT);
+  }
+
+  /**
+   * The best sheets that the conditions and every wish allow.
+   *
+   * @param count how many at most, 1 or more
+   */
+  public static Proposal propose(LineupProblem problem, Budget budget, int count) {
+    if (count < 1) {
+      throw new IllegalArgumentException("a proposal of " + count + " sheets");
+    }
+    return new Proposals(problem, budget).propose(count);
+  }
+
+  /** A sheet that the captain made: accepted if the conditions allow it, whatever the wishes and whatever it costs. */
+  public static Evaluation evaluate(LineupProblem problem, Sheet sheet, Budget budget) {
+    List<Refusal> faults = SheetFaults.of(problem.rules(), problem.ours(), sheet);
+    if (!faults.isEmpty()) {
+      return new Evaluation(faults, Optional.empty(), List.of());
+    }
+    return new Proposals(problem, budget).evaluate(sheet);
+  }
+
+  private Proposal propose(int count) {
+    if (board.filled() == 0) {
+      return new Proposal.Impossible(List.of(), List.of(Reason.of("nobody-to-name")));
+    }
+    Ranking ranking = ranking(count + 1);
+    if (ranking.best().isEmpty()) {
+      return impossible();
+    }
+    SheetNotes notes = new SheetNotes(board, ranking);
+    List<int[]> lines = ranking.best().stream().map(Ranking.Ranked::line).toList();
+    List<ProposedSheet> sheets = new ArrayList<>();
+    List<int[]> shown = lines.stream().map(this::shuffledIfFree).toList();
+    Doubt doubt = new Doubt(board, shown, budget.seed());
+    double[] best = doubt.chances(shown.get(0));
+    for (int i = 0; i < Math.min(count, shown.size()); i++) {
+      double cost = cost(shown.get(0), shown.get(i));
+      double[] drawn = doubt.chances(shown.get(i));
+      double beats = Doubt.better(drawn, best);
+      List<Reason> reasons = new ArrayList<>(notes.of(shown.get(i)));
+      if (i == 0) {
+        reasons.addAll(notes.wishCosts());
+        nextBest(shown, doubt, best).ifPresent(reasons::add);
+      }
+      sheets.add(proposed(i + 1, shown.get(i), drawn, cost, beats, reasons));
+    }
+    Optional<DeciderAdvice> decider = decider(shown.get(0));
+    List<Reason> all = new ArrayList<>(notes.ofAll(orderMatters()));
+    decider.flatMap(DeciderAdvice::best).ifPresent(first -> all.add(keepFresh(first.pair())));
+    return new Proposal.Proposed(sheets, orderMatters(), ranking.complete(), ranking.tried(), decider, all);
+  }
+
+  /** The best sheets: all tried if there are few enough, with the one that the search found among them in any case. */
+  private Ranking ranking(int count) {
+    Optional<int[]> found = LineupSolver.best(board, budget);
+    Ranking every = Ranking.of(board, orderMatters(), count, budget.stop());
+    if (every.complete() || found.isEmpty()) {
+      return every;
+    }
+    List<Ranking.Ranked> best = new ArrayList<>();
+    best.add(new Ranking.Ranked(found.get(), Merit.of(board, found.get()), -1));
+    every.best().stream().filter(ranked -> !Arrays.equals(ranked.line(), found.get())).forEach(best::add);
+    best.sort(Comparator.comparing(Ranking.Ranked::merit).reversed());
+    return new Ranking(best.subList(0, Math.min(count, best.size())), every.tried(), false);
+  }
+
+  private boolean orderMatters() {
+    return !board.problem().belief().anyOrder() || board.rules().order() != OrderOfStrength.NONE;
+  }
+
+  private int[] shuffledIfFree(int[] line) {
+    if (orderMatters()) {
+      return line;
+    }
+    List<Integer> pairs = new ArrayList<>(Arrays.stream(line).boxed().limit(board.filled()).toList());
+    Collections.shuffle(pairs, new Random(budget.seed()));
+    int[] shuffled = line.clone();
+    IntStream.range(0, pairs.size()).forEach(rubber -> shuffled[rubber] = pairs.get(rubber));
+    return shuffled;
+  }
+
+  private Proposal impossible() {
+    List<Wish> conflict = Conflict.smallest(board.problem());
+    List<Reason> reasons = new ArrayList<>();
+    reasons.add(Reason.of(conflict.isEmpty() ? "no-sheet-found" : "wishes-conflict"));
+    conflict.forEach(wish -> reasons.add(SheetNotes.wish("wish", wish)));
+    reasons.add(Reason.of("must-fill").with("rubbers", board.filled()).with("players", board.players().size()));
+    return new Proposal.Impossible(conflict, reasons);
+  }
+
+  private Optional<Reason> nextBest(List<int[]> shown, Doubt doubt, double[] best) {
+    if (shown.size() < 2) {
+      return Optional.of(Reason.of("only-sheet"));
+    }
+    double cost = cost(shown.get(0), shown.get(1));
+    double beats = Doubt.better(doubt.chances(shown.get(1)), best);
+    return Optional.of(Reason.of("next-best").with("cost", cost).with("beats", beats));
+  }
+
+  /** Below a billionth it is rounding. */
+  private double cost(int[] best, int[] other) {
+    double cost = board.worth(best) - board.worth(other);
+    return cost < 1.0 / Merit.BILLION ? 0 : cost;
+  }
+
+  private Optional<DeciderAdvice> decider(int[] line) {
+    boolean level = board.levelWorth().deciderPair(line).isPresent() && TieOutcomes.canBeLevel(board, line);
+    return level
+        ? Optional.of(DeciderAdvice.of(board.problem(), Optional.of(board.sheet(line)), Optional.empty(), Set.of()))
+        : Optional.empty();
+  }
+
+  private static Reason keepFresh(Pair pair) {
+    return Reason.of("decider-keep-fresh").with("players", List.of(pair.first(), pair.second()));
+  }
+
+  private Evaluation evaluate(Sheet sheet) {
+    int[] line = board.line(sheet);
+    List<int[]> best = board.filled() == 0 ? List.of() : ranking(1).best().stream().map(Ranking.Ranked::line).toList();
+    List<int[]> both = new ArrayList<>(best);
+    both.add(line);
+    Doubt doubt = new Doubt(board, both, budget.seed());
+    double[] drawn = doubt.chances(line);
+    double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
+    double beats = best.isEmpty() ? 0.5 : Doubt.better(drawn, doubt.chances(best.get(0)));
+    List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false)).of(line);
+    return new Evaluation(List.of(), Optional.of(proposed(0, line, drawn, cost, beats, reasons)), notGranted(line));
+  }
+
+  private List<Wish> notGranted(int[] line) {
+    return board.problem().wishes().stream().filter(wish -> !grants(wish, line)).toList();
+  }
+
+  private boolean grants(Wish wish, int[] line) {
+    boolean barred =
+        Arrays.stream(line).filter(pair -> pair != Board.EMPTY)
+            .anyMatch(pair -> Wishes.bars(wish, board.problem().ours(), board.pairs().get(pair)));
+    boolean plays = board.sheet(line).players().contains(wish.players().get(0));
+    return !barred && (wish.kind() != Wish.Kind.MUST_PLAY || plays);
+  }
+
+  private ProposedSheet proposed(int rank, int[] line, double[] drawn, double cost, double beats, List<Reason> reasons) {
+    Sheet sheet = board.sheet(line);
+    List<ProposedSheet.Line> lines =
+        IntStream.range(0, line.length)
+            .mapToObj(r -> new ProposedSheet.Line(RubberNo.of(r + 1), sheet.pair(RubberNo.of(r + 1)), board.rubberChance(line, r)))
+            .toList();
+    return new ProposedSheet(rank, sheet, lines, board.worth(line), Doubt.low(drawn), Doubt.high(drawn), cost, beats, reasons);
+  }
+}

@@ -1,0 +1,71 @@
+package tiewright.wording;
+
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import tiewright.event.Refusal;
+import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.Reason;
+import tiewright.lineup.Wish;
+import tiewright.rating.Estimate;
+
+/** The advice to a captain in sentences, one for each reason. */
+public final class LineupWords {
+  private final Words words;
+
+  public LineupWords(Words words) {
+    this.words = words;
+  }
+
+  /** For commands: codes stand for themselves. */
+  public static LineupWords ofCodes() {
+    return new LineupWords(Words.ofCodes(ZoneOffset.UTC));
+  }
+
+  public String sentence(Reason reason) {
+    Map<String, Object> said = new LinkedHashMap<>();
+    reason.data().forEach((name, value) -> said.put(name, said(name, value)));
+    return words.sentence(reason.code(), said);
+  }
+
+  /** Why the conditions do not allow a sheet. */
+  public String sentence(Refusal fault) {
+    return words.sentence(fault);
+  }
+
+  /** A wish as the captain would say it. */
+  public String wish(Wish wish) {
+    Map<String, Object> players = new LinkedHashMap<>();
+    players.put("one", wish.players().get(0));
+    players.put("other", wish.players().get(wish.players().size() - 1));
+    return words.sentence("lineup.wish." + wish.kind().code(), players);
+  }
+
+  public String verdict(DeciderAdvice.Verdict verdict) {
+    return words.sentence("lineup.verdict." + verdict.code(), Map.of());
+  }
+
+  private Object said(String name, Object value) {
+    if (value instanceof Wish wish) {
+      return wish(wish);
+    }
+    if (value instanceof Estimate estimate) {
+      return String.format(Locale.ROOT, "%+.1f (%+.1f to %+.1f)", estimate.mean(), estimate.low(), estimate.high());
+    }
+    if (value instanceof Double share) {
+      return name.equals("cost") ? points(share) : percent(share);
+    }
+    return value;
+  }
+
+  /** A chance, such as 31.3 %. */
+  public static String percent(double chance) {
+    return String.format(Locale.ROOT, "%.1f %%", 100 * chance);
+  }
+
+  /** A difference of two chances, such as 1.2 points. */
+  public static String points(double difference) {
+    return String.format(Locale.ROOT, "%.1f points", 100 * difference);
+  }
+}

@@ -1,0 +1,100 @@
+package tiewright.lineup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import tiewright.conditions.DeciderKind;
+import tiewright.conditions.OrderOfStrength;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+
+/** The search against trying every sheet. */
+class LineupSolverTest {
+  /** 200 ties in every build, a thousand with {@code -Dmany=true}. */
+  private static final int TIES = Boolean.getBoolean("many") ? 1_000 : Integer.getInteger("ties", 200);
+
+  @Test
+  void finds_the_best_sheet_of_random_ties() {
+    Seed seed = Seed.fresh();
+    Random random = seed.random();
+    long slowest = 0;
+    long start = System.nanoTime();
+    for (int i = 0; i < TIES; i++) {
+      LineupProblem problem = randomTie(random);
+      Board board = new Board(problem);
+      Ranking ranking = Ranking.of(board, true, 1);
+      assertThat(ranking.complete()).isTrue();
+      long before = System.nanoTime();
+      var found = LineupSolver.best(board, Budget.usual(seed.value() + i));
+      slowest = Math.max(slowest, System.nanoTime() - before);
+      if (ranking.best().isEmpty()) {
+        assertThat(found).as("%s, tie %d", seed, i).isEmpty();
+      } else {
+        assertThat(found).as("%s, tie %d: %s", seed, i, problem).isPresent();
+        assertThat(Merit.of(board, found.orElseThrow())).as("%s, tie %d: %s", seed, i, problem)
+            .isEqualTo(ranking.best().get(0).merit());
+      }
+    }
+    System.out.printf("%d ties, slowest search %d ms, all %d ms%n", TIES, slowest / 1_000_000, (System.nanoTime() - start) / 1_000_000);
+  }
+
+  static LineupProblem randomTie(Random random) {
+    int players = 5 + random.nextInt(4);
+    int rubbers = 3 + random.nextInt(2);
+    OrderOfStrength order = OrderOfStrength.values()[random.nextInt(3)];
+    DeciderKind decider = DeciderKind.values()[random.nextInt(4)];
+    int most = players < 7 && rubbers == 3 ? 1 + random.nextInt(2) : 1;
+    TieRules rules = Ties.rules(rubbers, most, order, decider);
+    LineupProblem.Against against = LineupProblem.Against.values()[random.nextInt(2)];
+    LineupProblem problem =
+        LineupProblem.of(rules, Ties.squad("a", players), Ties.squad("b", 5 + random.nextInt(4)), Ties.random(random, 8), against, 1);
+    for (int wish = random.nextInt(4); wish > 0; wish--) {
+      problem = problem.wishing(randomWish(random, players));
+    }
+    return random.nextInt(4) > 0 ? problem : problem.promising(new PlayingTime(1 + random.nextInt(2), java.util.Map.of(PlayerId.of("a1"), 1)));
+  }
+
+  private static Wish randomWish(Random random, int players) {
+    int[] two = random.ints(1, players + 1).distinct().limit(2).toArray();
+    PlayerId one = PlayerId.of("a" + two[0]);
+    Pair pair = Pair.of("a" + two[0], "a" + two[1]);
+    return switch (Wish.Kind.values()[random.nextInt(4)]) {
+      case TOGETHER -> Wish.together(pair);
+      case APART -> Wish.apart(pair);
+      case MUST_PLAY -> Wish.mustPlay(one);
+      case MUST_REST -> Wish.mustRest(one);
+    };
+  }
+
+  @Test
+  void the_same_seed_finds_the_same_sheet() {
+    LineupProblem problem = randomTie(new Random(5));
+    Board board = new Board(problem);
+    assertThat(LineupSolver.best(board, Budget.usual(3)).orElseThrow())
+        .isEqualTo(LineupSolver.best(new Board(problem), Budget.usual(3)).orElseThrow());
+  }
+
+  @Test
+  @Timeout(20)
+  void a_search_that_is_stopped_gives_the_best_so_far() {
+    Board board = new Board(Ties.problem(4, 8, Ties.even()));
+    Budget stoppedAtOnce = Budget.ofSteps(Integer.MAX_VALUE, 1);
+    stoppedAtOnce.stop().press();
+    LineupSolver.best(board, stoppedAtOnce); // returns, with or without a sheet
+    Budget stoppedLater = Budget.ofSteps(Integer.MAX_VALUE, 1);
+    CompletableFuture.runAsync(stoppedLater.stop()::press, CompletableFuture.delayedExecutor(300, TimeUnit.MILLISECONDS));
+    assertThat(LineupSolver.best(board, stoppedLater)).isPresent();
+  }
+
+  @Test
+  @Timeout(20)
+  void a_search_ends_when_its_time_is_up() {
+    Budget brief = Budget.ofSteps(Integer.MAX_VALUE, 1).within(Duration.ofMillis(200));
+    assertThat(LineupSolver.best(new Board(Ties.problem(4, 8, Ties.even())), brief)).isPresent();
+  }
+}
