@@ -70,6 +70,11 @@ public record Conditions(Preset base, Map<Setting, String> values) {
                 SettingFault.Kind.STOP_BELOW_CAUTION, Setting.HEAT_STOP_WBGT.code(), stop, List.of(caution)));
   }
 
+  /** Settings that are legal one by one and go badly together; empty when there is nothing to say. */
+  public List<ConditionsNote> notes() {
+    return ConditionsNotes.of(this);
+  }
+
   public String value(Setting setting) {
     return values.get(setting);
   }

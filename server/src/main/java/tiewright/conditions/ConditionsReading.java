@@ -11,12 +11,14 @@ import java.util.Map;
  *
  * @param conditions the preset with every line that could be used; not to be used while there are faults
  * @param faults one for each line that could not, in the order of the lines
+ * @param notes what goes badly together, for somebody to read; no reason to refuse the file
  */
-public record ConditionsReading(Conditions conditions, List<SettingFault> faults) {
+public record ConditionsReading(Conditions conditions, List<SettingFault> faults, List<ConditionsNote> notes) {
   private static final String PRESET = "preset";
 
   public ConditionsReading {
     faults = List.copyOf(faults);
+    notes = List.copyOf(notes);
   }
 
   static ConditionsReading of(Map<String, String> lines) {
@@ -33,7 +35,7 @@ public record ConditionsReading(Conditions conditions, List<SettingFault> faults
     Preset base = Preset.parse(lines.getOrDefault(PRESET, "")).orElse(Preset.CLUB_DAY);
     Conditions conditions = new Conditions(base, values);
     conditions.heatFault().ifPresent(faults::add);
-    return new ConditionsReading(conditions, faults);
+    return new ConditionsReading(conditions, faults, conditions.notes());
   }
 
   private static void read(String name, String value, Map<Setting, String> values, List<SettingFault> faults) {

@@ -6,12 +6,12 @@ import java.util.Optional;
 
 /** Every setting: where it is printed, what it may be, what each preset says, and whether the software obeys it today. */
 public enum Setting {
-  RUBBERS(Heading.RUBBERS, new Domain.Whole(1, 12), "4", "5", "4", "3", true),
+  RUBBERS(Heading.RUBBERS, new Domain.Whole(1, 12), "4", "4", "4", "3", true),
   MAX_RUBBERS_PER_PLAYER(Heading.RUBBERS, new Domain.Whole(1, 12), "1", "1", "1", "2", true),
   STOP_WHEN_DECIDED(Heading.STOPPING, new Domain.Choice(List.of("none", "knockout", "all")), "knockout", "knockout", "none", "none", true),
   SHEET_DEADLINE_MINUTES(Heading.SHEET_DEADLINE, new Domain.Whole(0, 600), "15", "30", "15", "5", true),
   LATE_SHEET(Heading.SHEET_DEADLINE, new Domain.Choice(List.of("grace", "desk-receipt", "shown-receipt", "last-legal", "strength-order", "referee-fills", "forfeit")), "grace", "forfeit", "referee-fills", "last-legal", true),
-  GRACE_MINUTES(Heading.SHEET_DEADLINE, new Domain.Whole(0, 60), "5", "0", "5", "0", true),
+  GRACE_MINUTES(Heading.SHEET_DEADLINE, new Domain.Whole(0, 60), "5", "0", "0", "0", true),
   EXCHANGE(Heading.EXCHANGE, new Domain.Choice(List.of("sealed-together", "captains-swap", "home-first", "visitors-pair-hosts-match")), "sealed-together", "sealed-together", "sealed-together", "sealed-together", false),
   ORDER_OF_STRENGTH(Heading.ORDER_OF_STRENGTH, new Domain.Choice(List.of("none", "rank-sum", "strongest-first")), "none", "rank-sum", "none", "none", true),
   CHALLENGE_TO_ORDER(Heading.CHALLENGE, new Domain.Choice(List.of("none", "before-play-to-referee")), "none", "before-play-to-referee", "none", "none", false),

@@ -33,6 +33,10 @@ final class Text {
     return sentence.format(plain);
   }
 
+  boolean has(String key) {
+    return sentences.containsKey(key);
+  }
+
   /** The text as it stands. */
   String plain(String key) {
     return sentences.getString(key);
