@@ -1,6 +1,7 @@
 package tiewright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,6 +65,7 @@ public record Choices(List<Rubber> rubbers) {
     private final Squad squad;
     private final SortedSet<RubberNo> rubbers;
     private final Map<RubberNo, List<PlayerId>> soFar;
+    private final Completion completion;
 
     Chooser(Event event, ExchangeId exchange, ClubId club, Map<RubberNo, List<PlayerId>> soFar) {
       this.event = event;
@@ -71,6 +73,7 @@ public record Choices(List<Rubber> rubbers) {
       this.squad = new Squad(event, exchange, club);
       this.rubbers = SheetRules.rubbers(event, exchange);
       this.soFar = soFar;
+      this.completion = new Completion(squad, event.conditions());
     }
 
     Choices choices() {
@@ -95,6 +98,7 @@ public record Choices(List<Rubber> rubbers) {
           .or(() -> partner.filter(player::equals).map(p -> Why.OWN_PARTNER.refusal().with("player", p)))
           .or(() -> tooOften(player, rubber))
           .or(() -> partner.flatMap(with -> asPair(Pair.of(player, with), rubber)))
+          .or(() -> deadEnd(player, rubber, seat))
           .map(why -> why.at(SheetRules.field(rubber)));
     }
 
@@ -117,6 +121,22 @@ public record Choices(List<Rubber> rubbers) {
               .filter(other -> !other.equals(rubber) && named(other).count() == SEATS)
               .flatMap(other -> outOfOrder(pair, rubber, other).stream())
               .findFirst();
+    }
+
+    /** The rest could not be filled any more; a sheet that is stuck without this player says so at every seat. */
+    private Optional<Refusal> deadEnd(PlayerId player, RubberNo rubber, int seat) {
+      if (exchange.kind() == SheetKind.DECIDER) {
+        return Optional.empty();
+      }
+      List<PlayerId> pair = new ArrayList<>(named(rubber).toList());
+      if (seat < pair.size()) {
+        pair.set(seat, player);
+      } else {
+        pair.add(player);
+      }
+      Map<RubberNo, List<PlayerId>> then = new HashMap<>(soFar);
+      then.put(rubber, pair);
+      return completion.exists(then) ? Optional.empty() : Optional.of(Why.DEAD_END.refusal().with("player", player));
     }
 
     private Optional<Refusal> outOfOrder(Pair pair, RubberNo rubber, RubberNo other) {
