@@ -3,6 +3,7 @@ package tiewright.conditions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Every setting: where it is printed, what it may be, what each preset says, and whether the software obeys it today. */
 public enum Setting {
@@ -12,15 +13,15 @@ public enum Setting {
   SHEET_DEADLINE_MINUTES(Heading.SHEET_DEADLINE, new Domain.Whole(0, 600), "15", "30", "15", "5", true),
   LATE_SHEET(Heading.SHEET_DEADLINE, new Domain.Choice(List.of("grace", "desk-receipt", "shown-receipt", "last-legal", "strength-order", "referee-fills", "forfeit")), "grace", "forfeit", "referee-fills", "last-legal", true),
   GRACE_MINUTES(Heading.SHEET_DEADLINE, new Domain.Whole(0, 60), "5", "0", "0", "0", true),
-  EXCHANGE(Heading.EXCHANGE, new Domain.Choice(List.of("sealed-together", "captains-swap", "home-first", "visitors-pair-hosts-match")), "sealed-together", "sealed-together", "sealed-together", "sealed-together", false),
+  EXCHANGE(Heading.EXCHANGE, new Domain.Choice(List.of("sealed-together", "captains-swap", "home-first", "visitors-pair-hosts-match")), "sealed-together", "sealed-together", "sealed-together", "sealed-together", true),
   ORDER_OF_STRENGTH(Heading.ORDER_OF_STRENGTH, new Domain.Choice(List.of("none", "rank-sum", "strongest-first")), "none", "rank-sum", "none", "none", true),
   CHALLENGE_TO_ORDER(Heading.CHALLENGE, new Domain.Choice(List.of("none", "before-play-to-referee")), "none", "before-play-to-referee", "none", "none", false),
   WRONG_ORDER_LATE(Heading.WRONG_ORDER, new Domain.Choice(List.of("fix-or-stands", "re-score-in-order", "forfeit-rubbers", "lose-tie")), "fix-or-stands", "forfeit-rubbers", "fix-or-stands", "fix-or-stands", false),
-  CHANGES_AFTER_OPENING(Heading.CHANGES, new Domain.Choice(List.of("injury-illness-no-show", "referee-and-doctor", "free-substitution", "none")), "injury-illness-no-show", "referee-and-doctor", "free-substitution", "injury-illness-no-show", false),
+  CHANGES_AFTER_OPENING(Heading.CHANGES, new Domain.Choice(List.of("injury-illness-no-show", "referee-and-doctor", "free-substitution", "none")), "injury-illness-no-show", "referee-and-doctor", "free-substitution", "injury-illness-no-show", true),
   SHORT_SQUAD(Heading.SHORT_SQUAD, new Domain.Choice(List.of("bottom-empty", "move-up")), "bottom-empty", "move-up", "bottom-empty", "bottom-empty", true),
   LEAST_PLAYERS(Heading.SHORT_SQUAD, new Domain.Whole(2, 24), "4", "6", "4", "4", false),
   BOTH_SHORT(Heading.BOTH_SHORT, new Domain.Choice(List.of("shrink-target", "double-default")), "shrink-target", "double-default", "shrink-target", "shrink-target", true),
-  LATE_MINUTES(Heading.LATENESS, new Domain.Whole(1, 120), "10", "10", "15", "5", false),
+  LATE_MINUTES(Heading.LATENESS, new Domain.Whole(1, 120), "10", "10", "15", "5", true),
   LATE_LOSS(Heading.LATENESS, new Domain.Choice(List.of("rubber-claimable", "ladder-one-rubber-each-15", "game-then-rubber")), "rubber-claimable", "rubber-claimable", "ladder-one-rubber-each-15", "game-then-rubber", false),
   CLOCK_STARTS(Heading.CLOCK, new Domain.Choice(List.of("call", "schedule", "court-free")), "call", "schedule", "call", "schedule", false),
   WALKOVER_SCORE(Heading.WALKOVER, new Domain.Choice(List.of("target-0")), "target-0", "target-0", "target-0", "target-0", true),
@@ -51,6 +52,12 @@ public enum Setting {
   PENALTIES(Heading.PENALTIES, new Domain.Choice(List.of("none", "minor-fines")), "none", "minor-fines", "none", "none", false),
   WHO_ACTS(Heading.WHO_ACTS, new Domain.Choice(List.of("captain-deputy", "captain-deputy-coach")), "captain-deputy", "captain-deputy-coach", "captain-deputy", "captain-deputy", false);
 
+  /** Values that people apply although the software acts on the other values of their setting. */
+  private static final Set<String> BY_HAND =
+      Set.of(
+          "exchange=captains-swap", "exchange=home-first", "exchange=visitors-pair-hosts-match",
+          "both_short=double-default", "decider=singles-turns");
+
   private final Heading heading;
   private final Domain domain;
   private final List<String> byPreset;
@@ -80,6 +87,11 @@ public enum Setting {
   /** False: printed for everybody, and a person applies it. */
   public boolean isObeyed() {
     return obeyed;
+  }
+
+  /** The same for one value: the software knows only some values of a few settings. */
+  public boolean isObeyed(String value) {
+    return obeyed && !BY_HAND.contains(code() + "=" + value);
   }
 
   public String of(Preset preset) {

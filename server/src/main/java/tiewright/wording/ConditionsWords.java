@@ -75,7 +75,7 @@ public final class ConditionsWords {
   /** The setting and its value as a line of the printed conditions, with a warning where only people apply it. */
   public static String sentence(Setting setting, String value) {
     String sentence = TEXT.say("sentence", name(setting), value(setting, value));
-    return setting.isObeyed() ? sentence : sentence + " " + notObeyed();
+    return setting.isObeyed(value) ? sentence : sentence + " " + notObeyed();
   }
 
   /** What is said of a setting that {@link Setting#isObeyed} calls false. */

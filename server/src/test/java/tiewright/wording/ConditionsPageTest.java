@@ -24,7 +24,7 @@ class ConditionsPageTest {
 
       - **Your competition's printed conditions override these settings.** The examples say where a value was found; rules change,
         so look up the edition that binds you. *Second-hand* means known from a summary, *from memory* not looked up again.
-      - A setting marked *not acted on* is noted and printed, so that everybody knows it; people apply it, the software does not.
+      - A setting or value marked *not acted on* is noted and printed, so that everybody knows it; people apply it, the software does not.
       - Officials decide. No setting makes the software forfeit, default or disqualify.
       - Combinations that go badly together, such as a grace of no minutes, are said on the page before publication.
 
@@ -69,7 +69,8 @@ class ConditionsPageTest {
     } else {
       page.append("Write ").append(ConditionsWords.allowed(setting)).append(".\n\n");
     }
-    listed.forEach(value -> page.append("- `").append(value).append("`: ").append(ConditionsWords.value(setting, value)).append('\n'));
+    listed.forEach(value -> page.append("- `").append(value).append("`: ").append(ConditionsWords.value(setting, value))
+        .append(setting.isObeyed() && !setting.isObeyed(value) ? " (*not acted on*)" : "").append('\n'));
     if (setting.domain() instanceof Domain.Level) {
       page.append("- steps: `").append(String.join("`, `", LevelSteps.steps())).append("`\n");
     }

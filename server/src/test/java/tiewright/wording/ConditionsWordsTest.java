@@ -80,9 +80,11 @@ class ConditionsWordsTest {
   @ParameterizedTest
   @EnumSource
   void says_of_every_setting_whether_the_software_acts_on_it(Setting setting) {
-    String sentence = ConditionsWords.sentence(setting, setting.of(Preset.CLUB_DAY));
-    assertThat(sentence).startsWith(ConditionsWords.name(setting) + ": ");
-    assertThat(sentence.endsWith("Noted and printed; the software does not act on it.")).isEqualTo(!setting.isObeyed());
+    for (String value : offered(setting)) {
+      String sentence = ConditionsWords.sentence(setting, value);
+      assertThat(sentence).startsWith(ConditionsWords.name(setting) + ": ");
+      assertThat(sentence.endsWith("Noted and printed; the software does not act on it.")).as(value).isEqualTo(!setting.isObeyed(value));
+    }
   }
 
   @Test
