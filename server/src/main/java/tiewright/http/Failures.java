@@ -34,7 +34,7 @@ final class Failures {
           "Something is wrong in the service; nothing was changed. Tell the organiser the number " + number + ".",
           "Go back and try once more; paper cards and sheets count in the meantime.");
     });
-    routes.error(404, "html", ctx -> {
+    routes.error(404, ctx -> {
       if (ctx.result() == null || ctx.result().startsWith("Endpoint ") || ctx.result().equals("Not Found")) {
         show(ctx, 404, "Not found", "There is no page at this address.", "Look at what is on now, or at the list of ties.");
       }
