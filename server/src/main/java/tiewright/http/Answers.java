@@ -7,20 +7,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.conditions.DeciderKind;
+import tiewright.desk.DoNext;
+import tiewright.desk.FinalPlacing;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
+import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
+import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.LineupProblem;
 import tiewright.sheet.Choices;
 import tiewright.standings.Needs;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
+import tiewright.wording.DoNextWords;
 import tiewright.wording.NeedsWords;
 import tiewright.wording.Words;
 
@@ -58,6 +66,30 @@ final class Answers {
   String lateRule() {
     return new Words(visible::name, visible::clubName, visible.zone()).sentence(
         "page.late-" + event.conditions().lateSheet().code(), Map.of("grace", event.conditions().graceMinutes()));
+  }
+
+  /** What the desk should do next; nothing for anybody else. */
+  List<DoNext.Item> doNext() {
+    return visible.viewer().role().isOfficial() ? DoNext.of(event, visible.now()) : List.of();
+  }
+
+  String doNextWords(DoNext.Item item) {
+    return DoNextWords.of(event).sentence(item);
+  }
+
+  /** The clubs in the order of the day, champion first; empty while something is unfinished. */
+  List<ClubId> finalPlacing() {
+    return FinalPlacing.of(event);
+  }
+
+  /** What advice to the own captain is made from: the public event and the own club's notes. */
+  LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
+    mustBeOwn(club);
+    ClubNotes notes = ledger.privateOf(club);
+    List<PrivateNote> own = new ArrayList<>(notes.forms().values());
+    own.addAll(notes.chemistry().values());
+    own.addAll(notes.tieWishes().values());
+    return LineupInputs.of(event, tie, club, own, ledger.pastGames(), against, seed);
   }
 
   /** The players that the own club may name, rubber by rubber. */

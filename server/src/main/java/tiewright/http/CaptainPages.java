@@ -69,6 +69,9 @@ final class CaptainPages implements Page {
     if (!tie.isDeciderOpened() && visit.answers().hasDecider()) {
       boolean wanted = progress.awaitsDecider();
       boolean in = isIn(visit, tie, ExchangeId.decider(tie.id()));
+      if (wanted) {
+        todo.add(new CaptainView.Todo("Who could play it", "/captain/proposal/" + tie.id(), false));
+      }
       todo.add(new CaptainView.Todo(
           in ? "My sealed pair for a decider" : wanted ? "Name the pair for the decider" : "Seal a pair for a decider, should it come to one",
           "/captain/decider/" + tie.id(), wanted && !in));

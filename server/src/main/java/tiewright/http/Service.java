@@ -118,7 +118,7 @@ public final class Service implements AutoCloseable {
     return List.of(
         new EntryPages(visitors), new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
-        new SquadNotesPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
+        new SquadNotesPages(), new ProposalPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
         new HelpPages());
   }
 

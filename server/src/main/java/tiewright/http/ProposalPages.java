@@ -1,0 +1,218 @@
+package tiewright.http;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.ExchangeId;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.DoubtBar;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.ProposalView;
+import tiewright.lineup.Budget;
+import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.Evaluation;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Proposal;
+import tiewright.lineup.Proposals;
+import tiewright.lineup.ProposedSheet;
+import tiewright.lineup.Reason;
+import tiewright.wording.LineupWords;
+
+/** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
+final class ProposalPages implements Page {
+  private static final int SHOWN = 3;
+
+  @Override
+  public void at(Routes routes) {
+    routes.get(Door.CAPTAIN, "/captain/proposal/{tie}", visit -> visit.show(screen(visit)));
+    routes.post(Door.CAPTAIN, "/captain/proposal/{tie}/wishes", ProposalPages::wish);
+  }
+
+  private static Tie ownTie(Visit visit) {
+    Tie tie = visit.tie();
+    if (!tie.has(visit.club())) {
+      throw new NotFound("Your club does not play in the tie " + tie.id() + ".");
+    }
+    return tie;
+  }
+
+  /** Keeps one wish more, or ends those of a player. */
+  private static void wish(Visit visit) {
+    Tie tie = ownTie(visit);
+    Form form = visit.form();
+    Optional<PlayerId> player = form.must("player", form.read("player", "form.not-a-player", PlayerId::of));
+    if (!form.isClean()) {
+      visit.refuse(form, tried -> screen(visit));
+      return;
+    }
+    TieWish before = Optional.ofNullable(visit.hall().ledger().privateOf(visit.club()).tieWishes().get(tie.id()))
+        .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
+    visit.hall().ledger().note(visit.club(), new TieWish(
+        tie.id(), visit.club(),
+        with(before.mustPlay(), player.get(), form.text("wish").equals("play")),
+        with(before.mustRest(), player.get(), form.text("wish").equals("rest"))));
+    visit.go("/captain/proposal/" + tie.id());
+  }
+
+  private static List<PlayerId> with(List<PlayerId> before, PlayerId player, boolean wished) {
+    List<PlayerId> after = new ArrayList<>(before.stream().filter(one -> !one.equals(player)).toList());
+    if (wished) {
+      after.add(player);
+    }
+    return after;
+  }
+
+  private static Screen screen(Visit visit) {
+    Tie tie = ownTie(visit);
+    TieViews views = new TieViews(visit.event());
+    LineupProblem.Against against = "straight".equals(visit.ctx().queryParam("against"))
+        ? LineupProblem.Against.STRAIGHT : LineupProblem.Against.UNKNOWN;
+    long seed = seed(visit);
+    LineupInputs inputs = visit.answers().lineup(tie.id(), visit.club(), against, seed);
+    LineupWords words = new LineupWords(visit.words());
+    String title = visit.event().clubName(visit.club()) + ": proposal for the tie with "
+        + views.side(tie, tie.sideOf(visit.club()).orElseThrow().other());
+    return Screen.of("proposal", title, tie.isOpened()
+        ? afterOpening(visit, inputs.decider(), words)
+        : beforeOpening(visit, tie, inputs, Budget.usual(seed), words));
+  }
+
+  private static long seed(Visit visit) {
+    String asked = Optional.ofNullable(visit.ctx().queryParam("seed")).orElse("1");
+    return asked.matches("[0-9]{1,15}") ? Long.parseLong(asked) : asked.hashCode();
+  }
+
+  private static ProposalView beforeOpening(Visit visit, Tie tie, LineupInputs inputs, Budget budget, LineupWords words) {
+    Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
+    List<ProposalView.Sheet> own = visit.answers().ownSheet(ExchangeId.sheets(tie.id()), visit.club())
+        .map(sealed -> Proposals.evaluate(inputs.problem(), sealed.sheet(), budget))
+        .flatMap(evaluation -> own(visit, evaluation, words))
+        .stream().toList();
+    if (proposal instanceof Proposal.Proposed proposed) {
+      return new ProposalView(
+          Refusal.NONE, cautions(inputs), List.of(),
+          proposed.sheets().stream().map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true)).toList(),
+          sentences(proposed.notes(), words), own,
+          candidates(visit, proposed.decider(), words), notes(proposed.decider(), words), forms(visit, tie));
+    }
+    Proposal.Impossible impossible = (Proposal.Impossible) proposal;
+    return new ProposalView(
+        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), own, List.of(), List.of(),
+        forms(visit, tie));
+  }
+
+  private static ProposalView afterOpening(Visit visit, DeciderAdvice advice, LineupWords words) {
+    return new ProposalView(
+        Refusal.NONE, List.of(Cautions.OF_ADVICE), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
+        List.of(), candidates(visit, Optional.of(advice), words), notes(Optional.of(advice), words), List.of());
+  }
+
+  private static List<String> cautions(LineupInputs inputs) {
+    return List.of(
+        Cautions.OF_ADVICE,
+        "It rests on what you noted about your squad and on " + inputs.games() + " earlier games. Nothing of the other club's"
+            + " sheet is known to it. Any legal sheet of your own is accepted.");
+  }
+
+  private static Optional<ProposalView.Sheet> own(Visit visit, Evaluation evaluation, LineupWords words) {
+    return evaluation.sheet().map(sheet -> {
+      ProposalView.Sheet view = sheet(visit, visit.tie(), sheet, "Your sealed sheet", words, false);
+      List<String> reasons = new ArrayList<>();
+      reasons.add("Against the first proposal it gives away " + LineupWords.points(sheet.cost()) + " of chance.");
+      evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
+      reasons.addAll(view.reasons());
+      return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
+    });
+  }
+
+  private static ProposalView.Sheet sheet(
+      Visit visit, Tie tie, ProposedSheet sheet, String title, LineupWords words, boolean usable) {
+    List<ProposalView.Line> lines = sheet.lines().stream()
+        .map(line -> new ProposalView.Line(
+            TieViews.rubber(line.rubber()), line.pair().map(pair -> names(visit.event(), pair)).orElse("no pair"),
+            line.chance().map(LineupWords::percent).orElse("not played")))
+        .toList();
+    List<String> reasons = new ArrayList<>();
+    if (usable && sheet.cost() > 0) {
+      reasons.add("It gives away " + LineupWords.points(sheet.cost()) + " against the first; in "
+          + LineupWords.percent(sheet.beatsBest()) + " of what the strengths may be it is the better one.");
+    }
+    reasons.addAll(sentences(sheet.reasons(), words));
+    return new ProposalView.Sheet(
+        title, lines, bar("Chance to win the tie", sheet.chance(), sheet.low(), sheet.high()), reasons,
+        usable ? List.of(use(tie, sheet)) : List.of());
+  }
+
+  private static String names(VisibleEvent event, Pair pair) {
+    return event.name(pair.first()) + " and " + event.name(pair.second());
+  }
+
+  private static DoubtBar bar(String label, double best, double low, double high) {
+    double from = Math.min(low, best);
+    double to = Math.max(high, best);
+    return new DoubtBar(
+        label, LineupWords.percent(best) + ", could be " + LineupWords.percent(from) + " to " + LineupWords.percent(to), "",
+        from, best, to, 0, 1, 0.5);
+  }
+
+  /** Takes the sheet into the form by a press: names never stand in an address. */
+  private static ActionForm use(Tie tie, ProposedSheet sheet) {
+    ActionForm form = ActionForm.of(
+        "use-" + sheet.rank(), "/captain/sheet/" + tie.id(), "", Button.other("Take this one into my sheet")).sending("step", "choose");
+    for (java.util.Map.Entry<RubberNo, Optional<Pair>> one : sheet.sheet().pairs().entrySet()) {
+      if (one.getValue().isPresent()) {
+        form = form
+            .sending(SheetFields.field(one.getKey(), "first"), one.getValue().get().first().code())
+            .sending(SheetFields.field(one.getKey(), "second"), one.getValue().get().second().code());
+      }
+    }
+    return form;
+  }
+
+  private static List<ProposalView.Candidate> candidates(Visit visit, Optional<DeciderAdvice> advice, LineupWords words) {
+    return advice.map(DeciderAdvice::candidates).orElse(List.of()).stream()
+        .limit(SHOWN + 2)
+        .map(one -> new ProposalView.Candidate(
+            names(visit.event(), one.pair()),
+            words.verdict(one.verdict()) + (one.weight() > 0 ? " Send it " + LineupWords.percent(one.weight()) + " of the time." : "")
+                + (one.hurt() ? " One of them retired today: ask before naming." : ""),
+            bar("Chance in the decider", one.chance(), one.low(), one.high())))
+        .toList();
+  }
+
+  private static List<String> notes(Optional<DeciderAdvice> advice, LineupWords words) {
+    return advice.map(one -> sentences(one.notes(), words)).orElse(List.of());
+  }
+
+  private static List<String> sentences(List<Reason> reasons, LineupWords words) {
+    return reasons.stream().map(words::sentence).toList();
+  }
+
+  private static List<ActionForm> forms(Visit visit, Tie tie) {
+    TieWish now = Optional.ofNullable(visit.hall().ledger().privateOf(visit.club()).tieWishes().get(tie.id()))
+        .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
+    List<Option> players = visit.event().squad(visit.club()).stream()
+        .map(player -> Option.of(player.id().code(), visit.event().name(player.id()) + wished(now, player.id()), false))
+        .toList();
+    return List.of(ActionForm.of("wish", "/captain/proposal/" + tie.id() + "/wishes", "My wishes for this tie", Button.other("Keep this wish"))
+        .saying("Wishes about pairs stand under My squad. Nobody outside your club sees them.")
+        .choosing(
+            SelectField.of("player", "Player", "Choose", players),
+            SelectField.of("wish", "Wish", "", List.of(
+                Option.of("play", "must play", false), Option.of("rest", "must rest", false), Option.of("none", "no wish", false)))));
+  }
+
+  private static String wished(TieWish wish, PlayerId player) {
+    return wish.mustPlay().contains(player) ? " (must play)" : wish.mustRest().contains(player) ? " (must rest)" : "";
+  }
+}

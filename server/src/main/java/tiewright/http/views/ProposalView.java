@@ -1,0 +1,32 @@
+package tiewright.http.views;
+
+import java.util.List;
+import tiewright.http.pieces.DoubtBar;
+import tiewright.http.pieces.Refusal;
+
+/**
+ * What the tool proposes to one captain. For that club's eyes only.
+ *
+ * @param impossible why no sheet grants every wish; empty if one does
+ * @param own the captain's own sealed sheet, measured the same way; empty if none is sealed
+ * @param decider who could play the decider
+ * @param wishes the form of wishes for this tie
+ */
+public record ProposalView(
+    Refusal refusal,
+    List<String> cautions,
+    List<String> impossible,
+    List<Sheet> sheets,
+    List<String> notes,
+    List<Sheet> own,
+    List<Candidate> decider,
+    List<String> deciderNotes,
+    List<ActionForm> forms) {
+
+  /** @param use the way to take this sheet into the form */
+  public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
+
+  public record Line(String rubber, String pair, String chance) {}
+
+  public record Candidate(String pair, String words, DoubtBar chance) {}
+}
