@@ -27,7 +27,13 @@ public interface Decision {
   record SealedRef(ExchangeId exchange, ClubId club) {}
 
   /** A sealed sheet in the clear, for the moment of a decision only. */
-  record Sealed(Sheet sheet, String secret) {}
+  record Sealed(Sheet sheet, String secret) {
+    /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+    @Override
+    public String toString() {
+      return "Sealed[]";
+    }
+  }
 
   /** What comes from outside: the moment, who asks, what names lie behind codes, and the sealed sheets asked for. */
   record Given(Instant now, Actor by, Directory directory, Map<SealedRef, Sealed> sealed) {

@@ -33,7 +33,13 @@ public sealed interface PrivateNote {
   }
 
   /** A sheet to be kept encrypted until the opening. */
-  record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {}
+  record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {
+    /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+    @Override
+    public String toString() {
+      return "SheetKept[exchange=" + exchange + ", club=" + club + "]";
+    }
+  }
 
   /** The kept ciphertext of a club's sheet is no longer needed. */
   record SheetDropped(ExchangeId exchange, ClubId club) implements PrivateNote {}

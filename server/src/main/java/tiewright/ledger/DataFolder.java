@@ -97,7 +97,7 @@ final class DataFolder implements AutoCloseable {
     }
   }
 
-  private static void make(Path path) throws IOException {
+  static void make(Path path) throws IOException {
     if (!Files.isDirectory(path)) {
       Files.createDirectories(path);
       ownerOnly(path);

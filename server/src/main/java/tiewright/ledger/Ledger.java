@@ -2,14 +2,9 @@ package tiewright.ledger;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -18,12 +13,10 @@ import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
-import tiewright.event.Fact;
 import tiewright.event.Player;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.Recorded;
-import tiewright.event.Refusal;
 
 /**
  * What happened at one event, in one folder. Decisions are asked one after the other; what is accepted is on the disk
@@ -33,26 +26,15 @@ public final class Ledger implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
   private final Store store;
-  private final Clock clock;
+  private final Asking asking;
   private final OneThread writer = new OneThread("tiewright-ledger");
-  private final OneThread teller = new OneThread("tiewright-changes");
-  private final List<Consumer<Event>> listeners = new CopyOnWriteArrayList<>();
-  private volatile State now;
-
-  /** Everything in memory, as of one moment. */
-  private record State(List<Recorded> facts, Event event, Directory directory) {
-    State then(List<Recorded> more, Event event, Directory directory) {
-      List<Recorded> all = new ArrayList<>(facts);
-      all.addAll(more);
-      return new State(Collections.unmodifiableList(all), event, directory);
-    }
-  }
+  private final Listeners listeners = new Listeners();
+  private volatile Memory now;
 
   private Ledger(Store store, Clock clock) {
     this.store = store;
-    this.clock = clock;
-    List<Recorded> facts = store.facts();
-    this.now = new State(facts, Event.of(facts), store.directory());
+    this.asking = new Asking(store, clock);
+    this.now = Memory.of(store);
   }
 
   /**
@@ -80,12 +62,12 @@ public final class Ledger implements AutoCloseable {
 
   /** The event as it stands. */
   public Event event() {
-    return now.event;
+    return now.event();
   }
 
   /** The names behind the codes. */
   public Directory directory() {
-    return now.directory;
+    return now.directory();
   }
 
   /**
@@ -94,17 +76,12 @@ public final class Ledger implements AutoCloseable {
    * @throws IllegalArgumentException if there is no such fact
    */
   public Event asOf(long seq) {
-    List<Recorded> facts = now.facts;
-    if (seq < 0 || seq > facts.size()) {
-      throw new IllegalArgumentException("there is no fact " + seq + ", the last is " + facts.size());
-    }
-    return Event.of(facts.subList(0, Math.toIntExact(seq)));
+    return now.asOf(seq);
   }
 
   /** The facts that came after number {@code afterSeq}, in order; 0 gives all of them. */
   public List<Recorded> facts(long afterSeq) {
-    List<Recorded> facts = now.facts;
-    return facts.subList(Math.toIntExact(Math.min(Math.max(afterSeq, 0), facts.size())), facts.size());
+    return now.after(afterSeq);
   }
 
   /**
@@ -133,7 +110,7 @@ public final class Ledger implements AutoCloseable {
    */
   public void note(ClubId club, PrivateNote note) {
     writer.run(() -> {
-      if (!OwnNotes.mayNote(now.event, club, note)) {
+      if (!OwnNotes.mayNote(now.event(), club, note)) {
         throw new IllegalArgumentException("the captain of " + club + " may not note this");
       }
       store.write(note);
@@ -142,7 +119,7 @@ public final class Ledger implements AutoCloseable {
 
   /** What the club's captain noted about those who are in the squad now; for nobody else. */
   public ClubNotes privateOf(ClubId club) {
-    return writer.call(() -> store.notesOf(club, now.event.squad(club).stream().map(Player::id).toList()));
+    return writer.call(() -> store.notesOf(club, now.event().squad(club).stream().map(Player::id).toList()));
   }
 
   /** Earlier games that feed the ratings, in the order they were brought in. */
@@ -157,74 +134,50 @@ public final class Ledger implements AutoCloseable {
     listeners.add(listener);
   }
 
+  /** A consistent copy while the event goes on, without the key of the sealed sheets. */
+  public void backUp(Path zip) {
+    backUp(zip, false);
+  }
+
+  /**
+   * A consistent copy while the event goes on.
+   *
+   * @param withKey writes the key of the sealed sheets too, to a second file {@code <zip>.key}; keep it elsewhere
+   * @throws LedgerException if a file of that name is already there or it cannot be written
+   */
+  public void backUp(Path zip, boolean withKey) {
+    writer.run(() -> Backup.write(store, zip, withKey));
+  }
+
+  /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
+  public static Restored restore(Path zip, Path folder) {
+    return restore(zip, Optional.empty(), folder);
+  }
+
+  /**
+   * Lays a backup into a folder that is new or empty, from which the event can go on.
+   *
+   * @throws LedgerException if the folder is not empty or the file is no backup
+   */
+  public static Restored restore(Path zip, Optional<Path> key, Path folder) {
+    return Backup.restore(zip, key, folder);
+  }
+
   /** Ends what is begun and gives the folder free. */
   @Override
   public void close() {
     writer.close();
-    teller.close();
+    listeners.close();
     store.close();
   }
 
   private Answer decideNow(Request request, Decision decision) {
-    Optional<long[]> first = store.answered(request.key());
-    if (first.isPresent()) {
-      return new Answer.Done(now.facts.subList((int) first.get()[0] - 1, (int) first.get()[1]), true);
+    Memory before = now;
+    Asking.Result result = asking.ask(before, request, decision);
+    now = result.after();
+    if (now.event().seq() != before.event().seq() || !now.directory().equals(before.directory())) {
+      listeners.tell(now.event());
     }
-    List<Recorded> since = staling(request, decision);
-    if (!since.isEmpty()) {
-      return new Answer.Stale(since);
-    }
-    Instant at = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    SealedSheets.Opened opened = store.open(decision.needs(now.event));
-    Decision.Outcome outcome =
-        decision.decide(now.event, new Decision.Given(at, request.by(), now.directory, opened.sheets()));
-    if (outcome instanceof Decision.Refused refused) {
-      return new Answer.Refused(Faults.withUnreadable(opened.unreadable(), refused.reasons()));
-    }
-    return append(request, at, (Decision.Accepted) outcome);
-  }
-
-  private List<Recorded> staling(Request request, Decision decision) {
-    if (request.seenSeq().isEmpty()) {
-      return List.of();
-    }
-    return facts(request.seenSeq().getAsLong()).stream()
-        .filter(recorded -> decision.isStaledBy(recorded.fact()))
-        .toList();
-  }
-
-  private Answer append(Request request, Instant at, Decision.Accepted accepted) {
-    List<Refusal> tooLong = Faults.tooLong(accepted);
-    if (!tooLong.isEmpty()) {
-      return new Answer.Refused(tooLong);
-    }
-    State before = now;
-    List<Recorded> facts = numbered(before.event.seq(), request, at, accepted.facts());
-    // Folded first: what cannot be folded must not be written.
-    Event event = before.event.then(facts);
-    store.write(new Store.Entry(
-        request.key(), before.event.seq(), facts, accepted.notes(), OwnNotes.left(before.event, event)));
-    now = before.then(facts, event, OwnNotes.named(before.directory, accepted.notes()));
-    if (!facts.isEmpty() || !now.directory.equals(before.directory)) {
-      listeners.forEach(listener -> teller.later(() -> tell(listener, event)));
-    }
-    return new Answer.Done(facts, false);
-  }
-
-  private static List<Recorded> numbered(long before, Request request, Instant at, List<Fact> facts) {
-    Optional<Instant> deviceTime = request.deviceTime().map(time -> time.truncatedTo(ChronoUnit.MILLIS));
-    List<Recorded> recorded = new ArrayList<>();
-    for (Fact fact : facts) {
-      recorded.add(new Recorded(before + recorded.size() + 1, fact, request.by(), deviceTime, at));
-    }
-    return List.copyOf(recorded);
-  }
-
-  private static void tell(Consumer<Event> listener, Event event) {
-    try {
-      listener.accept(event);
-    } catch (RuntimeException e) {
-      LOG.error("A listener failed at fact {}.", event.seq(), e);
-    }
+    return result.answer();
   }
 }

@@ -102,9 +102,10 @@ final class ExampleFacts {
         new ExchangeFact.SheetHandedIn(SHEETS, ONE),
         new ExchangeFact.OpeningAsked(DECIDER, TWO),
         new ExchangeFact.SideRuled(SHEETS, TWO, true, 12),
-        new ExchangeFact.SheetsOpened(SHEETS, gappy, Optional.of(HEX), Sheet.of(List.of(Optional.empty())), Optional.empty()),
+        new ExchangeFact.SheetsOpened(SHEETS, gappy, Optional.of(HEX), Sheet.of(List.of(Optional.empty())), Optional.empty(), Optional.empty()),
         new ExchangeFact.SheetsOpened(
-            DECIDER, Sheet.decider(Pair.of(BEN, ANA)), Optional.empty(), Sheet.decider(Pair.of("v", "w")), Optional.of(HEX)),
+            DECIDER, Sheet.decider(Pair.of(BEN, ANA)), Optional.empty(), Sheet.decider(Pair.of("v", "w")), Optional.of(HEX),
+            Optional.of(AT)),
         new ExchangeFact.PairReplaced(SHEETS, ONE, FIRST, Optional.of(Pair.of("x", "z")), "injury", "Ref"),
         new ExchangeFact.PairReplaced(DECIDER, ONE, RubberNo.DECIDER, Optional.empty(), "no-show", ""),
         new ExchangeFact.ClubTold(SHEETS, TWO));

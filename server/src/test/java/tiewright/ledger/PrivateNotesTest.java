@@ -1,0 +1,192 @@
+package tiewright.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.Fact;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.PrivateNote.ChemistryJudged;
+import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.PairWish;
+import tiewright.event.PrivateNote.PastGame;
+import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.SetUpFact.ClubEntered;
+import tiewright.event.SetUpFact.ClubRemoved;
+import tiewright.event.SetUpFact.PlayerEntered;
+import tiewright.event.SetUpFact.PlayerRemoved;
+import tiewright.event.TieId;
+import tiewright.scoring.Format;
+import tiewright.scoring.Score;
+
+class PrivateNotesTest {
+  private static final ClubId N = ClubId.of("N");
+  private static final ClubId S = ClubId.of("S");
+  private static final PlayerId N1 = PlayerId.of("n1");
+  private static final PlayerId N2 = PlayerId.of("n2");
+  private static final PlayerId N3 = PlayerId.of("n3");
+  private static final PlayerId S1 = PlayerId.of("s1");
+  private static final TieId TIE = TieId.of("A1");
+  private static final FormJudged FORM = new FormJudged(N1, OptionalDouble.of(-2.5), OptionalDouble.empty());
+  private static final ChemistryJudged TOGETHER =
+      new ChemistryJudged(new Pair(N2, N1), 0, OptionalDouble.empty(), Optional.of(PairWish.TOGETHER));
+  private static final ChemistryJudged WELL =
+      new ChemistryJudged(new Pair(N2, N3), 1.25, OptionalDouble.of(3), Optional.empty());
+  private static final TieWish WISH = new TieWish(TIE, N, List.of(N3, N1), List.of(N2));
+
+  @TempDir Path folder;
+  private Ledger ledger;
+  private int keys;
+
+  @BeforeEach
+  void twoSquads() {
+    ledger = Ledger.open(folder, Asked.CLOCK);
+    happened(
+        new ClubEntered(N, "North", Optional.empty(), OptionalInt.empty()),
+        new ClubEntered(S, "South", Optional.empty(), OptionalInt.empty()),
+        player(N1, N), player(N2, N), player(N3, N), player(S1, S));
+  }
+
+  @AfterEach
+  void close() {
+    ledger.close();
+  }
+
+  private void reopen() {
+    ledger.close();
+    ledger = Ledger.open(folder, Asked.CLOCK);
+  }
+
+  private void happened(Fact... facts) {
+    assertThat(ledger.decide(Asked.request("k" + keys++), Asked.facts(facts))).isInstanceOf(Answer.Done.class);
+  }
+
+  private void noted(PrivateNote... notes) {
+    assertThat(ledger.decide(Asked.request("k" + keys++), Asked.notes(notes))).isInstanceOf(Answer.Done.class);
+  }
+
+  private static PlayerEntered player(PlayerId player, ClubId club) {
+    return new PlayerEntered(player, club, OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
+  }
+
+  @Test
+  void a_captain_reads_the_own_notes_and_nobody_elses() {
+    ledger.note(N, FORM);
+    ledger.note(N, TOGETHER);
+    ledger.note(N, WELL);
+    ledger.note(N, WISH);
+    reopen();
+    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(
+        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH)));
+    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+  }
+
+  @Test
+  void a_later_note_replaces_and_an_empty_one_ends() {
+    FormJudged better = new FormJudged(N1, OptionalDouble.of(4), OptionalDouble.of(1));
+    ledger.note(N, FORM);
+    ledger.note(N, better);
+    assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, better));
+    ledger.note(N, new FormJudged(N1, OptionalDouble.empty(), OptionalDouble.empty()));
+    ledger.note(N, TOGETHER);
+    ledger.note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
+    ledger.note(N, WISH);
+    ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
+    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+  }
+
+  @Test
+  void a_captain_notes_nothing_about_others_and_nothing_else() {
+    for (PrivateNote note : List.of(
+        new FormJudged(S1, OptionalDouble.of(1), OptionalDouble.empty()),
+        new ChemistryJudged(new Pair(N1, S1), 1, OptionalDouble.empty(), Optional.empty()),
+        new TieWish(TIE, S, List.of(), List.of()),
+        new TieWish(TIE, N, List.of(N1), List.of(S1)),
+        new PersonNamed(N1, "Other", OptionalInt.empty()))) {
+      assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
+    }
+    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+    assertThat(ledger.directory().people()).isEmpty();
+  }
+
+  @Test
+  void what_was_noted_about_a_player_does_not_follow_to_another_club() {
+    noted(FORM, TOGETHER, WELL);
+    happened(player(N1, S), player(N2, S));
+    assertThat(ledger.privateOf(S).forms()).isEmpty();
+    assertThat(ledger.privateOf(S).chemistry()).isEmpty();
+    happened(player(N1, N), player(N2, N));
+    assertThat(ledger.privateOf(N).forms()).as("gone for good").isEmpty();
+  }
+
+  @Test
+  void notes_go_with_a_removed_player_and_a_removed_club() {
+    noted(FORM, WELL);
+    happened(new PlayerRemoved(N1));
+    happened(player(N1, S));
+    assertThat(ledger.privateOf(S).forms()).isEmpty();
+    happened(new ClubRemoved(N));
+    happened(player(N2, S), player(N3, S));
+    assertThat(ledger.privateOf(S).chemistry()).isEmpty();
+  }
+
+  @Test
+  void notes_stay_when_a_player_is_entered_again_in_the_same_squad() {
+    noted(FORM);
+    happened(player(N1, N));
+    assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, FORM));
+  }
+
+  @Test
+  void notes_change_neither_the_event_nor_what_others_hear() {
+    Event before = ledger.event();
+    java.util.List<Event> heard = new java.util.concurrent.CopyOnWriteArrayList<>();
+    ledger.onChange(heard::add);
+    ledger.note(N, FORM);
+    noted(WISH);
+    assertThat(ledger.event()).isEqualTo(before);
+    ledger.close();
+    assertThat(heard).isEmpty();
+    ledger = Ledger.open(folder, Asked.CLOCK);
+  }
+
+  @Test
+  void names_are_told_and_kept() throws Exception {
+    java.util.concurrent.CountDownLatch heard = new java.util.concurrent.CountDownLatch(1);
+    ledger.onChange(event -> heard.countDown());
+    noted(new PersonNamed(N1, "Nïa 北 O'Neil", OptionalInt.of(2001)), new PersonNamed(S1, "Sol", OptionalInt.empty()));
+    assertThat(heard.await(10, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
+    var directory = ledger.directory();
+    reopen();
+    assertThat(ledger.directory()).isEqualTo(directory);
+    assertThat(ledger.directory().name(N1)).isEqualTo("Nïa 北 O'Neil");
+  }
+
+  @Test
+  void past_games_are_kept_in_order_and_like_ones_twice() {
+    Format format = Format.parse("rally-21").orElseThrow();
+    PastGame game =
+        new PastGame(LocalDate.of(2025, 11, 2), "n1", "n2", "Somebody Else", "s1", Score.of(21, 12), format);
+    PastGame other =
+        new PastGame(LocalDate.of(2024, 1, 31), "s1", "x", "n3", "n1", Score.of(19, 21), format);
+    noted(game, other);
+    noted(game);
+    reopen();
+    assertThat(ledger.pastGames()).containsExactly(game, other, game);
+  }
+}
