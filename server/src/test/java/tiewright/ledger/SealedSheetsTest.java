@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.event.ClubId;
@@ -42,7 +43,13 @@ class SealedSheetsTest {
   private static final Sheet SHEET =
       Sheet.of(List.of(Optional.of(Pair.of("zq-ann", "zq-bob")), Optional.empty(), Optional.of(Pair.of("zq-cyd", "zq-dee"))));
 
-  @TempDir Path folder;
+  @TempDir Path place;
+  private Path folder;
+
+  @BeforeEach
+  void chooseFolder() {
+    folder = place.resolve("event");
+  }
 
   private Ledger open() {
     return Ledger.open(folder, Asked.CLOCK);
@@ -93,8 +100,8 @@ class SealedSheetsTest {
 
   @Test
   void nothing_of_a_sealed_sheet_stands_in_clear_in_any_file() throws IOException {
-    Path backup = folder.resolveSibling(folder.getFileName() + "-backup.zip");
-    Path restored = folder.resolveSibling(folder.getFileName() + "-restored");
+    Path backup = place.resolve("backup.zip");
+    Path restored = place.resolve("restored");
     try (Ledger ledger = open()) {
       seal(ledger, HOME, Sheet.full(Pair.of("zq-eve", "zq-fay")), SECRET);
       seal(ledger, HOME, SHEET, SECRET);
@@ -194,11 +201,10 @@ class SealedSheetsTest {
 
   @Test
   void only_the_owner_may_read_the_files() throws IOException {
-    Path inner = folder.resolve("made");
-    Ledger.open(inner, Asked.CLOCK).close();
-    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(inner))).isEqualTo("rwx------");
+    open().close();
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder))).isEqualTo("rwx------");
     for (String file : List.of("seal.key", "tiewright.mv.db")) {
-      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(inner.resolve(file)))).isEqualTo("rw-------");
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve(file)))).isEqualTo("rw-------");
     }
   }
 
