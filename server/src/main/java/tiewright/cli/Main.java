@@ -19,7 +19,9 @@ import picocli.CommandLine.Command;
       ReceiptCommand.class,
       RubberChanceCommand.class,
       GameCommand.class,
-      OrderGameCommand.class
+      OrderGameCommand.class,
+      LineupCommand.class,
+      DeciderCommand.class
     })
 public final class Main {
   private Main() {}

@@ -44,7 +44,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
    *
    * @param own what the club's captain judges and wishes; a later note about the same replaces an earlier one
    * @param past earlier games; those of this event are added
-   * @param against what to expect of the other club while its sheet is not open
+   * @param against what to expect of the other club's sheet before it is open
    * @param seed for drawing orders where there are too many to go through
    * @throws IllegalArgumentException if there is no such tie, or the club does not play in it
    */
@@ -59,9 +59,12 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     LineupProblem problem =
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), games), against, seed)
             .withWishes(notes.wishes());
-    Optional<Sheet> theirSheet = opened(tie, side.other());
-    LineupProblem known = theirSheet.map(sheet -> problem.expecting(Belief.surely(sheet))).orElse(problem);
-    return new LineupInputs(known, opened(tie, side), theirSheet, hurt(event, club), games.size());
+    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), hurt(event, club), games.size());
+  }
+
+  /** The tie as it lies after the opening: against the sheet that the other club named. */
+  public Optional<LineupProblem> afterOpening() {
+    return theirSheet.map(sheet -> problem.expecting(Belief.surely(sheet)));
   }
 
   /** Who should play the decider of this tie? Made with the opened sheets where there are any. */

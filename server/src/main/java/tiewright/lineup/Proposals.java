@@ -133,7 +133,8 @@ public final class Proposals {
     }
     double cost = cost(shown.get(0), shown.get(1));
     double beats = Doubt.better(doubt.chances(shown.get(1)), best);
-    return Optional.of(Reason.of("next-best").with("cost", cost).with("beats", beats));
+    String kind = cost < SheetNotes.WORTH_SAYING ? "next-best-equal" : "next-best";
+    return Optional.of(Reason.of(kind).with("cost", cost).with("beats", beats));
   }
 
   /** Below a billionth it is rounding. */

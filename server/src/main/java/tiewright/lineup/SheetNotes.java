@@ -10,7 +10,7 @@ import tiewright.event.RubberNo;
 
 /** The reasons of a proposal: which pair why, which wish at what price, what is assumed. */
 final class SheetNotes {
-  private static final double WORTH_SAYING = 0.0005; // half a tenth of a percentage point
+  static final double WORTH_SAYING = 0.0005; // half a tenth of a percentage point
 
   private final Board board;
   private final Ranking ranking;

@@ -61,11 +61,16 @@ public final class LineupWords {
 
   /** A chance, such as 31.3 %. */
   public static String percent(double chance) {
-    return String.format(Locale.ROOT, "%.1f %%", 100 * chance);
+    return String.format(Locale.ROOT, "%.1f %%", 100 * withoutRounding(chance));
   }
 
   /** A difference of two chances, such as 1.2 points. */
   public static String points(double difference) {
-    return String.format(Locale.ROOT, "%.1f points", 100 * difference);
+    return String.format(Locale.ROOT, "%.1f points", 100 * withoutRounding(difference));
+  }
+
+  /** To a billionth, so that 0.1875 is not read as a hair less. */
+  private static double withoutRounding(double share) {
+    return Math.round(share * 1e9) / 1e9;
   }
 }

@@ -60,6 +60,7 @@ class LineupInputsTest {
             new PrivateNote.TieWish(TieId.of("A1"), ClubId.of("S"), List.of(PlayerId.of("S1")), List.of()));
     assertThat(Proposals.propose(with.problem(), Budget.usual(1))).isEqualTo(Proposals.propose(without.problem(), Budget.usual(1)));
     assertThat(with.decider()).isEqualTo(without.decider());
+    assertThat(with.afterOpening()).isEmpty();
   }
 
   @Test
@@ -88,7 +89,7 @@ class LineupInputsTest {
     LineupInputs inputs = inputs(event, "N");
     assertThat(inputs.games()).isEqualTo(2);
     assertThat(inputs.theirSheet()).contains(Days.straight("S", 4));
-    assertThat(inputs.problem().belief()).isEqualTo(Belief.surely(Days.straight("S", 4)));
+    assertThat(inputs.afterOpening().orElseThrow().belief()).isEqualTo(Belief.surely(Days.straight("S", 4)));
     assertThat(inputs.problem().strengths().form(PlayerId.of("N1")).mean()).isGreaterThan(1);
     assertThat(inputs.hurt()).containsExactlyInAnyOrder(PlayerId.of("N5"), PlayerId.of("N6"));
     assertThat(inputs(event, "S").hurt()).isEmpty();

@@ -1,0 +1,54 @@
+package tiewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.LineupProblem;
+import tiewright.wording.LineupWords;
+
+@Command(name = "decider", description = "Who should play the decider.", mixinStandardHelpOptions = true)
+final class DeciderCommand implements Callable<Integer> {
+  private static final int IMPOSSIBLE = 4;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER")
+  private Path folder = Path.of("");
+
+  @Option(names = "--tie", required = true, paramLabel = "T")
+  private String tie = "";
+
+  @Option(names = "--club", required = true, paramLabel = "C")
+  private String club = "";
+
+  @Option(names = "--csv", description = "Print rank,player_1,player_2,weight,chance,low,high,verdict.")
+  private boolean csv;
+
+  @Override
+  public Integer call() {
+    DeciderAdvice advice = TieAdvice.inputs(folder, tie, club, LineupProblem.Against.STRAIGHT, 1).decider();
+    PrintWriter err = spec.commandLine().getErr();
+    LineupWords words = LineupWords.ofCodes();
+    if (advice.candidates().isEmpty()) {
+      advice.notes().forEach(note -> err.println(words.sentence(note)));
+      return IMPOSSIBLE;
+    }
+    Printed printed = new Printed("rank", "player_1", "player_2", "weight", "chance", "low", "high", "verdict");
+    for (DeciderAdvice.Candidate each : advice.candidates()) {
+      printed.row(
+          each.rank(), each.pair().first(), each.pair().second(), each.weight(), each.chance(), each.low(), each.high(),
+          each.verdict().code());
+    }
+    printed.to(spec.commandLine().getOut(), csv);
+    if (!csv) {
+      advice.notes().forEach(note -> err.println(words.sentence(note)));
+    }
+    return 0;
+  }
+}

@@ -1,0 +1,103 @@
+package tiewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tiewright.lineup.Budget;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Proposal;
+import tiewright.lineup.Proposals;
+import tiewright.lineup.ProposedSheet;
+import tiewright.wording.LineupWords;
+
+@Command(name = "lineup", description = "Proposed sheets for a tie, the best first.", mixinStandardHelpOptions = true)
+final class LineupCommand implements Callable<Integer> {
+  private static final int IMPOSSIBLE = 4;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER")
+  private Path folder = Path.of("");
+
+  @Option(names = "--tie", required = true, paramLabel = "T")
+  private String tie = "";
+
+  @Option(names = "--club", required = true, paramLabel = "C")
+  private String club = "";
+
+  @Option(names = "--top", paramLabel = "N", description = "Sheets to show; ${DEFAULT-VALUE} unless given.")
+  private int top = Proposals.USUAL_COUNT;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Seed of everything that is drawn; ${DEFAULT-VALUE} unless given.")
+  private long seed = 1;
+
+  @Option(
+      names = "--against",
+      paramLabel = "straight|unknown",
+      description = "The other club: strongest pair first (straight), or in any order (unknown).")
+  private String against = LineupProblem.Against.STRAIGHT.code();
+
+  @Option(names = "--csv", description = "Print rank,rubber,player_1,player_2,rubber_chance,tie_chance,low,high,cost.")
+  private boolean csv;
+
+  @Override
+  public Integer call() {
+    if (top < 1) {
+      throw new BadInput("--top is a number of sheets, 1 or more.");
+    }
+    LineupInputs inputs = TieAdvice.inputs(folder, tie, club, expectation(), seed);
+    Proposal proposal = Proposals.propose(inputs.problem(), Budget.usual(seed), top);
+    return switch (proposal.kind()) {
+      case PROPOSED -> print((Proposal.Proposed) proposal);
+      case IMPOSSIBLE -> refuse((Proposal.Impossible) proposal);
+    };
+  }
+
+  private LineupProblem.Against expectation() {
+    for (LineupProblem.Against each : LineupProblem.Against.values()) {
+      if (each.code().equals(against)) {
+        return each;
+      }
+    }
+    throw new BadInput("--against is straight or unknown, not \"" + against + "\".");
+  }
+
+  private int print(Proposal.Proposed proposal) {
+    Printed printed =
+        new Printed("rank", "rubber", "player_1", "player_2", "rubber_chance", "tie_chance", "low", "high", "cost");
+    for (ProposedSheet sheet : proposal.sheets()) {
+      for (ProposedSheet.Line line : sheet.lines()) {
+        printed.row(
+            sheet.rank(), line.rubber(), line.pair().map(pair -> pair.first().code()).orElse(""),
+            line.pair().map(pair -> pair.second().code()).orElse(""), line.chance().<Object>map(chance -> chance).orElse(""),
+            sheet.chance(), sheet.low(), sheet.high(), sheet.cost());
+      }
+    }
+    printed.to(spec.commandLine().getOut(), csv);
+    say(proposal);
+    return 0;
+  }
+
+  /** What stands behind the numbers; on standard error, for the rows alone are the result. */
+  private void say(Proposal.Proposed proposal) {
+    PrintWriter err = spec.commandLine().getErr();
+    LineupWords words = LineupWords.ofCodes();
+    err.println("seed " + seed);
+    if (!csv) {
+      proposal.sheets().get(0).reasons().forEach(reason -> err.println(words.sentence(reason)));
+      proposal.notes().forEach(reason -> err.println(words.sentence(reason)));
+    }
+  }
+
+  private int refuse(Proposal.Impossible impossible) {
+    LineupWords words = LineupWords.ofCodes();
+    impossible.reasons().forEach(reason -> spec.commandLine().getErr().println(words.sentence(reason)));
+    return IMPOSSIBLE;
+  }
+}
