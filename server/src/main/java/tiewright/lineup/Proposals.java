@@ -66,7 +66,7 @@ public final class Proposals {
     if (ranking.best().isEmpty()) {
       return impossible();
     }
-    SheetNotes notes = new SheetNotes(board, ranking);
+    SheetNotes notes = new SheetNotes(board, ranking, orderMatters());
     List<int[]> lines = ranking.best().stream().map(Ranking.Ranked::line).toList();
     List<ProposedSheet> sheets = new ArrayList<>();
     List<int[]> shown = lines.stream().map(this::shuffledIfFree).toList();
@@ -84,7 +84,7 @@ public final class Proposals {
       sheets.add(proposed(i + 1, shown.get(i), drawn, cost, beats, reasons));
     }
     Optional<DeciderAdvice> decider = decider(shown.get(0));
-    List<Reason> all = new ArrayList<>(notes.ofAll(orderMatters()));
+    List<Reason> all = new ArrayList<>(notes.ofAll());
     decider.flatMap(DeciderAdvice::best).ifPresent(first -> all.add(keepFresh(first.pair())));
     return new Proposal.Proposed(sheets, orderMatters(), ranking.complete(), ranking.tried(), decider, all);
   }
@@ -163,7 +163,7 @@ public final class Proposals {
     double[] drawn = doubt.chances(line);
     double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
     double beats = best.isEmpty() ? 0.5 : Doubt.better(drawn, doubt.chances(best.get(0)));
-    List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false)).of(line);
+    List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
     return new Evaluation(List.of(), Optional.of(proposed(0, line, drawn, cost, beats, reasons)), notGranted(line));
   }
 

@@ -14,10 +14,12 @@ final class SheetNotes {
 
   private final Board board;
   private final Ranking ranking;
+  private final boolean orderMatters;
 
-  SheetNotes(Board board, Ranking ranking) {
+  SheetNotes(Board board, Ranking ranking, boolean orderMatters) {
     this.board = board;
     this.ranking = ranking;
+    this.orderMatters = orderMatters;
   }
 
   /** Pair by pair, then who rests and what is promised. */
@@ -64,7 +66,7 @@ final class SheetNotes {
       if (ranking.complete() && Wishes.isBinding(wish, problem.ours())) {
         List<Wish> others = problem.wishes().stream().filter(other -> !other.equals(wish)).toList();
         Board without = new Board(problem.withWishes(others));
-        double best = without.worth(Ranking.of(without, true, 1).best().get(0).line());
+        double best = without.worth(Ranking.of(without, orderMatters, 1).best().get(0).line());
         double cost = Math.max(0, best - board.worth(ranking.best().get(0).line()));
         reasons.add(cost > WORTH_SAYING ? wish("wish-costs", wish).with("cost", cost) : wish("wish-free", wish));
       }
@@ -84,7 +86,7 @@ final class SheetNotes {
     List<PlayerId> absent = board.problem().ours().members().stream().filter(member -> !member.present()).map(Squad.Member::id).toList();
     if (!absent.isEmpty() && ranking.complete()) {
       Board everybody = new Board(board.problem().withEverybody());
-      Ranking all = Ranking.of(everybody, true, 1);
+      Ranking all = Ranking.of(everybody, orderMatters, 1);
       if (all.complete() && !all.best().isEmpty()) {
         double cost = Math.max(0, everybody.worth(all.best().get(0).line()) - best);
         reasons.add(Reason.of("absence-costs").with("players", absent).with("cost", cost));
@@ -94,7 +96,7 @@ final class SheetNotes {
   }
 
   /** What holds for every sheet of the proposal. */
-  List<Reason> ofAll(boolean orderMatters) {
+  List<Reason> ofAll() {
     List<Reason> reasons = new ArrayList<>(shortness());
     if (!orderMatters) {
       reasons.add(Reason.of("order-free"));
