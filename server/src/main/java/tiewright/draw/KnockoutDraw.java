@@ -1,13 +1,8 @@
 package tiewright.draw;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import tiewright.conditions.Seeding;
 import tiewright.event.SlotSource;
 
@@ -24,6 +19,8 @@ public final class KnockoutDraw {
   public static final int MOST_FROM_A_POOL = 4;
   public static final int MOST_QUALIFIERS = 32;
   static final String KNOCKOUT = "knockout";
+  /** Enough for two of each of sixteen pools or three of each of eight; reached in seconds. */
+  static final int MOST_STATES = 12_000;
 
   /**
    * What is to be drawn.
@@ -46,18 +43,7 @@ public final class KnockoutDraw {
     }
   }
 
-  private final Shape shape;
-  private final BracketMembers members;
-  private final List<Optional<SlotSource>> lines;
-  private final List<DrawStep> steps = new ArrayList<>();
-  private final boolean[] used;
-
-  private KnockoutDraw(Shape shape) {
-    this.shape = shape;
-    this.members = new BracketMembers(shape);
-    this.lines = new ArrayList<>(Collections.nCopies(shape.lines(), Optional.empty()));
-    this.used = new boolean[shape.lines()];
-  }
+  private KnockoutDraw() {}
 
   /** The bracket, or every reason why it cannot be drawn so. */
   public static KnockoutResult draw(Shape shape, String spokenSeed) {
@@ -66,10 +52,10 @@ public final class KnockoutDraw {
       return new KnockoutResult.Refused(faults);
     }
     try {
-      return new KnockoutResult.Planned(new KnockoutDraw(shape).drawn(spokenSeed));
+      return new KnockoutResult.Planned(new BracketDraw(shape).drawn(spokenSeed));
     } catch (Spread.TooManyCases tooMany) {
       return new KnockoutResult.Refused(
-          List.of(DrawFault.of(DrawFault.Code.TOO_MANY_CASES, shape.qualifiers(), Spread.MOST_STATES)));
+          List.of(DrawFault.of(DrawFault.Code.TOO_MANY_CASES, shape.qualifiers(), MOST_STATES)));
     }
   }
 
@@ -98,55 +84,5 @@ public final class KnockoutDraw {
       faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_QUALIFIERS, shape.qualifiers(), MOST_QUALIFIERS));
     }
     return faults;
-  }
-
-  private KnockoutPlan drawn(String spokenSeed) {
-    PublicLot lot = new PublicLot(spokenSeed, KNOCKOUT);
-    Spread spread = new Spread();
-    SpreadState state = spread.cheapest(members.start());
-    for (BracketMembers.Entry entry : members.entries()) {
-      int line = drawOne(entry, spread, state, lot);
-      state = state.put(entry.member(), line / 2);
-      used[line] = true;
-      entry.source().ifPresent(source -> lines.set(line, Optional.of(source)));
-      if (entry.withBye()) {
-        used[line ^ 1] = true;
-      }
-    }
-    List<PlannedTie> ties = BracketTies.of(lines, shape.thirdPlace());
-    return new KnockoutPlan(PublicLot.spoken(spokenSeed), lines, ties, steps, samePoolFirst(), sameHalf());
-  }
-
-  /** A match has one weight; where two of its lines are open, each has half of it, so all weights are doubled. */
-  private int drawOne(BracketMembers.Entry entry, Spread spread, SpreadState state, PublicLot lot) {
-    List<DrawStep.Choice> choices = new ArrayList<>();
-    for (int match = 0; match < state.bins(); match++) {
-      if (state.allows(entry.member(), match)) {
-        BigInteger ways = spread.count(state.put(entry.member(), match)).shiftLeft(1);
-        List<Integer> open = members.openLines(entry, match, used);
-        for (int line : open) {
-          choices.add(new DrawStep.Choice("" + (line + 1), ways.divide(BigInteger.valueOf(open.size()))));
-        }
-      }
-    }
-    DrawStep step = DrawStep.draw(entry.name(), KNOCKOUT, choices, lot);
-    steps.add(step);
-    return Integer.parseInt(step.chosen()) - 1;
-  }
-
-  private List<String> samePoolFirst() {
-    return IntStream.range(0, lines.size() / 2)
-        .filter(m -> lines.get(2 * m).isPresent() && lines.get(2 * m + 1).isPresent())
-        .filter(m -> lines.get(2 * m).get().of().equals(lines.get(2 * m + 1).get().of()))
-        .mapToObj(m -> lines.get(2 * m).get().of()).toList();
-  }
-
-  private List<String> sameHalf() {
-    Stream<String> pools = lines.size() > 2 && shape.fromEach() > 1 ? shape.pools().stream() : Stream.of();
-    return pools.filter(pool -> half(pool, 1) == half(pool, 2)).toList();
-  }
-
-  private int half(String pool, int place) {
-    return lines.indexOf(Optional.of(SlotSource.place(pool, place))) / (lines.size() / 2);
   }
 }

@@ -107,7 +107,7 @@ public final class PoolDraw {
     SpreadState.Member alone = new SpreadState.Member(groups.size(), 1);
     entrants.forEach(e -> members.putIfAbsent(e.club(), alone));
 
-    Spread spread = new Spread();
+    Spread spread = new Spread(Spread.MOST_STATES);
     SpreadState state = spread.cheapest(withSeedsPlaced(members, groups.size() + 1));
     for (Map.Entry<ClubId, SpreadState.Member> next : members.entrySet()) {
       if (!poolOf.containsKey(next.getKey())) {

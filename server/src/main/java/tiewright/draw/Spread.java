@@ -15,14 +15,19 @@ final class Spread {
   /** More states than any event of up to 64 clubs needs, few enough to count in seconds. */
   static final int MOST_STATES = 400_000;
 
-  /** Thrown where the count would take more than {@link #MOST_STATES} states; the entry types turn it into a fault. */
+  /** Thrown where the count would take more states than allowed; the entry types turn it into a fault. */
   static final class TooManyCases extends RuntimeException {
     TooManyCases() {
-      super("more than " + MOST_STATES + " states", null, false, false);
+      super("more states than can be counted", null, false, false);
     }
   }
 
+  private final int mostStates;
   private final Map<String, BigInteger> counted = new HashMap<>();
+
+  Spread(int mostStates) {
+    this.mostStates = mostStates;
+  }
 
   /** The state with the smallest budget for which there is a way: first the fewest meetings, then the fewest in the wrong half. */
   SpreadState cheapest(SpreadState start) {
@@ -49,7 +54,7 @@ final class Spread {
     if (known != null) {
       return known;
     }
-    if (counted.size() >= MOST_STATES) {
+    if (counted.size() >= mostStates) {
       throw new TooManyCases();
     }
     BigInteger ways = countFromNext(state);
