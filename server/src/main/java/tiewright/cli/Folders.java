@@ -25,6 +25,13 @@ final class Folders {
     return EventFolder.read(folder);
   }
 
+  static Path folder(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw new BadInput("There is no folder " + folder + ".");
+    }
+    return folder;
+  }
+
   static Path file(Path file) {
     if (!Files.isRegularFile(file)) {
       throw new BadInput("There is no file " + file + ".");

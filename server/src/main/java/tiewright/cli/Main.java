@@ -12,6 +12,9 @@ import picocli.CommandLine.Command;
     version = "tiewright 1.0",
     description = "Calculations for a doubles club team event, on a folder of plain files.",
     subcommands = {
+      ServeCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
       CheckCommand.class,
       StandingsCommand.class,
       NeedsCommand.class,

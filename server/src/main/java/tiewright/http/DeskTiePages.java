@@ -147,7 +147,7 @@ final class DeskTiePages implements Page {
     for (Side side : Side.values()) {
       VisibleExchange.VisibleSide one = exchange.side(side);
       String asked = one.openingAsked() ? "asks to open now" : "";
-      String at = one.sealedAt().map(moment -> "since " + Frames.said(event.clock(moment))).orElse("");
+      String at = exchange.isOpened() ? "" : one.sealedAt().map(moment -> "since " + Frames.said(event.clock(moment))).orElse("");
       sides.add(new DeskTieView.Side(
           views.side(tie, side), exchange.isOpened() ? OPENED : DeskPages.inOrNot(one),
           (at + (asked.isEmpty() || at.isEmpty() ? "" : ", ") + asked)));
@@ -164,9 +164,11 @@ final class DeskTiePages implements Page {
       Visit visit, TieViews views, Tie tie, ExchangeId id, VisibleExchange exchange, Tried tried) {
     String path = "/desk/tie/" + tie.id();
     List<ActionForm> actions = new ArrayList<>();
-    actions.add(ActionForm.of("open-" + id.kind().code(), path + "/open", "Open both", Button.main("Open both sheets now"))
-        .sending("exchange", id.kind().code())
-        .saying("The tool opens by itself at the deadline when both are in, unless a neutral person was named."));
+    if (isReady(exchange.home()) && isReady(exchange.away())) {
+      actions.add(ActionForm.of("open-" + id.kind().code(), path + "/open", "Open both", Button.main("Open both sheets now"))
+          .sending("exchange", id.kind().code())
+          .saying("The tool opens by itself at the deadline when both are in, unless a neutral person was named."));
+    }
     List<Option> in = sides(views, tie, side -> exchange.side(side).in());
     if (!in.isEmpty()) {
       actions.add(ActionForm.of("return", path + "/return", "Give a sheet back unseen", Button.other("Give it back"))
@@ -185,6 +187,10 @@ final class DeskTiePages implements Page {
           .asking(text("forfeit-reason", "Reason in the words of the conditions", tried), text("forfeit-by", "Decided by (name)", tried)));
     }
     return actions;
+  }
+
+  private static boolean isReady(VisibleExchange.VisibleSide side) {
+    return side.ruled().isPresent() || side.in() && side.atDesk();
   }
 
   private static boolean isOfficialOf(Visit visit) {
@@ -235,7 +241,9 @@ final class DeskTiePages implements Page {
     String path = "/desk/tie/" + tie.id();
     List<ActionForm> actions = new ArrayList<>();
     if (tie.isOpened() && !event.progress(tie).finished()) {
-      actions.add(DeskPages.call(event, tie, Optional.empty()));
+      if (tie.calls().isEmpty() && tie.cards().isEmpty()) {
+        actions.add(DeskPages.call(event, tie, Optional.empty()));
+      }
       event.progress(tie).left().forEach(rubber -> actions.add(DeskPages.call(event, tie, Optional.of(rubber))));
     }
     if (!tie.calls().isEmpty()) {

@@ -22,9 +22,9 @@ final class DoNextViews {
   }
 
   private DoNext.Item item(tiewright.desk.DoNext.Item item) {
-    String since = item.at().map(at -> Frames.said(visit.event().clock(at))).orElse("");
+    String tie = item.tie().flatMap(visit.event()::tie).map(new TieViews(visit.event())::title).orElse("");
     return new DoNext.Item(
-        visit.answers().doNextWords(item), since, "", state(item.kind()), href(item), action(item.kind()));
+        visit.answers().doNextWords(item), tie, "", state(item.kind()), href(item), action(item.kind()));
   }
 
   private static State state(tiewright.desk.DoNext.Kind kind) {

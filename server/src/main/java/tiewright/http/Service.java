@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.security.RouteRole;
 import java.net.URI;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
@@ -31,6 +32,8 @@ public final class Service implements AutoCloseable {
   private final Hall hall;
   private final Visitors visitors;
   private final Opener opener;
+  private final Control control;
+  private final Path folder;
   private final Javalin server;
 
   private Service(ServiceOptions options, Ledger ledger, Clock clock) {
@@ -39,6 +42,8 @@ public final class Service implements AutoCloseable {
     this.hall = new Hall(
         ledger, clock, tokens, new Templates(), new Live(), new Hall.Address(options.publicUrl()));
     this.visitors = new Visitors(tokens, options.tls().isPresent());
+    this.folder = options.data();
+    this.control = new Control(ledger, tokens.secret());
     this.opener = new Opener(ledger, clock, hall.live());
     this.server = Javalin.create(config -> configure(config, options));
   }
@@ -48,6 +53,7 @@ public final class Service implements AutoCloseable {
     Service service = new Service(options, ledger, clock);
     service.server.start();
     service.hall.address().listening(options.tls().isPresent() ? "https" : "http", options.host(), service.server.port());
+    service.control.announce(options.data(), service.url(), service.localUrl(options));
     ledger.onChange(service.hall.live()::changed);
     service.opener.start();
     return service;
@@ -78,8 +84,15 @@ public final class Service implements AutoCloseable {
     opener.look();
   }
 
+  /** How a command on this machine reaches the service, whatever its public address. */
+  private String localUrl(ServiceOptions options) {
+    String host = options.host().equals("0.0.0.0") ? "127.0.0.1" : options.host();
+    return (options.tls().isPresent() ? "https" : "http") + "://" + host + ":" + server.port();
+  }
+
   @Override
   public void close() {
+    Control.forget(folder);
     opener.close();
     hall.live().close();
     server.stop();
@@ -116,7 +129,7 @@ public final class Service implements AutoCloseable {
 
   private List<Page> pages() {
     return List.of(
-        new EntryPages(visitors), new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
+        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
         new SquadNotesPages(), new ProposalPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
         new HelpPages());

@@ -13,11 +13,11 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Runs a command as the jar does, on files written for the test. */
-final class Commands {
+public final class Commands {
   private Commands() {}
 
   /** What a command left behind. */
-  record Ran(int status, String out, String err) {
+  public record Ran(int status, String out, String err) {
     /** Standard output as CSV, the header first. */
     List<List<String>> csv() {
       try (StringReader in = new StringReader(out)) {
@@ -27,7 +27,7 @@ final class Commands {
       }
     }
 
-    List<List<String>> rows() {
+    public List<List<String>> rows() {
       return csv().subList(1, csv().size());
     }
 
@@ -36,7 +36,7 @@ final class Commands {
     }
   }
 
-  static Ran run(Object... args) {
+  public static Ran run(Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     String[] words = java.util.Arrays.stream(args).map(String::valueOf).toArray(String[]::new);

@@ -80,6 +80,20 @@ public final class Guest {
         .POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
+  /** A stream of events, open until it is closed. */
+  java.io.InputStream listen(String path) {
+    try {
+      return client.send(
+          HttpRequest.newBuilder(URI.create(url + path)).header("Accept", "text/event-stream").build(),
+          HttpResponse.BodyHandlers.ofInputStream()).body();
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(interrupted);
+    }
+  }
+
   private static String encoded(String text) {
     return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }

@@ -1,0 +1,78 @@
+package tiewright.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.ConnectException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tiewright.ledger.Ledger;
+import tiewright.ledger.LedgerException;
+
+@Command(
+    name = "backup",
+    description = "A copy of the whole data folder, also while the service runs. The key of sealed sheets is not in it.",
+    mixinStandardHelpOptions = true)
+final class BackupCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The zip file to make.")
+  private Path file = Path.of("");
+
+  @Option(names = "--data", paramLabel = "DIR", required = true, description = "The event's data folder.")
+  private Path data = Path.of("");
+
+  @Override
+  public Integer call() throws Exception {
+    if (Files.exists(file)) {
+      throw new BadInput("There is a file " + file + " already: give another name, so that no backup is lost.");
+    }
+    Path running = Folders.folder(data).resolve("running.json");
+    if (!Files.isRegularFile(running) || !fromService(running)) {
+      fromFolder();
+    }
+    spec.commandLine().getErr().println(
+        "Backed up to " + file + ". Sheets that are still sealed can be read only with seal.key of " + data
+            + "; without it their clubs seal again.");
+    return 0;
+  }
+
+  /** False when the service that left the file is gone. */
+  private boolean fromService(Path running) throws IOException, InterruptedException {
+    JsonNode door = new ObjectMapper().readTree(running.toFile());
+    HttpRequest request = HttpRequest.newBuilder(URI.create(door.path("local").asText(door.path("url").asText()) + "/control/backup"))
+        .header("Authorization", "Bearer " + door.path("token").asText()).build();
+    try {
+      HttpResponse<InputStream> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofInputStream());
+      if (answer.statusCode() != 200) {
+        throw new BadInput("The service at " + door.path("url").asText() + " gave no backup (" + answer.statusCode() + ").");
+      }
+      try (InputStream in = answer.body()) {
+        Files.copy(in, file);
+      }
+      return true;
+    } catch (ConnectException gone) {
+      return false;
+    }
+  }
+
+  private void fromFolder() {
+    try (Ledger ledger = Ledger.open(data, Clock.systemUTC())) {
+      ledger.backUp(file);
+    } catch (LedgerException failure) {
+      throw new BadInput(failure.getMessage());
+    }
+  }
+}

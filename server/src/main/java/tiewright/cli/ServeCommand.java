@@ -1,0 +1,107 @@
+package tiewright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tiewright.event.Event;
+import tiewright.event.Role;
+import tiewright.http.Service;
+import tiewright.http.ServiceOptions;
+import tiewright.ledger.Ledger;
+import tiewright.ledger.LedgerException;
+
+@Command(
+    name = "serve",
+    description = "Runs the service on one event's data folder and prints where it is.",
+    mixinStandardHelpOptions = true)
+final class ServeCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Option(names = "--data", paramLabel = "DIR", description = "The event's data folder; made if it is not there. With --demo a new temporary one if not given.")
+  private Path data;
+
+  @Option(names = "--port", paramLabel = "N", defaultValue = "7070", description = "Port, 0 for any free one (default ${DEFAULT-VALUE}).")
+  private int port;
+
+  @Option(names = "--host", paramLabel = "ADDRESS", defaultValue = "127.0.0.1", description = "Address to listen on. 0.0.0.0 lets phones of the hall's network join (default ${DEFAULT-VALUE}: this machine only).")
+  private String host;
+
+  @Option(names = "--public-url", paramLabel = "URL", description = "How phones reach the service, if that is not http://HOST:PORT.")
+  private String publicUrl;
+
+  @Option(names = "--tls-cert", paramLabel = "PEM", description = "Certificate chain for HTTPS; needs --tls-key.")
+  private Path tlsCert;
+
+  @Option(names = "--tls-key", paramLabel = "PEM", description = "Its private key, PKCS #8 without a pass phrase.")
+  private Path tlsKey;
+
+  @Option(names = "--demo", description = "Starts from an invented event in mid-morning; the service's clock runs on that day.")
+  private boolean demo;
+
+  @Option(names = "--new-organiser-link", description = "Prints a new organiser's link, for when the last one was lost.")
+  private boolean newLink;
+
+  @Override
+  public Integer call() throws Exception {
+    ServiceOptions options = options();
+    Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
+    try (Ledger ledger = Ledger.open(options.data(), clock); Service service = Service.start(options, ledger, clock)) {
+      PrintWriter out = spec.commandLine().getOut();
+      out.println("Tiewright is at " + service.url());
+      if (demo) {
+        DemoDay.begin(ledger, clock);
+        new FirstLinks(ledger, service).forEveryRole(out);
+      } else if (newLink || hasNoOrganiser(ledger.event())) {
+        new FirstLinks(ledger, service).forTheOrganiser(out);
+      }
+      out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
+      out.flush();
+      CountDownLatch stop = new CountDownLatch(1);
+      Runtime.getRuntime().addShutdownHook(new Thread(stop::countDown));
+      stop.await();
+    } catch (LedgerException | IllegalArgumentException refused) {
+      throw new BadInput(refused.getMessage());
+    }
+    return 0;
+  }
+
+  private static boolean hasNoOrganiser(Event event) {
+    return event.links().values().stream().noneMatch(link -> link.role() == Role.ORGANISER && !link.revoked());
+  }
+
+  private ServiceOptions options() {
+    if ((tlsCert == null) != (tlsKey == null)) {
+      throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
+    }
+    if (port < 0 || port > 65535) {
+      throw new BadInput("A port is a number from 0 to 65535, not " + port + ".");
+    }
+    Optional<ServiceOptions.Tls> tls =
+        tlsCert == null ? Optional.empty() : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
+    return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls);
+  }
+
+  private Path folder() {
+    try {
+      if (data == null && demo) {
+        return Files.createTempDirectory("tiewright-demo");
+      }
+      if (data == null) {
+        throw new BadInput("Give the event's data folder with --data DIR, or start the invented event with --demo.");
+      }
+      return Files.createDirectories(data);
+    } catch (IOException failure) {
+      throw new UncheckedIOException("The folder " + data + " cannot be made", failure);
+    }
+  }
+}

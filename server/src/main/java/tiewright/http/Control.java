@@ -1,0 +1,74 @@
+package tiewright.http;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.util.Map;
+import tiewright.ledger.Ledger;
+
+/**
+ * The door for commands on the same machine while the service runs. Who can read the data folder can read the token in
+ * {@code running.json} there, and nobody else.
+ */
+final class Control implements Page {
+  static final String FILE = "running.json";
+
+  private final Ledger ledger;
+  private final String token;
+
+  Control(Ledger ledger, String token) {
+    this.ledger = ledger;
+    this.token = token;
+  }
+
+  @Override
+  public void at(Routes routes) {
+    routes.get(Door.ANYBODY, "/control/backup", visit -> backUp(visit.ctx()));
+  }
+
+  /** Leaves address and token where commands look for them. */
+  void announce(Path folder, String url, String local) {
+    Path file = folder.resolve(FILE);
+    try {
+      Files.deleteIfExists(file);
+      if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+        Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+      }
+      Files.write(file, new ObjectMapper().writeValueAsBytes(Map.of("url", url, "local", local, "token", token)));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  static void forget(Path folder) {
+    try {
+      Files.deleteIfExists(folder.resolve(FILE));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  private void backUp(Context ctx) {
+    String given = String.valueOf(ctx.header("Authorization"));
+    if (!MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), ("Bearer " + token).getBytes(StandardCharsets.UTF_8))) {
+      throw new ClosedDoor(Door.ORGANISER);
+    }
+    try {
+      Path folder = Files.createTempDirectory("tiewright-backup");
+      Path zip = folder.resolve("backup.zip");
+      ledger.backUp(zip);
+      byte[] bytes = Files.readAllBytes(zip);
+      Files.delete(zip);
+      Files.delete(folder);
+      ctx.contentType("application/zip").result(bytes);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+}
