@@ -63,6 +63,10 @@ final class Fold {
     reach = from.reach();
   }
 
+  Reach reach() {
+    return reach;
+  }
+
   Event toEvent() {
     return new Event(
         seq, about, conditionsVersion, conditions, conditionsRead, clubs, players, courts, links, opening, draw,

@@ -6,23 +6,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
 import tiewright.desk.DoNext;
 import tiewright.desk.FinalPlacing;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
+import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleLog;
 import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.setup.EntryWarnings;
 import tiewright.sheet.Choices;
 import tiewright.standings.Needs;
 import tiewright.standings.PoolTables;
@@ -118,6 +123,46 @@ final class Answers {
         .filter(side -> event.exchange(exchange).side(side).told())
         .isPresent();
     return told ? ledger.ownSheet(exchange, club).map(Decision.Sealed::sheet) : Optional.empty();
+  }
+
+  /** What looks wrong about the entries, with both entries in each sentence; for the organiser. */
+  List<String> entryWarnings() {
+    must(Role.ORGANISER);
+    Words words = new Words(visible::name, visible::clubName, visible.zone());
+    return EntryWarnings.of(event, ledger.directory()).stream()
+        .map(warning -> words.sentence(warning.kind().code(), warning.data()))
+        .toList();
+  }
+
+  /** The birth year of a player, for the organiser who keeps the squads. */
+  OptionalInt bornYear(PlayerId player) {
+    must(Role.ORGANISER);
+    return ledger.directory().person(player).map(Directory.Person::bornYear).orElse(OptionalInt.empty());
+  }
+
+  /** The next number for a player's code of this club; one that was ever used is not used again. */
+  int nextPlayerNumber(ClubId club) {
+    must(Role.ORGANISER);
+    String stem = SquadForm.stem(club) + "-";
+    return Stream.concat(event.players().keySet().stream(), ledger.directory().people().keySet().stream())
+        .map(PlayerId::code)
+        .filter(code -> code.startsWith(stem) && code.substring(stem.length()).matches("[0-9]{1,6}"))
+        .mapToInt(code -> Integer.parseInt(code.substring(stem.length())))
+        .max().orElse(0) + 1;
+  }
+
+  /** The facts that this official may notice, numbered for this viewer, oldest first. */
+  List<VisibleLog.Entry> log() {
+    if (!visible.viewer().role().isOfficial()) {
+      throw new IllegalStateException("only officials read the log");
+    }
+    return VisibleLog.of(ledger.facts(0), visible.viewer());
+  }
+
+  private void must(Role role) {
+    if (visible.viewer().role() != role) {
+      throw new IllegalStateException("only the " + role.code() + " may ask this");
+    }
   }
 
   /** The club's own sealed sheet. */

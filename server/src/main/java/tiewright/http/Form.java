@@ -43,6 +43,11 @@ final class Form {
     return typed.getOrDefault(field, List.of()).stream().filter(value -> !value.isBlank()).toList();
   }
 
+  /** Whether the field was part of the form that was sent, filled or not. */
+  boolean wasAsked(String field) {
+    return typed.containsKey(field);
+  }
+
   boolean has(String field) {
     return !text(field).isEmpty();
   }
@@ -100,6 +105,15 @@ final class Form {
 
   String mustText(String field) {
     return must(field, maybe(field)).orElse("");
+  }
+
+  /** A number in a field that must be filled. */
+  OptionalInt mustNumber(String field) {
+    OptionalInt number = number(field);
+    if (number.isEmpty()) {
+      must(field, Optional.empty());
+    }
+    return number;
   }
 
   void fault(Refusal refusal) {

@@ -132,7 +132,9 @@ public final class Service implements AutoCloseable {
         new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
         new SquadNotesPages(), new ProposalPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
-        new HelpPages());
+        new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
+        new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
+        new TimesPage(), new LinksPage(), new RulingsPage(), new PostNoticePage(), new SigningPage(), new LogPage());
   }
 
   private Visit visit(Context ctx) {

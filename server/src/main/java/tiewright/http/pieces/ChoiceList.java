@@ -8,7 +8,7 @@ import java.util.List;
  * @param id id of the group and the name sent with the form; the options are {@code id-1}, {@code id-2}, ...
  * @param many whether several may be chosen
  */
-public record ChoiceList(String id, String legend, String hint, String error, boolean many, List<Option> options) {
+public record ChoiceList(String id, String legend, String hint, String error, boolean many, List<Option> options) implements FormField {
 
   public ChoiceList {
     options = List.copyOf(options);

@@ -8,7 +8,7 @@ import java.util.List;
  * @param id both the id and the name sent with the form
  * @param nothing words of the first, empty option; empty if one must always be chosen
  */
-public record SelectField(String id, String label, String hint, String error, String nothing, List<Option> options) {
+public record SelectField(String id, String label, String hint, String error, String nothing, List<Option> options) implements FormField {
 
   public SelectField {
     options = List.copyOf(options);

@@ -18,7 +18,7 @@ public record TextField(
     String error,
     String autocomplete,
     boolean required,
-    int maxLength) {
+    int maxLength) implements FormField {
 
   /** What is typed: decides the keyboard of a phone and the width of the field. */
   public enum Kind {

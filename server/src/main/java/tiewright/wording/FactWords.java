@@ -1,0 +1,182 @@
+package tiewright.wording;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tiewright.event.DrawFact;
+import tiewright.event.ExchangeFact;
+import tiewright.event.ExchangeId;
+import tiewright.event.Fact;
+import tiewright.event.How;
+import tiewright.event.OfficialFact;
+import tiewright.event.PlayFact;
+import tiewright.event.RubberNo;
+import tiewright.event.SetUpFact;
+import tiewright.event.SheetKind;
+import tiewright.event.Slot;
+import tiewright.scoring.Score;
+
+/**
+ * Every fact in one sentence. Hashes of links, receipts and secrets are left out; names stand as the reader of the {@link
+ * Words} may read them.
+ */
+public final class FactWords {
+  private final Words words;
+
+  public FactWords(Words words) {
+    this.words = words;
+  }
+
+  public String sentence(Fact fact) {
+    return switch (fact.kind()) {
+      case EVENT_DESCRIBED, CONDITIONS_PUBLISHED, CONDITIONS_READ, CLUB_ENTERED, CLUB_REMOVED, PLAYER_ENTERED, PLAYER_REMOVED,
+          COURT_SET, CHECKED_IN, LINK_ISSUED, LINK_REVOKED, OPENING_CHOSEN -> setUp((SetUpFact) fact);
+      case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, SLOT_FILLED -> draw((DrawFact) fact);
+      case SHEET_SEALED, SHEET_RETURNED, SHEET_HANDED_IN, OPENING_ASKED, SIDE_RULED, SHEETS_OPENED, PAIR_REPLACED, CLUB_TOLD ->
+          exchange((ExchangeFact) fact);
+      case COURT_CALLED, CALL_TAKEN_BACK, CARD_ENTERED, CARD_CORRECTED, CARD_TAKEN_BACK -> play((PlayFact) fact);
+      case CLUB_WITHDRAWN, LOT_DRAWN, TABLE_SIGNED, EVENT_SIGNED, RULING_GIVEN, NOTICE_POSTED -> official((OfficialFact) fact);
+    };
+  }
+
+  private String setUp(SetUpFact fact) {
+    if (fact instanceof SetUpFact.EventDescribed one) {
+      return say(fact, "", "name", one.name(), "date", one.date(), "venue", one.venue(), "starts", one.starts());
+    } else if (fact instanceof SetUpFact.ConditionsPublished one) {
+      return one.ruling().isPresent()
+          ? say(fact, ".by-ruling", "version", one.version(), "ruling", one.ruling().getAsInt())
+          : say(fact, "", "version", one.version());
+    } else if (fact instanceof SetUpFact.ConditionsRead one) {
+      return say(fact, "", "club", one.club(), "version", one.version());
+    } else if (fact instanceof SetUpFact.ClubEntered one) {
+      return say(fact, "", "name", one.name(), "code", one.club().code());
+    } else if (fact instanceof SetUpFact.ClubRemoved one) {
+      return say(fact, "", "club", one.club());
+    } else if (fact instanceof SetUpFact.CourtSet one) {
+      return say(fact, one.usable() ? "" : ".out", "court", one.court());
+    } else if (fact instanceof SetUpFact.OpeningChosen one) {
+      String how = !one.organiserIsCaptain() ? "" : one.neutral().isPresent() ? ".person" : ".automatic";
+      return say(fact, how, "neutral", one.neutral());
+    }
+    return person(fact);
+  }
+
+  private String person(SetUpFact fact) {
+    if (fact instanceof SetUpFact.PlayerEntered one) {
+      return say(fact, "", "player", one.player(), "club", one.club());
+    } else if (fact instanceof SetUpFact.PlayerRemoved one) {
+      return say(fact, "", "player", one.player());
+    } else if (fact instanceof SetUpFact.CheckedIn one) {
+      return say(fact, one.present() ? "" : ".absent", "player", one.player());
+    } else if (fact instanceof SetUpFact.LinkIssued one) {
+      return say(fact, "", "link", one.link(), "role", one.role().code(), "label", one.label());
+    }
+    return say(fact, "", "link", ((SetUpFact.LinkRevoked) fact).link());
+  }
+
+  private String draw(DrawFact fact) {
+    if (fact instanceof DrawFact.PoolsDrawn one) {
+      return say(fact, "", "pools", one.pools().keySet(), "seed", one.spokenSeed(), "witness", one.witness());
+    } else if (fact instanceof DrawFact.KnockoutDrawn one) {
+      return say(fact, "", "seed", one.spokenSeed(), "witness", one.witness());
+    } else if (fact instanceof DrawFact.TieArranged one) {
+      return say(fact, "", "tie", one.tie(), "home", slot(one.home()), "away", slot(one.away()));
+    } else if (fact instanceof DrawFact.TieTimed one) {
+      return say(fact, "", "tie", one.tie(), "start", orNothing(one.start()), "court", orNothing(one.court()));
+    }
+    DrawFact.SlotFilled one = (DrawFact.SlotFilled) fact;
+    return say(fact, "", "club", one.club(), "tie", one.tie());
+  }
+
+  private String exchange(ExchangeFact fact) {
+    String what = what(fact.exchange());
+    if (fact instanceof ExchangeFact.SheetSealed one) {
+      return say(fact, "", "club", one.club(), "what", what);
+    } else if (fact instanceof ExchangeFact.SheetReturned one) {
+      return say(fact, "", "club", one.club(), "what", what, "reason", one.reason());
+    } else if (fact instanceof ExchangeFact.SheetHandedIn one) {
+      return say(fact, "", "club", one.club(), "what", what);
+    } else if (fact instanceof ExchangeFact.OpeningAsked one) {
+      return say(fact, "", "club", one.club(), "what", what);
+    } else if (fact instanceof ExchangeFact.SideRuled one) {
+      return say(fact, one.forfeited() ? ".forfeited" : "", "club", one.club(), "what", what, "ruling", one.ruling());
+    } else if (fact instanceof ExchangeFact.PairReplaced one) {
+      return say(fact, "", "club", one.club(), "what", what, "rubber", one.rubber(), "door", one.door(), "by", one.approvedBy());
+    } else if (fact instanceof ExchangeFact.ClubTold one) {
+      return say(fact, "", "club", one.club(), "what", what);
+    }
+    return say(fact, "", "what", what);
+  }
+
+  private String play(PlayFact fact) {
+    if (fact instanceof PlayFact.CourtCalled one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "court", one.court());
+    } else if (fact instanceof PlayFact.CallTakenBack one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "reason", one.reason());
+    } else if (fact instanceof PlayFact.CardEntered one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "score", score(one.games(), one.how()));
+    } else if (fact instanceof PlayFact.CardCorrected one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "score", score(one.games(), one.how()),
+          "reason", one.reason());
+    }
+    PlayFact.CardTakenBack one = (PlayFact.CardTakenBack) fact;
+    return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "reason", one.reason());
+  }
+
+  private String official(OfficialFact fact) {
+    if (fact instanceof OfficialFact.ClubWithdrawn one) {
+      String treatment = plain("treatment." + one.treatment().code());
+      return say(fact, "", "club", one.club(), "ruling", one.ruling(), "treatment", treatment);
+    } else if (fact instanceof OfficialFact.LotDrawn one) {
+      return say(fact, "", "pool", one.pool(), "order", one.order(), "witness", one.witness());
+    } else if (fact instanceof OfficialFact.TableSigned one) {
+      return say(fact, "", "pool", one.pool(), "order", one.order(), "by", one.by());
+    } else if (fact instanceof OfficialFact.EventSigned one) {
+      return say(fact, "", "order", one.order(), "by", one.by());
+    } else if (fact instanceof OfficialFact.RulingGiven one) {
+      return say(fact, "", "number", one.number(), "about", one.about(), "ruling", one.ruling(), "reason", one.reason(), "by", one.by());
+    }
+    OfficialFact.NoticePosted one = (OfficialFact.NoticePosted) fact;
+    return say(fact, "", "number", one.number(), "text", one.text());
+  }
+
+  private String say(Fact fact, String variant, Object... namesAndValues) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    for (int i = 0; i < namesAndValues.length; i += 2) {
+      data.put((String) namesAndValues[i], namesAndValues[i + 1]);
+    }
+    return words.sentence("facts." + fact.kind().code() + variant, data);
+  }
+
+  private String plain(String key) {
+    return words.sentence("facts." + key, Map.of());
+  }
+
+  private String what(ExchangeId exchange) {
+    String key = exchange.kind() == SheetKind.DECIDER ? "facts.decider" : "facts.sheets";
+    return words.sentence(key, Map.of("tie", exchange.tie()));
+  }
+
+  private String rubber(Optional<RubberNo> rubber) {
+    return rubber.map(this::rubber).orElseGet(() -> plain("whole-tie"));
+  }
+
+  private String rubber(RubberNo rubber) {
+    return rubber.isDecider() ? plain("the-decider") : words.sentence("facts.rubber", Map.of("rubber", rubber));
+  }
+
+  private String slot(Slot slot) {
+    return slot.club().map(words::said).orElseGet(() -> slot.from().map(Object::toString).orElse(""));
+  }
+
+  private String orNothing(Optional<?> value) {
+    return value.map(words::said).orElseGet(() -> plain("nothing"));
+  }
+
+  private String score(List<Score> games, How how) {
+    String points = games.stream().map(game -> game.home() + "-" + game.away()).collect(Collectors.joining(", "));
+    return how == How.PLAYED ? points : (points + " " + plain("how." + how.code())).strip();
+  }
+}
