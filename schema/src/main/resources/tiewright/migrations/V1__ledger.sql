@@ -281,6 +281,7 @@ CREATE TABLE card_entered (
   rubber VARCHAR(400) NOT NULL,
   games VARCHAR(8000) NOT NULL,
   how VARCHAR(400) NOT NULL,
+  as_it_stood VARCHAR(8000) NOT NULL,
   CONSTRAINT pk_card_entered PRIMARY KEY (seq),
   CONSTRAINT fk_card_entered FOREIGN KEY (seq) REFERENCES ledger (seq)
 );
@@ -291,6 +292,7 @@ CREATE TABLE card_corrected (
   rubber VARCHAR(400) NOT NULL,
   games VARCHAR(8000) NOT NULL,
   how VARCHAR(400) NOT NULL,
+  as_it_stood VARCHAR(8000) NOT NULL,
   reason VARCHAR(8000) NOT NULL,
   CONSTRAINT pk_card_corrected PRIMARY KEY (seq),
   CONSTRAINT fk_card_corrected FOREIGN KEY (seq) REFERENCES ledger (seq)

@@ -43,7 +43,8 @@ public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how
     }
     RubberScore score = new RubberScore(rubber, reading.counted(), how);
     asked.unless(!stands(found.get().card(rubber), score), Refusal.of("desk.stands-so-already").at("games"));
-    List<Fact> facts = List.of(new PlayFact.CardCorrected(tie, rubber, score.games(), how, reason.strip()));
+    List<Fact> facts = List.of(new PlayFact.CardCorrected(
+        tie, rubber, score.games(), how, reading.asItStood(), reason.strip()));
     return Changing.outcome(event, given, asked, reason, facts);
   }
 

@@ -59,6 +59,11 @@ record Reading(Format format, int bestOf, RetirementScore retirementScore, List<
     };
   }
 
+  /** What the card says, where the table holds something else: it must not be lost. */
+  List<Score> asItStood() {
+    return how.isRetirement() && !games.equals(counted()) ? games : List.of();
+  }
+
   private List<Refusal> retired() {
     if (isAsItStood()) {
       return List.of();

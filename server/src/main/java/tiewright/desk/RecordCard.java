@@ -40,9 +40,8 @@ public record RecordCard(TieId tie, RubberNo rubber, List<Score> games, How how)
     if (!reads(found.get().card(rubber), reading.counted())) {
       asked.all(Signed.because(event, found.get()));
     }
-    return asked.isFine()
-        ? After.accepted(event, given, List.of(new PlayFact.CardEntered(tie, rubber, reading.counted(), how)))
-        : asked.refused();
+    PlayFact fact = new PlayFact.CardEntered(tie, rubber, reading.counted(), how, reading.asItStood());
+    return asked.isFine() ? After.accepted(event, given, List.of(fact)) : asked.refused();
   }
 
   private boolean reads(Card card, List<Score> counted) {

@@ -13,11 +13,13 @@ public record Card(List<Entry> entries) {
   /**
    * One entry.
    *
+   * @param asItStood what the card says of a retired rubber where the table counts something else; else empty
    * @param settles entered to settle or correct the rubber, so it counts alone
    * @param reason why it was corrected or taken back; empty for a first reading
    */
   public record Entry(
-      long seq, List<Score> games, How how, Actor by, Instant receivedAt, boolean settles, boolean takenBack, String reason) {
+      long seq, List<Score> games, How how, List<Score> asItStood, Actor by, Instant receivedAt, boolean settles,
+      boolean takenBack, String reason) {
     boolean reads(Entry other) {
       return games.equals(other.games) && how == other.how;
     }

@@ -256,17 +256,17 @@ final class Fold {
 
   private void entered(PlayFact.CardEntered fact, Recorded at) {
     entry(fact.tie(), fact.rubber(), new Card.Entry(
-        at.seq(), fact.games(), fact.how(), at.by(), at.receivedAt(), false, false, ""));
+        at.seq(), fact.games(), fact.how(), fact.asItStood(), at.by(), at.receivedAt(), false, false, ""));
   }
 
   private void corrected(PlayFact.CardCorrected fact, Recorded at) {
     entry(fact.tie(), fact.rubber(), new Card.Entry(
-        at.seq(), fact.games(), fact.how(), at.by(), at.receivedAt(), true, false, fact.reason()));
+        at.seq(), fact.games(), fact.how(), fact.asItStood(), at.by(), at.receivedAt(), true, false, fact.reason()));
   }
 
   private void cardTakenBack(PlayFact.CardTakenBack fact, Recorded at) {
     entry(fact.tie(), fact.rubber(), new Card.Entry(
-        at.seq(), List.of(), How.VOID, at.by(), at.receivedAt(), false, true, fact.reason()));
+        at.seq(), List.of(), How.VOID, List.of(), at.by(), at.receivedAt(), false, true, fact.reason()));
   }
 
   private void entry(TieId tie, RubberNo rubber, Card.Entry entry) {

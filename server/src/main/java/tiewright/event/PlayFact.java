@@ -26,11 +26,18 @@ public sealed interface PlayFact extends Fact {
   /**
    * What somebody read off a card. A second, equal entry confirms; a different one holds the rubber.
    *
-   * @param games points of each game in order, home first
+   * @param games points of each game in order, home first, as the table counts them
+   * @param asItStood what the card says of a retired rubber where the table counts something else; else empty
    */
-  record CardEntered(TieId tie, RubberNo rubber, List<Score> games, How how) implements PlayFact {
+  record CardEntered(TieId tie, RubberNo rubber, List<Score> games, How how, List<Score> asItStood)
+      implements PlayFact {
     public CardEntered {
       games = List.copyOf(games);
+      asItStood = List.copyOf(asItStood);
+    }
+
+    public CardEntered(TieId tie, RubberNo rubber, List<Score> games, How how) {
+      this(tie, rubber, games, how, List.of());
     }
 
     @Override
@@ -40,9 +47,16 @@ public sealed interface PlayFact extends Fact {
   }
 
   /** A person settled or corrected the rubber from the card; everything entered before stays in the log. */
-  record CardCorrected(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) implements PlayFact {
+  record CardCorrected(
+      TieId tie, RubberNo rubber, List<Score> games, How how, List<Score> asItStood, String reason)
+      implements PlayFact {
     public CardCorrected {
       games = List.copyOf(games);
+      asItStood = List.copyOf(asItStood);
+    }
+
+    public CardCorrected(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) {
+      this(tie, rubber, games, how, List.of(), reason);
     }
 
     @Override

@@ -80,6 +80,17 @@ class RecordCardTest {
   }
 
   @Test
+  void what_the_card_said_of_a_retired_rubber_is_kept_beside_what_counts() {
+    day.does(card("1", "8-6", How.RETIRED_HOME)).does(card("2", "8-11", How.RETIRED_HOME)).does(card("3", "8-11"));
+    assertThat(day.tie("A1").card(RubberNo.of(1)).entries().get(0).asItStood()).isEqualTo(Days.games("8-6"));
+    assertThat(day.tie("A1").card(RubberNo.of(2)).entries().get(0).asItStood()).isEmpty();
+    assertThat(day.tie("A1").card(RubberNo.of(3)).entries().get(0).asItStood()).isEmpty();
+    day.does(new CorrectCard(TieId.of("A1"), RubberNo.of(1), Days.games("9-6"), How.RETIRED_HOME, "the card says 9"));
+    assertThat(day.tie("A1").card(RubberNo.of(1)).inForce()).singleElement()
+        .satisfies(entry -> assertThat(entry.asItStood()).isEqualTo(Days.games("9-6")));
+  }
+
+  @Test
   void nobody_retires_from_a_game_that_is_won() {
     assertThat(Why.not(day, card("1", "11-8", How.RETIRED_HOME))).containsExactly("desk.score");
     assertThat(Why.not(day.with(Setting.RETIREMENT_SCORE, "zero"), card("1", "8-11", How.RETIRED_HOME)))

@@ -120,6 +120,8 @@ final class ExampleFacts {
         new PlayFact.CardEntered(
             TIE, FIRST, List.of(Score.of(21, 19), Score.of(0, 21), Score.of(30, 29)), How.PLAYED),
         new PlayFact.CardEntered(TIE, RubberNo.DECIDER, List.of(), How.WALKOVER_AWAY),
+        new PlayFact.CardEntered(
+            TIE, FIRST, List.of(Score.of(8, 11)), How.RETIRED_HOME, List.of(Score.of(8, 6))),
         new PlayFact.CardCorrected(TIE, FIRST, List.of(Score.of(11, 3)), How.RETIRED_HOME, WORDS),
         new PlayFact.CardTakenBack(TIE, FIRST, WORDS));
   }
