@@ -1,0 +1,86 @@
+package tiewright.plainfiles;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tiewright.event.PrivateNote;
+
+/** What was exported and brought in again exports the same. */
+class RoundTripTest {
+  private static final int ROUNDS = 100;
+  @TempDir private Path temp;
+
+  @Test
+  void the_demo_folder_is_exported_byte_for_byte_as_it_is() throws IOException {
+    EventFolder demo = EventFolder.read(DemoEventTest.DEMO);
+    assertThat(FolderExport.files(demo.event(), demo.directory(), notes(demo), past(demo)))
+        .containsExactlyInAnyOrderEntriesOf(texts(DemoEventTest.DEMO));
+  }
+
+  @Test
+  void a_plain_export_leaves_out_what_a_club_noted() throws IOException {
+    EventFolder demo = EventFolder.read(DemoEventTest.DEMO);
+    Map<String, String> files = FolderExport.files(demo.event(), demo.directory(), OwnNotes.NONE, past(demo));
+    assertThat(files).doesNotContainKey("chemistry.csv");
+    assertThat(files.get("players.csv")).startsWith("player,club,name,rank,born_year,from,until,present,deputy\n");
+    assertThat(again(files, "plain")).isEqualTo(files);
+  }
+
+  @Test
+  void any_day_exports_again_what_it_exported() throws IOException {
+    for (int round = 0; round < ROUNDS; round++) {
+      RandomDay day = RandomDay.of(Seed.random(round));
+      Map<String, String> files = FolderExport.files(day.event(), day.directory(), day.notes(), day.past());
+      assertThat(again(files, "day" + round)).as(Seed.rerun(round)).isEqualTo(files);
+    }
+  }
+
+  @Test
+  void no_export_holds_anything_of_a_sealed_sheet() {
+    for (int round = 0; round < ROUNDS; round++) {
+      RandomDay day = RandomDay.of(Seed.random(round));
+      assertThat(FolderExport.files(day.event(), day.directory(), day.notes(), day.past()).values())
+          .as(Seed.rerun(round))
+          .noneMatch(text -> text.contains("f".repeat(64)));
+      assertThat(FolderExport.files(day.event(), day.directory(), day.notes(), day.past()).get("sheets.csv"))
+          .contains("P-1,")
+          .doesNotContain("P-3,");
+    }
+  }
+
+  private Map<String, String> again(Map<String, String> files, String name) throws IOException {
+    Path folder = Files.createDirectory(temp.resolve(name));
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+    EventFolder read = EventFolder.read(folder);
+    assertThat(read.faults()).as(name + ", -Dseed=" + Seed.VALUE).isEmpty();
+    return FolderExport.files(read.event(), read.directory(), notes(read), past(read));
+  }
+
+  static OwnNotes notes(EventFolder folder) {
+    return OwnNotes.of(
+        folder.notes(PrivateNote.FormJudged.class), folder.notes(PrivateNote.ChemistryJudged.class));
+  }
+
+  static java.util.List<PrivateNote.PastGame> past(EventFolder folder) {
+    return folder.notes(PrivateNote.PastGame.class);
+  }
+
+  static Map<String, String> texts(Path folder) throws IOException {
+    Map<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        texts.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    return texts;
+  }
+}
