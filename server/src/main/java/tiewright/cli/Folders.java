@@ -2,18 +2,23 @@ package tiewright.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
+import tiewright.plainfiles.PlainFile;
 
 /** Opens what a command was pointed at, or says why it cannot. */
 final class Folders {
   private Folders() {}
 
-  /** The folder without faults. */
-  static EventFolder sound(Path folder) {
+  /** The folder without faults, and with the files that the command cannot do without. */
+  static EventFolder sound(Path folder, PlainFile... needed) {
     EventFolder read = any(folder);
-    if (!read.faults().isEmpty()) {
-      throw new BadInput(read.faults().stream().map(FolderFault::toString).toList());
+    List<FolderFault> faults = new ArrayList<>(read.missing(needed));
+    faults.addAll(read.faults());
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults.stream().map(FolderFault::toString).toList());
     }
     return read;
   }

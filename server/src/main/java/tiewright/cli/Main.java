@@ -16,6 +16,8 @@ import picocli.CommandLine.Command;
       BackupCommand.class,
       RestoreCommand.class,
       CheckCommand.class,
+      ImportCommand.class,
+      ExportCommand.class,
       StandingsCommand.class,
       NeedsCommand.class,
       SheetsCountCommand.class,

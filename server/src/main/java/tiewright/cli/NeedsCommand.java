@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import tiewright.event.ClubId;
 import tiewright.event.Codes;
 import tiewright.event.Event;
+import tiewright.plainfiles.PlainFile;
 import tiewright.standings.Needs;
 import tiewright.standings.NeedsReport;
 import tiewright.standings.PoolTables;
@@ -33,7 +34,7 @@ final class NeedsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Event event = Folders.sound(folder).event();
+    Event event = Folders.sound(folder, PlainFile.TIES).event();
     if (!Codes.isCode(club)) {
       throw new BadInput("\"" + club + "\" is no club's code.");
     }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Player;
 import tiewright.plainfiles.EventFolder;
+import tiewright.plainfiles.PlainFile;
 import tiewright.sheet.SheetCount;
 
 @Command(name = "sheets-count", description = "How many sheets are legal under the conditions.", mixinStandardHelpOptions = true)
@@ -29,7 +30,7 @@ final class SheetsCountCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    EventFolder read = Folders.sound(folder);
+    EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
     List<Player> here = read.event().players().values().stream()
         .filter(player -> player.club().code().equals(club))
         .filter(player -> !read.away().contains(player.id()))

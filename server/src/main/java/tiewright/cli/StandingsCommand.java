@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.Event;
+import tiewright.plainfiles.PlainFile;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Row;
 import tiewright.standings.Standings;
@@ -27,7 +28,7 @@ final class StandingsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Event event = Folders.sound(folder).event();
+    Event event = Folders.sound(folder, PlainFile.TIES).event();
     boolean draws = PoolTables.rules(event.conditions()).shape().canBeDrawn();
     List<String> header = new ArrayList<>(List.of(
         "pool", "place", "club", "ties_won", "ties_lost", "rubbers_won", "rubbers_lost", "points_for", "points_against",

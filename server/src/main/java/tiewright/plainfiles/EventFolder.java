@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,16 @@ import tiewright.event.Role;
  */
 public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FolderFault> faults) {
   private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
+
+  private static final Map<PlainFile, List<PlainFile>> REFERS_TO = Map.of(
+      PlainFile.PLAYERS, List.of(PlainFile.CLUBS),
+      PlainFile.CHEMISTRY, List.of(PlainFile.PLAYERS),
+      PlainFile.TIES, List.of(PlainFile.CLUBS),
+      PlainFile.SHEETS, List.of(PlainFile.CLUBS, PlainFile.PLAYERS, PlainFile.TIES),
+      PlainFile.RUBBERS, List.of(PlainFile.PLAYERS, PlainFile.TIES),
+      PlainFile.RESULTS, List.of(PlainFile.TIES),
+      PlainFile.WITHDRAWALS, List.of(PlainFile.CLUBS, PlainFile.TIES),
+      PlainFile.LOTS, List.of(PlainFile.CLUBS, PlainFile.TIES));
 
   public EventFolder {
     files = Set.copyOf(files);
@@ -135,6 +146,17 @@ public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNo
   /** The notes of one kind, in the order of their file. */
   public <N extends PrivateNote> List<N> notes(Class<N> kind) {
     return notes.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** A fault for each file that another one refers to and that is not there: half an event cannot be brought in. */
+  public List<FolderFault> missingForImport() {
+    Set<PlainFile> needed = EnumSet.noneOf(PlainFile.class);
+    REFERS_TO.forEach((file, others) -> {
+      if (files.contains(file)) {
+        needed.addAll(others);
+      }
+    });
+    return missing(needed.toArray(PlainFile[]::new));
   }
 
   /** A fault for each of these files that is not there. */
