@@ -1,0 +1,123 @@
+package tiewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tiewright.event.Actor;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Role;
+import tiewright.event.SetUpFact;
+import tiewright.http.Service;
+import tiewright.ledger.Ledger;
+import tiewright.ledger.Request;
+
+/** The demo event through a real data folder and out again. */
+class ImportExportTest {
+  private static final String DEMO = Path.of("..", "demo-data", "event").toString();
+  @TempDir private Path temp;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void what_comes_out_is_what_went_in_and_comes_out_again() throws IOException {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(out.toString()).contains("Brought in Tarrowick Harbour Club Day: 8 clubs, 64 players, 16 ties.");
+    assertThat(run("export", at("first"), "--data", at("data"))).as(err.toString()).isZero();
+    Map<String, String> first = texts("first");
+    assertThat(first).doesNotContainKey("chemistry.csv");
+    assertThat(first.get("players.csv")).doesNotContain("form");
+    for (String file : List.of("event.csv", "ties.csv", "sheets.csv", "rubbers.csv", "results.csv", "past-results.csv")) {
+      assertThat(first.get(file)).as(file).isEqualTo(Files.readString(Path.of(DEMO, file)));
+    }
+    assertThat(run("import", at("first"), "--data", at("again"))).as(err.toString()).isZero();
+    assertThat(run("export", at("second"), "--data", at("again"))).as(err.toString()).isZero();
+    assertThat(texts("second")).isEqualTo(first);
+  }
+
+  @Test
+  void a_second_event_and_a_full_folder_are_refused() {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(run("import", DEMO, "--data", at("data"))).isEqualTo(2);
+    assertThat(err.toString()).contains("There is an event here already: Tarrowick Harbour Club Day.");
+    assertThat(run("export", DEMO, "--data", at("data"))).isEqualTo(2);
+    assertThat(err.toString()).contains("is not empty: give a new folder");
+    assertThat(run("export", at("out"), "--data", at("nowhere"))).isEqualTo(2);
+    assertThat(temp.resolve("nowhere")).doesNotExist();
+  }
+
+  @Test
+  void nothing_of_a_folder_with_faults_is_brought_in() throws IOException {
+    Path folder = Files.createDirectory(temp.resolve("broken"));
+    for (String file : List.of("event.csv", "conditions.csv", "ties.csv")) {
+      Files.copy(Path.of(DEMO, file), folder.resolve(file));
+    }
+    assertThat(run("import", folder.toString(), "--data", at("data"))).isEqualTo(2);
+    assertThat(err.toString()).contains("clubs.csv:1: the file is missing, and this needs it");
+    assertThat(temp.resolve("data")).doesNotExist();
+  }
+
+  @Test
+  void an_event_that_was_never_described_cannot_be_exported() throws IOException {
+    Files.createDirectory(temp.resolve("data"));
+    assertThat(run("export", at("out"), "--data", at("data"))).isEqualTo(4);
+    assertThat(temp.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void what_a_club_noted_needs_its_link_once_it_has_one() throws IOException {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(run("export", at("before"), "--data", at("data"), "--club", "KS")).as(err.toString()).isZero();
+    assertThat(texts("before").get("chemistry.csv")).isEqualTo(
+        "player_1,player_2,extra,extra_sd,rule\nKS1,KS3,1.5,1,together\nKS2,KS6,-1,1.5,\nKS4,KS8,0.5,2,together\n");
+    assertThat(texts("before").get("players.csv"))
+        .contains("KS1,KS,Maren Oksholt,1,4,2,,,,yes,no\n")
+        .contains("OL1,OL,Kwame Adufor,1,,,,,,yes,no\n");
+    issue("L1", "KS", "the captain's secret");
+    assertThat(run("export", at("without"), "--data", at("data"), "--club", "KS")).isEqualTo(2);
+    assertThat(run("export", at("wrong"), "--data", at("data"), "--club", "KS", "--link", "a guess")).isEqualTo(2);
+    assertThat(err.toString()).contains("What KS noted is for its captain");
+    assertThat(run("export", at("with"), "--data", at("data"), "--club", "KS", "--link", "http://hall/enter/the captain's secret"))
+        .as(err.toString()).isZero();
+    assertThat(texts("with")).isEqualTo(texts("before"));
+  }
+
+  private void issue(String name, String club, String secret) {
+    Decision issue = (event, given) -> Decision.Accepted.of(new SetUpFact.LinkIssued(
+        name, Role.CAPTAIN, Optional.of(ClubId.of(club)), Optional.empty(), "captain of " + club, Service.hash(secret)));
+    try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
+      ledger.decide(Request.of("issue " + name, Actor.of(Role.ORGANISER, "L0")), issue);
+    }
+  }
+
+  private int run(String... args) {
+    return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+  }
+
+  private String at(String name) {
+    return temp.resolve(name).toString();
+  }
+
+  private Map<String, String> texts(String folder) throws IOException {
+    Map<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.list(temp.resolve(folder))) {
+      for (Path file : files.toList()) {
+        texts.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    return texts;
+  }
+}
