@@ -56,4 +56,18 @@ class HouseTest {
   static final ArchRule only_the_lineup_knows_the_solver =
       noClasses().that().resideOutsideOfPackage("tiewright.lineup..")
           .should().dependOnClassesThat().resideInAPackage("org.optaplanner..");
+
+  @ArchTest
+  static final ArchRule only_the_ledger_knows_the_database =
+      noClasses().that().resideOutsideOfPackages("tiewright.ledger..", "tiewright.schema..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "org.jooq..", "org.h2..", "org.flywaydb..", "tiewright.schema..", "java.sql..");
+
+  @ArchTest
+  static final ArchRule the_ledger_knows_no_room_but_the_event =
+      noClasses().that().resideInAPackage("tiewright.ledger..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..",
+              "tiewright.lineup..", "tiewright.rating..", "tiewright.plainfiles..", "tiewright.wording..",
+              "tiewright.http..", "tiewright.cli..");
 }

@@ -19,7 +19,9 @@ final class Listeners implements AutoCloseable {
   }
 
   void tell(Event event) {
-    thread.later(() -> listeners.forEach(listener -> tell(listener, event)));
+    // Those who listen now: one who comes later has seen this change already.
+    List<Consumer<Event>> all = List.copyOf(listeners);
+    thread.later(() -> all.forEach(listener -> tell(listener, event)));
   }
 
   @Override

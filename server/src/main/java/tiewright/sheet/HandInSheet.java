@@ -52,4 +52,10 @@ public record HandInSheet(ExchangeId exchange, ClubId club, Sheet sheet, String 
     String receipt = Receipt.of(secret, exchange.tie(), club, sheet);
     return Gate.when(state.receipt().filter(receipt::equals).isEmpty(), Why.RECEIPT_DIFFERS.refusal().at("sheet"));
   }
+
+  /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+  @Override
+  public String toString() {
+    return "HandInSheet[exchange=" + exchange + ", club=" + club + "]";
+  }
 }

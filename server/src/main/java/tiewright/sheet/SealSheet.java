@@ -43,4 +43,10 @@ public record SealSheet(ExchangeId exchange, ClubId club, Sheet sheet, String se
   public boolean isStaledBy(Fact fact) {
     return Sealing.isStaledBy(fact, exchange, club, sheet.players());
   }
+
+  /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+  @Override
+  public String toString() {
+    return "SealSheet[exchange=" + exchange + ", club=" + club + "]";
+  }
 }

@@ -41,4 +41,10 @@ public record SupplySide(ExchangeId exchange, ClubId club, Sheet sheet, String r
   public boolean isStaledBy(Fact fact) {
     return Sealing.isStaledBy(fact, exchange, club, sheet.players());
   }
+
+  /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+  @Override
+  public String toString() {
+    return "SupplySide[exchange=" + exchange + ", club=" + club + "]";
+  }
 }

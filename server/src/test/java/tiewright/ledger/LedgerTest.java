@@ -34,6 +34,8 @@ import tiewright.event.Recorded;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact.ClubEntered;
 import tiewright.event.SetUpFact.CourtSet;
+import tiewright.event.TieId;
+import tiewright.wording.RefusalWords;
 
 class LedgerTest {
   @TempDir Path folder;
@@ -235,5 +237,15 @@ class LedgerTest {
     assertThat(ledger.decide(Asked.request("b"), Asked.facts(longer)))
         .isEqualTo(new Answer.Refused(List.of(
             Refusal.of("ledger.too-long").with("longest", 400).with("length", 401).at("name"))));
+  }
+
+  @Test
+  void every_refusal_of_the_ledger_has_its_words() {
+    RefusalWords words = RefusalWords.of(ledger.event(), ledger.directory());
+    assertThat(words.sentence(Refusal.of("ledger.too-long").with("longest", 400).with("length", 401)))
+        .isEqualTo("This text has 401 characters. Keep it to 400.");
+    assertThat(words.sentence(
+            Refusal.of("ledger.sheet-unreadable").with("club", ClubId.of("N")).with("tie", TieId.of("A1"))))
+        .isEqualTo("The sealed sheet of N for tie A1 cannot be read: its key is not in this folder. Ask N to seal again.");
   }
 }

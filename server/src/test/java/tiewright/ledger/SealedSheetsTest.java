@@ -34,6 +34,9 @@ import tiewright.event.PrivateNote.SheetKept;
 import tiewright.event.Refusal;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
+import tiewright.sheet.HandInSheet;
+import tiewright.sheet.SealSheet;
+import tiewright.sheet.SupplySide;
 
 class SealedSheetsTest {
   private static final ClubId HOME = ClubId.of("H");
@@ -211,7 +214,9 @@ class SealedSheetsTest {
   @Test
   void printing_a_sheet_by_mistake_tells_nothing() {
     String printed = "" + new Sealed(SHEET, SECRET) + new SheetKept(SHEETS, HOME, SHEET, SECRET)
-        + new Decision.Accepted(List.of(), List.of(new SheetKept(SHEETS, HOME, SHEET, SECRET)));
+        + new Decision.Accepted(List.of(), List.of(new SheetKept(SHEETS, HOME, SHEET, SECRET)))
+        + new SealSheet(SHEETS, HOME, SHEET, SECRET) + new HandInSheet(SHEETS, HOME, SHEET, SECRET)
+        + new SupplySide(SHEETS, HOME, SHEET, "late", "Ref");
     assertThat(printed).doesNotContain("zq-").doesNotContain(SECRET).contains("A1");
   }
 }
