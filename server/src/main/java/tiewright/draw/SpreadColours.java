@@ -24,19 +24,36 @@ final class SpreadColours {
     for (int round = 0; round < 2; round++) {
       int[] groupsBefore = groups.clone();
       for (int g : active) {
-        groups[g] = mixed(groups[g], IntStream.range(0, bins.length).filter(b -> in[g][b] > 0)
-            .map(b -> 31 * bins[b] + in[g][b]).sorted().toArray());
+        int[] seen = new int[bins.length];
+        int n = 0;
+        for (int b = 0; b < bins.length; b++) {
+          if (in[g][b] > 0) {
+            seen[n++] = 31 * bins[b] + in[g][b];
+          }
+        }
+        groups[g] = mixed(groups[g], seen, n);
       }
       for (int b = 0; b < bins.length; b++) {
-        int bin = b;
-        bins[b] = mixed(bins[b], Arrays.stream(active).filter(g -> in[g][bin] > 0)
-            .map(g -> 31 * groupsBefore[g] + in[g][bin]).sorted().toArray());
+        int[] seen = new int[active.length];
+        int n = 0;
+        for (int g : active) {
+          if (in[g][b] > 0) {
+            seen[n++] = 31 * groupsBefore[g] + in[g][b];
+          }
+        }
+        bins[b] = mixed(bins[b], seen, n);
       }
     }
     return Arrays.stream(active).boxed().sorted((a, b) -> Integer.compare(groups[a], groups[b])).toList();
   }
 
-  private static int mixed(int colour, int[] neighbours) {
-    return 0x9E3779B1 * (31 * colour + Arrays.hashCode(neighbours)) ^ colour >>> 15;
+  /** The first n of the neighbours, in whatever order. */
+  private static int mixed(int colour, int[] neighbours, int n) {
+    Arrays.sort(neighbours, 0, n);
+    int hash = 1;
+    for (int i = 0; i < n; i++) {
+      hash = 31 * hash + neighbours[i];
+    }
+    return 0x9E3779B1 * (31 * colour + hash) ^ colour >>> 15;
   }
 }

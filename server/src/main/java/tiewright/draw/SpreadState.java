@@ -126,8 +126,14 @@ final class SpreadState {
   }
 
   boolean onlyFreeLeft() {
-    return IntStream.range(0, kinds.size())
-        .allMatch(k -> kinds.get(k).free() || Arrays.stream(left).allMatch(l -> l[k] == 0));
+    for (int[] ofGroup : left) {
+      for (int k = 0; k < kinds.size(); k++) {
+        if (ofGroup[k] > 0 && !kinds.get(k).free()) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Members without a group that matters go anywhere: n! over the product of the rooms' factorials. */
@@ -172,10 +178,11 @@ final class SpreadState {
   }
 
   private int membersLeft(int group) {
-    return IntStream.range(0, kinds.size())
-        .filter(k -> !kinds.get(k).bye() && !kinds.get(k).free())
-        .map(k -> left[group][k])
-        .sum();
+    int sum = 0;
+    for (int k = 0; k < kinds.size(); k++) {
+      sum += kinds.get(k).bye() || kinds.get(k).free() ? 0 : left[group][k];
+    }
+    return sum;
   }
 
   int membersWithAHalf() {
@@ -222,9 +229,13 @@ final class SpreadState {
   }
 
   private String rest(int group) {
-    boolean halfMatters =
-        IntStream.range(0, kinds.size()).anyMatch(k -> kinds.get(k).avoidsFirst() && left[group][k] > 0);
-    return Arrays.toString(left[group]) + (halfMatters ? halfOfFirst[group] : "");
+    StringBuilder rest = new StringBuilder();
+    boolean halfMatters = false;
+    for (int k = 0; k < kinds.size(); k++) {
+      rest.append((char) ('0' + left[group][k]));
+      halfMatters |= kinds.get(k).avoidsFirst() && left[group][k] > 0;
+    }
+    return halfMatters ? rest.append('/').append(halfOfFirst[group]).toString() : rest.toString();
   }
 
   private String byesAndFreeLeft() {
