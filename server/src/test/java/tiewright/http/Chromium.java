@@ -123,6 +123,9 @@ final class Chromium implements AutoCloseable {
     js("arguments[0].scrollIntoView({block: 'center'})", button);
     button.click();
     new WebDriverWait(driver, PATIENCE).until(d -> js("return !window.before && document.readyState === 'complete'").equals(true));
+    if (has("#refusal")) {
+      throw new AssertionError(action + " was refused: " + String.join(" ", texts("#refusal li")));
+    }
   }
 
   /** Waits until a change of the form has been answered and swapped in. */

@@ -106,7 +106,7 @@ class WholeDayIT {
     browser.set("closes", "18:00");
     browser.press("/organiser/event", "");
     browser.go("/organiser/conditions?preset=Club%20day");
-    browser.press("/organiser/conditions", "");
+    browser.press("/organiser/conditions", "Publish these conditions");
     browser.go("/organiser/courts");
     browser.type("court", "1-4");
     browser.press("/organiser/courts/add", "");
@@ -206,7 +206,7 @@ class WholeDayIT {
     for (Tie tie : ties) {
       cards(tie);
     }
-    served.at(moment(start).plusSeconds(40 * 60));
+    served.at(moment(start).plusSeconds(32 * 60));
     for (Tie tie : ties) {
       if (progress(tie).awaitsDecider()) {
         decide(tie);
