@@ -1,8 +1,7 @@
 package tiewright.event;
 
 import java.time.Instant;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,7 +20,7 @@ public record Reach(
   static final Reach NOTHING = new Reach(0, 0, Optional.empty(), 0, Map.of());
 
   public Reach {
-    clubs = Collections.unmodifiableMap(new LinkedHashMap<>(clubs));
+    clubs = Map.copyOf(clubs); // the same map again where it has not changed, as for most facts
   }
 
   Reach toEverybody(long seq, Instant at) {
@@ -33,7 +32,7 @@ public record Reach(
   }
 
   Reach toClub(ClubId club, long seq) {
-    Map<ClubId, Long> more = new LinkedHashMap<>(clubs);
+    Map<ClubId, Long> more = new HashMap<>(clubs);
     more.put(club, seq);
     return new Reach(everybody, count, heardAt, officials, more);
   }

@@ -61,6 +61,15 @@ class CsvTableTest {
         .containsExactly("some.csv:3: a quoted value never ends or is followed by stray text");
   }
 
+  /** RFC 4180, erratum 5714: nothing stands between a closing quote and the line end. */
+  @Test
+  void tells_text_after_a_closing_quote() throws IOException {
+    CsvTable table = read("one,two,three\r\n\"aaa\",\"bbb\",\"ccc\"x\r\n".getBytes(StandardCharsets.UTF_8));
+    assertThat(table.isWhole()).isFalse();
+    assertThat(table.faults()).extracting(FolderFault::toString)
+        .containsExactly("some.csv:2: a quoted value never ends or is followed by stray text");
+  }
+
   @Test
   void refuses_what_is_not_utf_8() throws IOException {
     CsvTable table = read(new byte[] {'n', 'a', 'm', 'e', '\n', (byte) 0xE9, '\n'});
