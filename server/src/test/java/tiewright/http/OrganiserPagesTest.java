@@ -30,7 +30,7 @@ class OrganiserPagesTest {
   private static final List<String> PAGES = List.of(
       "/organiser", "/organiser/event", "/organiser/conditions", "/organiser/courts", "/organiser/clubs", "/organiser/opening",
       "/organiser/draw", "/organiser/knockout", "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices",
-      "/organiser/tables", "/conditions", "/log");
+      "/organiser/tables", "/organiser/backup", "/conditions", "/log");
 
   private final Served served = Served.empty(Instant.parse("2027-09-04T07:00:00Z"));
 
@@ -164,6 +164,14 @@ class OrganiserPagesTest {
     assertThat(desk.get("/log?page=2").text()).contains("Court c1 can", "Court c29 can").doesNotContain("Court c130 can");
     assertThat(desk.get("/log?page=nonsense").status()).isEqualTo(200);
     assertThat(desk.get("/log?page=9999999").text()).contains("Page 2 of 2");
+  }
+
+  @Test
+  void a_backup_is_one_file_without_the_key_of_the_sealed_sheets() {
+    Guest.Got zip = FormFields.fill(served.as(Role.ORGANISER), "/organiser/backup", "/organiser/backup", Map.of());
+    assertThat(zip.status()).isEqualTo(200);
+    assertThat(zip.body()).startsWith("PK").doesNotContain("seal.key");
+    assertThat(served.as(Role.DESK).get("/organiser/backup").status()).isEqualTo(403);
   }
 
   @Test
