@@ -1,7 +1,9 @@
 package tiewright.http;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.event.Actor;
@@ -25,9 +27,10 @@ final class LogPage implements Page {
     int page = Math.min(pages, asked(visit).orElse(1));
     List<ReasonTable.Row> rows = new ArrayList<>();
     FactWords words = new FactWords(visit.words());
+    Map<String, Integer> devices = devices(all);
     int newest = all.size() - (page - 1) * ON_A_PAGE;
     for (int i = newest - 1; i >= Math.max(0, newest - ON_A_PAGE); i--) {
-      rows.add(row(visit, words, all.get(i)));
+      rows.add(row(visit, words, devices, all.get(i)));
     }
     ReasonTable table = new ReasonTable("log", all.size() + " entries, newest first", List.of(
         new ReasonTable.Column("Received", false), new ReasonTable.Column("No.", true), new ReasonTable.Column("What", false),
@@ -44,16 +47,24 @@ final class LogPage implements Page {
         .orElse(OptionalInt.empty());
   }
 
-  private static ReasonTable.Row row(Visit visit, FactWords words, VisibleLog.Entry entry) {
+  /** Devices are told apart by numbers in the order in which they first entered anything that this reader may notice. */
+  private static Map<String, Integer> devices(List<VisibleLog.Entry> all) {
+    Map<String, Integer> numbers = new HashMap<>();
+    all.stream().map(entry -> entry.recorded().by().device()).filter(device -> !device.isEmpty())
+        .forEach(device -> numbers.putIfAbsent(device, numbers.size() + 1));
+    return numbers;
+  }
+
+  private static ReasonTable.Row row(Visit visit, FactWords words, Map<String, Integer> devices, VisibleLog.Entry entry) {
     Actor by = entry.recorded().by();
     String clock = entry.recorded().deviceTime()
         .map(time -> "its clock said " + Frames.said(visit.event().clock(time))).orElse("");
-    String device = by.device().isEmpty() ? "" : by.device().substring(0, Math.min(6, by.device().length()));
+    String device = by.device().isEmpty() ? "" : "device " + devices.get(by.device());
     return ReasonTable.Row.of(List.of(
         ReasonTable.Cell.of(visit.event().clock(entry.recorded().receivedAt()).truncatedTo(java.time.temporal.ChronoUnit.SECONDS).toString()),
         ReasonTable.Cell.of(Integer.toString(entry.number())),
         ReasonTable.Cell.of(words.sentence(entry.recorded().fact())),
         ReasonTable.Cell.of(by.role().code() + ", " + by.name()),
-        ReasonTable.Cell.of((device + " " + clock).strip())));
+        ReasonTable.Cell.of(device.isEmpty() || clock.isEmpty() ? device + clock : device + ", " + clock)));
   }
 }
