@@ -80,6 +80,8 @@ class BlindExchangeTest {
         Guest.Got sealed = seal(home, "N", i + 1 < times ? STRAIGHT : sheet);
         assertThat(sealed.status()).as(sealed.text()).isEqualTo(200);
       }
+      served.ask(Days.organiser(), new tiewright.desk.PostNotice(
+          "Lunch is served", java.util.Optional.empty(), java.util.Optional.empty(), java.util.Optional.empty(), "It is noon."));
       List<String> seen = new ArrayList<>(pages(others));
       served.at(Days.moment("09:44:59"));
       seen.addAll(pages(others));
