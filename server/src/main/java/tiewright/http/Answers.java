@@ -9,12 +9,14 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
 import tiewright.desk.DoNext;
+import tiewright.desk.Echo;
 import tiewright.desk.FinalPlacing;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
+import tiewright.event.How;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Role;
@@ -28,6 +30,7 @@ import tiewright.ledger.Ledger;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.setup.EntryWarnings;
+import tiewright.scoring.Score;
 import tiewright.sheet.Choices;
 import tiewright.standings.Needs;
 import tiewright.standings.PoolTables;
@@ -85,6 +88,11 @@ final class Answers {
   /** The clubs in the order of the day, champion first; empty while something is unfinished. */
   List<ClubId> finalPlacing() {
     return FinalPlacing.of(event);
+  }
+
+  /** Who has won by these numbers, as the table would count them. */
+  Optional<Echo> echo(TieId tie, RubberNo rubber, List<Score> games, How how) {
+    return Echo.of(event, tie, rubber, games, how);
   }
 
   /** What advice to the own captain is made from: the public event and the own club's notes. */

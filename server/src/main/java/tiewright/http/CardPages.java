@@ -3,23 +3,18 @@ package tiewright.http;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.Stream;
 import tiewright.desk.CorrectCard;
+import tiewright.desk.Echo;
 import tiewright.desk.RecordCard;
 import tiewright.event.Card;
 import tiewright.event.Decision;
 import tiewright.event.How;
-import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
-import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
-import tiewright.http.pieces.ChoiceList;
 import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.Option;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.CardFormView;
@@ -103,7 +98,7 @@ final class CardPages implements Page {
     RubberNo rubber = rubber(visit);
     Form form = visit.form();
     How how = How.parse(form.text("how")).orElse(How.PLAYED);
-    List<Score> games = games(visit.event(), form, how);
+    List<Score> games = CardFields.games(visit.event(), form, how);
     String reason = correcting ? form.mustText("reason") : "";
     Decision decision = correcting
         ? new CorrectCard(tie.id(), rubber, games, how, reason)
@@ -122,24 +117,6 @@ final class CardPages implements Page {
     return visit.role() == Role.CAPTAIN ? "/tie/" + tie.id() : "/cards/" + tie.id();
   }
 
-  /** The games typed, in order; a game with one number missing is a fault, empty games at the end are none. */
-  private static List<Score> games(VisibleEvent event, Form form, How how) {
-    List<Score> games = new ArrayList<>();
-    if (how.isWalkover() || how == How.VOID) {
-      return games;
-    }
-    for (int game = 1; game <= event.conditions().bestOf(); game++) {
-      OptionalInt home = form.number("home-" + game);
-      OptionalInt away = form.number("away-" + game);
-      if (home.isPresent() && away.isPresent() && home.getAsInt() >= 0 && away.getAsInt() >= 0) {
-        games.add(Score.of(home.getAsInt(), away.getAsInt()));
-      } else if (home.isPresent() || away.isPresent() || game == 1) {
-        form.fault(Refusal.of("form.points-missing").with("game", game).at(home.isPresent() ? "away-" + game : "home-" + game));
-      }
-    }
-    return games;
-  }
-
   private static Screen form(Visit visit, boolean correcting, Tried tried) {
     Tie tie = visit.tie();
     mayEnter(visit, tie);
@@ -151,7 +128,7 @@ final class CardPages implements Page {
         path,
         views.side(tie, Side.HOME), pairs.map(two -> views.pair(two.home())).orElse(""),
         views.side(tie, Side.AWAY), pairs.map(two -> views.pair(two.away())).orElse(""),
-        fields(visit.event(), tried), how(views, tie, tried),
+        CardFields.fields(visit.event(), tried), CardFields.how(views, tie, tried),
         correcting
             ? Optional.of(TextField.of("reason", TextField.Kind.LINE, "What the card shows, and why this is entered", tried.value("reason", ""))
                 .withError(tried.error("reason")).mustBeFilled().withMaxLength(300))
@@ -160,68 +137,30 @@ final class CardPages implements Page {
     return Screen.of("cardForm", TieViews.rubber(rubber) + ": " + views.title(tie), view);
   }
 
-  private static List<CardFormView.Game> fields(VisibleEvent event, Tried tried) {
-    List<CardFormView.Game> games = new ArrayList<>();
-    int most = event.conditions().bestOf();
-    for (int game = 1; game <= most; game++) {
-      games.add(new CardFormView.Game(
-          most == 1 ? "" : "Game " + game, points("home-" + game, "Home points", tried), points("away-" + game, "Away points", tried)));
-    }
-    return games;
-  }
-
-  private static TextField points(String id, String label, Tried tried) {
-    return TextField.of(id, TextField.Kind.NUMBER, label, tried.value(id, "")).withError(tried.error(id)).withMaxLength(3);
-  }
-
-  private static ChoiceList how(TieViews views, Tie tie, Tried tried) {
-    List<Option> options = Stream.of(How.values())
-        .map(how -> Option.of(how.code(), howWords(views, tie, how), tried.isChosen("how", how.code(), how == How.PLAYED)))
-        .toList();
-    return ChoiceList.one("how", "How it ended", options)
-        .withHint("For a walkover the points may stay empty: the conditions say how it counts.")
-        .withError(tried.error("how"));
-  }
-
-  private static String howWords(TieViews views, Tie tie, How how) {
-    return switch (how) {
-      case PLAYED -> "Played to the end";
-      case RETIRED_HOME -> views.side(tie, Side.HOME) + " retired";
-      case RETIRED_AWAY -> views.side(tie, Side.AWAY) + " retired";
-      case WALKOVER_HOME -> views.side(tie, Side.HOME) + " did not play (walkover)";
-      case WALKOVER_AWAY -> views.side(tie, Side.AWAY) + " did not play (walkover)";
-      case VOID -> "Void: neither side played";
-    };
-  }
-
+  /** The winner by these numbers, in words; empty while numbers are still asked for. */
   private static Optional<CardFormView.Confirm> confirm(Visit visit, TieViews views, Tie tie, RubberNo rubber, Tried tried) {
     if (tried.isNothing() || !tried.refusal().problems().isEmpty()) {
       return Optional.empty();
     }
     How how = How.parse(tried.typed().text("how")).orElse(How.PLAYED);
-    List<Score> games = games(visit.event(), tried.typed(), how);
-    Optional<Side> winner = how == How.VOID ? Optional.empty()
-        : games.isEmpty() ? how.missing().map(Side::other) : new RubberScore(rubber, games, how).winner();
-    String who = winner.map(side -> views.side(tie, side)).orElse("Nobody");
-    String pair = winner.flatMap(side -> Optional.ofNullable(tie.opened().get(rubber)).flatMap(two -> two.pair(side)))
-        .map(two -> " (" + views.pair(Optional.of(two)) + ")").orElse("");
-    String score = games.isEmpty() ? "without play" : TieViews.score(winner.filter(Side.AWAY::equals).isPresent()
-        ? games.stream().map(Score::swapped).toList() : games);
-    String marked = TieViews.how(how).isEmpty() ? "" : ", " + howWords(views, tie, how);
-    List<CardFormView.Hidden> fields = new ArrayList<>();
-    for (String name : names(visit.event())) {
-      fields.add(new CardFormView.Hidden(name, tried.typed().text(name)));
-    }
-    return Optional.of(new CardFormView.Confirm(
-        who + pair + (winner.isPresent() ? " won " : " won: ") + score + marked + ".", who + " won " + score + ": record", fields));
+    List<CardFormView.Hidden> fields = CardFields.names(visit.event()).stream()
+        .map(name -> new CardFormView.Hidden(name, tried.typed().text(name)))
+        .toList();
+    return visit.answers().echo(tie.id(), rubber, CardFields.games(visit.event(), tried.typed(), how), how)
+        .map(echo -> confirm(views, tie, echo, fields));
   }
 
-  private static List<String> names(VisibleEvent event) {
-    List<String> names = new ArrayList<>(List.of("how", "reason"));
-    for (int game = 1; game <= event.conditions().bestOf(); game++) {
-      names.add("home-" + game);
-      names.add("away-" + game);
-    }
-    return names;
+  private static CardFormView.Confirm confirm(TieViews views, Tie tie, Echo echo, List<CardFormView.Hidden> fields) {
+    String who = echo.winner().map(side -> views.side(tie, side)).orElse("Nobody");
+    String pair = echo.winner()
+        .flatMap(side -> Optional.ofNullable(tie.opened().get(echo.rubber())).map(two -> two.pair(side)))
+        .map(two -> " (" + views.pair(two) + ")")
+        .orElse("");
+    boolean away = echo.winner().filter(Side.AWAY::equals).isPresent();
+    String score = echo.games().isEmpty()
+        ? "without play"
+        : TieViews.score(away ? echo.games().stream().map(Score::swapped).toList() : echo.games());
+    String mark = echo.how() == How.PLAYED ? "" : ", " + CardFields.howWords(views, tie, echo.how());
+    return new CardFormView.Confirm(who + pair + " won " + score + mark + ".", who + " won " + score + ": record", fields);
   }
 }
