@@ -70,4 +70,13 @@ class HouseTest {
               "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..",
               "tiewright.lineup..", "tiewright.rating..", "tiewright.plainfiles..", "tiewright.wording..",
               "tiewright.http..", "tiewright.cli..");
+
+  /** Pages are made from what one viewer may know; the whole event is held only where that view is made and asked. */
+  @ArchTest
+  static final ArchRule pages_never_hold_the_whole_event =
+      noClasses().that().resideInAPackage("tiewright.http..")
+          .and(com.tngtech.archunit.base.DescribedPredicate.describe(
+              "are not those that make the view", type -> !type.getSimpleName().matches(
+                  "Answers|Visit|Visitors|Live|Opener|Service|ServiceOptions|EntryPages|Routes|Control|")))
+          .should().dependOnClassesThat().haveFullyQualifiedName("tiewright.event.Event");
 }

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.ConnectException;
 import java.net.URI;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -55,7 +54,7 @@ final class BackupCommand implements Callable<Integer> {
     HttpRequest request = HttpRequest.newBuilder(URI.create(door.path("local").asText(door.path("url").asText()) + "/control/backup"))
         .header("Authorization", "Bearer " + door.path("token").asText()).build();
     try {
-      HttpResponse<InputStream> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofInputStream());
+      HttpResponse<InputStream> answer = OwnService.client(door.path("certificate").asText("")).send(request, HttpResponse.BodyHandlers.ofInputStream());
       if (answer.statusCode() != 200) {
         throw new BadInput("The service at " + door.path("url").asText() + " gave no backup (" + answer.statusCode() + ").");
       }

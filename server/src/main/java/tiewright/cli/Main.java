@@ -2,6 +2,8 @@ package tiewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -10,7 +12,7 @@ import picocli.CommandLine.Command;
     name = "tiewright",
     mixinStandardHelpOptions = true,
     version = "tiewright 1.0",
-    description = "Calculations for a doubles club team event, on a folder of plain files.",
+    description = "Runs a doubles club team event; its calculations also work on a folder of plain files.",
     subcommands = {
       ServeCommand.class,
       BackupCommand.class,
@@ -47,10 +49,15 @@ public final class Main {
       }
       throw failure;
     });
-    if (args.length == 0) {
-      line.usage(err);
-      return CommandLine.ExitCode.USAGE;
+    return line.execute(named(args));
+  }
+
+  /** {@code serve} is meant where no command is named. */
+  private static String[] named(String... args) {
+    boolean asksForHelp = args.length > 0 && List.of("-h", "--help", "-V", "--version").contains(args[0]);
+    if (asksForHelp || args.length > 0 && !args[0].startsWith("-")) {
+      return args;
     }
-    return line.execute(args);
+    return Stream.concat(Stream.of("serve"), Stream.of(args)).toArray(String[]::new);
   }
 }

@@ -25,9 +25,14 @@ import tiewright.ledger.LedgerException;
     description = "Runs the service on one event's data folder and prints where it is.",
     mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
+  private static final String USUAL_FOLDER = "tiewright-data";
+
   @Spec private CommandSpec spec;
 
-  @Option(names = "--data", paramLabel = "DIR", description = "The event's data folder; made if it is not there. With --demo a new temporary one if not given.")
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "The event's data folder; made if it is not there. Not given: tiewright-data here, with --demo a new temporary one.")
   private Path data;
 
   @Option(names = "--port", paramLabel = "N", defaultValue = "7070", description = "Port, 0 for any free one (default ${DEFAULT-VALUE}).")
@@ -96,10 +101,7 @@ final class ServeCommand implements Callable<Integer> {
       if (data == null && demo) {
         return Files.createTempDirectory("tiewright-demo");
       }
-      if (data == null) {
-        throw new BadInput("Give the event's data folder with --data DIR, or start the invented event with --demo.");
-      }
-      return Files.createDirectories(data);
+      return Files.createDirectories(data == null ? Path.of(USUAL_FOLDER) : data);
     } catch (IOException failure) {
       throw new UncheckedIOException("The folder " + data + " cannot be made", failure);
     }

@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import tiewright.ledger.Ledger;
 
 /**
@@ -33,14 +35,16 @@ final class Control implements Page {
   }
 
   /** Leaves address and token where commands look for them. */
-  void announce(Path folder, String url, String local) {
+  void announce(Path folder, String url, String local, Optional<Path> certificate) {
     Path file = folder.resolve(FILE);
     try {
       Files.deleteIfExists(file);
       if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
         Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
       }
-      Files.write(file, new ObjectMapper().writeValueAsBytes(Map.of("url", url, "local", local, "token", token)));
+      Map<String, String> door = new LinkedHashMap<>(Map.of("url", url, "local", local, "token", token));
+      certificate.ifPresent(pem -> door.put("certificate", pem.toAbsolutePath().toString()));
+      Files.write(file, new ObjectMapper().writeValueAsBytes(door));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

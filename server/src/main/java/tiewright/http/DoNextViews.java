@@ -24,7 +24,16 @@ final class DoNextViews {
   private DoNext.Item item(tiewright.desk.DoNext.Item item) {
     String tie = item.tie().flatMap(visit.event()::tie).map(new TieViews(visit.event())::title).orElse("");
     return new DoNext.Item(
-        visit.answers().doNextWords(item), tie, "", state(item.kind()), href(item), action(item.kind()));
+        visit.answers().doNextWords(item), tie, "", state(item.kind()), mayOpen(item) ? href(item) : "", action(item.kind()));
+  }
+
+  /** Tables and lots are signed by the organiser or the referee; the desk only reads that they wait. */
+  private boolean mayOpen(tiewright.desk.DoNext.Item item) {
+    return switch (item.kind()) {
+      case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN -> Door.OFFICIALS.opensFor(visit.role());
+      case CARD_HELD, SLOT_DISPUTED, SHEETS_TO_OPEN, DECIDER_TO_OPEN, SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING,
+          CARD_MISSING, TIE_LATE, TIE_TO_CALL, KNOCKOUT_LEVEL, WALKOVER_TO_ENTER, SLOT_TO_FILL, CONDITIONS_UNREAD -> true;
+    };
   }
 
   private static State state(tiewright.desk.DoNext.Kind kind) {

@@ -46,7 +46,7 @@ final class Opener implements AutoCloseable {
   }
 
   /** Opens what is due now. Several looks at once, or one missed, change nothing. */
-  void look() {
+  synchronized void look() {
     try {
       Instant now = clock.instant();
       Event event = ledger.event();

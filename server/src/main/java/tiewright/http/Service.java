@@ -53,7 +53,8 @@ public final class Service implements AutoCloseable {
     Service service = new Service(options, ledger, clock);
     service.server.start();
     service.hall.address().listening(options.tls().isPresent() ? "https" : "http", options.host(), service.server.port());
-    service.control.announce(options.data(), service.url(), service.localUrl(options));
+    service.control.announce(
+        options.data(), service.url(), service.localUrl(options), options.tls().map(ServiceOptions.Tls::certificate));
     ledger.onChange(service.hall.live()::changed);
     service.opener.start();
     return service;
