@@ -56,6 +56,9 @@ final class ServeCommand implements Callable<Integer> {
   @Option(names = "--new-organiser-link", description = "Prints a new organiser's link, for when the last one was lost.")
   private boolean newLink;
 
+  @Option(names = "--once", description = "Asks itself for the first page and stops: shows whether and how fast this machine can start it.")
+  private boolean once;
+
   @Override
   public Integer call() throws Exception {
     ServiceOptions options = options();
@@ -68,6 +71,10 @@ final class ServeCommand implements Callable<Integer> {
         new FirstLinks(ledger, service).forEveryRole(out);
       } else if (newLink || hasNoOrganiser(ledger.event())) {
         new FirstLinks(ledger, service).forTheOrganiser(out);
+      }
+      if (once) {
+        out.println(FirstPage.of(service.url()));
+        return 0;
       }
       out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
       out.flush();
@@ -87,6 +94,9 @@ final class ServeCommand implements Callable<Integer> {
   private ServiceOptions options() {
     if ((tlsCert == null) != (tlsKey == null)) {
       throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
+    }
+    if (once && tlsCert != null) {
+      throw new BadInput("--once asks for the page over plain HTTP: leave --tls-cert and --tls-key out.");
     }
     if (port < 0 || port > 65535) {
       throw new BadInput("A port is a number from 0 to 65535, not " + port + ".");

@@ -18,11 +18,12 @@ import java.util.stream.Stream;
 
 /**
  * Start of the jar to its first page, without and with an archive of its classes, and its heap at rest; beside it a service
- * of one page. Needs {@code server/target/tiewright.jar} (another with {@code -Djar=}) and the compiled tests.
+ * of one page. Needs {@code server/target/tiewright.jar} (another with {@code -Djar=}) and the compiled tests; {@code -Druns=} for fewer
+ * or more starts than seven of each.
  */
 final class StartBench {
   private static final int WARM_UP = 1;
-  private static final int RUNS = 7;
+  private static final int RUNS = Integer.getInteger("runs", 7);
   private static final Pattern USED = Pattern.compile("used (\\d+)K");
 
   private final Path jar = Path.of(System.getProperty("jar", "server/target/tiewright.jar")).toAbsolutePath();

@@ -1,0 +1,29 @@
+package tiewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The service in this process, on loopback, to its first page and out again. */
+class ServeOnceTest {
+  @TempDir private Path folder;
+
+  @Test
+  void starts_shows_its_first_page_and_stops() {
+    Commands.Ran ran = Commands.run("serve", "--demo", "--port", "0", "--once", "--data", folder.resolve("day"));
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.status()).isZero();
+    assertThat(ran.out()).startsWith("Tiewright is at http://").contains("The first page came after ").contains("--once");
+    Commands.Ran again = Commands.run("serve", "--port", "0", "--once", "--data", folder.resolve("day"));
+    assertThat(again.status()).as("the folder was let go").isZero();
+  }
+
+  @Test
+  void asks_over_plain_http_only() {
+    Commands.Ran ran = Commands.run("serve", "--demo", "--port", "0", "--once", "--tls-cert", "a.pem", "--tls-key", "b.pem");
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.err()).contains("leave --tls-cert and --tls-key out");
+  }
+}
