@@ -95,8 +95,8 @@ final class ServeCommand implements Callable<Integer> {
     if ((tlsCert == null) != (tlsKey == null)) {
       throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
     }
-    if (once && tlsCert != null) {
-      throw new BadInput("--once asks for the page over plain HTTP: leave --tls-cert and --tls-key out.");
+    if (once && (tlsCert != null || publicUrl != null)) {
+      throw new BadInput("--once asks for the page on this machine over plain HTTP: leave --public-url, --tls-cert and --tls-key out.");
     }
     if (port < 0 || port > 65535) {
       throw new BadInput("A port is a number from 0 to 65535, not " + port + ".");

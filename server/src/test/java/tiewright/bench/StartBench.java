@@ -43,22 +43,30 @@ final class StartBench {
   }
 
   private void measure() throws IOException, InterruptedException {
+    String data = folder.resolve("event").toString();
     List<String> bare = List.of("-cp", jar + File.pathSeparator + testClasses(), BareJavalin.class.getName());
-    List<String> demo = List.of("-jar", jar.toString(), "serve", "--demo", "--port", "0");
-    List<String> again = List.of("-jar", jar.toString(), "serve", "--port", "0", "--data", folder.resolve("again").toString());
+    List<String> service = List.of("-jar", jar.toString(), "serve", "--port", "0", "--data", data);
+    toTheEnd(List.of(), "--demo", "--data", data);
     Timings page = starts("a bare page", bare, List.of());
-    Timings first = starts("the demo event in a new folder", demo, List.of());
-    starts("a folder that is there", again, List.of());
-    List<String> small = List.of("-XX:SharedArchiveFile=" + archive("demo", demo));
-    List<String> smallBare = List.of("-XX:SharedArchiveFile=" + archive("bare", bare));
-    Timings barePacked = starts("a bare page, class-data archive", bare, smallBare);
-    Timings packed = starts("the demo event in a new folder, class-data archive", demo, small);
-    starts("a folder that is there, class-data archive", again, small);
-    first.printRatio("the demo event / a bare page", page);
-    packed.printRatio("the demo event / a bare page, both with an archive", barePacked);
-    packed.printRatio("with / without an archive", first);
+    Timings first = starts("the demo event's folder", service, List.of());
+    List<String> packed = List.of("-XX:SharedArchiveFile=" + archive());
+    Timings quick = starts("the demo event's folder, class-data archive", service, packed);
+    first.printRatio("the demo event's folder / a bare page", page);
+    quick.printRatio("with an archive / without", first);
     heap("heap at rest, a bare page", bare);
-    heap("heap at rest, the demo event", demo);
+    heap("heap at rest, the demo event's folder", service);
+  }
+
+  /** Starts the service with {@code --once} and waits for its end. */
+  private void toTheEnd(List<String> options, String... arguments) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of(Started.JAVA.toString()));
+    command.addAll(options);
+    command.addAll(List.of("-jar", jar.toString(), "serve", "--port", "0", "--once"));
+    command.addAll(List.of(arguments));
+    int status = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
+    if (status != 0) {
+      throw new IOException(command + " ended with " + status);
+    }
   }
 
   private static Path testClasses() {
@@ -83,23 +91,17 @@ final class StartBench {
     return Timings.ofMillis(clock, processor).print("start to first page, " + what);
   }
 
-  /** Each start of the demo event has a new folder of its own. */
-  private Started start(List<String> program, List<String> options) throws IOException, InterruptedException {
+  private static Started start(List<String> program, List<String> options) throws IOException, InterruptedException {
     List<String> arguments = new ArrayList<>(options);
     arguments.addAll(program);
-    if (program.contains("--demo")) {
-      arguments.addAll(List.of("--data", Files.createTempDirectory(folder, "demo").toString()));
-    }
     return Started.java(arguments);
   }
 
-  private Path archive(String name, List<String> program) throws IOException, InterruptedException {
-    Path archive = folder.resolve(name + ".jsa");
+  private Path archive() throws IOException, InterruptedException {
+    Path archive = folder.resolve("tiewright.jsa");
     long start = System.nanoTime();
-    Started started = start(program, List.of("-XX:ArchiveClassesAtExit=" + archive));
-    started.close();
-    System.out.printf(
-        Locale.ROOT, "  archive of %s: made in %.1f s, %d MiB%n", name, (System.nanoTime() - start) / 1e9, Files.size(archive) >> 20);
+    toTheEnd(List.of("-XX:ArchiveClassesAtExit=" + archive), "--demo", "--data", folder.resolve("other").toString());
+    System.out.printf(Locale.ROOT, "  archive made in %.1f s, %d MiB%n", (System.nanoTime() - start) / 1e9, Files.size(archive) >> 20);
     return archive;
   }
 

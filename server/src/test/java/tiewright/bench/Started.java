@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
  */
 record Started(Process process, URI at, double millis, double processorMillis) implements AutoCloseable {
   private static final Pattern ADDRESS = Pattern.compile("https?://[\\w.:-]+");
-  private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+  static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
   private static final HttpClient CLIENT = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
   /** Starts {@code java} with these arguments; the program prints its address. */

@@ -21,9 +21,10 @@ class ServeOnceTest {
   }
 
   @Test
-  void asks_over_plain_http_only() {
-    Commands.Ran ran = Commands.run("serve", "--demo", "--port", "0", "--once", "--tls-cert", "a.pem", "--tls-key", "b.pem");
-    assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.err()).contains("leave --tls-cert and --tls-key out");
+  void asks_on_this_machine_over_plain_http_only() {
+    Commands.Ran tls = Commands.run("serve", "--demo", "--port", "0", "--once", "--tls-cert", "a.pem", "--tls-key", "b.pem");
+    assertThat(tls.status()).isEqualTo(2);
+    assertThat(tls.err()).contains("leave --public-url, --tls-cert and --tls-key out");
+    assertThat(Commands.run("serve", "--demo", "--port", "0", "--once", "--public-url", "http://hall.example").status()).isEqualTo(2);
   }
 }
