@@ -18,10 +18,11 @@ final class BracketPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/bracket", visit -> visit.show(Screen.of("bracket", "Knockout", view(visit.event()))));
+    routes.get(Door.ANYBODY, "/bracket", visit -> visit.show(Screen.of("bracket", "Knockout", view(AsItStood.of(visit)))));
   }
 
-  private static BracketView view(VisibleEvent event) {
+  private static BracketView view(AsItStood stood) {
+    VisibleEvent event = stood.visit().event();
     TieViews views = new TieViews(event);
     TreeMap<Integer, List<Bracket.Slot>> rounds = new TreeMap<>();
     List<TieLine> losers = new ArrayList<>();
@@ -41,7 +42,7 @@ final class BracketPage implements Page {
       }
     }
     List<Bracket.Round> shown = rounds.values().stream().map(ties -> new Bracket.Round(title(ties.size()), ties)).toList();
-    return new BracketView(new Bracket("Knockout", shown), losers, !rounds.isEmpty(), champion);
+    return new BracketView(new Bracket("Knockout", shown), losers, !rounds.isEmpty(), champion, stood.view());
   }
 
   static String title(int ties) {

@@ -37,12 +37,14 @@ final class CardFields {
     return games;
   }
 
-  static List<CardFormView.Game> fields(VisibleEvent event, Tried tried) {
+  static List<CardFormView.Game> fields(VisibleEvent event, TieViews views, Tie tie, Tried tried) {
     List<CardFormView.Game> games = new ArrayList<>();
     int most = event.conditions().bestOf();
     for (int game = 1; game <= most; game++) {
       games.add(new CardFormView.Game(
-          most == 1 ? "" : "Game " + game, points("home-" + game, "Home points", tried), points("away-" + game, "Away points", tried)));
+          most == 1 ? "" : "Game " + game,
+          points("home-" + game, "Points of " + views.side(tie, Side.HOME), tried),
+          points("away-" + game, "Points of " + views.side(tie, Side.AWAY), tried)));
     }
     return games;
   }

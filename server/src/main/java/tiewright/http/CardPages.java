@@ -128,7 +128,7 @@ final class CardPages implements Page {
         path,
         views.side(tie, Side.HOME), pairs.map(two -> views.pair(two.home())).orElse(""),
         views.side(tie, Side.AWAY), pairs.map(two -> views.pair(two.away())).orElse(""),
-        CardFields.fields(visit.event(), tried), CardFields.how(views, tie, tried),
+        CardFields.fields(visit.event(), views, tie, tried), CardFields.how(views, tie, tried),
         correcting
             ? Optional.of(TextField.of("reason", TextField.Kind.LINE, "What the card shows, and why this is entered", tried.value("reason", ""))
                 .withError(tried.error("reason")).mustBeFilled().withMaxLength(300))

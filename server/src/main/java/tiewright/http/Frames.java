@@ -33,6 +33,7 @@ final class Frames {
             .orElse("the desk has not entered anything yet"),
         roleLine(visit),
         nav(visit),
+        CaptainPages.dueSoon(visit),
         event.now());
   }
 

@@ -119,9 +119,9 @@ final class SheetPages implements Page {
         path(kind) + tie.id(),
         exchange.isOpened() ? "Both sheets are open; they stand on the page of the tie." : "",
         rule(visit, exchange),
-        exchange.side(side).in() ? Optional.empty() : CaptainPages.countdowns(visit, views, tie).stream().findFirst(),
+        exchange.side(side).in() ? Optional.empty() : CaptainPages.countdown(visit, views, tie, id),
         own.map(sealed -> ownView(visit, exchange, side, sealed.sheet())),
-        exchange.side(side).receipt().map(code -> new Receipt(
+        exchange.side(side).receipt().map(code -> Receipt.closed(
             "Your receipt", code,
             "It was made when this " + what + " was sealed. Both clubs' receipts come out at the deadline, the secrets with the opening.",
             "/help/receipts", "How anybody can check it")),

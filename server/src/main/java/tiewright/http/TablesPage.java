@@ -17,15 +17,16 @@ final class TablesPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/tables", visit -> visit.show(Screen.of("tables", "Tables", view(visit))));
+    routes.get(Door.ANYBODY, "/tables", visit -> visit.show(Screen.of("tables", "Tables", view(AsItStood.of(visit)))));
   }
 
-  private static TablesView view(Visit visit) {
+  private static TablesView view(AsItStood stood) {
+    Visit visit = stood.visit();
     VisibleEvent event = visit.event();
     List<TablesView.PoolTable> pools = new ArrayList<>();
     event.pools().keySet().forEach(pool -> pools.add(pool(visit, pool)));
     List<String> placing = event.signed().map(signed -> places(event, signed.order())).orElse(List.of());
-    return new TablesView(pools, placing, event.signed().map(signed -> "Final, by " + signed.by()).orElse(""));
+    return new TablesView(pools, placing, event.signed().map(signed -> "Final, by " + signed.by()).orElse(""), stood.view());
   }
 
   private static List<String> places(VisibleEvent event, List<ClubId> order) {

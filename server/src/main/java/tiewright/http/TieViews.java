@@ -120,6 +120,9 @@ final class TieViews {
     if (!tie.calls().isEmpty()) {
       return new State(Mark.PLAYING, "on court");
     }
+    if (!progress.rubbers().isEmpty()) {
+      return new State(Mark.PLAYING, "being played");
+    }
     if (tie.isOpened()) {
       return new State(Mark.OPENED, "sheets opened");
     }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
+import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
@@ -66,16 +69,31 @@ final class TiesPage implements Page {
     for (Side side : Side.values()) {
       exchange.side(side).receipt().ifPresent(code -> receipts.add(new Receipt(
           views.side(tie, side) + ": receipt of the " + what, code,
-          secretLine(exchange, side), "/help/receipts", "How to check it")));
+          secretLine(exchange, side), hashed(tie, exchange, side), "/help/receipts", "How to check it")));
     }
     return receipts;
   }
 
   private static String secretLine(VisibleExchange exchange, Side side) {
-    return exchange.opened()
-        .flatMap(opened -> side == Side.HOME ? opened.homeSecret() : opened.awaySecret())
-        .map(secret -> "The secret is " + secret)
-        .orElse("The secret comes out with the opening.");
+    if (exchange.side(side).ruled().isPresent()) {
+      return "A ruling stands in the place of this sheet; it has no secret.";
+    }
+    return exchange.isOpened()
+        ? "It is the SHA-256 of these lines: secret, tie, club, then each rubber with the codes of its players."
+        : "The secret and the sheet come out with the opening.";
+  }
+
+  /** What anybody can hash again: one line each, every line ended by a line feed. */
+  private static List<String> hashed(Tie tie, VisibleExchange exchange, Side side) {
+    Optional<ExchangeFact.SheetsOpened> opened = exchange.opened();
+    Optional<String> secret = opened.flatMap(both -> side == Side.HOME ? both.homeSecret() : both.awaySecret());
+    if (secret.isEmpty() || tie.club(side).isEmpty()) {
+      return List.of();
+    }
+    Optional<Sheet> sheet = opened.map(both -> side == Side.HOME ? both.home() : both.away());
+    List<String> lines = new ArrayList<>(List.of(secret.get(), tie.id().code(), tie.club(side).get().code()));
+    sheet.ifPresent(one -> one.canonical().lines().forEach(lines::add));
+    return lines;
   }
 
   private static String change(VisibleEvent event, tiewright.event.Exchange.Replacement change) {

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Recorded;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.Tie;
@@ -34,11 +35,15 @@ final class Visit {
   private final VisibleEvent event;
 
   Visit(Context ctx, Hall hall, Visitor visitor, Event whole) {
+    this(ctx, hall, visitor, whole, hall.clock().instant());
+  }
+
+  private Visit(Context ctx, Hall hall, Visitor visitor, Event whole, Instant now) {
     this.ctx = ctx;
     this.hall = hall;
     this.visitor = visitor;
     this.whole = whole;
-    this.event = VisibleEvent.of(whole, hall.ledger().directory(), visitor.viewer(), hall.clock().instant());
+    this.event = VisibleEvent.of(whole, hall.ledger().directory(), visitor.viewer(), now);
   }
 
   Context ctx() {
@@ -72,6 +77,14 @@ final class Visit {
 
   Words words() {
     return new Words(event::name, event::clubName, event.zone());
+  }
+
+  /** The same visit as it would have been answered at an earlier moment: with what the desk had received by then. */
+  Visit asOf(Instant moment) {
+    long seq = hall.ledger().facts(0).stream()
+        .filter(fact -> !fact.receivedAt().isAfter(moment))
+        .mapToLong(Recorded::seq).max().orElse(0);
+    return new Visit(ctx, hall, visitor, hall.ledger().asOf(seq), moment);
   }
 
   /** The club of a captain or player; pages behind such a door have one. */

@@ -115,7 +115,7 @@ class BlindExchangeTest {
       assertThat(served.stranger().get("/tie/A1").text()).doesNotContain("Player N1").contains("both sheets in");
       served.at(Days.moment("09:45"));
       String open = served.stranger().get("/tie/A1").text();
-      assertThat(open).contains("Player N1", "Player S8", "opened at 09:45", "The secret is");
+      assertThat(open).contains("Player N1", "Player S8", "opened at 09:45", "It is the SHA-256 of these lines", "A1 N 1,N1,N2 2,N3,N4");
       assertThat(served.ledger.event().exchange(ExchangeId.sheets(TieId.of("A1"))).isOpened()).isTrue();
       assertThat(served.ledger.ownSheet(ExchangeId.sheets(TieId.of("A1")), tiewright.event.ClubId.of("N"))).isEmpty();
     }

@@ -7,5 +7,6 @@ import java.time.Instant;
  *
  * @param line the deadline in words ("This sheet must be sealed by 13:05")
  * @param late words once it has passed
+ * @param href where to do it, empty for no link
  */
-public record Countdown(String line, Instant deadline, String late) {}
+public record Countdown(String line, Instant deadline, String late, String href) {}

@@ -33,7 +33,7 @@ final class ExampleDay {
             .withError("A game to 11 cannot end 31-7. Look at the card and type the points again."),
         SelectField.of("partner", "Rubber 2, second player", "Nobody yet", people()).withError("Choose a second player."),
         ChoiceList.one("decider", "Who plays the decider for Millrace?", pairs()).withHint("Harrow Lane learns it when both are in."),
-        new Countdown("Seal this sheet by 13:05", Instant.parse("2027-05-08T11:05:00Z"), "Late: speak to the desk"),
+        new Countdown("Seal this sheet by 13:05", Instant.parse("2027-05-08T11:05:00Z"), "Late: speak to the desk", ""),
         ties(),
         sheets(),
         List.of(card(), blankCard(), card(), blankCard()),
@@ -43,7 +43,7 @@ final class ExampleDay {
         notices(),
         next(),
         doNext(),
-        new Receipt("Receipt for your sheet against Harrow Lane",
+        Receipt.closed("Receipt for your sheet against Harrow Lane",
             "9f2c6a0e4b7d1583c2e6f09a7b3d5e8144a0c9f37e6b2d1580c4a7f3e9d6b215",
             "Given at 12:41. Both receipts become public at 13:05; after the opening anyone can check them.", "#", "How to check a receipt"),
         new Progress("proposal", "Looking for a better sheet", "Step 340 of 500. Best so far: 58 % to win the tie.", 340, 500, "#",
@@ -61,6 +61,7 @@ final class ExampleDay {
         "last heard from the desk at 12:57", "You are here as captain of Millrace.",
         List.of(new NavLink("#", "Now", false), new NavLink("#", "Tables", true), new NavLink("#", "Bracket", false),
             new NavLink("#", "My ties", false), new NavLink("#", "Notices", false)),
+        List.of(),
         Instant.parse("2027-05-08T10:58:00Z"));
   }
 

@@ -14,6 +14,7 @@ import java.util.List;
  * @param heardLine when the desk was last heard from ("last heard from the desk at 13:18")
  * @param roleLine as whom the reader is here, empty for the public
  * @param nav the pages this reader may open
+ * @param due deadlines of the reader that no page may hide
  * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
  */
 public record Frame(
@@ -25,9 +26,11 @@ public record Frame(
     String heardLine,
     String roleLine,
     List<NavLink> nav,
+    List<Countdown> due,
     Instant serverNow) {
 
   public Frame {
     nav = List.copyOf(nav);
+    due = List.copyOf(due);
   }
 }

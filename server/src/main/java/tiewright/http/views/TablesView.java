@@ -10,7 +10,7 @@ import tiewright.http.pieces.ReasonTable;
  * @param placing the final order of the event, champion first; empty before it is signed
  * @param signed who signed it
  */
-public record TablesView(List<PoolTable> pools, List<String> placing, String signed) {
+public record TablesView(List<PoolTable> pools, List<String> placing, String signed, StoodView stood) {
   /** @param needs what each club still needs, in sentences; empty once the pool is finished */
   public record PoolTable(String pool, ReasonTable table, List<String> needs, CopyText copy) {}
 }
