@@ -1,7 +1,9 @@
 package tiewright.cli;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.ConnectException;
@@ -10,7 +12,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,7 +51,10 @@ final class BackupCommand implements Callable<Integer> {
 
   /** False when the service that left the file is gone. */
   private boolean fromService(Path running) throws IOException, InterruptedException {
-    JsonNode door = new ObjectMapper().readTree(running.toFile());
+    JsonNode door = door(running);
+    if (door.isMissingNode()) {
+      return false;
+    }
     HttpRequest request = HttpRequest.newBuilder(URI.create(door.path("local").asText(door.path("url").asText()) + "/control/backup"))
         .header("Authorization", "Bearer " + door.path("token").asText()).build();
     try {
@@ -67,8 +71,18 @@ final class BackupCommand implements Callable<Integer> {
     }
   }
 
+  /** What the service left for commands; a file that cannot be read says no more than none. */
+  private static JsonNode door(Path running) throws IOException {
+    try {
+      JsonNode door = new ObjectMapper().readTree(running.toFile());
+      return door.path("token").isTextual() ? door : MissingNode.getInstance();
+    } catch (JsonProcessingException broken) {
+      return MissingNode.getInstance();
+    }
+  }
+
   private void fromFolder() {
-    try (Ledger ledger = Ledger.open(data, Clock.systemUTC())) {
+    try (Ledger ledger = DataFolders.existing(data)) {
       ledger.backUp(file);
     } catch (LedgerException failure) {
       throw new BadInput(failure.getMessage());

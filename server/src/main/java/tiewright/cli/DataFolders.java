@@ -24,6 +24,9 @@ final class DataFolders {
     if (!Files.isDirectory(data)) {
       throw new BadInput("There is no folder " + data + ": give the data folder of the service.");
     }
+    if (!Ledger.isIn(data)) {
+      throw new BadInput("There is no event in the folder " + data + ": give the data folder of the service.");
+    }
     return any(data);
   }
 }

@@ -1,7 +1,10 @@
 package tiewright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -47,9 +50,23 @@ public final class Main {
         bad.lines().forEach(err::println);
         return CommandLine.ExitCode.USAGE;
       }
-      throw failure;
+      return unforeseen(failure, err);
     });
     return line.execute(named(args));
+  }
+
+  /** A file that cannot be read or written is the asker's to mend; anything else is ours, and is told in one sentence. */
+  private static int unforeseen(Exception failure, PrintWriter err) {
+    Throwable cause = failure instanceof UncheckedIOException && failure.getCause() != null ? failure.getCause() : failure;
+    if (cause instanceof IOException) {
+      String what = cause instanceof AccessDeniedException ? "no permission for " + cause.getMessage() : String.valueOf(cause.getMessage());
+      err.println("A file or folder cannot be used: " + what + ". Look whether it is there, may be written and has room.");
+      return CommandLine.ExitCode.USAGE;
+    }
+    StackTraceElement[] where = failure.getStackTrace();
+    err.println("Something is wrong in this program, so the command was not finished: " + failure
+        + (where.length == 0 ? "" : " (" + where[0] + ")") + ". Please report this line with the command.");
+    return CommandLine.ExitCode.SOFTWARE;
   }
 
   /** {@code serve} is meant where no command is named. */

@@ -2,7 +2,8 @@ package tiewright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -62,6 +63,7 @@ final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     ServiceOptions options = options();
+    mustBeFree();
     Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
     try (Ledger ledger = Ledger.open(options.data(), clock); Service service = Service.start(options, ledger, clock)) {
       PrintWriter out = spec.commandLine().getOut();
@@ -85,6 +87,16 @@ final class ServeCommand implements Callable<Integer> {
       throw new BadInput(refused.getMessage());
     }
     return 0;
+  }
+
+  /** Asked before anything is opened, so that the answer is a sentence. */
+  private void mustBeFree() {
+    try (ServerSocket tried = new ServerSocket(port, 1, InetAddress.getByName(host))) {
+      tried.getLocalPort();
+    } catch (IOException taken) {
+      throw new BadInput("The service cannot listen at " + host + ", port " + port
+          + ": another program uses the port, or the address is not one of this machine. Choose another with --port or --host.");
+    }
   }
 
   private static boolean hasNoOrganiser(Event event) {
@@ -113,7 +125,7 @@ final class ServeCommand implements Callable<Integer> {
       }
       return Files.createDirectories(data == null ? Path.of(USUAL_FOLDER) : data);
     } catch (IOException failure) {
-      throw new UncheckedIOException("The folder " + data + " cannot be made", failure);
+      throw new BadInput("The folder " + (data == null ? USUAL_FOLDER : data) + " cannot be made or used. Give another with --data.");
     }
   }
 }

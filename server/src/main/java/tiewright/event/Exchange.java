@@ -44,7 +44,7 @@ public record Exchange(
 
     SideOfExchange returned() {
       return new SideOfExchange(
-          sealed, Optional.empty(), firstSealedAt, Optional.empty(), false, false, false, ruled);
+          sealed, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, ruled);
     }
 
     SideOfExchange handedIn() {

@@ -89,6 +89,7 @@ final class CardPages implements Page {
 
   private static RubberNo rubber(Visit visit) {
     return RubberNo.parse(visit.path("rubber"))
+        .filter(rubber -> rubber.isDecider() || rubber.number() <= visit.event().conditions().rubbers())
         .orElseThrow(() -> new NotFound("A tie has no rubber \"" + visit.path("rubber") + "\"."));
   }
 

@@ -2,6 +2,7 @@ package tiewright.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -10,6 +11,8 @@ import tiewright.http.pieces.EmptyPlace;
 /** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
 final class Failures {
   private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
+
+  private static final int TOO_LONG = 413;
 
   private final Routes.Consumers visits;
 
@@ -26,6 +29,12 @@ final class Failures {
             ? "This form came from another site, so nothing was done."
             : "This page is for " + closed.door().whom() + ".",
         "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
+    routes.exception(HttpResponseException.class, (refused, ctx) -> {
+      boolean tooLong = refused.getStatus() == TOO_LONG;
+      show(ctx, refused.getStatus(), tooLong ? "Too long" : "That cannot be read",
+          tooLong ? "This form holds more than the service takes, so nothing was done." : "The service cannot read what was sent, so nothing was done.",
+          tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
+    });
     routes.exception(Exception.class, (failure, ctx) -> {
       String number = UUID.randomUUID().toString().substring(0, 8);
       // the address may hold a secret, so only its first part is written down

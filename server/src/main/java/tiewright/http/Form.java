@@ -2,15 +2,18 @@ package tiewright.http;
 
 import io.javalin.http.Context;
 import java.text.Normalizer;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import tiewright.event.Refusal;
 
@@ -89,7 +92,7 @@ final class Form {
     }
     try {
       return Optional.of(reader.apply(value));
-    } catch (DateTimeParseException | IllegalArgumentException | java.time.zone.ZoneRulesException unread) {
+    } catch (DateTimeException | IllegalArgumentException unread) {
       fault(fault, field, value);
       return Optional.empty();
     }
@@ -122,6 +125,13 @@ final class Form {
 
   private void fault(String code, String field, String value) {
     faults.add(Refusal.of(code).with("typed", value).at(field));
+  }
+
+  /** All that was filled in but for what the page itself added: the same again only if the person sent the same again. */
+  String content(Set<String> added) {
+    SortedMap<String, List<String>> filled = new TreeMap<>(typed);
+    filled.keySet().removeAll(added);
+    return filled.toString();
   }
 
   List<Refusal> faults() {

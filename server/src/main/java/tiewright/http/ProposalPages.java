@@ -50,7 +50,7 @@ final class ProposalPages implements Page {
   private static void wish(Visit visit) {
     Tie tie = ownTie(visit);
     Form form = visit.form();
-    Optional<PlayerId> player = form.must("player", form.read("player", "form.not-a-player", PlayerId::of));
+    Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, "player");
     if (!form.isClean()) {
       visit.refuse(form, tried -> screen(visit));
       return;

@@ -5,11 +5,11 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.security.RouteRole;
-import java.net.URI;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.slf4j.Logger;
@@ -153,7 +153,7 @@ public final class Service implements AutoCloseable {
         throw new ClosedDoor(one);
       }
     }
-    if (ctx.method() == io.javalin.http.HandlerType.POST && !isFromOwnPage(ctx)) {
+    if (ctx.method() == io.javalin.http.HandlerType.POST && (isInParts(ctx) || !isFromOwnPage(ctx))) {
       LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
       throw new ClosedDoor(Door.ANYBODY);
     }
@@ -165,7 +165,12 @@ public final class Service implements AutoCloseable {
       String site = ctx.header("Sec-Fetch-Site");
       return site == null || site.equals("same-origin") || site.equals("none");
     }
-    return String.valueOf(URI.create(origin).getAuthority()).equals(ctx.header("Host"))
-        || origin.equals(hall.address().url());
+    return origin.equals(hall.address().url())
+        || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
+  }
+
+  /** Forms of this service are never sent in parts; what is cannot be a page of ours. */
+  private static boolean isInParts(Context ctx) {
+    return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
   }
 }

@@ -73,7 +73,8 @@ final class SquadNotesPages implements Page {
     visit.go("/captain/squad");
   }
 
-  private static Optional<PlayerId> ownPlayer(Visit visit, Form form, String field) {
+  /** A player of the captain's own squad; whatever else was sent counts as not filled in. */
+  static Optional<PlayerId> ownPlayer(Visit visit, Form form, String field) {
     return form.must(field, form.read(field, "form.not-a-player", PlayerId::of)
         .filter(id -> visit.event().player(id).filter(player -> player.club().equals(visit.club())).isPresent()));
   }

@@ -43,7 +43,7 @@ final class Tokens {
   Optional<String> open(String use, String token) {
     try {
       byte[] all = Base64.getUrlDecoder().decode(token);
-      if (all.length <= NONCE_BYTES) {
+      if (all.length < NONCE_BYTES + TAG_BITS / Byte.SIZE) {
         return Optional.empty();
       }
       return run(

@@ -3,14 +3,17 @@ package tiewright.http;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.Recorded;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
@@ -25,6 +28,7 @@ import tiewright.wording.Words;
 /** One request: who asks, what that viewer may know, and the ways to answer. */
 final class Visit {
   private static final String SEEN = "seen";
+  private static final Set<String> ADDED = Set.of("key", SEEN, "device-time");
   private static final int NOT_DONE = 422;
   private static final int STALE = 409;
 
@@ -120,7 +124,8 @@ final class Visit {
   }
 
   void show(int status, Screen screen) {
-    String seen = hall.tokens().close(SEEN, Long.toString(event.seq()));
+    // of one length, so that no page grows by how often somebody sealed
+    String seen = hall.tokens().close(SEEN, String.format(Locale.ROOT, "%019d", event.seq()));
     Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
     ctx.status(status).html(hall.templates().html(screen.template(), screen.with(more)));
   }
@@ -185,11 +190,16 @@ final class Visit {
 
   private Request request(Form form) {
     String key = form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
-    return new Request(shortened(key), visitor.actor(), deviceTime(form), seen(form));
+    return new Request(own(key, form), visitor.actor(), deviceTime(form), seen(form));
   }
 
-  private static String shortened(String key) {
-    return key.length() <= 40 ? key : Tokens.hash(key).substring(0, 40);
+  /**
+   * The form's key, good for this person, address and content alone: a form that was changed after going back is not the
+   * one that was answered, and no chosen key can pass for the key of somebody else or of the service itself.
+   */
+  private String own(String key, Form form) {
+    String whole = String.join("\n", key, visitor.link().map(Link::name).orElse(""), ctx.path(), form.content(ADDED));
+    return "form/" + Tokens.hash(whole).substring(0, 40);
   }
 
   private OptionalLong seen(Form form) {

@@ -49,6 +49,10 @@ final class DataFolder implements AutoCloseable {
         "The folder " + path + " is already open in another Tiewright. Stop that one first, or choose another folder.");
   }
 
+  static boolean holdsEvent(Path folder) {
+    return Files.isRegularFile(folder.resolve(DATABASE));
+  }
+
   Path path() {
     return path;
   }

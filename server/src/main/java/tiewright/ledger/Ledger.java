@@ -56,6 +56,11 @@ public final class Ledger implements AutoCloseable {
     }
   }
 
+  /** Whether an event lies in this folder already. */
+  public static boolean isIn(Path folder) {
+    return DataFolder.holdsEvent(folder);
+  }
+
   public Path folder() {
     return store.folder().path();
   }

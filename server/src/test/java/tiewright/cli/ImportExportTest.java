@@ -72,7 +72,7 @@ class ImportExportTest {
 
   @Test
   void an_event_that_was_never_described_cannot_be_exported() throws IOException {
-    Files.createDirectory(temp.resolve("data"));
+    Ledger.open(temp.resolve("data"), Clock.systemUTC()).close();
     assertThat(run("export", at("out"), "--data", at("data"))).isEqualTo(4);
     assertThat(temp.resolve("out")).doesNotExist();
   }

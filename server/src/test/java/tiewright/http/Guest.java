@@ -80,6 +80,13 @@ public final class Guest {
         .POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
+  /** Sends what no page of ours would: any headers, any body. */
+  Got raw(String path, String body, Map<String, String> headers) {
+    HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(url + path)).POST(HttpRequest.BodyPublishers.ofString(body));
+    headers.forEach(request::header);
+    return send(request);
+  }
+
   /** A stream of events, open until it is closed. */
   java.io.InputStream listen(String path) {
     try {
