@@ -24,7 +24,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Chromium implements AutoCloseable {
   private static final Path BINARY = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration POLL = Duration.ofMillis(15);
 
   private final ChromeDriver driver;
   private String url = "";
@@ -87,6 +88,12 @@ final class Chromium implements AutoCloseable {
     field.sendKeys(words);
   }
 
+  /** The same by script, in one step where a list is chosen from many times: the page hears the change as from a hand. */
+  void pick(String id, String value) {
+    js("const f = document.getElementById(arguments[0]); f.value = arguments[1];"
+        + " f.dispatchEvent(new Event('input', {bubbles: true})); f.dispatchEvent(new Event('change', {bubbles: true}))", id, value);
+  }
+
   /** A date or time field: typed in the browser's own language it would depend on the machine, so its value is set. */
   void set(String id, String value) {
     js("const f = document.getElementById(arguments[0]); f.value = arguments[1]; f.dispatchEvent(new Event('input', {bubbles: true}))", id, value);
@@ -122,7 +129,7 @@ final class Chromium implements AutoCloseable {
     js("window.before = true");
     js("arguments[0].scrollIntoView({block: 'center'})", button);
     button.click();
-    new WebDriverWait(driver, PATIENCE).until(d -> js("return !window.before && document.readyState === 'complete'").equals(true));
+    new WebDriverWait(driver, PATIENCE, POLL).until(d -> js("return !window.before && document.readyState === 'complete'").equals(true));
     if (has("#refusal")) {
       throw new AssertionError(action + " was refused: " + String.join(" ", texts("#refusal li")));
     }
@@ -130,12 +137,12 @@ final class Chromium implements AutoCloseable {
 
   /** Waits until a change of the form has been answered and swapped in. */
   void settled() {
-    new WebDriverWait(driver, PATIENCE).until(d ->
+    new WebDriverWait(driver, PATIENCE, POLL).until(d ->
         js("return document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling, .htmx-added') === null").equals(true));
   }
 
   void waitFor(String css, String words) {
-    new WebDriverWait(driver, PATIENCE).until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
+    new WebDriverWait(driver, PATIENCE, POLL).until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
   }
 
   Object js(String script, Object... arguments) {
