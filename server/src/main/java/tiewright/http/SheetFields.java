@@ -67,7 +67,7 @@ final class SheetFields {
   /** The rubbers as they are shown; a player who may not be named is shown with the rule. */
   static List<SheetFormView.Rubber> rubbers(Choices choices, Function<PlayerId, String> name, Words words, Tried tried) {
     return choices.rubbers().stream().map(rubber -> new SheetFormView.Rubber(
-        "sheet-" + rubber.rubber(), TieViews.rubber(rubber.rubber()), tried.error("sheet-" + rubber.rubber()),
+        "sheet-" + rubber.rubber(), rubber.rubber().toString(), TieViews.rubber(rubber.rubber()), tried.error("sheet-" + rubber.rubber()),
         seat(rubber, 0, name, words), seat(rubber, 1, name, words))).toList();
   }
 

@@ -25,6 +25,8 @@ import tiewright.http.views.ActionForm;
 import tiewright.http.views.SheetFormView;
 import tiewright.sheet.AskOpening;
 import tiewright.sheet.Choices;
+import tiewright.sheet.HandInSheet;
+import tiewright.sheet.KeepOnPhone;
 import tiewright.sheet.SealSheet;
 import tiewright.sheet.TellClub;
 
@@ -89,15 +91,34 @@ final class SheetPages implements Page {
     Form form = visit.form();
     List<RubberNo> rubbers = rubbers(visit, kind);
     Map<RubberNo, List<PlayerId>> chosen = SheetFields.chosen(form, rubbers);
-    if (!form.text("step").equals("seal")) {
-      visit.show(screen(visit, kind, chosen, Tried.again(form), true));
-      return;
-    }
     ExchangeId id = id(visit, kind);
+    switch (form.text("step")) {
+      case "seal" -> seal(visit, id, form, rubbers, chosen);
+      case "keep" -> keep(visit, id, form);
+      case "hand-in" -> handIn(visit, id, form, rubbers);
+      default -> visit.show(screen(visit, kind, chosen, Tried.again(form), true));
+    }
+  }
+
+  /** Only the receipt comes here: the sheet stays on the phone. */
+  private static void keep(Visit visit, ExchangeId id, Form form) {
+    String receipt = form.mustText("receipt");
+    visit.attempt(form, () -> new KeepOnPhone(id, visit.club(), receipt), path(id.kind()) + id.tie(),
+        tried -> screen(visit, id.kind(), Map.of(), tried, true));
+  }
+
+  private static void handIn(Visit visit, ExchangeId id, Form form, List<RubberNo> rubbers) {
+    Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
+    visit.attempt(form, () -> new HandInSheet(id, visit.club(), sheet.orElseThrow(), form.text("secret")), path(id.kind()) + id.tie(),
+        tried -> screen(visit, id.kind(), SheetFields.chosen(form, rubbers), tried, true));
+  }
+
+  private static void seal(
+      Visit visit, ExchangeId id, Form form, List<RubberNo> rubbers, Map<RubberNo, List<PlayerId>> chosen) {
     Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
     visit.attempt(
-        form, () -> new SealSheet(id, visit.club(), sheet.orElseThrow(), visit.hall().tokens().secret()), path(kind) + id.tie(),
-        tried -> screen(visit, kind, chosen, tried, true));
+        form, () -> new SealSheet(id, visit.club(), sheet.orElseThrow(), visit.hall().tokens().secret()),
+        path(id.kind()) + id.tie(), tried -> screen(visit, id.kind(), chosen, tried, true));
   }
 
   private static void act(Visit visit, SheetKind kind, Decision decision) {
@@ -130,9 +151,19 @@ final class SheetPages implements Page {
         starts(visit, id),
         unnamed(visit, chosen),
         own.isPresent() ? "Seal this " + what + " in place of the other" : "Seal this " + what,
+        keeping(visit, id, exchange.side(side)),
         actions(kind, tie, exchange, side));
     String title = visit.event().clubName(visit.club()) + ": " + what + " for the tie with " + views.side(tie, side.other());
     return Screen.of("sheetForm", title, view);
+  }
+
+  private static SheetFormView.Keeping keeping(Visit visit, ExchangeId id, VisibleExchange.VisibleSide own) {
+    boolean onPhone = own.in() && !own.atDesk();
+    return new SheetFormView.Keeping(
+        id.kind().code(), id.tie().code(), visit.club().code(), onPhone,
+        onPhone
+            ? "Your sheet is on the phone it was made on. Hand it in there before the deadline: nothing can be opened without it."
+            : "Kept on the phone, not even this machine has it before you hand it in. Do not clear the browser until then.");
   }
 
   private static List<String> rule(Visit visit, VisibleExchange exchange) {

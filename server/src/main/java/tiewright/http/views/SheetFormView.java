@@ -15,6 +15,7 @@ import tiewright.http.pieces.SheetView;
  * @param opens words of what happens at the deadline and the rule for a late sheet
  * @param own the sheet that is sealed now, under its cover; empty if none is in
  * @param open whether the covered form stands open (after a refusal or a change of choices)
+ * @param keeping how the sheet can stay on the phone until it is handed in
  * @param starts other sheets to start from: words and address
  * @param actions what else can be done: ask for the opening, tell the club, take it back
  */
@@ -31,10 +32,18 @@ public record SheetFormView(
     List<Start> starts,
     List<String> unnamed,
     String seal,
+    Keeping keeping,
     List<ActionForm> actions) {
 
   /** @param error what is wrong with this rubber, in sentences */
-  public record Rubber(String id, String label, String error, SelectField first, SelectField second) {}
+  public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}
+
+  /**
+   * What a browser needs to keep the sheet itself: the codes that its receipt is made over.
+   *
+   * @param onPhone a sheet is in, and it lies on a phone
+   */
+  public record Keeping(String exchange, String tie, String club, boolean onPhone, String words) {}
 
   public record Start(String words, String href) {}
 }

@@ -1,0 +1,70 @@
+// A sheet kept on the captain's phone: the names and the secret stay in this browser, only the receipt goes to the desk.
+// Without scripts, or without the browser's own cryptography (plain HTTP), the buttons stay hidden and a line says why.
+const digits = (bytes) => [...new Uint8Array(bytes)].map((each) => each.toString(16).padStart(2, "0")).join("");
+const place = (form) => `tiewright:kept:${form.dataset.exchange}:${form.dataset.tie}:${form.dataset.club}`;
+const stored = (form) => JSON.parse(localStorage.getItem(place(form)) ?? "null");
+
+function chosen(form) {
+  const names = {};
+  for (const each of form.querySelectorAll("select")) names[each.name] = each.value;
+  return names;
+}
+
+// The text that a receipt is made over; see the page about receipts.
+function canonical(form, names, secret) {
+  const lines = [...form.querySelectorAll("fieldset[data-rubber]")].map((each) => {
+    const number = each.dataset.rubber;
+    const pair = [names[`sheet-${number}-first`], names[`sheet-${number}-second`]].filter((name) => name).sort();
+    if (pair.length === 1) throw new Error(form.dataset.alone);
+    return `${number},${pair.join(",") || ","}`;
+  });
+  return [secret, form.dataset.tie, form.dataset.club, ...lines].join("\n") + "\n";
+}
+
+// Sends the form without the lists, so that no name goes along by mistake.
+function send(form, fields) {
+  for (const each of form.querySelectorAll("select, button")) each.disabled = true;
+  for (const [name, value] of Object.entries(fields)) {
+    const field = document.createElement("input");
+    field.type = "hidden";
+    field.name = name;
+    field.value = value;
+    form.append(field);
+  }
+  form.submit();
+}
+
+async function keep(form) {
+  const secret = digits(crypto.getRandomValues(new Uint8Array(32)));
+  const names = chosen(form);
+  const text = new TextEncoder().encode(canonical(form, names, secret));
+  const receipt = digits(await crypto.subtle.digest("SHA-256", text));
+  localStorage.setItem(place(form), JSON.stringify({ secret, names }));
+  send(form, { step: "keep", receipt });
+}
+
+document.addEventListener("click", async (press) => {
+  const button = press.target.closest("[data-keep], [data-hand-in]");
+  if (!button) return;
+  press.preventDefault();
+  const form = button.form;
+  try {
+    if (button.hasAttribute("data-keep")) return await keep(form);
+    const { secret, names } = stored(form);
+    send(form, { step: "hand-in", secret, ...names });
+  } catch (wrong) {
+    form.querySelector("[data-kept-note]").textContent = wrong.message;
+  }
+});
+
+function show() {
+  const form = document.getElementById("sheet-form");
+  if (!form) return;
+  const can = Boolean(globalThis.crypto?.subtle);
+  for (const each of form.querySelectorAll("[data-keep]")) each.hidden = !can;
+  for (const each of form.querySelectorAll("[data-hand-in]")) each.hidden = !stored(form);
+  const note = form.querySelector("[data-kept-note]");
+  if (note && !can) note.textContent = form.dataset.plain;
+}
+document.addEventListener("htmx:afterSwap", show);
+show();
