@@ -6,6 +6,7 @@ import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
+import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
 import tiewright.event.Tie;
@@ -61,5 +62,11 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
   private static String said(Optional<LocalTime> start, Optional<String> court) {
     String time = start.map(LocalTime::toString).orElse("no time yet");
     return time + court.map(name -> ", " + (name.matches("\\d+") ? "court " : "") + name).orElse("");
+  }
+
+  /** The time that somebody else published for the tie meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact instanceof DrawFact.TieTimed other && other.tie().equals(tie);
   }
 }

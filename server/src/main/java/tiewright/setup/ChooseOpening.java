@@ -6,6 +6,7 @@ import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.FactKind;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
@@ -35,5 +36,11 @@ public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral
 
   private static String said(SetUpFact.OpeningChosen chosen) {
     return chosen.neutral().orElse(chosen.organiserIsCaptain() ? "they open by themselves" : "the desk");
+  }
+
+  /** What somebody else chose meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact.kind() == FactKind.OPENING_CHOSEN;
   }
 }

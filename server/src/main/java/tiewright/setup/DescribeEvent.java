@@ -9,6 +9,7 @@ import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.FactKind;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
@@ -51,5 +52,11 @@ public record DescribeEvent(
 
   private static String whenAndWhere(SetUpFact.EventDescribed about) {
     return about.date() + ", " + about.starts() + about.venueCloses().map(at -> " to " + at).orElse("") + ", " + about.venue();
+  }
+
+  /** What somebody else described meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact.kind() == FactKind.EVENT_DESCRIBED;
   }
 }

@@ -50,4 +50,10 @@ public record EnterClub(ClubId club, String name, Optional<String> town, Optiona
         Notices.changed(event, "The name of the club " + club, old.name(), Plain.of(name), "")));
     return facts;
   }
+
+  /** The same club as somebody else entered meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact instanceof SetUpFact.ClubEntered other && other.club().equals(club);
+  }
 }

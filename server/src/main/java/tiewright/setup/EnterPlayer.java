@@ -83,4 +83,10 @@ public record EnterPlayer(
   private static String rank(OptionalInt rank) {
     return rank.isPresent() ? "rank " + rank.getAsInt() : "no rank";
   }
+
+  /** The same player as somebody else entered meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact instanceof SetUpFact.PlayerEntered other && other.player().equals(player);
+  }
 }

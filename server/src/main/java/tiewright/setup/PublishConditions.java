@@ -12,6 +12,7 @@ import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Exchange;
 import tiewright.event.Fact;
+import tiewright.event.FactKind;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
@@ -66,5 +67,11 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
         .filter(setting -> !conditions.value(setting).equals(event.conditions().value(setting)))
         .map(setting -> setting.code().replace('_', ' ') + ": " + which.value(setting))
         .collect(Collectors.joining(", "));
+  }
+
+  /** A form made from one version never replaces the next unseen. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact.kind() == FactKind.CONDITIONS_PUBLISHED;
   }
 }

@@ -7,6 +7,7 @@ import tiewright.event.Codes;
 import tiewright.event.Court;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Fact;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
@@ -31,5 +32,11 @@ public record SetCourt(String court, Optional<LocalTime> from, Optional<LocalTim
         .filter(other -> before.isEmpty() && other.equalsIgnoreCase(court))
         .forEach(other -> checks.refuseIf(true, Refusal.of("setup.court-is-there").with("court", other).at("court")));
     return checks.then(() -> List.of(new SetUpFact.CourtSet(court, from, until, usable)));
+  }
+
+  /** The same court as somebody else set meanwhile. */
+  @Override
+  public boolean isStaledBy(Fact fact) {
+    return fact instanceof SetUpFact.CourtSet other && other.court().equals(court);
   }
 }

@@ -193,4 +193,27 @@ class OddRequestsTest {
       assertThat(desk.get("/desk/tie/A1").text()).as("a replacement shows nobody a new time").contains("since 09:10");
     }
   }
+
+  /** Two organisers, each with an own page open: the second is told, and nothing of the first is undone unseen. */
+  @Test
+  void the_slower_of_two_organisers_is_told_and_overwrites_nothing() {
+    try (Served served = oneTie()) {
+      Guest one = served.as(Role.ORGANISER);
+      Guest two = served.as(Role.ORGANISER);
+      for (String[] form : new String[][] {
+          {"/organiser/conditions", "/organiser/conditions", "rest_minutes", "11", "12"},
+          {"/organiser/event", "/organiser/event", "venue", "Upper Hall", "Lower Hall"},
+          {"/organiser/club/N", "/organiser/club/N/club", "name", "Northern", "Norther"}}) {
+        Map<String, String> first = FormFields.of(one.get(form[0]), form[1]);
+        Map<String, String> second = FormFields.of(two.get(form[0]), form[1]);
+        first.put(form[2], form[3]);
+        second.put(form[2], form[4]);
+        assertThat(one.post(form[1], first).status()).as(form[1]).isEqualTo(200);
+        Guest.Got late = two.post(form[1], second);
+        assertThat(late.status()).as(form[1]).isEqualTo(409);
+        assertThat(late.body()).as("what was typed stays").contains("value=\"" + form[4] + "\"");
+        assertThat(late.text()).contains("Something changed while you were writing");
+      }
+    }
+  }
 }
