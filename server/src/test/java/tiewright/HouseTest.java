@@ -75,6 +75,7 @@ class HouseTest {
   @ArchTest
   static final ArchRule pages_never_hold_the_whole_event =
       noClasses().that().resideInAPackage("tiewright.http..")
+          .and().areNotAssignableTo(tiewright.event.Decision.class)
           .and(com.tngtech.archunit.base.DescribedPredicate.describe(
               "are not those that make the view", type -> !type.getSimpleName().matches(
                   "Answers|Visit|Visitors|Live|Opener|Service|ServiceOptions|EntryPages|Routes|Control|")))
