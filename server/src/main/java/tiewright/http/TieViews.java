@@ -183,7 +183,7 @@ final class TieViews {
         score.map(one -> points(one, Side.HOME)).orElse(""),
         score.map(one -> points(one, Side.AWAY)).orElse(""),
         score.flatMap(RubberScore::winner).map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        score.map(one -> how(one.how())).orElse(held(tie, rubber)));
+        score.map(one -> how(one.how(), side(tie, Side.HOME), side(tie, Side.AWAY))).orElse(held(tie, rubber)));
   }
 
   private List<String> names(Optional<Pair> pair) {
@@ -203,12 +203,16 @@ final class TieViews {
 
   /** How a rubber ended, in words; empty for one that was simply played. */
   static String how(How how) {
+    return how(how, "home", "away");
+  }
+
+  private static String how(How how, String home, String away) {
     return switch (how) {
       case PLAYED -> "";
-      case RETIRED_HOME -> "home retired";
-      case RETIRED_AWAY -> "away retired";
-      case WALKOVER_HOME -> "walkover: home did not play";
-      case WALKOVER_AWAY -> "walkover: away did not play";
+      case RETIRED_HOME -> home + " retired";
+      case RETIRED_AWAY -> away + " retired";
+      case WALKOVER_HOME -> "walkover: " + home + " did not play";
+      case WALKOVER_AWAY -> "walkover: " + away + " did not play";
       case VOID -> "void";
     };
   }
