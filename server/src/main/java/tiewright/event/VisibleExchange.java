@@ -25,6 +25,8 @@ public record VisibleExchange(
    * @param in a sheet is in: the one signal that everybody may see
    * @param sealedAt when the sheet that would count was sealed: for the desk and the own captain
    * @param sealed how often one was sealed: for the own captain until the opening, then for all
+   * @param atDesk the sheet lies at the desk and not on the captain's phone: for the own captain, for all from the deadline on;
+   *     before it, the same as {@code in}
    * @param receipt at once for the own captain, for all from the deadline on
    */
   public record VisibleSide(
@@ -71,7 +73,8 @@ public record VisibleExchange(
         own || everybody ? side.sealedAt() : viewer.role().isOfficial() ? side.firstSealedAt() : Optional.empty(),
         own || exchange.isOpened() ? side.sealed() : 0,
         own || everybody ? side.receipt() : Optional.empty(),
-        side.atDesk(),
+        // before the deadline a sheet that moved to the phone must not betray that it replaced another
+        own || everybody ? side.atDesk() : side.isIn(),
         side.openingAsked(),
         side.told() && club.filter(viewer::isOf).isPresent(),
         side.ruled());

@@ -4,6 +4,7 @@ import io.javalin.http.sse.SseClient;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import tiewright.event.Event;
@@ -34,7 +35,7 @@ final class Live implements AutoCloseable {
 
   /** A fact was appended: whoever may notice it is told. */
   void changed(Event event) {
-    postman.execute(() -> listeners.forEach((client, listener) -> {
+    later(() -> listeners.forEach((client, listener) -> {
       long now = event.reach().seq(listener.viewer());
       if (now > listener.seen()) {
         listeners.put(client, new Listener(listener.viewer(), now));
@@ -45,7 +46,16 @@ final class Live implements AutoCloseable {
 
   /** A deadline passed: every page shows more now, without any new fact. */
   void timePassed() {
-    postman.execute(() -> listeners.keySet().forEach(client -> send(client, () -> client.sendData("changed"))));
+    later(() -> listeners.keySet().forEach(client -> send(client, () -> client.sendData("changed"))));
+  }
+
+  /** After the end nobody listens any more. */
+  private void later(Runnable message) {
+    try {
+      postman.execute(message);
+    } catch (RejectedExecutionException ended) {
+      listeners.clear();
+    }
   }
 
   int listening() {

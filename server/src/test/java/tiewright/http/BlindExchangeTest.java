@@ -62,6 +62,24 @@ class BlindExchangeTest {
     same(seenByOthers(STRAIGHT, 1), seenByOthers(CROSSED, 4));
   }
 
+  /** Moving a sealed sheet to the phone replaces it, and that too is nobody else's business before the deadline. */
+  @Test
+  void a_sheet_that_moves_to_the_phone_looks_the_same_to_others() {
+    same(seenAfter(false), seenAfter(true));
+  }
+
+  private static List<String> seenAfter(boolean onPhone) {
+    try (Served served = oneTie()) {
+      ExchangeId id = ExchangeId.sheets(TieId.of("A1"));
+      tiewright.event.ClubId club = tiewright.event.ClubId.of("N");
+      served.ask(Days.captain("N"), new tiewright.sheet.SealSheet(id, club, Days.straight("N", 4), "ab".repeat(32)));
+      served.ask(Days.captain("N"), onPhone
+          ? new tiewright.sheet.KeepOnPhone(id, club, "0".repeat(64))
+          : new tiewright.sheet.SealSheet(id, club, Days.straight("N", 4), "cd".repeat(32)));
+      return pages(List.of(served.stranger(), served.captain("S"), served.as(Role.DESK), served.as(Role.ORGANISER)));
+    }
+  }
+
   /** Page by page, so that a failure shows the one line that betrays. */
   private static void same(List<String> one, List<String> other) {
     assertThat(one).hasSameSizeAs(other);
