@@ -2,12 +2,14 @@ package tiewright.http;
 
 import io.javalin.http.sse.SseClient;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.Viewer;
 
 /**
@@ -17,7 +19,16 @@ import tiewright.event.Viewer;
 final class Live implements AutoCloseable {
   private static final int HEARTBEAT_SECONDS = 15;
 
-  private record Listener(Viewer viewer, long seen) {}
+  /** @param link the personal link it came by; revoked, it hears nothing more */
+  private record Listener(Viewer viewer, Optional<String> link, long seen) {
+    Listener upTo(long now) {
+      return new Listener(viewer, link, now);
+    }
+
+    boolean isRevoked(Event event) {
+      return link.map(event.links()::get).filter(Link::revoked).isPresent();
+    }
+  }
 
   private final Map<SseClient, Listener> listeners = new ConcurrentHashMap<>();
   private final ScheduledExecutorService postman = Executors.newSingleThreadScheduledExecutor(Live::thread);
@@ -26,9 +37,10 @@ final class Live implements AutoCloseable {
     postman.scheduleWithFixedDelay(this::heartbeat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
   }
 
-  void join(SseClient client, Viewer viewer, Event event) {
+  void join(SseClient client, Visitor visitor, Event event) {
+    Viewer viewer = visitor.viewer();
     client.keepAlive();
-    listeners.put(client, new Listener(viewer, event.reach().seq(viewer)));
+    listeners.put(client, new Listener(viewer, visitor.link().map(Link::name), event.reach().seq(viewer)));
     client.onClose(() -> listeners.remove(client));
     client.sendComment("here");
   }
@@ -37,8 +49,11 @@ final class Live implements AutoCloseable {
   void changed(Event event) {
     later(() -> listeners.forEach((client, listener) -> {
       long now = event.reach().seq(listener.viewer());
-      if (now > listener.seen()) {
-        listeners.put(client, new Listener(listener.viewer(), now));
+      if (listener.isRevoked(event)) {
+        listeners.remove(client);
+        client.close();
+      } else if (now > listener.seen()) {
+        listeners.put(client, listener.upTo(now));
         send(client, () -> client.sendData("changed"));
       }
     }));

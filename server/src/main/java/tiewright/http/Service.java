@@ -121,7 +121,7 @@ public final class Service implements AutoCloseable {
     config.routes.beforeMatched(this::guard);
     config.routes.sse("/events", client -> {
       Event event = hall.ledger().event();
-      hall.live().join(client, visitors.of(client.ctx(), event).viewer(), event);
+      hall.live().join(client, visitors.of(client.ctx(), event), event);
     }, Door.ANYBODY);
     Routes routes = new Routes(config.routes, this::visit);
     pages().forEach(page -> page.at(routes));

@@ -62,6 +62,23 @@ class BlindExchangeTest {
     same(seenByOthers(STRAIGHT, 1), seenByOthers(CROSSED, 4));
   }
 
+  /** A pair sealed for a decider before it is known to be needed is as secret as a sheet. */
+  @Test
+  void twin_days_that_differ_in_a_decider_pair_look_the_same_to_others() {
+    same(seenWithDecider("N1", "N4"), seenWithDecider("N7", "N2"));
+  }
+
+  private static List<String> seenWithDecider(String first, String second) {
+    try (Served served = oneTie()) {
+      Guest.Got sealed = served.captain("N").send("/captain/decider/A1", "/captain/decider/A1",
+          Map.of("step", "seal", "sheet-D-first", first, "sheet-D-second", second));
+      assertThat(sealed.text()).contains("sealed once");
+      return pages(List.of(
+          served.stranger(), served.captain("S"), served.player("N", "N1"), served.as(Role.VOLUNTEER), served.as(Role.DESK),
+          served.as(Role.REFEREE), served.as(Role.ORGANISER)));
+    }
+  }
+
   /** Moving a sealed sheet to the phone replaces it, and that too is nobody else's business before the deadline. */
   @Test
   void a_sheet_that_moves_to_the_phone_looks_the_same_to_others() {

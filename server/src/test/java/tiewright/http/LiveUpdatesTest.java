@@ -79,6 +79,14 @@ class LiveUpdatesTest {
   }
 
   @Test
+  void a_revoked_link_hears_nothing_more() throws IOException {
+    try (Served served = oneTie(); Ear captain = new Ear(served.captain("S"))) {
+      served.given(List.of(new tiewright.event.SetUpFact.LinkRevoked("T1")), List.of());
+      assertThat(captain.isOver()).isTrue();
+    }
+  }
+
+  @Test
   void the_deadline_is_heard_without_any_fact() throws IOException {
     try (Served served = oneTie(); Ear stranger = new Ear(served.stranger())) {
       served.at(Days.moment("09:45"));
@@ -95,6 +103,15 @@ class LiveUpdatesTest {
       lines = new BufferedReader(new InputStreamReader(guest.listen("/events"), StandardCharsets.UTF_8));
       String first = lines.readLine();
       assertThat(first).startsWith(":");
+    }
+
+    /** The stream ends without another message. */
+    boolean isOver() throws IOException {
+      String line = lines.readLine();
+      while (line != null && !line.startsWith("data:")) {
+        line = lines.readLine();
+      }
+      return line == null;
     }
 
     String next() throws IOException {
