@@ -24,10 +24,6 @@ final class Live implements AutoCloseable {
     Listener upTo(long now) {
       return new Listener(viewer, link, now);
     }
-
-    boolean isRevoked(Event event) {
-      return link.map(event.links()::get).filter(Link::revoked).isPresent();
-    }
   }
 
   private final Map<SseClient, Listener> listeners = new ConcurrentHashMap<>();
@@ -49,7 +45,7 @@ final class Live implements AutoCloseable {
   void changed(Event event) {
     later(() -> listeners.forEach((client, listener) -> {
       long now = event.reach().seq(listener.viewer());
-      if (listener.isRevoked(event)) {
+      if (listener.link().map(event.links()::get).filter(Link::revoked).isPresent()) {
         listeners.remove(client);
         client.close();
       } else if (now > listener.seen()) {
