@@ -38,7 +38,8 @@ final class Live implements AutoCloseable {
     client.keepAlive();
     listeners.put(client, new Listener(viewer, visitor.link().map(Link::name), event.reach().seq(viewer)));
     client.onClose(() -> listeners.remove(client));
-    client.sendComment("here");
+    // every word to a page is said on one thread: two at once, and one of them would be lost
+    later(() -> send(client, () -> client.sendComment("here")));
   }
 
   /** A fact was appended: whoever may notice it is told. */
@@ -87,11 +88,17 @@ final class Live implements AutoCloseable {
     try {
       message.run();
       if (client.terminated()) {
-        listeners.remove(client);
+        drop(client);
       }
     } catch (RuntimeException gone) {
-      listeners.remove(client);
+      drop(client);
     }
+  }
+
+  /** Closed, so that a page that is still there notices and comes again. */
+  private void drop(SseClient client) {
+    listeners.remove(client);
+    client.close();
   }
 
   private static Thread thread(Runnable work) {

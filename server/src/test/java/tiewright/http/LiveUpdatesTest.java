@@ -22,7 +22,7 @@ import tiewright.event.TieId;
 import tiewright.sheet.SealSheet;
 
 /** What an open page hears: that something changed, and only if its reader may notice it. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class LiveUpdatesTest {
   private static final ExchangeId SHEETS = ExchangeId.sheets(TieId.of("A1"));
 
