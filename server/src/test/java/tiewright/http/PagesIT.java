@@ -12,7 +12,6 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.PlayerId;
@@ -25,7 +24,6 @@ import tiewright.plainfiles.ImportEvent;
  * axe finds by WCAG 2.2 with AAA contrast, no page that scrolls sideways, no complaint in the browser's log, one h1, one way
  * back, and public pages of less than 200 kB with all that they load.
  */
-@EnabledIfSystemProperty(named = "pages", matches = "true", disabledReason = "a long look at every page: mvn verify -Dpages=true")
 class PagesIT {
   private static final List<Integer> WIDTHS = List.of(390, 1280);
   private static final long MOST_BYTES = 200_000;
