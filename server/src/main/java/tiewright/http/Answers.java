@@ -32,6 +32,7 @@ import tiewright.lineup.LineupProblem;
 import tiewright.setup.EntryWarnings;
 import tiewright.scoring.Score;
 import tiewright.sheet.Choices;
+import tiewright.sheet.SheetRules;
 import tiewright.standings.Needs;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
@@ -171,6 +172,12 @@ final class Answers {
     if (visible.viewer().role() != role) {
       throw new IllegalStateException("only the " + role.code() + " may ask this");
     }
+  }
+
+  /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
+  boolean isLegal(ExchangeId exchange, ClubId club, Sheet sheet) {
+    mustBeOwn(club);
+    return SheetRules.faults(event, exchange, club, sheet).isEmpty();
   }
 
   /** The club's own sealed sheet. */

@@ -95,8 +95,8 @@ final class ProposalPages implements Page {
   private static ProposalView beforeOpening(Visit visit, Tie tie, LineupInputs inputs, Budget budget, LineupWords words) {
     Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
     List<ProposalView.Sheet> own = visit.answers().ownSheet(ExchangeId.sheets(tie.id()), visit.club())
-        .map(sealed -> Proposals.evaluate(inputs.problem(), sealed.sheet(), budget))
-        .flatMap(evaluation -> own(visit, evaluation, words))
+        .filter(sealed -> visit.answers().isLegal(ExchangeId.sheets(tie.id()), visit.club(), sealed.sheet()))
+        .map(sealed -> own(visit, Proposals.evaluate(inputs.problem(), sealed.sheet(), budget), words))
         .stream().toList();
     if (proposal instanceof Proposal.Proposed proposed) {
       return new ProposalView(
@@ -124,15 +124,13 @@ final class ProposalPages implements Page {
             + " sheet is known to it. Any legal sheet of your own is accepted.");
   }
 
-  private static Optional<ProposalView.Sheet> own(Visit visit, Evaluation evaluation, LineupWords words) {
-    return evaluation.sheet().map(sheet -> {
-      ProposalView.Sheet view = sheet(visit, visit.tie(), sheet, "Your sealed sheet", words, false);
-      List<String> reasons = new ArrayList<>();
-      reasons.add("Against the first proposal it gives away " + LineupWords.points(sheet.cost()) + " of chance.");
-      evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
-      reasons.addAll(view.reasons());
-      return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
-    });
+  private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {
+    ProposalView.Sheet view = sheet(visit, visit.tie(), evaluation.sheet(), "Your sealed sheet", words, false);
+    List<String> reasons = new ArrayList<>();
+    reasons.add("Against the first proposal it gives away " + LineupWords.points(evaluation.sheet().cost()) + " of chance.");
+    evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
+    reasons.addAll(view.reasons());
+    return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
   }
 
   private static ProposalView.Sheet sheet(

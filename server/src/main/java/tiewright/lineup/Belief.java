@@ -10,6 +10,7 @@ import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
+import tiewright.sheet.StrengthOrder;
 
 /**
  * What the captain expects of the other club's sheet: one or more sheets with weights that add up to 1.
@@ -53,7 +54,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
     List<Pair> pairs = straightPairs(rules, theirs);
     List<Sheet> allowed = new ArrayList<>();
     for (List<Pair> order : orders(pairs, new Random(seed))) {
-      if (RankOrder.allows(rules.order(), order.stream().map(pair -> rankSum(theirs, pair)).toList())) {
+      if (StrengthOrder.isKept(rules.order(), order.stream().map(pair -> rankSum(theirs, pair)).toList())) {
         allowed.add(sheet(rules, order));
       }
     }

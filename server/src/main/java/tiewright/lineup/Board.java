@@ -154,8 +154,19 @@ final class Board {
   /** The numbers of a legal sheet. */
   int[] line(Sheet sheet) {
     int[] line = new int[rules().rubbers()];
-    Arrays.setAll(line, rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(pairNumbers::get).orElse(EMPTY));
+    if (sheet.pairs().keySet().stream().anyMatch(rubber -> rubber.isDecider() || rubber.number() > line.length)) {
+      throw new IllegalArgumentException("the tie has " + line.length + " rubbers, not " + sheet.pairs().keySet());
+    }
+    Arrays.setAll(line, rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(this::number).orElse(EMPTY));
     return line;
+  }
+
+  private int number(Pair pair) {
+    Integer number = pairNumbers.get(pair);
+    if (number == null) {
+      throw new IllegalArgumentException("these two cannot play as a pair: " + pair);
+    }
+    return number;
   }
 
   LineupProblem problem() {

@@ -13,6 +13,7 @@ import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
 import org.optaplanner.core.api.score.stream.bi.BiConstraintStream;
 import org.optaplanner.core.api.score.stream.uni.UniConstraintStream;
+import tiewright.sheet.StrengthOrder;
 
 /** What makes a sheet legal, and what makes it good. A method for each constraint; names and weights in {@link LineupWeights}. */
 public class LineupConstraints implements ConstraintProvider {
@@ -101,7 +102,7 @@ public class LineupConstraints implements ConstraintProvider {
         .join(filledRubbers(factory), lessThan(FilledRubber::rubber))
         .join(LineupPlan.TieFacts.class)
         .filter((upper, lower, facts) ->
-            RankOrder.breaks(facts.rules().order(), upper.rubber(), upper.rankSum(), lower.rankSum()))
+            StrengthOrder.isBroken(facts.rules().order(), upper.rubber() == 0, upper.rankSum(), lower.rankSum()))
         .penalizeLong(LineupWeights.BREACH, (upper, lower, facts) -> 1)
         .asConstraint(LineupWeights.ORDER);
   }

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
-import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 
@@ -49,12 +48,13 @@ public final class Proposals {
     return new Proposals(problem, budget).propose(count);
   }
 
-  /** A sheet that the captain made: accepted if the conditions allow it, whatever the wishes and whatever it costs. */
+  /**
+   * What a sheet of the captain's own is worth, whatever the wishes and whatever it costs. Whether the conditions allow it
+   * is asked of {@link tiewright.sheet.SheetRules}.
+   *
+   * @throws IllegalArgumentException if it names a pair that cannot play, or a rubber that there is not
+   */
   public static Evaluation evaluate(LineupProblem problem, Sheet sheet, Budget budget) {
-    List<Refusal> faults = SheetFaults.of(problem.rules(), problem.ours(), sheet);
-    if (!faults.isEmpty()) {
-      return new Evaluation(faults, Optional.empty(), List.of());
-    }
     return new Proposals(problem, budget).evaluate(sheet);
   }
 
@@ -164,7 +164,7 @@ public final class Proposals {
     double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
     double beats = best.isEmpty() ? 0.5 : Doubt.better(drawn, doubt.chances(best.get(0)));
     List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
-    return new Evaluation(List.of(), Optional.of(proposed(0, line, drawn, cost, beats, reasons)), notGranted(line));
+    return new Evaluation(proposed(0, line, drawn, cost, beats, reasons), notGranted(line));
   }
 
   private List<Wish> notGranted(int[] line) {

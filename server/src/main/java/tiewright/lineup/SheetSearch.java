@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.sheet.StrengthOrder;
 
 /**
  * Goes through every sheet that the conditions and the wishes allow, each once, as full as the squad allows and empty from
@@ -103,8 +104,8 @@ final class SheetSearch {
     if (!eachOrder && pair < line[rubber - 1]) {
       return false;
     }
-    return !RankOrder.breaks(board.rules().order(), 0, rankSums[line[0]], rankSums[pair])
-        && !RankOrder.breaks(board.rules().order(), rubber - 1, rankSums[line[rubber - 1]], rankSums[pair]);
+    return !StrengthOrder.isBroken(board.rules().order(), true, rankSums[line[0]], rankSums[pair])
+        && !StrengthOrder.isBroken(board.rules().order(), rubber == 1, rankSums[line[rubber - 1]], rankSums[pair]);
   }
 
   private boolean isNamed(Wish mustPlay) {

@@ -5,6 +5,7 @@ import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.conditions.TiePoints;
 import tiewright.scoring.Format;
+import tiewright.sheet.StrengthOrder;
 
 /**
  * What the conditions of play say about the sheet and the odds of one tie.
@@ -43,11 +44,6 @@ public record TieRules(
 
   /** How many rubbers so many players can fill, from rubber 1 down; the others stay empty at the bottom. */
   public int fillable(int players) {
-    for (int filled = rubbers; filled > 0; filled--) {
-      if (players >= 2 && players * Math.min(mostPerPlayer, filled) >= 2 * filled) {
-        return filled;
-      }
-    }
-    return 0;
+    return StrengthOrder.fullest(players, mostPerPlayer, rubbers);
   }
 }

@@ -7,8 +7,11 @@ import java.util.SortedMap;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.RubberNo;
 
-/** How the order of strength binds the pairs of a sheet. The strength of a pair is the sum of its two ranks, 1 the strongest. */
-final class StrengthOrder {
+/**
+ * How the order of strength binds the pairs of a sheet, for everybody who names, counts or proposes one. The strength of a pair
+ * is the sum of its two ranks, 1 the strongest.
+ */
+public final class StrengthOrder {
   private StrengthOrder() {}
 
   /** A pair that stands below a weaker one although the conditions forbid it. */
@@ -34,7 +37,7 @@ final class StrengthOrder {
   }
 
   /** Whether pairs with these sums, from the top down without a gap, keep the order. */
-  static boolean isKept(OrderOfStrength order, List<Integer> sums) {
+  public static boolean isKept(OrderOfStrength order, List<Integer> sums) {
     for (int i = 1; i < sums.size(); i++) {
       int above = comparedWith(order, i);
       if (isBroken(order, above == 0, sums.get(above), sums.get(i))) {
@@ -49,7 +52,12 @@ final class StrengthOrder {
     return order == OrderOfStrength.STRONGEST_FIRST ? 0 : place - 1;
   }
 
-  private static boolean isBroken(OrderOfStrength order, boolean aboveIsTop, int sumAbove, int sum) {
+  /**
+   * Whether two pairs stand the wrong way round.
+   *
+   * @param aboveIsTop the upper of the two stands in rubber 1
+   */
+  public static boolean isBroken(OrderOfStrength order, boolean aboveIsTop, int sumAbove, int sum) {
     return switch (order) {
       case NONE -> false;
       case RANK_SUM -> sum < sumAbove;
@@ -58,7 +66,7 @@ final class StrengthOrder {
   }
 
   /** Pairs that can be named at once when each player may stand in at most {@code most} of them. */
-  static int fullest(int players, int most, int rubbers) {
+  public static int fullest(int players, int most, int rubbers) {
     return players < 2 ? 0 : Math.min(rubbers, players * most / 2);
   }
 }

@@ -4,7 +4,6 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import tiewright.event.Refusal;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.Reason;
 import tiewright.lineup.Wish;
@@ -27,11 +26,6 @@ public final class LineupWords {
     Map<String, Object> said = new LinkedHashMap<>();
     reason.data().forEach((name, value) -> said.put(name, said(name, value)));
     return words.sentence(reason.code(), said);
-  }
-
-  /** Why the conditions do not allow a sheet. */
-  public String sentence(Refusal fault) {
-    return words.sentence(fault);
   }
 
   /** A wish as the captain would say it. */

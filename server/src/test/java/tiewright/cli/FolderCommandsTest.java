@@ -93,7 +93,7 @@ class FolderCommandsTest {
     sudirman();
     Commands.event(folder, "rubbers,5", "scoring,rally-21-cap-30", "colour,blue", "decider,coin");
     Commands.write(folder, "clubs.csv", "club,name", "ENG,England", "INA,Indonesia", "DEN,Denmark", "ENG,England again");
-    Commands.write(folder, "players.csv", "player,club,name,rank,present", "p1,ENG,Ann,1,yes", "p1,XXX,Bo,first,maybe");
+    Commands.write(folder, "players.csv", "player,club,name,rank,present", "p1,ENG,Ann,1,yes", "p1,NOR,Bo,first,maybe");
     Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "T1,pool,B,1,INA,INA", "T2,group,B,2,ENG,NOR", "T3,pool,,3,DEN,INA");
     Commands.write(folder, "results.csv", "tie,rubber,home,away,how", "T9,1,21,10,played", "T1,7,21,10,played", "T1,1,21,20,played", "T1,2,-3,21,won");
     Commands.Ran ran = Commands.run("check", folder, "--csv");

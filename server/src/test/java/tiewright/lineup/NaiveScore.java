@@ -8,6 +8,7 @@ import java.util.Set;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.calculator.EasyScoreCalculator;
 import tiewright.event.PlayerId;
+import tiewright.sheet.StrengthOrder;
 
 /** The score of a plan once more, with plain loops from the sheet alone: a second opinion on the constraints. */
 public class NaiveScore implements EasyScoreCalculator<LineupPlan, HardMediumSoftLongScore> {
@@ -55,7 +56,7 @@ public class NaiveScore implements EasyScoreCalculator<LineupPlan, HardMediumSof
     for (int upper = 0; upper < sums.size(); upper++) {
       for (int lower = upper + 1; lower < sums.size(); lower++) {
         boolean known = sums.get(upper) != null && sums.get(lower) != null;
-        breaches += known && RankOrder.breaks(board.rules().order(), upper, sums.get(upper), sums.get(lower)) ? 1 : 0;
+        breaches += known && StrengthOrder.isBroken(board.rules().order(), upper == 0, sums.get(upper), sums.get(lower)) ? 1 : 0;
       }
     }
     for (int empty = 0; empty < 2 * board.filled(); empty++) {

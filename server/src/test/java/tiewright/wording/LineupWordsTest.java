@@ -102,27 +102,4 @@ class LineupWordsTest {
         .anyMatch(sentence -> sentence.startsWith("a3 had to stop"));
     assertThat(WORDS.verdict(DeciderAdvice.Verdict.EITHER)).isEqualTo("either; choose who wants it");
   }
-
-  @Test
-  void every_fault_of_a_captains_own_sheet_has_its_words() {
-    TieRules rules =
-        new TieRules(3, 1, OrderOfStrength.RANK_SUM, Format.sideOut(11), 1, DeciderKind.NONE, Format.sideOut(11), 0);
-    LineupProblem problem =
-        LineupProblem.of(rules, squad("a", 8, 7), squad("b", 8, 8), Rating.fit(Prior.none(), List.of()), LineupProblem.Against.STRAIGHT, 1);
-    List<Sheet> wrong =
-        List.of(
-            Sheet.full(Pair.of("a1", "a2"), Pair.of("a1", "a8"), Pair.of("a5", "x1"), Pair.of("a3", "a4")),
-            Sheet.full(Pair.of("a5", "a6"), Pair.of("a1", "a2"), Pair.of("a3", "a4")),
-            Sheet.of(List.of(Optional.of(Pair.of("a1", "a2")), Optional.empty(), Optional.of(Pair.of("a3", "a4")))));
-    List<String> said =
-        wrong.stream()
-            .flatMap(sheet -> Proposals.evaluate(problem, sheet, Budget.ofSteps(50, 1)).faults().stream())
-            .map(WORDS::sentence)
-            .toList();
-    assertThat(said)
-        .contains("a8 is not here.", "x1 is not in your squad.", "You name 2 pairs and have players for 3.",
-            "There is no rubber 4 on a sheet of this event.", "a1 stands in 2 rubbers; the conditions allow 1.")
-        .anyMatch(sentence -> sentence.startsWith("Rubber 2 is empty above a pair"))
-        .anyMatch(sentence -> sentence.startsWith("Rubber 1 has a rank sum of 11, more than the 3 of rubber 2"));
-  }
 }
