@@ -1,12 +1,11 @@
 package tiewright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.LineupProblem;
@@ -18,21 +17,14 @@ final class DeciderCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
-
-  @Option(names = "--tie", required = true, paramLabel = "T")
-  private String tie = "";
-
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+  @Mixin private TieAdvice asked = new TieAdvice();
 
   @Option(names = "--csv", description = "Print rank,player_1,player_2,weight,chance,low,high,verdict.")
   private boolean csv;
 
   @Override
   public Integer call() {
-    DeciderAdvice advice = TieAdvice.inputs(folder, tie, club, LineupProblem.Against.STRAIGHT, 1).decider();
+    DeciderAdvice advice = asked.inputs(LineupProblem.Against.STRAIGHT, 1).decider();
     PrintWriter err = spec.commandLine().getErr();
     LineupWords words = LineupWords.ofCodes();
     if (advice.candidates().isEmpty()) {

@@ -21,7 +21,7 @@ import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.ImportEvent;
 import tiewright.plainfiles.PlainFile;
-import tiewright.wording.RefusalWords;
+import tiewright.wording.Words;
 
 @Command(
     name = "import",
@@ -49,7 +49,7 @@ final class ImportCommand implements Callable<Integer> {
       Request request = Request.of(UUID.randomUUID().toString(), Actor.of(Role.ORGANISER, "import"));
       Answer answer = ledger.decide(request, ImportEvent.of(read));
       if (answer instanceof Answer.Refused refused) {
-        RefusalWords words = RefusalWords.of(ledger.event(), ledger.directory());
+        Words words = Words.of(ledger.event(), ledger.directory());
         throw new BadInput(refused.reasons().stream().map(words::sentence).toList());
       }
       told(read, ledger.event());

@@ -1,12 +1,11 @@
 package tiewright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.lineup.Budget;
 import tiewright.lineup.LineupInputs;
@@ -22,14 +21,7 @@ final class LineupCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
-
-  @Option(names = "--tie", required = true, paramLabel = "T")
-  private String tie = "";
-
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+  @Mixin private TieAdvice asked = new TieAdvice();
 
   @Option(names = "--top", paramLabel = "N", description = "Sheets to show; ${DEFAULT-VALUE} unless given.")
   private int top = Proposals.USUAL_COUNT;
@@ -51,7 +43,7 @@ final class LineupCommand implements Callable<Integer> {
     if (top < 1) {
       throw new BadInput("--top is a number of sheets, 1 or more.");
     }
-    LineupInputs inputs = TieAdvice.inputs(folder, tie, club, expectation(), seed);
+    LineupInputs inputs = asked.inputs(expectation(), seed);
     Proposal proposal = Proposals.propose(inputs.problem(), Budget.usual(seed), top);
     return switch (proposal.kind()) {
       case PROPOSED -> print((Proposal.Proposed) proposal);

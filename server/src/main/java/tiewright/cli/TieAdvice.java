@@ -2,6 +2,8 @@ package tiewright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.ClubId;
 import tiewright.event.Codes;
@@ -15,11 +17,18 @@ import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
 
-/** What the two commands for a captain are asked about, read from a folder. */
+/** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
 final class TieAdvice {
-  private TieAdvice() {}
+  @Parameters(paramLabel = "FOLDER")
+  private Path folder = Path.of("");
 
-  static LineupInputs inputs(Path folder, String tie, String club, LineupProblem.Against against, long seed) {
+  @Option(names = "--tie", required = true, paramLabel = "T")
+  private String tie = "";
+
+  @Option(names = "--club", required = true, paramLabel = "C")
+  private String club = "";
+
+  LineupInputs inputs(LineupProblem.Against against, long seed) {
     EventFolder read = Folders.sound(folder);
     List<FolderFault> missing = read.missing(PlainFile.PLAYERS, PlainFile.TIES);
     if (!missing.isEmpty()) {

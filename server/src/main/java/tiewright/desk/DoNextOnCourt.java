@@ -2,7 +2,6 @@ package tiewright.desk;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -58,7 +57,7 @@ final class DoNextOnCourt {
   }
 
   private Optional<Item> toCall(Tie tie, TieProgress progress) {
-    boolean due = start(tie).map(start -> !now.isBefore(start.minus(AHEAD))).orElse(true);
+    boolean due = event.startsAt(tie).map(start -> !now.isBefore(start.minus(AHEAD))).orElse(true);
     List<RubberNo> rubbers = progress.left().stream()
         .filter(no -> tie.opened().containsKey(no) && !tie.calls().containsKey(no))
         .toList();
@@ -71,7 +70,7 @@ final class DoNextOnCourt {
   private Optional<Item> late(Tie tie) {
     Duration grace = Duration.ofMinutes(event.conditions().lateMinutes());
     boolean begun = !tie.calls().isEmpty() || !tie.cards().isEmpty();
-    return start(tie)
+    return event.startsAt(tie)
         .filter(start -> !begun && !now.isBefore(start.plus(grace)))
         .map(start -> Item.of(Kind.TIE_LATE).with("tie", tie.id()).with("at", start));
   }
@@ -106,10 +105,5 @@ final class DoNextOnCourt {
 
   private Duration expected(RubberNo rubber) {
     return A_GAME.multipliedBy(rubber.isDecider() ? 1 : event.conditions().bestOf() / 2 + 1);
-  }
-
-  private Optional<Instant> start(Tie tie) {
-    return tie.start().flatMap(start -> event.about().map(about ->
-        LocalDateTime.of(about.date(), start).atZone(about.zone()).toInstant()));
   }
 }

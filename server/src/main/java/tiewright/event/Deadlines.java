@@ -1,7 +1,6 @@
 package tiewright.event;
 
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
@@ -20,11 +19,7 @@ public final class Deadlines {
   }
 
   private static Optional<Instant> beforeStart(Event event, Tie tie) {
-    return tie.start().flatMap(start -> event.about().map(about ->
-        LocalDateTime.of(about.date(), start)
-            .atZone(about.zone())
-            .toInstant()
-            .minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES)));
+    return event.startsAt(tie).map(start -> start.minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES));
   }
 
   private static Optional<Instant> afterLevel(Event event, Tie tie) {

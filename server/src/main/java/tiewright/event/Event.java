@@ -1,6 +1,7 @@
 package tiewright.event;
 
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -104,6 +105,12 @@ public record Event(
   /** How far the tie has come under the conditions. */
   public TieProgress progress(Tie tie) {
     return TieProgress.of(tie, conditions);
+  }
+
+  /** The published start of a tie as a moment; empty while it has none. */
+  public Optional<Instant> startsAt(Tie tie) {
+    return tie.start().flatMap(start ->
+        about.map(day -> LocalDateTime.of(day.date(), start).atZone(day.zone()).toInstant()));
   }
 
   /** The clubs of each pool in draw order, whether drawn here or brought in with the ties. */

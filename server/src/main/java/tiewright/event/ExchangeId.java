@@ -1,5 +1,8 @@
 package tiewright.event;
 
+import java.util.List;
+import tiewright.conditions.Conditions;
+
 /** One blind exchange: the sheets of a tie, or the pairs for its decider. */
 public record ExchangeId(TieId tie, SheetKind kind) implements Comparable<ExchangeId> {
   public static ExchangeId sheets(TieId tie) {
@@ -8,6 +11,11 @@ public record ExchangeId(TieId tie, SheetKind kind) implements Comparable<Exchan
 
   public static ExchangeId decider(TieId tie) {
     return new ExchangeId(tie, SheetKind.DECIDER);
+  }
+
+  /** The rubbers that a sheet of this exchange names, each of them, in order. */
+  public List<RubberNo> rubbers(Conditions conditions) {
+    return kind == SheetKind.DECIDER ? List.of(RubberNo.DECIDER) : RubberNo.upTo(conditions.rubbers());
   }
 
   @Override

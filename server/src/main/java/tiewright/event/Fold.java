@@ -251,7 +251,7 @@ final class Fold {
 
   private List<RubberNo> rubbersOf(Optional<RubberNo> one) {
     return one.map(List::of).orElseGet(() ->
-        java.util.stream.IntStream.rangeClosed(1, conditions.rubbers()).mapToObj(RubberNo::of).toList());
+        RubberNo.upTo(conditions.rubbers()));
   }
 
   private void entered(PlayFact.CardEntered fact, Recorded at) {

@@ -25,6 +25,11 @@ public record Pair(PlayerId first, PlayerId second) implements Comparable<Pair> 
     return first.equals(player) || second.equals(player);
   }
 
+  /** The partner of a player of this pair. */
+  public PlayerId partnerOf(PlayerId player) {
+    return first.equals(player) ? second : first;
+  }
+
   @Override
   public int compareTo(Pair other) {
     int byFirst = first.compareTo(other.first);

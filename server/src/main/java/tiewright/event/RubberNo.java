@@ -1,6 +1,8 @@
 package tiewright.event;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The place of a rubber in its tie: 1 to the number of rubbers, or the decider, written {@code D}, which sorts last. */
 public record RubberNo(int number) implements Comparable<RubberNo> {
@@ -15,6 +17,11 @@ public record RubberNo(int number) implements Comparable<RubberNo> {
 
   public static RubberNo of(int number) {
     return new RubberNo(number);
+  }
+
+  /** Rubbers 1 to {@code count}, in order; the decider is none of them. */
+  public static List<RubberNo> upTo(int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(RubberNo::of).toList();
   }
 
   /** Reads {@code 1}, {@code 2}, … or {@code D}; empty when the text is neither. */

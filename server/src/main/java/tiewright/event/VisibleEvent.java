@@ -1,7 +1,6 @@
 package tiewright.event;
 
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -188,12 +187,6 @@ public final class VisibleEvent {
   /** The moment by which sheets must be sealed; empty while the tie has no published start. */
   public Optional<Instant> deadline(ExchangeId exchange) {
     return Deadlines.of(event, exchange);
-  }
-
-  /** The published start of a tie as a moment. */
-  public Optional<Instant> startsAt(Tie tie) {
-    return tie.start().flatMap(start -> event.about().map(about ->
-        LocalDateTime.of(about.date(), start).atZone(about.zone()).toInstant()));
   }
 
   /** The exchange as this viewer may see it. */

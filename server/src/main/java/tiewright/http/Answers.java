@@ -32,13 +32,13 @@ import tiewright.lineup.LineupProblem;
 import tiewright.setup.EntryWarnings;
 import tiewright.scoring.Score;
 import tiewright.sheet.Choices;
+import tiewright.sheet.LateSheets;
 import tiewright.sheet.SheetRules;
-import tiewright.standings.Needs;
+import tiewright.standings.NeedsReport;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
 import tiewright.wording.DoNextWords;
-import tiewright.wording.NeedsWords;
 import tiewright.wording.Words;
 
 /**
@@ -49,11 +49,13 @@ final class Answers {
   private final Event event;
   private final VisibleEvent visible;
   private final Ledger ledger;
+  private final Worked worked;
 
-  Answers(Event event, VisibleEvent visible, Ledger ledger) {
+  Answers(Event event, VisibleEvent visible, Ledger ledger, Worked worked) {
     this.event = event;
     this.visible = visible;
     this.ledger = ledger;
+    this.worked = worked;
   }
 
   /** When somebody at the desk last entered anything that everybody may see. */
@@ -73,7 +75,7 @@ final class Answers {
 
   /** What happens to a sheet that is not in at the deadline, as the conditions say. */
   String lateRule() {
-    return new Words(visible::name, visible::clubName, visible.zone()).sentence(
+    return Words.of(visible).sentence(
         "page.late-" + event.conditions().lateSheet().code(), Map.of("grace", event.conditions().graceMinutes()));
   }
 
@@ -112,15 +114,14 @@ final class Answers {
     return Choices.of(event, exchange, club, soFar);
   }
 
-  /** What each club of a pool still needs, in sentences for everybody. */
-  List<String> needs(String pool) {
-    NeedsWords words = new NeedsWords(visible::clubName);
-    List<String> sentences = new ArrayList<>();
-    for (ClubId club : event.pools().getOrDefault(pool, List.of())) {
-      Needs.of(PoolTables.input(event, pool), club, OptionalInt.empty())
-          .ifPresent(report -> sentences.add(visible.clubName(club) + ": " + words.overall(report)));
-    }
-    return sentences;
+  /** What each club of a pool still needs, in draw order. */
+  List<NeedsReport> needs(String pool) {
+    return worked.needs(event, pool);
+  }
+
+  /** The sheet that the conditions foresee for a club that is late; a person decides whether it counts. */
+  Optional<Sheet> foreseen(ExchangeId exchange, ClubId club) {
+    return visible.viewer().role().isOfficial() ? LateSheets.foreseen(event, exchange, club) : Optional.empty();
   }
 
   /** The sealed sheet that a captain let the own club's links see; empty for everybody else. */
@@ -137,7 +138,7 @@ final class Answers {
   /** What looks wrong about the entries, with both entries in each sentence; for the organiser. */
   List<String> entryWarnings() {
     must(Role.ORGANISER);
-    Words words = new Words(visible::name, visible::clubName, visible.zone());
+    Words words = Words.of(visible);
     return EntryWarnings.of(event, ledger.directory()).stream()
         .map(warning -> words.sentence(warning.kind().code(), warning.data()))
         .toList();

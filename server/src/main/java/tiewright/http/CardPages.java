@@ -14,6 +14,7 @@ import tiewright.event.RubberNo;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TextField;
@@ -78,9 +79,10 @@ final class CardPages implements Page {
 
   /** Everything entered for the rubber, oldest first: who, when received, what; nothing is ever dropped. */
   private static List<String> entries(Visit visit, Tie tie, RubberNo rubber) {
+    TieViews views = new TieViews(visit.event());
     List<String> lines = new ArrayList<>();
     for (Card.Entry entry : tie.card(rubber).entries()) {
-      String what = entry.takenBack() ? "taken back" : (TieViews.score(entry.games()) + " " + TieViews.how(entry.how())).strip();
+      String what = entry.takenBack() ? "taken back" : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
       lines.add(Frames.said(visit.event().clock(entry.receivedAt())) + ", " + entry.by().name() + ": "
           + (entry.settles() ? "settled as " : "") + what + (entry.reason().isEmpty() ? "" : " (" + entry.reason() + ")"));
     }
@@ -144,14 +146,14 @@ final class CardPages implements Page {
       return Optional.empty();
     }
     How how = How.parse(tried.typed().text("how")).orElse(How.PLAYED);
-    List<CardFormView.Hidden> fields = CardFields.names(visit.event()).stream()
-        .map(name -> new CardFormView.Hidden(name, tried.typed().text(name)))
+    List<HiddenField> fields = CardFields.names(visit.event()).stream()
+        .map(name -> new HiddenField(name, tried.typed().text(name)))
         .toList();
     return visit.answers().echo(tie.id(), rubber, CardFields.games(visit.event(), tried.typed(), how), how)
         .map(echo -> confirm(views, tie, echo, fields));
   }
 
-  private static CardFormView.Confirm confirm(TieViews views, Tie tie, Echo echo, List<CardFormView.Hidden> fields) {
+  private static CardFormView.Confirm confirm(TieViews views, Tie tie, Echo echo, List<HiddenField> fields) {
     String who = echo.winner().map(side -> views.side(tie, side)).orElse("Nobody");
     String pair = echo.winner()
         .flatMap(side -> Optional.ofNullable(tie.opened().get(echo.rubber())).map(two -> two.pair(side)))

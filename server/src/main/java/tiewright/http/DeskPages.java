@@ -95,7 +95,7 @@ final class DeskPages implements Page {
     String id = "call-" + tie.id() + rubber.map(no -> "-" + no).orElse("");
     return ActionForm.of(id, "/desk/tie/" + tie.id() + "/call", "", Button.main("Call to court"))
         .sending("rubber", rubber.map(RubberNo::toString).orElse(""))
-        .choosing(SelectField.of(
+        .asking(SelectField.of(
             "court-" + id, rubber.map(TieViews::rubber).orElse("All rubbers") + " to", "Choose a court", courts));
   }
 

@@ -1,14 +1,15 @@
 package tiewright.http;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import tiewright.event.Card;
 import tiewright.event.ExchangeId;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
-import tiewright.event.SheetKind;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
@@ -36,17 +37,17 @@ final class DeskTieForms {
     if (!in.isEmpty()) {
       actions.add(ActionForm.of("return", path + "/return", "Give a sheet back unseen", Button.other("Give it back"))
           .sending("exchange", id.kind().code())
-          .choosing(SelectField.of("side", "Whose", "", in))
+          .asking(SelectField.of("side", "Whose", "", in))
           .asking(text("return-reason", "Why", tried)));
     }
     List<Option> missing = sides(views, tie, side -> !exchange.side(side).in() && exchange.side(side).ruled().isEmpty());
     if (!missing.isEmpty() && exchange.past() && isOfficialOf(visit)) {
-      actions.add(supply(visit.event(), tie, id, missing, tried));
+      actions.add(supply(visit, tie, id, missing, tried));
       actions.add(ActionForm.of("forfeit", path + "/forfeit", "A side without a sheet: forfeit it by a ruling",
               Button.stop("Give the rubbers to the other club"))
           .sending("exchange", id.kind().code())
           .saying("A person decides this, not the clock. Then both sides open.")
-          .choosing(SelectField.of("forfeit-side", "Whose", "", missing))
+          .asking(SelectField.of("forfeit-side", "Whose", "", missing))
           .asking(text("forfeit-reason", "Reason in the words of the conditions", tried), text("forfeit-by", "Decided by (name)", tried)));
     }
     return actions;
@@ -65,22 +66,39 @@ final class DeskTieForms {
         .map(side -> Option.of(side.code(), views.side(tie, side), false)).toList();
   }
 
-  private static ActionForm supply(VisibleEvent event, Tie tie, ExchangeId id, List<Option> missing, Tried tried) {
+  private static ActionForm supply(Visit visit, Tie tie, ExchangeId id, List<Option> missing, Tried tried) {
+    Map<String, String> foreseen = foreseen(visit, tie, id, missing);
     ActionForm form = ActionForm.of(
             "supply", "/desk/tie/" + tie.id() + "/supply", "A side without a sheet: supply it by a ruling",
             Button.other("Supply this sheet"))
         .sending("exchange", id.kind().code())
-        .saying("The names are open to you: fill it as the conditions say, then both sides open.")
-        .choosing(SelectField.of("supply-side", "Whose", "", missing));
-    for (RubberNo rubber : rubbers(event, id.kind())) {
+        .saying(foreseen.isEmpty()
+            ? "The names are open to you: fill it as the conditions say, then both sides open."
+            : "Filled in as the conditions foresee; the names are open to you, and you decide. Then both sides open.")
+        .asking(SelectField.of("supply-side", "Whose", "", missing));
+    for (RubberNo rubber : id.rubbers(visit.event().conditions())) {
       for (String seat : List.of("first", "second")) {
         String field = SheetFields.field(rubber, seat);
-        form = form.choosing(SelectField.of(
+        form = form.asking(SelectField.of(
             field, TieViews.rubber(rubber) + ", " + (seat.equals("first") ? "player" : "partner"), "Nobody",
-            squads(event, tie, tried.value(field, ""))));
+            squads(visit.event(), tie, tried.value(field, foreseen.getOrDefault(field, "")))));
       }
     }
     return form.asking(text("supply-reason", "Reason in the words of the conditions", tried), text("supply-by", "Decided by (name)", tried));
+  }
+
+  /** By field, the players of the sheet that the conditions foresee, where one side alone is missing. */
+  private static Map<String, String> foreseen(Visit visit, Tie tie, ExchangeId id, List<Option> missing) {
+    Map<String, String> players = new HashMap<>();
+    if (missing.size() == 1) {
+      tie.club(Side.of(missing.get(0).value()))
+          .flatMap(club -> visit.answers().foreseen(id, club))
+          .ifPresent(sheet -> sheet.pairs().forEach((rubber, pair) -> pair.ifPresent(two -> {
+            players.put(SheetFields.field(rubber, "first"), two.first().code());
+            players.put(SheetFields.field(rubber, "second"), two.second().code());
+          })));
+    }
+    return players;
   }
 
   /** The players of both clubs, each with its club. */
@@ -91,12 +109,6 @@ final class DeskTieForms {
         .map(player -> Option.of(
             player.id().code(), event.name(player.id()) + ", " + event.clubName(player.club()), player.id().code().equals(chosen)))
         .toList();
-  }
-
-  static List<RubberNo> rubbers(VisibleEvent event, SheetKind kind) {
-    return kind == SheetKind.DECIDER
-        ? List.of(RubberNo.DECIDER)
-        : java.util.stream.IntStream.rangeClosed(1, event.conditions().rubbers()).mapToObj(RubberNo::of).toList();
   }
 
   /** From the opening on. */
@@ -112,13 +124,13 @@ final class DeskTieForms {
     }
     if (!tie.calls().isEmpty()) {
       actions.add(ActionForm.of("call-back", path + "/call-back", "Take a call back", Button.other("Take it back"))
-          .choosing(SelectField.of("rubber", "Which", "The whole tie", rubberOptions(tie.calls(), tried.value("rubber", ""))))
+          .asking(SelectField.of("rubber", "Which", "The whole tie", rubberOptions(tie.calls(), tried.value("rubber", ""))))
           .asking(text("call-back-reason", "Why", tried)));
     }
     SortedMap<RubberNo, Card> cards = tie.cards();
     if (!cards.isEmpty()) {
       actions.add(ActionForm.of("card-back", path + "/card-back", "Take a score back: the rubber was not played", Button.stop("Take it back"))
-          .choosing(SelectField.of("card-back-rubber", "Which", "Choose a rubber", rubberOptions(cards, tried.value("card-back-rubber", ""))))
+          .asking(SelectField.of("card-back-rubber", "Which", "Choose a rubber", rubberOptions(cards, tried.value("card-back-rubber", ""))))
           .asking(text("card-back-reason", "Why", tried)));
     }
     if (tie.isOpened() && !event.progress(tie).finished()) {
@@ -130,7 +142,7 @@ final class DeskTieForms {
   private static ActionForm replace(VisibleEvent event, TieViews views, Tie tie, Tried tried) {
     return ActionForm.of("replace", "/desk/tie/" + tie.id() + "/replace", "Change a pair after the opening", Button.other("Change the pair"))
         .saying("Only through a door that the conditions open. Everybody sees who approved it, nobody more than the door's name.")
-        .choosing(
+        .asking(
             SelectField.of("replace-side", "Whose", "", sides(views, tie, side -> true)),
             SelectField.of("replace-rubber", "Rubber", "Choose a rubber", rubberOptions(tie.opened(), tried.value("replace-rubber", ""))),
             SelectField.of("replace-first", "Player", "Nobody", squads(event, tie, tried.value("replace-first", ""))),

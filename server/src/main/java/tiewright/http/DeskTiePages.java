@@ -90,7 +90,7 @@ final class DeskTiePages implements Page {
     String reason = form.mustText("supply-reason");
     String by = form.mustText("supply-by");
     ExchangeId id = exchange(visit, form);
-    Optional<Sheet> sheet = SheetFields.sheet(form, DeskTieForms.rubbers(visit.event(), id.kind()));
+    Optional<Sheet> sheet = SheetFields.sheet(form, id.rubbers(visit.event().conditions()));
     visit.attempt(form, () -> new SupplySide(id, club(visit, form.text("supply-side")), sheet.orElseThrow(), reason, by),
         "/desk/tie/" + visit.tie().id(), tried -> screen(visit, tried));
   }

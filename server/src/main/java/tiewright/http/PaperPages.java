@@ -2,7 +2,6 @@ package tiewright.http;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import tiewright.event.RubberNo;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -60,14 +59,14 @@ final class PaperPages implements Page {
   }
 
   private static List<SheetView.Row> rows(VisibleEvent event) {
-    return IntStream.rangeClosed(1, event.conditions().rubbers())
-        .mapToObj(number -> new SheetView.Row(TieViews.rubber(RubberNo.of(number)), "", "", ""))
+    return RubberNo.upTo(event.conditions().rubbers()).stream()
+        .map(rubber -> new SheetView.Row(TieViews.rubber(rubber), "", "", ""))
         .toList();
   }
 
   private static PaperView blankCards(VisibleEvent event) {
-    List<CardView.Row> rows = new ArrayList<>(IntStream.rangeClosed(1, event.conditions().rubbers())
-        .mapToObj(number -> row(TieViews.rubber(RubberNo.of(number)))).toList());
+    List<CardView.Row> rows = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()).stream()
+        .map(rubber -> row(TieViews.rubber(rubber))).toList());
     if (event.conditions().rubbers() % 2 == 0) {
       rows.add(row("Decider"));
     }

@@ -70,9 +70,9 @@ final class PlayerPage implements Page {
     List<NextCard> cards = new ArrayList<>();
     Side side = tie.sideOf(player.club()).orElseThrow();
     for (Map.Entry<RubberNo, Tie.OpenedRubber> rubber : tie.opened().entrySet()) {
-      Optional<Pair> own = rubber.getValue().pair(side).filter(pair -> has(pair, player.id()));
+      Optional<Pair> own = rubber.getValue().pair(side).filter(pair -> pair.has(player.id()));
       if (own.isPresent() && progress.left().contains(rubber.getKey())) {
-        cards.add(opened(event, tie, rubber.getKey(), partner(own.get(), player.id()), rubber.getValue().pair(side.other())));
+        cards.add(opened(event, tie, rubber.getKey(), own.get().partnerOf(player.id()), rubber.getValue().pair(side.other())));
       }
     }
     return cards;
@@ -97,8 +97,8 @@ final class PlayerPage implements Page {
 
   private static List<NextCard.Line> told(VisibleEvent event, Sheet sheet, PlayerId player) {
     List<NextCard.Line> lines = new ArrayList<>();
-    sheet.pairs().forEach((rubber, pair) -> pair.filter(two -> has(two, player)).ifPresent(two ->
-        lines.add(new NextCard.Line("Your captain says", TieViews.rubber(rubber) + " with " + event.name(partner(two, player))))));
+    sheet.pairs().forEach((rubber, pair) -> pair.filter(two -> two.has(player)).ifPresent(two ->
+        lines.add(new NextCard.Line("Your captain says", TieViews.rubber(rubber) + " with " + event.name(two.partnerOf(player))))));
     return lines.isEmpty() ? List.of(new NextCard.Line("Your captain says", "you rest in this tie")) : lines;
   }
 
@@ -121,19 +121,11 @@ final class PlayerPage implements Page {
       Side side = tie.sideOf(player.club()).orElseThrow();
       event.progress(tie).rubbers().forEach(score -> Optional.ofNullable(tie.opened().get(score.rubber()))
           .flatMap(rubber -> rubber.pair(side))
-          .filter(pair -> has(pair, player.id()))
+          .filter(pair -> pair.has(player.id()))
           .ifPresent(pair -> lines.add(
-              views.title(tie) + ", " + TieViews.rubber(score.rubber()) + " with " + event.name(partner(pair, player.id())) + ": "
-                  + TieViews.score(score.games()) + (TieViews.how(score.how()).isEmpty() ? "" : " (" + TieViews.how(score.how()) + ")"))));
+              views.title(tie) + ", " + TieViews.rubber(score.rubber()) + " with " + event.name(pair.partnerOf(player.id())) + ": "
+                  + TieViews.score(score.games()) + (views.how(tie, score.how()).isEmpty() ? "" : " (" + views.how(tie, score.how()) + ")"))));
     }
     return lines;
-  }
-
-  private static boolean has(Pair pair, PlayerId player) {
-    return pair.first().equals(player) || pair.second().equals(player);
-  }
-
-  private static PlayerId partner(Pair pair, PlayerId player) {
-    return pair.first().equals(player) ? pair.second() : pair.first();
   }
 }

@@ -204,7 +204,7 @@ final class ProposalPages implements Page {
         .toList();
     return List.of(ActionForm.of("wish", "/captain/proposal/" + tie.id() + "/wishes", "My wishes for this tie", Button.other("Keep this wish"))
         .saying("Wishes about pairs stand under My squad. Nobody outside your club sees them.")
-        .choosing(
+        .asking(
             SelectField.of("player", "Player", "Choose", players),
             SelectField.of("wish", "Wish", "", List.of(
                 Option.of("play", "must play", false), Option.of("rest", "must rest", false), Option.of("none", "no wish", false)))));

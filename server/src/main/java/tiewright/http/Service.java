@@ -20,13 +20,15 @@ import tiewright.ledger.Ledger;
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
 public final class Service implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
+  private static final String VISIT = "visit";
   private static final long MOST_BYTES = 1_000_000;
   private static final Map<String, String> HEADERS = Map.of(
       "Content-Security-Policy",
       "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self';"
           + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
       "X-Content-Type-Options", "nosniff",
-      "Referrer-Policy", "no-referrer",
+      // to nobody else, but our own forms must say where they come from
+      "Referrer-Policy", "same-origin",
       "Cache-Control", "no-store");
 
   private final Hall hall;
@@ -40,7 +42,7 @@ public final class Service implements AutoCloseable {
     SecureRandom random = new SecureRandom();
     Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
     this.hall = new Hall(
-        ledger, clock, tokens, new Templates(), new Live(), new Hall.Address(options.publicUrl()));
+        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new Hall.Address(options.publicUrl()));
     this.visitors = new Visitors(tokens, options.tls().isPresent());
     this.folder = options.data();
     this.control = new Control(ledger, tokens.secret());
@@ -130,7 +132,7 @@ public final class Service implements AutoCloseable {
 
   private List<Page> pages() {
     return List.of(
-        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new BracketPage(),
+        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
         new SquadNotesPages(), new ProposalPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
@@ -139,9 +141,16 @@ public final class Service implements AutoCloseable {
         new BackupPage());
   }
 
+  /** The visit of this request, made once: what the guard let in is what the page answers. */
   private Visit visit(Context ctx) {
+    Visit known = ctx.attribute(VISIT);
+    if (known != null) {
+      return known;
+    }
     Event event = hall.ledger().event();
-    return new Visit(ctx, hall, visitors.of(ctx, event), event);
+    Visit visit = new Visit(ctx, hall, visitors.of(ctx, event), event);
+    ctx.attribute(VISIT, visit);
+    return visit;
   }
 
   /** Before any page: may this visitor open the door, and does a form come from our own page? */
@@ -161,7 +170,7 @@ public final class Service implements AutoCloseable {
 
   private boolean isFromOwnPage(Context ctx) {
     String origin = ctx.header("Origin");
-    if (origin == null || origin.equals("null")) {
+    if (origin == null) {
       String site = ctx.header("Sec-Fetch-Site");
       return site == null || site.equals("same-origin") || site.equals("none");
     }

@@ -16,7 +16,6 @@ import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleExchange;
 import tiewright.http.pieces.Button;
-import tiewright.http.pieces.Countdown;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Receipt;
 import tiewright.http.pieces.SheetView;
@@ -60,12 +59,6 @@ final class SheetPages implements Page {
     return tie;
   }
 
-  private static List<RubberNo> rubbers(Visit visit, SheetKind kind) {
-    return kind == SheetKind.DECIDER
-        ? List.of(RubberNo.DECIDER)
-        : java.util.stream.IntStream.rangeClosed(1, visit.event().conditions().rubbers()).mapToObj(RubberNo::of).toList();
-  }
-
   /** What the form starts with: the sealed sheet, or another one that was asked for, or nothing. */
   private static Map<RubberNo, List<PlayerId>> start(Visit visit, SheetKind kind) {
     ExchangeId id = id(visit, kind);
@@ -89,7 +82,7 @@ final class SheetPages implements Page {
 
   private static void post(Visit visit, SheetKind kind) {
     Form form = visit.form();
-    List<RubberNo> rubbers = rubbers(visit, kind);
+    List<RubberNo> rubbers = id(visit, kind).rubbers(visit.event().conditions());
     Map<RubberNo, List<PlayerId>> chosen = SheetFields.chosen(form, rubbers);
     ExchangeId id = id(visit, kind);
     switch (form.text("step")) {

@@ -145,7 +145,7 @@ final class SquadNotesPages implements Page {
 
   private static ActionForm pairForm(Visit visit, Tried tried) {
     return ActionForm.of("pair", "/captain/squad/pair", "Note something about a pair", Button.main("Keep this"))
-        .choosing(
+        .asking(
             squad(visit, "pair-first", "Player", tried), squad(visit, "pair-second", "Partner", tried),
             SelectField.of("pair-wish", "Wish", "No wish", List.of(
                 Option.of("together", "Play them together", tried.value("pair-wish", "").equals("together")),

@@ -40,7 +40,7 @@ final class TablesPage implements Page {
     boolean draws = table.rows().stream().anyMatch(row -> row.tiesDrawn() > 0);
     List<ReasonTable.Row> rows = table.rows().stream().map(row -> row(row, words, event, draws)).toList();
     ReasonTable shown = new ReasonTable("table-" + pool, "Pool " + pool, columns(draws), rows, foot(event, pool, table));
-    return new TablesView.PoolTable(pool, shown, needs(visit, pool, table), new CopyText(
+    return new TablesView.PoolTable(pool, shown, new CopyText(
         "copy-" + pool, "Pool " + pool + " as text", text(event, pool, table, shown.foot()), "Copy", "Copied"));
   }
 
@@ -77,10 +77,6 @@ final class TablesPage implements Page {
     return table.isProvisional()
         ? "Provisional: " + table.tiesLeft() + (table.tiesLeft() == 1 ? " tie is" : " ties are") + " not finished."
         : "All ties are finished. Provisional until an official signs this table.";
-  }
-
-  private static List<String> needs(Visit visit, String pool, Table table) {
-    return table.isProvisional() ? visit.answers().needs(pool) : List.of();
   }
 
   private static String text(VisibleEvent event, String pool, Table table, String foot) {

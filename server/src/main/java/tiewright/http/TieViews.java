@@ -159,10 +159,7 @@ final class TieViews {
 
   /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
   List<RubberNo> rubbers(Tie tie) {
-    List<RubberNo> all = new ArrayList<>();
-    for (int number = 1; number <= event.conditions().rubbers(); number++) {
-      all.add(RubberNo.of(number));
-    }
+    List<RubberNo> all = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()));
     if (event.progress(tie).deciderNeeded()) {
       all.add(RubberNo.DECIDER);
     }
@@ -183,7 +180,7 @@ final class TieViews {
         score.map(one -> points(one, Side.HOME)).orElse(""),
         score.map(one -> points(one, Side.AWAY)).orElse(""),
         score.flatMap(RubberScore::winner).map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        score.map(one -> how(one.how(), side(tie, Side.HOME), side(tie, Side.AWAY))).orElse(held(tie, rubber)));
+        score.map(one -> how(tie, one.how())).orElse(held(tie, rubber)));
   }
 
   private List<String> names(Optional<Pair> pair) {
@@ -201,12 +198,10 @@ final class TieViews {
     return tie.card(rubber).standing() == Card.Standing.HELD ? "held: two cards differ" : "";
   }
 
-  /** How a rubber ended, in words; empty for one that was simply played. */
-  static String how(How how) {
-    return how(how, "home", "away");
-  }
-
-  private static String how(How how, String home, String away) {
+  /** How a rubber ended, in words that name the club; empty for one that was simply played. */
+  String how(Tie tie, How how) {
+    String home = side(tie, Side.HOME);
+    String away = side(tie, Side.AWAY);
     return switch (how) {
       case PLAYED -> "";
       case RETIRED_HOME -> home + " retired";

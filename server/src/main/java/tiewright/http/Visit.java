@@ -76,11 +76,11 @@ final class Visit {
 
   /** What the computing rooms answer this viewer. */
   Answers answers() {
-    return new Answers(whole, event, hall.ledger());
+    return new Answers(whole, event, hall.ledger(), hall.worked());
   }
 
   Words words() {
-    return new Words(event::name, event::clubName, event.zone());
+    return Words.of(event);
   }
 
   /** The same visit as it would have been answered at an earlier moment: with what the desk had received by then. */
@@ -180,12 +180,6 @@ final class Visit {
         .distinct()
         .toList();
     now.show(status, again.apply(Tried.refused(form, title, problems)));
-  }
-
-  /** A request of the same person for a second decision of one press; its key follows from the form's. */
-  Request request(Form form, String part) {
-    Request whole = request(form);
-    return new Request(whole.key() + "/" + part, whole.by(), whole.deviceTime(), OptionalLong.empty());
   }
 
   private Request request(Form form) {

@@ -8,7 +8,6 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.DeciderKind;
 import tiewright.event.ClubId;
@@ -56,11 +55,7 @@ public final class SheetRules {
 
   /** The rubbers that a sheet of this exchange names, each of them. */
   static SortedSet<RubberNo> rubbers(Event event, ExchangeId exchange) {
-    return exchange.kind() == SheetKind.DECIDER
-        ? new TreeSet<>(List.of(RubberNo.DECIDER))
-        : IntStream.rangeClosed(1, event.conditions().rubbers())
-            .mapToObj(RubberNo::of)
-            .collect(java.util.stream.Collectors.toCollection(TreeSet::new));
+    return new TreeSet<>(exchange.rubbers(event.conditions()));
   }
 
   static String field(RubberNo rubber) {

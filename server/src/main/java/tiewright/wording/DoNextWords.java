@@ -1,13 +1,9 @@
 package tiewright.wording;
 
-import java.time.ZoneId;
-import java.time.ZoneOffset;
+import java.util.Map;
 import tiewright.desk.DoNext;
-import tiewright.event.Club;
-import tiewright.event.ClubId;
+import tiewright.event.Directory;
 import tiewright.event.Event;
-import tiewright.event.PlayerId;
-import tiewright.event.SetUpFact;
 
 /** What to do next, each item in one sentence. */
 public final class DoNextWords {
@@ -19,9 +15,7 @@ public final class DoNextWords {
 
   /** Clubs by name, moments by the hall's clock. The list names no players. */
   public static DoNextWords of(Event event) {
-    ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-    return new DoNextWords(new Words(
-        PlayerId::code, (ClubId club) -> event.club(club).map(Club::name).orElse(club.code()), zone));
+    return new DoNextWords(Words.of(event, new Directory(Map.of())));
   }
 
   public String sentence(DoNext.Item item) {

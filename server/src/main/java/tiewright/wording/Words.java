@@ -3,6 +3,7 @@ package tiewright.wording;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.Locale;
@@ -14,10 +15,15 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import tiewright.event.Club;
 import tiewright.event.ClubId;
+import tiewright.event.Directory;
+import tiewright.event.Event;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.SetUpFact;
+import tiewright.event.VisibleEvent;
 import tiewright.scoring.ScoreFault;
 
 /**
@@ -38,6 +44,17 @@ public final class Words {
     this.players = players;
     this.clubs = clubs;
     this.zone = zone;
+  }
+
+  /** With the names that this viewer may read. */
+  public static Words of(VisibleEvent event) {
+    return new Words(event::name, event::clubName, event.zone());
+  }
+
+  /** With full names: for officials, and for a captain who is told of the own squad. */
+  public static Words of(Event event, Directory directory) {
+    ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
+    return new Words(directory::name, club -> event.club(club).map(Club::name).orElse(club.code()), zone);
   }
 
   /** For commands and places without names: codes stand for themselves. */

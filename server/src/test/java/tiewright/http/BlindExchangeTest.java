@@ -23,7 +23,7 @@ class BlindExchangeTest {
   private static final List<String> STRAIGHT = List.of("N1", "N2", "N3", "N4", "N5", "N6", "N7", "N8");
   private static final List<String> CROSSED = List.of("N8", "N1", "N7", "N2", "N6", "N3", "N5", "N4");
   private static final List<String> PAGES = List.of(
-      "/", "/ties", "/tie/A1", "/tables", "/bracket", "/notices", "/clubs", "/club/N", "/club/S", "/player/N1", "/player/S1",
+      "/", "/ties", "/tie/A1", "/tables", "/needs", "/bracket", "/notices", "/clubs", "/club/N", "/club/S", "/player/N1", "/player/S1",
       "/paper/cards", "/paper/sheets", "/paper/tie/A1", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/desk",
       "/desk/tie/A1", "/cards", "/cards/A1", "/desk/check-in", "/log", "/organiser", "/conditions", "/nowhere");
 
@@ -210,6 +210,7 @@ class BlindExchangeTest {
       Guest desk = served.as(Role.DESK);
       Map<String, String> form = desk.filled("/desk/check-in", "/desk/check-in", Map.of("player", "N1", "present", "yes"));
       assertThat(desk.postFrom("http://elsewhere.example", "/desk/check-in", form).status()).isEqualTo(403);
+      assertThat(desk.postFrom("null", "/desk/check-in", form).status()).isEqualTo(403);
       assertThat(desk.post("/desk/check-in", form).status()).isEqualTo(200);
       assertThat(desk.get("/desk/check-in").text()).contains("1 of 8 here");
     }

@@ -21,7 +21,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser in the hands of one person at a time: coming in by another personal link makes it another person's. */
-final class Chromium implements AutoCloseable {
+public final class Chromium implements AutoCloseable {
   private static final Path BINARY = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(60);
@@ -34,8 +34,12 @@ final class Chromium implements AutoCloseable {
     this.driver = driver;
   }
 
-  /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
   static Chromium start() throws IOException {
+    return new Chromium(driver());
+  }
+
+  /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
+  public static ChromeDriver driver() throws IOException {
     boolean there = Files.isExecutable(BINARY) && Files.isExecutable(DRIVER);
     if (System.getenv("CI") == null) {
       Assumptions.assumeTrue(there, "skipped: install the browser with: apt-get install chromium chromium-driver");
@@ -47,8 +51,7 @@ final class Chromium implements AutoCloseable {
         "--disable-background-networking", "--disable-component-update", "--disable-sync",
         "--user-data-dir=" + Files.createTempDirectory("tiewright-browser"));
     options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
-    return new Chromium(
-        new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(), options));
+    return new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(), options);
   }
 
   Chromium at(String newUrl) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
@@ -76,6 +77,20 @@ class MissingSideTest {
       assertThat(ruled.status()).as(ruled.text()).isEqualTo(200);
       served.service.openWhatIsDue();
       assertThat(tie(served).opened().get(RubberNo.of(4)).away()).contains(Pair.of(PlayerId.of("S7"), PlayerId.of("S8")));
+    }
+  }
+
+  @Test
+  void the_form_is_filled_in_as_the_conditions_foresee() {
+    Days day = Days.aDay().with(Setting.LATE_SHEET, "strength-order").clubs("N", "S").courts("1")
+        .poolTie("A1", "A", 1, "N", "S").timed("A1", "10:00", "1");
+    try (Served served = Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+      served.ask(Days.captain("N"), new SealSheet(SHEETS, ClubId.of("N"), Days.straight("N", 4), "ab".repeat(32)));
+      served.at(Days.moment("09:52"));
+      Guest referee = served.as(Role.REFEREE);
+      assertThat(FormFields.of(referee.get(PAGE), PAGE + "/supply"))
+          .containsEntry("sheet-1-first", "S1").containsEntry("sheet-1-second", "S2").containsEntry("sheet-4-second", "S8");
+      assertThat(tie(served).isOpened()).as("nothing is applied without a person").isFalse();
     }
   }
 

@@ -35,7 +35,7 @@ class NonsenseTest {
       "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/proposal/A1", "/desk",
       "/desk/check-in", "/desk/tie/A1", "/cards/A1/1", "/cards/A1/1/correct", "/organiser", "/organiser/event", "/organiser/conditions",
       "/organiser/clubs", "/organiser/club/N", "/organiser/courts", "/organiser/opening", "/organiser/draw", "/organiser/knockout",
-      "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/bracket");
+      "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/needs", "/bracket");
   private static final Pattern ACTION = Pattern.compile("<form\\b[^>]*action=\"([^\"]+)\"");
 
   private final Random random = new Random(SEED);

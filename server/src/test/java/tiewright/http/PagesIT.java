@@ -28,7 +28,7 @@ class PagesIT {
   private static final List<Integer> WIDTHS = List.of(390, 1280);
   private static final long MOST_BYTES = 200_000;
   private static final List<String> PUBLIC = List.of(
-      "/", "/ties", "/tables", "/tables?at=09:30", "/bracket", "/notices", "/clubs", "/conditions", "/tie/A-1-1", "/tie/A-2-2",
+      "/", "/ties", "/tables", "/needs", "/tables?at=09:30", "/bracket", "/notices", "/clubs", "/conditions", "/tie/A-1-1", "/tie/A-2-2",
       "/tie/A-3-2", "/tie/F", "/club/KS", "/player/KS1", "/player/KS1/court", "/help/receipts", "/paper", "/paper/blank-sheets",
       "/paper/blank-cards", "/paper/sheets", "/paper/cards", "/paper/tie/A-1-1", "/nowhere");
   private static final List<String> CAPTAIN = List.of(

@@ -35,7 +35,7 @@ import tiewright.event.Refusal;
 import tiewright.event.SetUpFact.ClubEntered;
 import tiewright.event.SetUpFact.CourtSet;
 import tiewright.event.TieId;
-import tiewright.wording.RefusalWords;
+import tiewright.wording.Words;
 
 class LedgerTest {
   @TempDir Path folder;
@@ -241,7 +241,7 @@ class LedgerTest {
 
   @Test
   void every_refusal_of_the_ledger_has_its_words() {
-    RefusalWords words = RefusalWords.of(ledger.event(), ledger.directory());
+    Words words = Words.of(ledger.event(), ledger.directory());
     assertThat(words.sentence(Refusal.of("ledger.too-long").with("longest", 400).with("length", 401)))
         .isEqualTo("This text has 401 characters. Keep it to 400.");
     assertThat(words.sentence(

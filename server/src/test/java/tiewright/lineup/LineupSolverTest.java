@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import tiewright.Seed;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 class MatrixGameTest {
   private static final Offset<Double> EXACT = within(1e-6);

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 class OrderGameTest {
   /** Rock-solid ladder: the stronger pair of any two wins seven times in ten, equal pairs are even. */

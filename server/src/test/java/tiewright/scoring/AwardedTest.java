@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 class AwardedTest {
   private static final Format ELEVEN = Format.sideOut(11);
@@ -60,7 +61,7 @@ class AwardedTest {
     Random random = seed.random();
     int tried = 0;
     while (tried < 2000) {
-      Format format = Seed.format(random, 21);
+      Format format = RandomFormat.of(random, 21);
       Score stood = new Score(random.nextInt(24), random.nextInt(24));
       if (Legality.retired(format, stood).isEmpty()) {
         tried++;

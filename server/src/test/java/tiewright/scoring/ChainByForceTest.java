@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 /** The chain against games that {@link PlainGame} plays: all rallies at once, with their chances, and one by one, by dice. */
 class ChainByForceTest {
@@ -31,7 +32,7 @@ class ChainByForceTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 60; i++) {
-      Format format = Seed.format(random, 12);
+      Format format = RandomFormat.of(random, 12);
       double serve1 = 0.2 + 0.6 * random.nextDouble();
       double serve2 = 0.2 + 0.6 * random.nextDouble();
       Chain chain = Chain.of(format, serve1, serve2);
@@ -110,7 +111,7 @@ class ChainByForceTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 40; i++) {
-      Format format = Seed.format(random, 15);
+      Format format = RandomFormat.of(random, 15);
       double serve1 = 0.3 + 0.4 * random.nextDouble();
       double serve2 = 0.3 + 0.4 * random.nextDouble();
       Chain chain = Chain.of(format, serve1, serve2);
@@ -126,7 +127,7 @@ class ChainByForceTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 400; i++) {
-      Format format = Seed.format(random, 12);
+      Format format = RandomFormat.of(random, 12);
       double serve1 = 0.2 + 0.6 * random.nextDouble();
       double serve2 = 0.2 + 0.6 * random.nextDouble();
       Chain chain = Chain.of(format, serve1, serve2);

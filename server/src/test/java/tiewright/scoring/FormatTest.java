@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tiewright.Seed;
 
 class FormatTest {
   @Test
@@ -28,7 +29,7 @@ class FormatTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 2000; i++) {
-      Format format = Seed.format(random, 99);
+      Format format = RandomFormat.of(random, 99);
       assertThat(Format.parse(format.code())).as("%s", seed).contains(format);
     }
   }

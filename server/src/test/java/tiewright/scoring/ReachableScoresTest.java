@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 /** Every rally of every game is played by {@link PlainGame}; what comes out is exactly what {@link Legality} accepts. */
 class ReachableScoresTest {
@@ -20,7 +21,7 @@ class ReachableScoresTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 150; i++) {
-      Format format = Seed.format(random, 15);
+      Format format = RandomFormat.of(random, 15);
       int most = format.target() + 9;
       Set<PlainGame> all = playEverything(format, most);
       assertThat(accepted(most, score -> Legality.game(format, score).isEmpty()))
@@ -37,7 +38,7 @@ class ReachableScoresTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 500; i++) {
-      Format format = Seed.format(random, 15);
+      Format format = RandomFormat.of(random, 15);
       GameState state = GameState.start(format, SideNo.TWO);
       PlainGame game = PlainGame.start(format, 2);
       for (int rally = 0; rally < 80 && !game.ended(); rally++) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 
 class RubberChanceTest {
   private static final Format ELEVEN = Format.sideOut(11);
@@ -48,7 +49,7 @@ class RubberChanceTest {
     Seed seed = Seed.fresh();
     Random random = seed.random();
     for (int i = 0; i < 300; i++) {
-      Format format = Seed.format(random, 21);
+      Format format = RandomFormat.of(random, 21);
       double serve1 = 0.1 + 0.8 * random.nextDouble();
       double serve2 = 0.1 + 0.8 * random.nextDouble();
       assertThat(RubberChance.of(format, 3, serve1, serve2)).as("%s: %s", seed, format.code())

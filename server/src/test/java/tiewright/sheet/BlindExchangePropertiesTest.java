@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.Decision;

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.Pair;

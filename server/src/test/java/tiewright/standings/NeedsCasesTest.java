@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 import tiewright.event.ClubId;
 import tiewright.event.TieScore;
 import tiewright.wording.NeedsWords;

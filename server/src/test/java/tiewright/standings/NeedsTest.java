@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 import tiewright.event.ClubId;
 import tiewright.event.How;
 import tiewright.event.RubberNo;

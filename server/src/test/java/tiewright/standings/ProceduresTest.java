@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import tiewright.Seed;
 import tiewright.event.ClubId;
 import tiewright.event.TieScore;
 

@@ -3,6 +3,7 @@ package tiewright.http.views;
 import java.util.List;
 import java.util.Optional;
 import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.TextField;
 
@@ -30,8 +31,5 @@ public record CardFormView(
   public record Game(String label, TextField home, TextField away) {}
 
   /** @param again words of the way back to the numbers */
-  public record Confirm(String sentence, String button, List<Hidden> fields) {}
-
-  /** A value carried to the second step. */
-  public record Hidden(String name, String value) {}
+  public record Confirm(String sentence, String button, List<HiddenField> fields) {}
 }

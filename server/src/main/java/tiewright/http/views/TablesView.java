@@ -11,6 +11,5 @@ import tiewright.http.pieces.ReasonTable;
  * @param signed who signed it
  */
 public record TablesView(List<PoolTable> pools, List<String> placing, String signed, StoodView stood) {
-  /** @param needs what each club still needs, in sentences; empty once the pool is finished */
-  public record PoolTable(String pool, ReasonTable table, List<String> needs, CopyText copy) {}
+  public record PoolTable(String pool, ReasonTable table, CopyText copy) {}
 }

@@ -22,7 +22,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Function;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -34,9 +33,8 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import tiewright.http.Chromium;
 
 /**
  * The pieces in a real Chromium, under the strict content security policy they are made for, at the widths of a small
@@ -45,8 +43,6 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ExamplesIT {
 
-  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   private final List<BlockingQueue<String>> listeners = new CopyOnWriteArrayList<>();
   private final ExecutorService threads = Executors.newCachedThreadPool();
@@ -57,22 +53,11 @@ class ExamplesIT {
 
   @BeforeAll
   void start() throws IOException {
-    boolean there = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
-    if (System.getenv("CI") == null) {
-      Assumptions.assumeTrue(there, "skipped: install the browser with: apt-get install chromium chromium-driver");
-    }
+    browser = Chromium.driver();
     server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     server.createContext("/", this::answer);
     server.setExecutor(threads);
     server.start();
-    System.setProperty("SE_OFFLINE", "true");
-    var options = new ChromeOptions();
-    options.setBinary(CHROMIUM.toString());
-    options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-        "--disable-background-networking", "--disable-component-update", "--disable-sync",
-        "--user-data-dir=" + Files.createTempDirectory("tiewright-browser"));
-    options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
-    browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(), options);
   }
 
   @BeforeEach
