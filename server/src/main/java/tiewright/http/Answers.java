@@ -34,6 +34,7 @@ import tiewright.scoring.Score;
 import tiewright.sheet.Choices;
 import tiewright.sheet.LateSheets;
 import tiewright.sheet.SheetRules;
+import tiewright.standings.Needs;
 import tiewright.standings.NeedsReport;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
@@ -116,7 +117,9 @@ final class Answers {
 
   /** What each club of a pool still needs, in draw order. */
   List<NeedsReport> needs(String pool) {
-    return worked.needs(event, pool);
+    return worked.needs(event.reach().everybody(), pool, () -> event.pools().getOrDefault(pool, List.of()).stream()
+        .flatMap(club -> Needs.of(PoolTables.input(event, pool), club, OptionalInt.empty()).stream())
+        .toList());
   }
 
   /** The sheet that the conditions foresee for a club that is late; a person decides whether it counts. */

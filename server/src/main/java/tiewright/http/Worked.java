@@ -2,12 +2,9 @@ package tiewright.http;
 
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
-import tiewright.event.Event;
-import tiewright.standings.Needs;
+import java.util.function.Supplier;
 import tiewright.standings.NeedsReport;
-import tiewright.standings.PoolTables;
 
 /**
  * What takes a second to work out and is the same for everybody: kept as long as nothing has happened that everybody may
@@ -21,14 +18,16 @@ final class Worked {
 
   private final Map<Key, List<NeedsReport>> needs = new ConcurrentHashMap<>();
 
-  /** What each club of the pool still needs, in draw order. */
-  List<NeedsReport> needs(Event event, String pool) {
-    long now = event.reach().everybody();
+  /**
+   * What each club of the pool still needs, in draw order.
+   *
+   * @param now the last fact that everybody may notice
+   * @param work how it is worked out, asked once for each {@code now}
+   */
+  List<NeedsReport> needs(long now, String pool, Supplier<List<NeedsReport>> work) {
     if (needs.size() >= KEPT) {
       needs.keySet().removeIf(key -> key.seq() != now);
     }
-    return needs.computeIfAbsent(new Key(now, pool), key -> event.pools().getOrDefault(pool, List.of()).stream()
-        .flatMap(club -> Needs.of(PoolTables.input(event, pool), club, OptionalInt.empty()).stream())
-        .toList());
+    return needs.computeIfAbsent(new Key(now, pool), key -> work.get());
   }
 }
