@@ -31,7 +31,7 @@ final class DeskTieForms {
     if (isReady(exchange.home()) && isReady(exchange.away())) {
       actions.add(ActionForm.of("open-" + id.kind().code(), path + "/open", "Open both", Button.main("Open both sheets now"))
           .sending("exchange", id.kind().code())
-          .saying("The tool opens by itself at the deadline when both are in, unless a neutral person was named."));
+          .saying("From the deadline on, earlier only if both captains ask. Both open by themselves then, unless a neutral person was named to press."));
     }
     List<Option> in = sides(views, tie, side -> exchange.side(side).in());
     if (!in.isEmpty()) {

@@ -50,7 +50,9 @@ final class Opener implements AutoCloseable {
     try {
       Instant now = clock.instant();
       Event event = ledger.event();
-      Exchanges.due(event, now).forEach(this::open);
+      if (Exchanges.openByThemselves(event)) {
+        Exchanges.due(event, now).forEach(this::open);
+      }
       if (passed(event, last, now)) {
         live.timePassed();
       }

@@ -2,6 +2,8 @@ package tiewright.http;
 
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Link;
+import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Option;
@@ -41,12 +43,24 @@ final class OpeningPage implements Page {
         fields.oneOf("opens", "If yes: who opens the sheets?", chosen.map(one -> neutral.isPresent() ? PERSON : AUTOMATIC).orElse(""),
             List.of(
                 new Option(AUTOMATIC, "Nobody: both sheets open by themselves at the deadline", "Recommended where nobody neutral is at hand.", false, false),
-                new Option(PERSON, "A neutral second person", "Somebody of no club presses the button, with a link of their own.", false, false))),
-        fields.line("neutral", "Name of the neutral person", neutral.orElse(""))), List.of(Button.main("Record this choice")));
+                new Option(PERSON, "A neutral second person",
+                "From the deadline on this person presses the button, nobody else can, and nothing opens by itself.",
+                false, false))),
+        fields.select("neutral", "Link of the neutral person (desk or referee)", labels(visit).isEmpty()
+            ? "None yet: make one under Personal links" : "Nobody", neutral.orElse(""), labels(visit))), List.of(Button.main("Record this choice")));
     return Screen.of("work", "Who opens the sheets", new WorkView(tried.refusal(), OrganiserPage.BACK, List.of(
         "No page shows a name on a sealed sheet to anybody but its own club, the desk and the organiser included. Whoever rules over"
             + " the machine itself could still copy its files; if that worries a captain, paper in closed envelopes is the answer.",
         "The choice is recorded and everybody can read it on the conditions of play."),
         List.of(WorkView.Section.of(FORM, "").with(form))));
+  }
+
+  private static List<Option> labels(Visit visit) {
+    return visit.event().links().stream()
+        .filter(link -> !link.revoked() && (link.role() == Role.DESK || link.role() == Role.REFEREE))
+        .map(Link::label)
+        .distinct()
+        .map(label -> Option.of(label, label, false))
+        .toList();
   }
 }

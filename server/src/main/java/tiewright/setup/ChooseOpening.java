@@ -7,12 +7,16 @@ import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.FactKind;
+import tiewright.event.Link;
 import tiewright.event.Refusal;
+import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 
 /**
  * Says how sheets are opened where an organiser also captains a club: by a neutral second person, or by themselves. A change
  * after the first sealed sheet is a numbered notice.
+ *
+ * @param neutral the label of that person's desk or referee link
  */
 public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral) implements Decision {
   @Override
@@ -21,8 +25,15 @@ public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral
     return Checks.byOrganiser(given)
         .line("neutral", neutral)
         .refuseIf(!organiserIsCaptain && chosen.neutral().isPresent(), Refusal.of("setup.neutral-not-needed").at("neutral"))
+        .refuse(chosen.neutral().filter(label -> event.links().values().stream().noneMatch(link -> mayOpen(link, label)))
+            .map(label -> Refusal.of("setup.neutral-has-no-link").with("label", label).at("neutral")))
         .refuseIf(event.opening().filter(chosen::equals).isPresent(), Refusal.of("setup.opening-unchanged"))
         .then(() -> facts(event, chosen));
+  }
+
+  /** A person of the desk or the referee, told from others by the label of the link. */
+  private static boolean mayOpen(Link link, String label) {
+    return !link.revoked() && link.label().equals(label) && (link.role() == Role.DESK || link.role() == Role.REFEREE);
   }
 
   private static List<Fact> facts(Event event, SetUpFact.OpeningChosen chosen) {

@@ -39,6 +39,11 @@ public final class Exchanges {
     return List.copyOf(due);
   }
 
+  /** The tool opens what is due; false where a neutral person was named for it, who then presses. */
+  public static boolean openByThemselves(Event event) {
+    return Openers.neutral(event).isEmpty();
+  }
+
   /**
    * Somebody waits for these sheets: those of a tie with both clubs and a start that goes on, or the decider pairs of a
    * level tie. False once they are opened.

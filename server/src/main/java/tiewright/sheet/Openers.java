@@ -7,17 +7,21 @@ import tiewright.event.Event;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
-/** Who may open when the organiser also captains a club: the neutral person who was chosen, or the tool by itself. */
+/** Who opens where the organiser also captains a club: the neutral person who was chosen, or else the tool by itself. */
 final class Openers {
   private Openers() {}
 
   static List<Refusal> whyNot(Event event, Actor by) {
-    Optional<SetUpFact.OpeningChosen> chosen = event.opening().filter(SetUpFact.OpeningChosen::organiserIsCaptain);
-    if (chosen.isEmpty() || by.equals(Exchanges.AUTOMATIC)) {
+    if (event.opening().filter(SetUpFact.OpeningChosen::organiserIsCaptain).isEmpty()) {
       return List.of();
     }
-    return chosen.get().neutral()
+    return neutral(event)
         .map(neutral -> Gate.when(!by.name().equals(neutral), Why.NEUTRAL_ONLY.refusal().with("neutral", neutral)))
-        .orElseGet(() -> List.of(Why.AUTOMATIC_ONLY.refusal()));
+        .orElseGet(() -> Gate.when(!by.equals(Exchanges.AUTOMATIC), Why.AUTOMATIC_ONLY.refusal()));
+  }
+
+  /** The label of the link of the neutral person who opens. */
+  static Optional<String> neutral(Event event) {
+    return event.opening().filter(SetUpFact.OpeningChosen::organiserIsCaptain).flatMap(SetUpFact.OpeningChosen::neutral);
   }
 }

@@ -8,6 +8,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
+import tiewright.event.SetUpFact;
 
 class LinksTest {
   private final Days day = Days.aDay().clubs("N", "S").by(Days.organiser());
@@ -64,11 +65,13 @@ class LinksTest {
   @Test
   void the_opening_is_chosen_and_a_later_change_is_a_notice() {
     ChooseOpening byIda = new ChooseOpening(true, Optional.of("Ida Brandt"));
-    day.does(byIda);
+    assertThat(Said.codes(day, byIda)).containsExactly("setup.neutral-has-no-link");
+    SetUpFact.LinkIssued link = new SetUpFact.LinkIssued("L40", Role.DESK, Optional.empty(), Optional.empty(), "Ida Brandt", "h40");
+    day.fact(link).does(byIda);
     assertThat(Said.codes(day, byIda)).containsExactly("setup.opening-unchanged");
     assertThat(Said.codes(day, new ChooseOpening(false, Optional.of("Ida Brandt")))).containsExactly("setup.neutral-not-needed");
     assertThat(Said.codes(day.by(Days.desk()), new ChooseOpening(true, Optional.empty()))).containsExactly("setup.organiser-only");
-    Days sealed = Days.oneTie().opened("A1").by(Days.organiser()).does(byIda);
+    Days sealed = Days.oneTie().opened("A1").fact(link).by(Days.organiser()).does(byIda);
     assertThat(sealed.event().notices()).hasSize(1);
   }
 }

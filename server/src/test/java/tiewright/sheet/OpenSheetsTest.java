@@ -140,7 +140,8 @@ class OpenSheetsTest {
   void an_organiser_who_captains_leaves_the_opening_to_the_neutral_person_or_the_tool() {
     Days neutral = bothSealed().fact(new SetUpFact.OpeningChosen(true, Optional.of("desk"))).at("09:45");
     assertThat(why(neutral.by(Days.desk()), OPEN)).isEmpty();
-    assertThat(why(neutral.by(Exchanges.AUTOMATIC), OPEN)).isEmpty();
+    assertThat(why(neutral.by(Exchanges.AUTOMATIC), OPEN)).containsExactly("neutral-only");
+    assertThat(Exchanges.openByThemselves(neutral.event())).isFalse();
     assertThat(why(neutral.by(Days.organiser()), OPEN)).containsExactly("neutral-only");
     Days automatic = bothSealed().fact(new SetUpFact.OpeningChosen(true, Optional.empty())).at("09:45");
     assertThat(why(automatic.by(Exchanges.AUTOMATIC), OPEN)).isEmpty();
