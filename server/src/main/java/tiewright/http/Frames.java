@@ -22,6 +22,8 @@ final class Frames {
   static Frame of(Visit visit, String title) {
     VisibleEvent event = visit.event();
     String now = said(event.clock(event.now()));
+    List<NavLink> own = own(visit, visit.ctx().path());
+    List<NavLink> everybodys = everybodys(visit.ctx().path());
     return new Frame(
         "en",
         title,
@@ -32,7 +34,8 @@ final class Frames {
             .map(at -> "last heard from the desk at " + said(event.clock(at)))
             .orElse("the desk has not entered anything yet"),
         roleLine(visit),
-        nav(visit),
+        own.isEmpty() ? everybodys : own,
+        own.isEmpty() ? List.of() : everybodys,
         CaptainPages.dueSoon(visit),
         event.now());
   }
@@ -58,18 +61,11 @@ final class Frames {
     };
   }
 
-  private static List<NavLink> nav(Visit visit) {
-    List<NavLink> links = new ArrayList<>();
-    String here = visit.ctx().path();
-    links.addAll(own(visit, here));
-    links.add(link("/", "Now", here));
-    links.add(link("/ties", "Ties", here));
-    links.add(link("/tables", "Tables", here));
-    links.add(link("/bracket", "Knockout", here));
-    links.add(link("/notices", "Notices", here));
-    links.add(link("/clubs", "Clubs", here));
-    links.add(link("/conditions", "Conditions", here));
-    return links;
+  private static List<NavLink> everybodys(String here) {
+    return List.of(
+        link("/", "Now", here), link("/ties", "Ties", here), link("/tables", "Tables", here),
+        link("/bracket", "Knockout", here), link("/notices", "Notices", here), link("/clubs", "Clubs", here),
+        link("/conditions", "Conditions", here));
   }
 
   private static List<NavLink> own(Visit visit, String here) {

@@ -59,8 +59,9 @@ final class ExampleDay {
   private static Frame frame() {
     return new Frame("en", "One of each piece", "Lowland Clubs Day, 8 May 2027, Tollgate Hall", "Version 14", "as of 12:58",
         "last heard from the desk at 12:57", "You are here as captain of Millrace.",
-        List.of(new NavLink("#", "Now", false), new NavLink("#", "Tables", true), new NavLink("#", "Bracket", false),
-            new NavLink("#", "My ties", false), new NavLink("#", "Notices", false)),
+        List.of(new NavLink("#", "My ties", true), new NavLink("#", "Playing time", false)),
+        List.of(new NavLink("#", "Now", false), new NavLink("#", "Tables", false), new NavLink("#", "Bracket", false),
+            new NavLink("#", "Notices", false)),
         List.of(),
         Instant.parse("2027-05-08T10:58:00Z"));
   }
