@@ -53,6 +53,37 @@ public sealed interface DrawFact extends Fact {
     }
   }
 
+  /**
+   * A whole order of play is published; the times that it changes follow, and the notice that tells of them.
+   *
+   * @param version 1 for the first plan of the event
+   * @param notice the number of the notice that comes with it
+   * @param slotMinutes how long a rubber stands on its court in this plan, play and turnover
+   * @param seed what the search began from, so that it can be run again; empty where nothing was searched
+   */
+  record PlanPublished(int version, int notice, int slotMinutes, String seed, String reason) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.PLAN_PUBLISHED;
+    }
+  }
+
+  /** Where and when one rubber stands in the published plan; its tie was timed just before. */
+  record RubberTimed(TieId tie, RubberNo rubber, LocalTime start, String court) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.RUBBER_TIMED;
+    }
+  }
+
+  /** A tie will not be played and counts nowhere: the ruling says why. */
+  record TieCalledOff(TieId tie, int ruling) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.TIE_CALLED_OFF;
+    }
+  }
+
   /** The club that takes a slot is known. */
   record SlotFilled(TieId tie, Side side, ClubId club) implements DrawFact {
     @Override

@@ -38,11 +38,16 @@ public record Event(
     Optional<OfficialFact.EventSigned> signed,
     List<OfficialFact.RulingGiven> rulings,
     List<Posted> notices,
+    OrderOfPlay order,
+    List<Heat> heat,
     Optional<Instant> firstSealedAt,
     Reach reach) {
 
   /** A notice and when it was posted. */
   public record Posted(OfficialFact.NoticePosted notice, Instant at) {}
+
+  /** A decision in heat and when it was logged. */
+  public record Heat(OfficialFact.HeatDecided decided, Instant at) {}
 
   public Event {
     conditionsRead = frozen(conditionsRead);
@@ -57,6 +62,7 @@ public record Event(
     signedTables = frozen(signedTables);
     rulings = List.copyOf(rulings);
     notices = List.copyOf(notices);
+    heat = List.copyOf(heat);
   }
 
   /** Nothing has happened yet. */

@@ -20,6 +20,9 @@ public enum FactKind {
   KNOCKOUT_DRAWN,
   TIE_ARRANGED,
   TIE_TIMED,
+  PLAN_PUBLISHED,
+  RUBBER_TIMED,
+  TIE_CALLED_OFF,
   SLOT_FILLED,
   SHEET_SEALED,
   SHEET_RETURNED,
@@ -39,7 +42,9 @@ public enum FactKind {
   TABLE_SIGNED,
   EVENT_SIGNED,
   RULING_GIVEN,
-  NOTICE_POSTED;
+  NOTICE_POSTED,
+  NOTICE_TOLD,
+  HEAT_DECIDED;
 
   public String code() {
     return name().toLowerCase(java.util.Locale.ROOT);

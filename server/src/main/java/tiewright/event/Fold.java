@@ -33,6 +33,8 @@ final class Fold {
   private Optional<OfficialFact.EventSigned> signed = Optional.empty();
   private final List<OfficialFact.RulingGiven> rulings = new ArrayList<>();
   private final List<Event.Posted> notices = new ArrayList<>();
+  private OrderOfPlay order = OrderOfPlay.NONE;
+  private final List<Event.Heat> heat = new ArrayList<>();
   private Optional<Instant> firstSealedAt = Optional.empty();
   private Reach reach = Reach.NOTHING;
 
@@ -59,6 +61,8 @@ final class Fold {
     signed = from.signed();
     rulings.addAll(from.rulings());
     notices.addAll(from.notices());
+    order = from.order();
+    heat.addAll(from.heat());
     firstSealedAt = from.firstSealedAt();
     reach = from.reach();
   }
@@ -70,7 +74,8 @@ final class Fold {
   Event toEvent() {
     return new Event(
         seq, about, conditionsVersion, conditions, conditionsRead, clubs, players, courts, links, opening, draw,
-        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, firstSealedAt, reach);
+        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, firstSealedAt,
+        reach);
   }
 
   void apply(Recorded recorded) {
@@ -96,7 +101,10 @@ final class Fold {
       case POOLS_DRAWN -> drawn((DrawFact.PoolsDrawn) fact);
       case KNOCKOUT_DRAWN -> drawn((DrawFact.KnockoutDrawn) fact);
       case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);
-      case TIE_TIMED -> timed((DrawFact.TieTimed) fact);
+      case TIE_TIMED -> timed((DrawFact.TieTimed) fact, recorded.receivedAt());
+      case PLAN_PUBLISHED -> order = order.published((DrawFact.PlanPublished) fact, recorded.receivedAt());
+      case RUBBER_TIMED -> order = order.placed((DrawFact.RubberTimed) fact);
+      case TIE_CALLED_OFF -> calledOff((DrawFact.TieCalledOff) fact, recorded.receivedAt());
       case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
       case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, recorded.receivedAt());
       case SHEET_RETURNED -> side((ExchangeFact) fact, ((ExchangeFact.SheetReturned) fact).club(), Exchange.SideOfExchange::returned);
@@ -116,14 +124,16 @@ final class Fold {
       case TABLE_SIGNED -> signedTables.put(((OfficialFact.TableSigned) fact).pool(), (OfficialFact.TableSigned) fact);
       case EVENT_SIGNED -> signed = Optional.of((OfficialFact.EventSigned) fact);
       case RULING_GIVEN -> rulings.add((OfficialFact.RulingGiven) fact);
-      case NOTICE_POSTED -> notices.add(new Event.Posted((OfficialFact.NoticePosted) fact, recorded.receivedAt()));
+      case NOTICE_POSTED -> noticed((OfficialFact.NoticePosted) fact, recorded.receivedAt());
+      case NOTICE_TOLD -> order = order.told((OfficialFact.NoticeTold) fact);
+      case HEAT_DECIDED -> heat.add(new Event.Heat((OfficialFact.HeatDecided) fact, recorded.receivedAt()));
     }
   }
 
   /** Worked out before the fact is applied: only a first sheet of a side may be noticed by others. */
   private Reach reached(Fact fact, Instant at) {
     return switch (fact.kind()) {
-      case LINK_ISSUED, LINK_REVOKED, CHECKED_IN -> reach.toOfficials(seq);
+      case LINK_ISSUED, LINK_REVOKED, CHECKED_IN, NOTICE_TOLD, HEAT_DECIDED -> reach.toOfficials(seq);
       case CONDITIONS_READ -> reach.toOfficials(seq).toClub(((SetUpFact.ConditionsRead) fact).club(), seq);
       case CLUB_TOLD -> reach.toClub(((ExchangeFact.ClubTold) fact).club(), seq);
       case SHEET_SEALED -> isReplacement((ExchangeFact.SheetSealed) fact)
@@ -195,8 +205,19 @@ final class Fold {
     ties.put(fact.tie(), Tie.arranged(fact));
   }
 
-  private void timed(DrawFact.TieTimed fact) {
+  private void timed(DrawFact.TieTimed fact, Instant at) {
+    Optional.ofNullable(ties.get(fact.tie())).ifPresent(tie ->
+        order = order.timed(tie, new OrderOfPlay.Times(fact.start(), fact.court()), at));
     change(fact.tie(), tie -> tie.timed(fact.start(), fact.court()));
+  }
+
+  private void calledOff(DrawFact.TieCalledOff fact, Instant at) {
+    Optional.ofNullable(ties.remove(fact.tie())).ifPresent(tie -> order = order.calledOff(tie, at));
+  }
+
+  private void noticed(OfficialFact.NoticePosted fact, Instant at) {
+    notices.add(new Event.Posted(fact, at));
+    order = order.noticed(fact);
   }
 
   private void filled(DrawFact.SlotFilled fact) {

@@ -75,4 +75,27 @@ public sealed interface OfficialFact extends Fact {
       return FactKind.NOTICE_POSTED;
     }
   }
+
+  /** The desk told a club of a notice that concerns it, or takes that tick back. */
+  record NoticeTold(int notice, ClubId club, boolean told) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.NOTICE_TOLD;
+    }
+  }
+
+  /**
+   * A person decided how to go on in heat. It is a record: play is stopped, called and resumed by people.
+   *
+   * @param measure {@code wbgt} or {@code air}
+   * @param tenths what was read, in tenths of a degree Celsius
+   * @param tier where the conditions of that moment put it: {@code below}, {@code caution} or {@code stop}
+   * @param decision in the person's words
+   */
+  record HeatDecided(String measure, int tenths, String tier, String decision, String by) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.HEAT_DECIDED;
+    }
+  }
 }

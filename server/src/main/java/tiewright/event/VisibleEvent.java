@@ -175,6 +175,20 @@ public final class VisibleEvent {
     return event.notices();
   }
 
+  public OrderOfPlay order() {
+    return event.order();
+  }
+
+  /** What was decided in heat, for officials. */
+  public List<Event.Heat> heat() {
+    return viewer.role().isOfficial() ? event.heat() : List.of();
+  }
+
+  /** The published start of a tie as a moment; empty while it has none. */
+  public Optional<Instant> startsAt(Tie tie) {
+    return event.startsAt(tie);
+  }
+
   public Optional<SetUpFact.OpeningChosen> opening() {
     return event.opening();
   }

@@ -1,6 +1,8 @@
 package tiewright.http;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,7 @@ import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
+import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
@@ -47,6 +50,8 @@ import tiewright.wording.Words;
  * everybody, or checks for whom it is.
  */
 final class Answers {
+  private static final DateTimeFormatter BEGAN = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
+
   private final Event event;
   private final VisibleEvent visible;
   private final Ledger ledger;
@@ -62,6 +67,11 @@ final class Answers {
   /** When somebody at the desk last entered anything that everybody may see. */
   Optional<Instant> lastFromDesk() {
     return event.reach().heardAt();
+  }
+
+  /** When the first fact of the event was received, as a name of this event that no other has. */
+  String began() {
+    return BEGAN.format(ledger.facts(0).stream().map(Recorded::receivedAt).findFirst().orElse(Instant.EPOCH));
   }
 
   /** The table of a pool as it stands. */

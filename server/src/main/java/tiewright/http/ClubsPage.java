@@ -8,6 +8,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Player;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.TieLine;
+import tiewright.http.views.CalendarLink;
 import tiewright.http.views.ClubView;
 import tiewright.http.views.ClubsView;
 
@@ -20,7 +21,7 @@ final class ClubsPage implements Page {
     routes.get(Door.ANYBODY, "/club/{club}", visit -> {
       Club club = visit.readId("club", ClubId::of).flatMap(visit.event()::club)
           .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
-      visit.show(Screen.of("club", club.name(), one(visit.event(), club)));
+      visit.show(Screen.of("club", club.name(), one(visit, club)));
     });
   }
 
@@ -30,7 +31,8 @@ final class ClubsPage implements Page {
         .toList());
   }
 
-  private static ClubView one(VisibleEvent event, Club club) {
+  private static ClubView one(Visit visit, Club club) {
+    VisibleEvent event = visit.event();
     TieViews views = new TieViews(event);
     List<ClubView.PlayerLine> squad = event.squad(club.id()).stream()
         .sorted(Comparator.comparingInt((Player player) -> player.rank().orElse(Integer.MAX_VALUE)))
@@ -41,6 +43,7 @@ final class ClubsPage implements Page {
     List<TieLine> ties = NowPage.sorted(event.tiesOf(club.id())).stream().map(views::line).toList();
     String withdrawn = Optional.ofNullable(event.withdrawals().get(club.id()))
         .map(fact -> "The club has withdrawn (ruling " + fact.ruling() + ").").orElse("");
-    return new ClubView(club.town().orElse(""), squad, ties, withdrawn);
+    return new ClubView(club.town().orElse(""), squad, ties, withdrawn,
+        new CalendarLink(CalendarPage.club(club.id()), CalendarPage.address(visit, CalendarPage.club(club.id()))));
   }
 }

@@ -18,6 +18,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.NextCard;
 import tiewright.http.pieces.State;
+import tiewright.http.views.CalendarLink;
 import tiewright.http.views.PlayerView;
 
 /** A player's next: when, where, with whom, against whom; before the sheets open, time and court only. */
@@ -53,7 +54,8 @@ final class PlayerPage implements Page {
       rest = "Free until " + Frames.said(open.get(0).start().get()) + ", the next start of your club.";
     }
     String court = cards.isEmpty() ? "" : cards.get(0).court();
-    return new PlayerView("/player/" + player.id(), cards, rest, played(event, player), court);
+    return new PlayerView("/player/" + player.id(), cards, rest, played(event, player), court,
+        new CalendarLink(CalendarPage.player(player.id()), CalendarPage.address(visit, CalendarPage.player(player.id()))));
   }
 
   private static String nextStart(List<Tie> open, Tie tie) {

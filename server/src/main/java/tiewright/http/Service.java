@@ -133,7 +133,7 @@ public final class Service implements AutoCloseable {
   private List<Page> pages() {
     return List.of(
         new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
-        new NoticesPage(), new ClubsPage(), new PlayerPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
+        new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
         new SquadNotesPages(), new ProposalPages(), new CardPages(), new DeskPages(), new DeskTiePages(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
         new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),

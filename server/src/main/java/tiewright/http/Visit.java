@@ -83,6 +83,11 @@ final class Visit {
     return Words.of(event);
   }
 
+  /** The same visit as anybody without a link would be answered. */
+  Visit asStranger() {
+    return new Visit(ctx, hall, Visitor.STRANGER, whole, event.now());
+  }
+
   /** The same visit as it would have been answered at an earlier moment: with what the desk had received by then. */
   Visit asOf(Instant moment) {
     long seq = hall.ledger().facts(0).stream()

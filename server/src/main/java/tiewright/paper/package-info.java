@@ -1,7 +1,8 @@
 /**
- * What is made for paper: codes that a phone can read from a slip or a wall.
+ * What is made to be carried away: codes that a phone reads from a slip or a wall, calendars that it subscribes to.
  *
- * <p>Entry: {@link tiewright.paper.QrCode}. May use {@code zxing}; knows no other room.
+ * <p>Entry: {@link tiewright.paper.QrCode} and {@link tiewright.paper.CalendarFile}. May use {@code zxing} and {@code biweekly}; knows no
+ * other room.
  */
 @NullMarked
 package tiewright.paper;

@@ -33,11 +33,13 @@ public final class FactWords {
     return switch (fact.kind()) {
       case EVENT_DESCRIBED, CONDITIONS_PUBLISHED, CONDITIONS_READ, CLUB_ENTERED, CLUB_REMOVED, PLAYER_ENTERED, PLAYER_REMOVED,
           COURT_SET, CHECKED_IN, LINK_ISSUED, LINK_REVOKED, OPENING_CHOSEN -> setUp((SetUpFact) fact);
-      case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, SLOT_FILLED -> draw((DrawFact) fact);
+      case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, PLAN_PUBLISHED, RUBBER_TIMED, TIE_CALLED_OFF, SLOT_FILLED ->
+          draw((DrawFact) fact);
       case SHEET_SEALED, SHEET_RETURNED, SHEET_HANDED_IN, OPENING_ASKED, SIDE_RULED, SHEETS_OPENED, PAIR_REPLACED, CLUB_TOLD ->
           exchange((ExchangeFact) fact);
       case COURT_CALLED, CALL_TAKEN_BACK, CARD_ENTERED, CARD_CORRECTED, CARD_TAKEN_BACK -> play((PlayFact) fact);
-      case CLUB_WITHDRAWN, LOT_DRAWN, TABLE_SIGNED, EVENT_SIGNED, RULING_GIVEN, NOTICE_POSTED -> official((OfficialFact) fact);
+      case CLUB_WITHDRAWN, LOT_DRAWN, TABLE_SIGNED, EVENT_SIGNED, RULING_GIVEN, NOTICE_POSTED, NOTICE_TOLD, HEAT_DECIDED ->
+          official((OfficialFact) fact);
     };
   }
 
@@ -86,8 +88,17 @@ public final class FactWords {
     } else if (fact instanceof DrawFact.TieTimed one) {
       return say(fact, "", "tie", one.tie(), "start", orNothing(one.start()), "court", orNothing(one.court()));
     }
-    DrawFact.SlotFilled one = (DrawFact.SlotFilled) fact;
-    return say(fact, "", "club", one.club(), "tie", one.tie());
+    return fact instanceof DrawFact.SlotFilled one ? say(fact, "", "club", one.club(), "tie", one.tie()) : plan(fact);
+  }
+
+  private String plan(DrawFact fact) {
+    if (fact instanceof DrawFact.PlanPublished one) {
+      return say(fact, "", "version", one.version(), "notice", one.notice(), "reason", one.reason());
+    } else if (fact instanceof DrawFact.RubberTimed one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "start", one.start(), "court", one.court());
+    }
+    DrawFact.TieCalledOff one = (DrawFact.TieCalledOff) fact;
+    return say(fact, "", "tie", one.tie(), "ruling", one.ruling());
   }
 
   private String exchange(ExchangeFact fact) {
@@ -138,8 +149,22 @@ public final class FactWords {
     } else if (fact instanceof OfficialFact.RulingGiven one) {
       return say(fact, "", "number", one.number(), "about", one.about(), "ruling", one.ruling(), "reason", one.reason(), "by", one.by());
     }
-    OfficialFact.NoticePosted one = (OfficialFact.NoticePosted) fact;
-    return say(fact, "", "number", one.number(), "text", one.text());
+    return fact instanceof OfficialFact.NoticePosted one
+        ? say(fact, "", "number", one.number(), "text", one.text())
+        : told(fact);
+  }
+
+  private String told(OfficialFact fact) {
+    if (fact instanceof OfficialFact.NoticeTold one) {
+      return say(fact, one.told() ? "" : ".taken-back", "notice", one.notice(), "club", one.club());
+    }
+    OfficialFact.HeatDecided one = (OfficialFact.HeatDecided) fact;
+    return say(fact, "", "measure", plain("heat." + one.measure()), "degrees", degrees(one.tenths()),
+        "tier", plain("heat.tier." + one.tier()), "decision", one.decision(), "by", one.by());
+  }
+
+  private static String degrees(int tenths) {
+    return java.math.BigDecimal.valueOf(tenths, 1).toPlainString();
   }
 
   private String say(Fact fact, String variant, Object... namesAndValues) {

@@ -91,6 +91,11 @@ final class ExampleFacts {
             Slot.from(SlotSource.loser(TIE)).filledBy(ONE)),
         new DrawFact.TieTimed(TIE, Optional.of(AT), Optional.of("Court 1")),
         new DrawFact.TieTimed(TIE, Optional.empty(), Optional.empty()),
+        new DrawFact.PlanPublished(1, 2, 20, "-7", WORDS),
+        new DrawFact.PlanPublished(2, 3, 1, "", ""),
+        new DrawFact.RubberTimed(TIE, FIRST, AT, "Court 1"),
+        new DrawFact.RubberTimed(TIE, RubberNo.DECIDER, LocalTime.MIDNIGHT, "2"),
+        new DrawFact.TieCalledOff(TIE, 4),
         new DrawFact.SlotFilled(TieId.of("SF1"), Side.HOME, TWO));
   }
 
@@ -135,6 +140,10 @@ final class ExampleFacts {
         new OfficialFact.EventSigned(List.of(), "Ref"),
         new OfficialFact.RulingGiven(1, WORDS, WORDS, WORDS, "Ref"),
         new OfficialFact.NoticePosted(1, WORDS, Optional.of(TIE), Optional.of("10:00"), Optional.of(""), WORDS),
-        new OfficialFact.NoticePosted(2, "t", Optional.empty(), Optional.empty(), Optional.empty(), ""));
+        new OfficialFact.NoticePosted(2, "t", Optional.empty(), Optional.empty(), Optional.empty(), ""),
+        new OfficialFact.NoticeTold(2, ONE, true),
+        new OfficialFact.NoticeTold(2, TWO, false),
+        new OfficialFact.HeatDecided("wbgt", 305, "caution", WORDS, "Zoë"),
+        new OfficialFact.HeatDecided("air", -12, "below", "", ""));
   }
 }

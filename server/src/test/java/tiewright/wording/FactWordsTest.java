@@ -71,6 +71,9 @@ class FactWordsTest {
       new DrawFact.KnockoutDrawn("three red hats", "Ines"),
       new DrawFact.TieArranged(TIE, Stage.POOL, Optional.of("A"), 1, Slot.of(N), Slot.from(SlotSource.place("B", 2))),
       new DrawFact.TieTimed(TIE, Optional.of(LocalTime.of(9, 40)), Optional.empty()),
+      new DrawFact.PlanPublished(2, 7, 20, "11", "two courts under water"),
+      new DrawFact.RubberTimed(TIE, RubberNo.of(1), LocalTime.of(9, 40), "2"),
+      new DrawFact.TieCalledOff(TIE, 6),
       new DrawFact.SlotFilled(TIE, Side.AWAY, S),
       new ExchangeFact.SheetSealed(SHEETS, N, SECRET, true),
       new ExchangeFact.SheetReturned(ExchangeId.decider(TIE), N, "two players are gone"),
@@ -91,7 +94,11 @@ class FactWordsTest {
       new OfficialFact.TableSigned("A", List.of(S, N), "Ines"),
       new OfficialFact.EventSigned(List.of(S, N), "Ines"),
       new OfficialFact.RulingGiven(6, "tie A1", "It stands.", "Condition 7", "Ines"),
-      new OfficialFact.NoticePosted(7, "Lunch is later", Optional.empty(), Optional.empty(), Optional.empty(), "rain"));
+      new OfficialFact.NoticePosted(7, "Lunch is later", Optional.empty(), Optional.empty(), Optional.empty(), "rain"),
+      new OfficialFact.NoticeTold(7, N, true),
+      new OfficialFact.NoticeTold(7, N, false),
+      new OfficialFact.HeatDecided("wbgt", 305, "caution", "Longer breaks", "Ines"),
+      new OfficialFact.HeatDecided("air", 181, "below", "Play on", "Ines"));
 
   @Test
   void has_a_sentence_for_every_kind_of_fact() {

@@ -4,7 +4,7 @@ import java.util.List;
 import tiewright.http.pieces.TieLine;
 
 /** One club with its squad and ties. */
-public record ClubView(String town, List<PlayerLine> squad, List<TieLine> ties, String withdrawn) {
+public record ClubView(String town, List<PlayerLine> squad, List<TieLine> ties, String withdrawn, CalendarLink calendar) {
   /** @param rank place in the order of strength, empty where none is given */
   public record PlayerLine(String href, String name, String rank) {}
 }

@@ -1,0 +1,173 @@
+package tiewright.event;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * What was published of the order of play, and what changed in it: nothing that was ever published is lost.
+ *
+ * @param plans whole plans in the order in which they were published
+ * @param rubbers where and when each rubber of a planned tie stands; a tie that was moved by hand since has none
+ * @param changes every start and court that was given, oldest first
+ * @param told the clubs that were told of a notice, by its number
+ */
+public record OrderOfPlay(
+    List<Plan> plans,
+    Map<TieId, SortedMap<RubberNo, Place>> rubbers,
+    List<Change> changes,
+    Map<Integer, Set<ClubId>> told) {
+  static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of());
+
+  /**
+   * A whole plan that was published under one notice.
+   *
+   * @param changesBefore how many changes there were before it: those after them belong to its notice
+   */
+  public record Plan(
+      int version, int notice, int slotMinutes, String seed, String reason, Instant at, int changesBefore) {}
+
+  /** The published start and court of one rubber. */
+  public record Place(LocalTime start, String court) {}
+
+  /** The published start and court of a tie; both empty while it has none. */
+  public record Times(Optional<LocalTime> start, Optional<String> court) {
+    public boolean isNone() {
+      return start.isEmpty() && court.isEmpty();
+    }
+  }
+
+  /**
+   * One change.
+   *
+   * @param clubs the clubs of the tie at that moment, as far as they were known
+   * @param notice the notice that told of it; empty for a first time given without one
+   * @param calledOff the tie will not be played
+   */
+  public record Change(
+      TieId tie, List<ClubId> clubs, Times before, Times after, OptionalInt notice, boolean calledOff, Instant at) {
+    public Change {
+      clubs = List.copyOf(clubs);
+    }
+
+    Change under(int number) {
+      return new Change(tie, clubs, before, after, OptionalInt.of(number), calledOff, at);
+    }
+  }
+
+  public OrderOfPlay {
+    plans = List.copyOf(plans);
+    rubbers = Collections.unmodifiableMap(new LinkedHashMap<>(rubbers));
+    changes = List.copyOf(changes);
+    told = Collections.unmodifiableMap(new LinkedHashMap<>(told));
+  }
+
+  /** The plan that holds now. */
+  public Optional<Plan> plan() {
+    return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
+  }
+
+  /** What a notice changed, in the order of the ties. */
+  public List<Change> under(int notice) {
+    return changes.stream().filter(change -> change.notice().equals(OptionalInt.of(notice))).toList();
+  }
+
+  /** Everything that changed for a tie after its first time, oldest first. */
+  public List<Change> of(TieId tie) {
+    return changes.stream().filter(change -> change.tie().equals(tie)).toList();
+  }
+
+  /** The clubs that a notice about times concerns. */
+  public Set<ClubId> concerned(int notice) {
+    Set<ClubId> clubs = new TreeSet<>(java.util.Comparator.comparing(ClubId::code));
+    under(notice).forEach(change -> clubs.addAll(change.clubs()));
+    return clubs;
+  }
+
+  public Set<ClubId> told(int notice) {
+    return told.getOrDefault(notice, Set.of());
+  }
+
+  /** The rubbers of a tie as planned; empty where only the tie has a time. */
+  public SortedMap<RubberNo, Place> rubbers(TieId tie) {
+    return rubbers.getOrDefault(tie, Collections.emptySortedMap());
+  }
+
+  OrderOfPlay published(DrawFact.PlanPublished fact, Instant at) {
+    Plan plan = new Plan(
+        fact.version(), fact.notice(), fact.slotMinutes(), fact.seed(), fact.reason(), at, changes.size());
+    return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
+  }
+
+  OrderOfPlay timed(Tie tie, Times after, Instant at) {
+    return changed(tie, after, false, at);
+  }
+
+  OrderOfPlay calledOff(Tie tie, Instant at) {
+    return changed(tie, new Times(Optional.empty(), Optional.empty()), true, at);
+  }
+
+  private OrderOfPlay changed(Tie tie, Times after, boolean calledOff, Instant at) {
+    List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club()).flatMap(Optional::stream).toList();
+    Change change = new Change(
+        tie.id(), clubs, new Times(tie.start(), tie.court()), after, OptionalInt.empty(), calledOff, at);
+    Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
+    others.remove(tie.id());
+    return new OrderOfPlay(plans, others, more(changes, change), told);
+  }
+
+  OrderOfPlay placed(DrawFact.RubberTimed fact) {
+    Map<TieId, SortedMap<RubberNo, Place>> all = new LinkedHashMap<>(rubbers);
+    SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
+    places.put(fact.rubber(), new Place(fact.start(), fact.court()));
+    all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
+    return new OrderOfPlay(plans, all, changes, told);
+  }
+
+  /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
+  OrderOfPlay noticed(OfficialFact.NoticePosted notice) {
+    boolean ofPlan = plan().filter(plan -> plan.notice() == notice.number()).isPresent();
+    List<Change> linked = new ArrayList<>(changes);
+    for (int i = linked.size() - 1; i >= 0 && linked.get(i).notice().isEmpty(); i--) {
+      Change change = linked.get(i);
+      boolean sincePlan = ofPlan && i >= plan().get().changesBefore();
+      boolean ofTie = !ofPlan && notice.tie().filter(change.tie()::equals).isPresent();
+      if (sincePlan || ofTie) {
+        linked.set(i, change.under(notice.number()));
+      }
+      if (ofTie) {
+        break;
+      }
+    }
+    return new OrderOfPlay(plans, rubbers, linked, told);
+  }
+
+  OrderOfPlay told(OfficialFact.NoticeTold fact) {
+    Map<Integer, Set<ClubId>> all = new LinkedHashMap<>(told);
+    Set<ClubId> clubs = new java.util.LinkedHashSet<>(told(fact.notice()));
+    if (fact.told()) {
+      clubs.add(fact.club());
+    } else {
+      clubs.remove(fact.club());
+    }
+    all.put(fact.notice(), Collections.unmodifiableSet(clubs));
+    return new OrderOfPlay(plans, rubbers, changes, all);
+  }
+
+  private static <T> List<T> more(List<T> list, T one) {
+    List<T> all = new ArrayList<>(list);
+    all.add(one);
+    return all;
+  }
+}
