@@ -36,7 +36,8 @@ class HouseTest {
   static final ArchRule computing_rooms_know_no_database_server_or_words =
       noClasses().that().resideInAnyPackage(
               "tiewright.scoring..", "tiewright.conditions..", "tiewright.event..", "tiewright.standings..",
-              "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..")
+              "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..",
+              "tiewright.timetable..")
           .should().dependOnClassesThat().resideInAnyPackage(
               "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "tiewright.wording..", "tiewright.http..",
               "tiewright.cli..", "java.sql..");
@@ -53,8 +54,16 @@ class HouseTest {
               "tiewright.setup..", "tiewright.lineup..", "tiewright.rating..");
 
   @ArchTest
-  static final ArchRule only_the_lineup_knows_the_solver =
-      noClasses().that().resideOutsideOfPackage("tiewright.lineup..")
+  static final ArchRule the_timetable_knows_the_event_and_the_draw =
+      noClasses().that().resideInAPackage("tiewright.timetable..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.standings..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..",
+              "tiewright.rating..", "tiewright.ledger..", "tiewright.plainfiles..", "tiewright.wording..", "tiewright.http..",
+              "tiewright.cli..");
+
+  @ArchTest
+  static final ArchRule only_the_lineup_and_the_timetable_know_the_solver =
+      noClasses().that().resideOutsideOfPackages("tiewright.lineup..", "tiewright.timetable..")
           .should().dependOnClassesThat().resideInAPackage("org.optaplanner..");
 
   @ArchTest

@@ -121,6 +121,10 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     return number(Setting.MAX_RUBBERS_PER_PLAYER);
   }
 
+  public TiePlay tiePlay() {
+    return TiePlay.parse(value(Setting.TIE_PLAY)).orElseThrow();
+  }
+
   public Format scoring() {
     return Format.parse(value(Setting.SCORING)).orElseThrow();
   }

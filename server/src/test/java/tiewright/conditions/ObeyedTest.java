@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  */
 class ObeyedTest {
   private static final List<String> ROOMS =
-      List.of("event", "standings", "draw", "sheet", "desk", "setup", "correction", "plainfiles");
+      List.of("event", "standings", "draw", "sheet", "desk", "setup", "correction", "timetable", "plainfiles");
 
   /** Read by the draw's own decisions, which come with the room {@code setup}; nothing is left out once that is there. */
   private static final Set<String> OF_THE_DRAW = Set.of("drawSeparation", "seeding");

@@ -1,0 +1,72 @@
+package tiewright.timetable;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/**
+ * How long a search may go on: so many steps, or until the time is up if that comes first, or until it is stopped. The same
+ * steps and seed give the same plan as long as neither time nor {@link Stop} cuts in.
+ *
+ * @param steps of the search, 1 or more
+ * @param time empty = no limit
+ * @param progress hears of every better plan, on the thread that searches
+ */
+public record Budget(int steps, Optional<Duration> time, long seed, Stop stop, Progress progress) {
+  /** Enough for a day of forty ties, with room. */
+  public static final int USUAL_STEPS = 30_000;
+
+  public Budget {
+    if (steps < 1) {
+      throw new IllegalArgumentException("a search of " + steps + " steps");
+    }
+  }
+
+  public static Budget ofSteps(int steps, long seed) {
+    return new Budget(steps, Optional.empty(), seed, new Stop(), better -> {});
+  }
+
+  public static Budget usual(long seed) {
+    return ofSteps(USUAL_STEPS, seed);
+  }
+
+  public Budget within(Duration limit) {
+    return new Budget(steps, Optional.of(limit), seed, stop, progress);
+  }
+
+  public Budget telling(Progress listener) {
+    return new Budget(steps, time, seed, stop, listener);
+  }
+
+  /** Hears how a search comes on. */
+  public interface Progress {
+    void better(PlanScore score);
+  }
+
+  /** A switch that another thread can press; the search then gives the best it has found. */
+  public static final class Stop {
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private volatile boolean pressed;
+
+    public void press() {
+      pressed = true;
+      listeners.forEach(Runnable::run);
+    }
+
+    public boolean isPressed() {
+      return pressed;
+    }
+
+    void onPress(Runnable listener) {
+      listeners.add(listener);
+      if (pressed) {
+        listener.run();
+      }
+    }
+
+    void forget(Runnable listener) {
+      listeners.remove(listener);
+    }
+  }
+}

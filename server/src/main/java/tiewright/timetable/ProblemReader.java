@@ -1,0 +1,137 @@
+package tiewright.timetable;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import tiewright.conditions.TiePlay;
+import tiewright.event.ClubId;
+import tiewright.event.Court;
+import tiewright.event.Event;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.SetUpFact;
+import tiewright.event.Side;
+import tiewright.event.Slot;
+import tiewright.event.SlotSource;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+
+/** What of an event is still to be planned. */
+final class ProblemReader {
+  /** When nobody has said when the event begins. */
+  private static final LocalTime USUAL_START = LocalTime.of(9, 0);
+
+  private final Event event;
+  private final PlanProblem.Asked asked;
+  private final List<Tie> open;
+  private final List<PlanCourt> courts;
+
+  ProblemReader(Event event, PlanProblem.Asked asked) {
+    this.event = event;
+    this.asked = asked;
+    this.open = event.ties().values().stream().filter(tie -> !isGone(tie) && !left(tie).isEmpty()).toList();
+    this.courts = event.courts().values().stream()
+        .filter(court -> court.usable() && !asked.lostCourts().contains(court.name()))
+        .map(ProblemReader::court)
+        .toList();
+  }
+
+  private static PlanCourt court(Court court) {
+    return new PlanCourt(court.name(), court.from(), court.until());
+  }
+
+  PlanProblem problem() {
+    int slot = asked.slotMinutes().orElseGet(() -> PlanProblem.usualSlot(event, asked.pace()));
+    LocalTime starts = event.about().map(SetUpFact.EventDescribed::starts).orElse(USUAL_START);
+    LocalTime start = asked.now().filter(now -> now.isAfter(starts)).orElse(starts);
+    TiePlay play = event.conditions().tiePlay();
+    PlanProblem free = new PlanProblem(
+        start, slot, event.conditions().restMinutes(), closes(), courts, open.stream().map(this::tie).toList(), play,
+        1, true, asked.umpires(), List.of());
+    PlanProblem wide = free.withCourtsPerTie(courtsPerTie(free));
+    return wide.withPins(new PinReader(event, asked, wide, open).pins());
+  }
+
+  /** The venue's closing, or an earlier moment after which every court is closed. */
+  private Optional<LocalTime> closes() {
+    Optional<LocalTime> venue = event.about().flatMap(SetUpFact.EventDescribed::venueCloses);
+    if (courts.isEmpty() || courts.stream().anyMatch(court -> court.until().isEmpty())) {
+      return venue;
+    }
+    Optional<LocalTime> last = courts.stream().flatMap(court -> court.until().stream()).max(Comparator.naturalOrder());
+    return Stream.of(venue, last).flatMap(Optional::stream).min(Comparator.naturalOrder());
+  }
+
+  /** As many as make the bound earliest; of equal ones the most, so that a tie is over soonest. */
+  private int courtsPerTie(PlanProblem free) {
+    if (free.play() == TiePlay.RUBBER_BY_RUBBER || courts.isEmpty() || free.ties().isEmpty()) {
+      return 1;
+    }
+    int most = Math.min(courts.size(), event.conditions().rubbers());
+    if (asked.courtsPerTie().isPresent()) {
+      return Math.max(1, Math.min(most, asked.courtsPerTie().get()));
+    }
+    int best = most;
+    for (int count = most - 1; count >= 1; count--) {
+      if (bound(free, count) < bound(free, best)) {
+        best = count;
+      }
+    }
+    return best;
+  }
+
+  private static int bound(PlanProblem free, int courtsPerTie) {
+    return Bounds.of(new Board(free.withCourtsPerTie(courtsPerTie))).minutes();
+  }
+
+  private boolean isGone(Tie tie) {
+    return Stream.of(Side.values()).flatMap(side -> tie.club(side).stream()).anyMatch(event.withdrawals()::containsKey);
+  }
+
+  private List<RubberNo> left(Tie tie) {
+    return event.progress(tie).left();
+  }
+
+  private PlanTie tie(Tie tie) {
+    return new PlanTie(
+        tie.id(), tie.stage(), tie.pool(), tie.round(), tie.club(Side.HOME), tie.club(Side.AWAY), left(tie),
+        oneAtATime(tie), sources(tie));
+  }
+
+  private boolean oneAtATime(Tie tie) {
+    if (!tie.isOpened()) {
+      return event.conditions().maxRubbersPerPlayer() > 1;
+    }
+    Set<PlayerId> seen = new HashSet<>();
+    return left(tie).stream()
+        .flatMap(rubber -> Optional.ofNullable(tie.opened().get(rubber)).stream())
+        .flatMap(opened -> Stream.of(Side.values()).flatMap(side -> opened.pair(side).stream()))
+        .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
+        .anyMatch(player -> !seen.add(player));
+  }
+
+  /** The open ties that must be over before the clubs of this one are known. */
+  private Set<TieId> sources(Tie tie) {
+    Set<TieId> sources = new LinkedHashSet<>();
+    for (Side side : Side.values()) {
+      Slot slot = tie.slot(side);
+      Optional<ClubId> known = slot.club();
+      slot.from().filter(from -> known.isEmpty()).ifPresent(from ->
+          open.stream().filter(other -> feeds(other, from)).map(Tie::id).forEach(sources::add));
+    }
+    return sources;
+  }
+
+  private static boolean feeds(Tie other, SlotSource from) {
+    return from.kind() == SlotSource.Kind.POOL_PLACE
+        ? other.pool().filter(from.of()::equals).isPresent()
+        : other.id().code().equals(from.of());
+  }
+}
