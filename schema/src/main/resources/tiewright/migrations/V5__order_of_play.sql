@@ -7,6 +7,7 @@ CREATE TABLE plan_published (
   slot_minutes INTEGER NOT NULL,
   seed VARCHAR(400) NOT NULL,
   reason VARCHAR(8000) NOT NULL,
+  signed_by VARCHAR(400) NOT NULL,
   CONSTRAINT pk_plan_published PRIMARY KEY (seq),
   CONSTRAINT fk_plan_published FOREIGN KEY (seq) REFERENCES ledger (seq)
 );

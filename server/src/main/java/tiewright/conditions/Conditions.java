@@ -61,13 +61,17 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
   /** Whether play would stop for the heat before the caution is given: such conditions should not be frozen. */
   public Optional<SettingFault> heatFault() {
-    String caution = value(Setting.HEAT_CAUTION_WBGT);
-    String stop = value(Setting.HEAT_STOP_WBGT);
+    return heatFault(Setting.HEAT_CAUTION_WBGT, Setting.HEAT_STOP_WBGT)
+        .or(() -> heatFault(Setting.HEAT_CAUTION_AIR, Setting.HEAT_STOP_AIR));
+  }
+
+  private Optional<SettingFault> heatFault(Setting cautionFrom, Setting stopFrom) {
+    String caution = value(cautionFrom);
+    String stop = value(stopFrom);
     return Double.parseDouble(stop) >= Double.parseDouble(caution)
         ? Optional.empty()
         : Optional.of(
-            new SettingFault(
-                SettingFault.Kind.STOP_BELOW_CAUTION, Setting.HEAT_STOP_WBGT.code(), stop, List.of(caution)));
+            new SettingFault(SettingFault.Kind.STOP_BELOW_CAUTION, stopFrom.code(), stop, List.of(caution)));
   }
 
   /** Settings that are legal one by one and go badly together; empty when there is nothing to say. */
@@ -218,6 +222,11 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
   public int lateMinutes() {
     return number(Setting.LATE_MINUTES);
+  }
+
+  /** A published start that is nearer than this stays, whatever else is planned anew. */
+  public int freezeMinutes() {
+    return number(Setting.FREEZE_MINUTES);
   }
 
   public int medicalMinutes() {

@@ -60,8 +60,10 @@ public sealed interface DrawFact extends Fact {
    * @param notice the number of the notice that comes with it
    * @param slotMinutes how long a rubber stands on its court in this plan, play and turnover
    * @param seed what the search began from, so that it can be run again; empty where nothing was searched
+   * @param by who publishes it, as it is printed
    */
-  record PlanPublished(int version, int notice, int slotMinutes, String seed, String reason) implements DrawFact {
+  record PlanPublished(int version, int notice, int slotMinutes, String seed, String reason, String by)
+      implements DrawFact {
     @Override
     public FactKind kind() {
       return FactKind.PLAN_PUBLISHED;

@@ -207,7 +207,7 @@ final class Fold {
 
   private void timed(DrawFact.TieTimed fact, Instant at) {
     Optional.ofNullable(ties.get(fact.tie())).ifPresent(tie ->
-        order = order.timed(tie, new OrderOfPlay.Times(fact.start(), fact.court()), at));
+        order = order.timed(tie, fact, at));
     change(fact.tie(), tie -> tie.timed(fact.start(), fact.court()));
   }
 

@@ -36,15 +36,21 @@ public record OrderOfPlay(
    * @param changesBefore how many changes there were before it: those after them belong to its notice
    */
   public record Plan(
-      int version, int notice, int slotMinutes, String seed, String reason, Instant at, int changesBefore) {}
+      int version, int notice, int slotMinutes, String seed, String reason, String by, Instant at, int changesBefore) {}
 
   /** The published start and court of one rubber. */
   public record Place(LocalTime start, String court) {}
 
-  /** The published start and court of a tie; both empty while it has none. */
-  public record Times(Optional<LocalTime> start, Optional<String> court) {
+  /** The published start and courts of a tie; both empty while it has none. */
+  public record Times(Optional<LocalTime> start, List<String> courts) {
+    static final Times NONE = new Times(Optional.empty(), List.of());
+
+    public Times {
+      courts = List.copyOf(courts);
+    }
+
     public boolean isNone() {
-      return start.isEmpty() && court.isEmpty();
+      return start.isEmpty() && courts.isEmpty();
     }
   }
 
@@ -61,8 +67,17 @@ public record OrderOfPlay(
       clubs = List.copyOf(clubs);
     }
 
+    /** Something else than before: the same time published again changes nothing. */
+    boolean isOne() {
+      return calledOff || !before.equals(after);
+    }
+
     Change under(int number) {
       return new Change(tie, clubs, before, after, OptionalInt.of(number), calledOff, at);
+    }
+
+    Change onto(List<String> courts) {
+      return new Change(tie, clubs, before, new Times(after.start(), courts), notice, calledOff, at);
     }
   }
 
@@ -106,25 +121,35 @@ public record OrderOfPlay(
 
   OrderOfPlay published(DrawFact.PlanPublished fact, Instant at) {
     Plan plan = new Plan(
-        fact.version(), fact.notice(), fact.slotMinutes(), fact.seed(), fact.reason(), at, changes.size());
+        fact.version(), fact.notice(), fact.slotMinutes(), fact.seed(), fact.reason(), fact.by(), at, changes.size());
     return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
   }
 
-  OrderOfPlay timed(Tie tie, Times after, Instant at) {
-    return changed(tie, after, false, at);
+  OrderOfPlay timed(Tie tie, DrawFact.TieTimed fact, Instant at) {
+    return changed(tie, new Times(fact.start(), fact.court().stream().toList()), false, at);
   }
 
   OrderOfPlay calledOff(Tie tie, Instant at) {
-    return changed(tie, new Times(Optional.empty(), Optional.empty()), true, at);
+    return changed(tie, Times.NONE, true, at);
   }
 
   private OrderOfPlay changed(Tie tie, Times after, boolean calledOff, Instant at) {
     List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club()).flatMap(Optional::stream).toList();
-    Change change = new Change(
-        tie.id(), clubs, new Times(tie.start(), tie.court()), after, OptionalInt.empty(), calledOff, at);
+    Times before = new Times(tie.start(), courts(tie));
+    Change change = new Change(tie.id(), clubs, before, after, OptionalInt.empty(), calledOff, at);
     Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
     others.remove(tie.id());
     return new OrderOfPlay(plans, others, more(changes, change), told);
+  }
+
+  /** The courts that the tie stands on: those of its rubbers where they are planned, else its own. */
+  public List<String> courts(Tie tie) {
+    SortedMap<RubberNo, Place> places = rubbers(tie.id());
+    return places.isEmpty() ? tie.court().stream().toList() : courts(places);
+  }
+
+  private static List<String> courts(SortedMap<RubberNo, Place> places) {
+    return places.values().stream().map(Place::court).distinct().toList();
   }
 
   OrderOfPlay placed(DrawFact.RubberTimed fact) {
@@ -132,24 +157,35 @@ public record OrderOfPlay(
     SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
     places.put(fact.rubber(), new Place(fact.start(), fact.court()));
     all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
-    return new OrderOfPlay(plans, all, changes, told);
+    List<Change> now = new ArrayList<>(changes);
+    int last = now.size() - 1;
+    if (last >= 0 && now.get(last).tie().equals(fact.tie()) && now.get(last).notice().isEmpty()) {
+      now.set(last, now.get(last).onto(courts(places)));
+    }
+    return new OrderOfPlay(plans, all, now, told);
   }
 
   /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
   OrderOfPlay noticed(OfficialFact.NoticePosted notice) {
-    boolean ofPlan = plan().filter(plan -> plan.notice() == notice.number()).isPresent();
-    List<Change> linked = new ArrayList<>(changes);
-    for (int i = linked.size() - 1; i >= 0 && linked.get(i).notice().isEmpty(); i--) {
-      Change change = linked.get(i);
-      boolean sincePlan = ofPlan && i >= plan().get().changesBefore();
-      boolean ofTie = !ofPlan && notice.tie().filter(change.tie()::equals).isPresent();
-      if (sincePlan || ofTie) {
-        linked.set(i, change.under(notice.number()));
-      }
-      if (ofTie) {
-        break;
-      }
+    Optional<Plan> told = plan().filter(plan -> plan.notice() == notice.number());
+    return told.map(plan -> byPlan(plan, notice.number()))
+        .orElseGet(() -> notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this));
+  }
+
+  private OrderOfPlay byPlan(Plan plan, int number) {
+    List<Change> linked = new ArrayList<>(changes.subList(0, plan.changesBefore()));
+    changes.subList(plan.changesBefore(), changes.size()).stream()
+        .filter(Change::isOne).map(change -> change.under(number)).forEach(linked::add);
+    return new OrderOfPlay(plans, rubbers, linked, told);
+  }
+
+  private OrderOfPlay byTie(TieId tie, int number) {
+    int last = changes.size() - 1;
+    if (last < 0 || changes.get(last).notice().isPresent() || !changes.get(last).tie().equals(tie)) {
+      return this;
     }
+    List<Change> linked = new ArrayList<>(changes);
+    linked.set(last, changes.get(last).under(number));
     return new OrderOfPlay(plans, rubbers, linked, told);
   }
 

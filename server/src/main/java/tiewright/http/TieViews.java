@@ -83,7 +83,8 @@ final class TieViews {
   }
 
   String where(Tie tie) {
-    return tie.court().map(court -> "Court " + court).orElse("");
+    List<String> courts = event.order().courts(tie);
+    return courts.isEmpty() ? "" : (courts.size() == 1 ? "Court " : "Courts ") + String.join(", ", courts);
   }
 
   TieLine line(Tie tie) {

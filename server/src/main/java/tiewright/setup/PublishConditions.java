@@ -34,7 +34,7 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
         .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
         .refuse(conditions.heatFault().map(fault -> Refusal.of("setup.heat-stop-below-caution")
             .with("stop", fault.value())
-            .with("caution", conditions.value(Setting.HEAT_CAUTION_WBGT))
+            .with("caution", fault.allowed().get(0))
             .at(fault.setting())));
     ruling.ifPresent(signed -> checks.reason("reason", signed.reason()).line("by", signed.by()));
     return checks.then(() -> facts(event));

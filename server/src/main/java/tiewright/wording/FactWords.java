@@ -93,7 +93,7 @@ public final class FactWords {
 
   private String plan(DrawFact fact) {
     if (fact instanceof DrawFact.PlanPublished one) {
-      return say(fact, "", "version", one.version(), "notice", one.notice(), "reason", one.reason());
+      return say(fact, "", "version", one.version(), "notice", one.notice(), "reason", one.reason(), "by", one.by());
     } else if (fact instanceof DrawFact.RubberTimed one) {
       return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "start", one.start(), "court", one.court());
     }

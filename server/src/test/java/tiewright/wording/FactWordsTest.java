@@ -71,7 +71,7 @@ class FactWordsTest {
       new DrawFact.KnockoutDrawn("three red hats", "Ines"),
       new DrawFact.TieArranged(TIE, Stage.POOL, Optional.of("A"), 1, Slot.of(N), Slot.from(SlotSource.place("B", 2))),
       new DrawFact.TieTimed(TIE, Optional.of(LocalTime.of(9, 40)), Optional.empty()),
-      new DrawFact.PlanPublished(2, 7, 20, "11", "two courts under water"),
+      new DrawFact.PlanPublished(2, 7, 20, "11", "two courts under water", "Ines"),
       new DrawFact.RubberTimed(TIE, RubberNo.of(1), LocalTime.of(9, 40), "2"),
       new DrawFact.TieCalledOff(TIE, 6),
       new DrawFact.SlotFilled(TIE, Side.AWAY, S),
