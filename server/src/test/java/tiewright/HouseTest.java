@@ -36,8 +36,8 @@ class HouseTest {
   static final ArchRule computing_rooms_know_no_database_server_or_words =
       noClasses().that().resideInAnyPackage(
               "tiewright.scoring..", "tiewright.conditions..", "tiewright.event..", "tiewright.standings..",
-              "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..",
-              "tiewright.timetable..")
+              "tiewright.draw..", "tiewright.sheet..", "tiewright.correction..", "tiewright.desk..", "tiewright.setup..",
+              "tiewright.lineup..", "tiewright.timetable..")
           .should().dependOnClassesThat().resideInAnyPackage(
               "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "tiewright.wording..", "tiewright.http..",
               "tiewright.cli..", "java.sql..");
@@ -46,6 +46,18 @@ class HouseTest {
   static final ArchRule no_room_below_knows_the_desk_or_the_set_up =
       noClasses().that().resideInAnyPackage("tiewright.standings..", "tiewright.draw..", "tiewright.sheet..")
           .should().dependOnClassesThat().resideInAnyPackage("tiewright.desk..", "tiewright.setup..");
+
+  @ArchTest
+  static final ArchRule the_correction_knows_only_what_it_looks_at =
+      noClasses().that().resideInAPackage("tiewright.correction..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.desk..", "tiewright.setup..", "tiewright.lineup..", "tiewright.rating..", "tiewright.ledger..",
+              "tiewright.plainfiles..");
+
+  @ArchTest
+  static final ArchRule no_room_below_knows_the_correction =
+      noClasses().that().resideInAnyPackage("tiewright.event..", "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..")
+          .should().dependOnClassesThat().resideInAPackage("tiewright.correction..");
 
   @ArchTest
   static final ArchRule the_desk_does_not_know_the_set_up =

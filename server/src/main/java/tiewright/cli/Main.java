@@ -25,6 +25,7 @@ import picocli.CommandLine.Command;
       ExportCommand.class,
       StandingsCommand.class,
       NeedsCommand.class,
+      CorrectCommand.class,
       SheetsCountCommand.class,
       ReceiptCommand.class,
       RubberChanceCommand.class,

@@ -8,6 +8,7 @@ import tiewright.event.Fact;
 import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
+import tiewright.event.TieId;
 
 /** What every change of an entered card has to keep to. */
 final class Changing {
@@ -27,6 +28,12 @@ final class Changing {
     return asked.unless(!isOneOfTwo(card, given), Refusal.of("desk.third-person").with("name", given.by().name()));
   }
 
+  /** Who entered one of two readings that differ does not settle them. */
+  static List<Refusal> thirdPerson(Event event, Decision.Given given, TieId tie, RubberNo rubber) {
+    boolean oneOfTwo = event.tie(tie).filter(found -> isOneOfTwo(found.card(rubber), given)).isPresent();
+    return oneOfTwo ? List.of(Refusal.of("desk.third-person").with("name", given.by().name())) : List.of();
+  }
+
   /** One of two different sources that differ. Whoever entered both readings may put it right alone. */
   private static boolean isOneOfTwo(Card card, Decision.Given given) {
     if (card.standing() != Card.Standing.HELD) {
@@ -40,7 +47,7 @@ final class Changing {
   static Decision.Outcome outcome(
       Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
     if (!Signed.namesARuling(event, reason)) {
-      asked.all(Signed.playedOn(event, given, facts));
+      asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
     }
     return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();
   }

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tiewright.draw.SlotFills;
 import tiewright.event.Decision;
+import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Refusal;
@@ -38,6 +39,20 @@ final class Signed {
             .with("tie", disputed.tie())
             .with("stands", disputed.stands())
             .with("shouldStand", disputed.shouldStand()))
+        .toList();
+  }
+
+  /** With these facts another club would stand in a tie where one is published; nobody is moved in silence. */
+  static List<Refusal> moved(Event event, Decision.Given given, List<Fact> facts) {
+    return After.accepted(event, given, facts).facts().stream()
+        .filter(DrawFact.SlotFilled.class::isInstance)
+        .map(DrawFact.SlotFilled.class::cast)
+        .flatMap(fill -> event.tie(fill.tie()).flatMap(tie -> tie.club(fill.side()))
+            .map(stands -> Refusal.of("desk.clubs-would-move")
+                .with("tie", fill.tie())
+                .with("stands", stands)
+                .with("shouldStand", fill.club()))
+            .stream())
         .toList();
   }
 

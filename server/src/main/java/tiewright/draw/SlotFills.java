@@ -26,7 +26,7 @@ import tiewright.event.TieId;
  *
  * <p>A tie with a held rubber is not finished, so nobody goes on from it. A slot that was filled and whose club became
  * another one (a corrected card, a table signed again) is filled anew only while nothing of its tie has begun; after
- * that a person decides, see {@link #disputed}.
+ * that a person decides, see {@link #disputed}. A club that stays by ruling is not touched.
  */
 public final class SlotFills {
   private SlotFills() {}
@@ -72,7 +72,7 @@ public final class SlotFills {
     for (Tie tie : event.ties().values()) {
       for (Side side : Side.values()) {
         Slot slot = tie.slot(side);
-        slot.from().flatMap(source -> certain(event, source))
+        slot.from().filter(source -> !slot.kept()).flatMap(source -> certain(event, source))
             .filter(club -> slot.club().filter(club::equals).isEmpty())
             .ifPresent(club -> changes.add(new Change(tie, side, club)));
       }

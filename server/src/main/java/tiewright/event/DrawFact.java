@@ -86,6 +86,25 @@ public sealed interface DrawFact extends Fact {
     }
   }
 
+  /**
+   * By a ruling the tie begins again: what was named, called and entered for it counts no longer. A side whose club does
+   * not come from elsewhere keeps it.
+   */
+  record TieRestarted(TieId tie, Optional<ClubId> home, Optional<ClubId> away, int ruling) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.TIE_RESTARTED;
+    }
+  }
+
+  /** By a ruling the club stays in its slot, whatever the results say since. */
+  record SlotKept(TieId tie, Side side, ClubId club, int ruling) implements DrawFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.SLOT_KEPT;
+    }
+  }
+
   /** The club that takes a slot is known. */
   record SlotFilled(TieId tie, Side side, ClubId club) implements DrawFact {
     @Override

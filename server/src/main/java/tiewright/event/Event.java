@@ -40,6 +40,7 @@ public record Event(
     List<Posted> notices,
     OrderOfPlay order,
     List<Heat> heat,
+    Disputes disputes,
     Optional<Instant> firstSealedAt,
     Reach reach) {
 

@@ -35,6 +35,7 @@ final class Fold {
   private final List<Event.Posted> notices = new ArrayList<>();
   private OrderOfPlay order = OrderOfPlay.NONE;
   private final List<Event.Heat> heat = new ArrayList<>();
+  private Disputes disputes = Disputes.NONE;
   private Optional<Instant> firstSealedAt = Optional.empty();
   private Reach reach = Reach.NOTHING;
 
@@ -63,6 +64,7 @@ final class Fold {
     notices.addAll(from.notices());
     order = from.order();
     heat.addAll(from.heat());
+    disputes = from.disputes();
     firstSealedAt = from.firstSealedAt();
     reach = from.reach();
   }
@@ -74,8 +76,8 @@ final class Fold {
   Event toEvent() {
     return new Event(
         seq, about, conditionsVersion, conditions, conditionsRead, clubs, players, courts, links, opening, draw,
-        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, firstSealedAt,
-        reach);
+        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, disputes,
+        firstSealedAt, reach);
   }
 
   void apply(Recorded recorded) {
@@ -106,6 +108,8 @@ final class Fold {
       case RUBBER_TIMED -> order = order.placed((DrawFact.RubberTimed) fact);
       case TIE_CALLED_OFF -> calledOff((DrawFact.TieCalledOff) fact, recorded.receivedAt());
       case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
+      case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
+      case SLOT_KEPT -> kept((DrawFact.SlotKept) fact);
       case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, recorded.receivedAt());
       case SHEET_RETURNED -> side((ExchangeFact) fact, ((ExchangeFact.SheetReturned) fact).club(), Exchange.SideOfExchange::returned);
       case SHEET_HANDED_IN -> side((ExchangeFact) fact, ((ExchangeFact.SheetHandedIn) fact).club(), Exchange.SideOfExchange::handedIn);
@@ -119,6 +123,10 @@ final class Fold {
       case CARD_ENTERED -> entered((PlayFact.CardEntered) fact, recorded);
       case CARD_CORRECTED -> corrected((PlayFact.CardCorrected) fact, recorded);
       case CARD_TAKEN_BACK -> cardTakenBack((PlayFact.CardTakenBack) fact, recorded);
+      case PLAY_STOPPED -> change(((PlayFact) fact).tie(), tie ->
+          tie.withStop(((PlayFact.PlayStopped) fact).rubber(), Optional.of(recorded.receivedAt())));
+      case PLAY_RESUMED -> change(((PlayFact) fact).tie(), tie ->
+          tie.withStop(((PlayFact.PlayResumed) fact).rubber(), Optional.empty()));
       case CLUB_WITHDRAWN -> withdrawals.put(((OfficialFact.ClubWithdrawn) fact).club(), (OfficialFact.ClubWithdrawn) fact);
       case LOT_DRAWN -> lot((OfficialFact.LotDrawn) fact);
       case TABLE_SIGNED -> signedTables.put(((OfficialFact.TableSigned) fact).pool(), (OfficialFact.TableSigned) fact);
@@ -127,6 +135,11 @@ final class Fold {
       case NOTICE_POSTED -> noticed((OfficialFact.NoticePosted) fact, recorded.receivedAt());
       case NOTICE_TOLD -> order = order.told((OfficialFact.NoticeTold) fact);
       case HEAT_DECIDED -> heat.add(new Event.Heat((OfficialFact.HeatDecided) fact, recorded.receivedAt()));
+      case CORRECTION_DECIDED -> disputes = disputes.with((OfficialFact.CorrectionDecided) fact);
+      case SIGNATURE_WITHDRAWN -> withdrawn((OfficialFact.SignatureWithdrawn) fact);
+      case CASE_RULED -> disputes = disputes.with((OfficialFact.CaseRuled) fact);
+      case PROTEST_MADE -> disputes = disputes.with((OfficialFact.ProtestMade) fact, recorded.receivedAt());
+      case PROTEST_DECIDED -> disputes = disputes.with((OfficialFact.ProtestDecided) fact, recorded.receivedAt());
     }
   }
 
@@ -224,6 +237,20 @@ final class Fold {
     change(fact.tie(), tie -> tie.filled(fact.side(), fact.club()));
   }
 
+  private void kept(DrawFact.SlotKept fact) {
+    change(fact.tie(), tie -> tie.kept(fact.side(), fact.club()));
+  }
+
+  private void restarted(DrawFact.TieRestarted fact) {
+    exchanges.remove(ExchangeId.sheets(fact.tie()));
+    exchanges.remove(ExchangeId.decider(fact.tie()));
+    change(fact.tie(), tie -> tie.restarted(fact.home(), fact.away()));
+  }
+
+  private void withdrawn(OfficialFact.SignatureWithdrawn fact) {
+    fact.pool().ifPresentOrElse(signedTables::remove, () -> signed = Optional.empty());
+  }
+
   private void sealed(ExchangeFact.SheetSealed fact, Instant at) {
     firstSealedAt = firstSealedAt.or(() -> Optional.of(at));
     side(fact, fact.club(), side -> side.sealed(fact, at));
@@ -291,7 +318,7 @@ final class Fold {
   }
 
   private void entry(TieId tie, RubberNo rubber, Card.Entry entry) {
-    change(tie, t -> t.withCard(rubber, t.card(rubber).with(entry)));
+    change(tie, t -> t.withCard(rubber, t.card(rubber).with(entry)).withStop(rubber, Optional.empty()));
   }
 
   private void lot(OfficialFact.LotDrawn fact) {

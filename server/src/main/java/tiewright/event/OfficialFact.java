@@ -3,6 +3,7 @@ package tiewright.event;
 import java.util.List;
 import java.util.Optional;
 import tiewright.conditions.Withdrawal;
+import tiewright.scoring.Score;
 
 /** Facts that an official signs. */
 public sealed interface OfficialFact extends Fact {
@@ -57,6 +58,67 @@ public sealed interface OfficialFact extends Fact {
     @Override
     public FactKind kind() {
       return FactKind.RULING_GIVEN;
+    }
+  }
+
+  /**
+   * What becomes of a wrong score, by a ruling.
+   *
+   * @param games what the card shows, home first, as the table would count it
+   */
+  record CorrectionDecided(
+      TieId tie, RubberNo rubber, List<Score> games, How how, CorrectionChoice choice, int ruling, String reason)
+      implements OfficialFact {
+    public CorrectionDecided {
+      games = List.copyOf(games);
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.CORRECTION_DECIDED;
+    }
+  }
+
+  /** By a ruling a signature holds no longer: of a pool's table, or without a pool of the final standings. */
+  record SignatureWithdrawn(Optional<String> pool, int ruling) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.SIGNATURE_WITHDRAWN;
+    }
+  }
+
+  /**
+   * What becomes of a side that was not as it should be, by a ruling.
+   *
+   * @param what the code of what was found, such as {@code ineligible}
+   */
+  record CaseRuled(String what, TieId tie, ClubId club, Penalty penalty, int ruling) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.CASE_RULED;
+    }
+  }
+
+  /**
+   * A club protests, in writing.
+   *
+   * @param tie what it is about, if one tie
+   * @param deposit what was paid, in the words of the desk; empty = nothing
+   * @param by who signed it
+   */
+  record ProtestMade(int number, ClubId club, Optional<TieId> tie, String text, Optional<String> deposit, String by)
+      implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.PROTEST_MADE;
+    }
+  }
+
+  /** @param upheld the club is right; a deposit goes back to it */
+  record ProtestDecided(int number, boolean upheld, boolean depositReturned, int ruling) implements OfficialFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.PROTEST_DECIDED;
     }
   }
 

@@ -65,6 +65,22 @@ public sealed interface PlayFact extends Fact {
     }
   }
 
+  /** Somebody is hurt or ill: the rubber and its clock stand still. Nobody's name stands here, and never why. */
+  record PlayStopped(TieId tie, RubberNo rubber) implements PlayFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.PLAY_STOPPED;
+    }
+  }
+
+  /** Play goes on. */
+  record PlayResumed(TieId tie, RubberNo rubber) implements PlayFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.PLAY_RESUMED;
+    }
+  }
+
   /** The rubber was never played: its entries no longer count. */
   record CardTakenBack(TieId tie, RubberNo rubber, String reason) implements PlayFact {
     @Override

@@ -13,6 +13,9 @@ public sealed interface PrivateNote {
 
   record PersonNamed(PlayerId player, String name, OptionalInt bornYear) implements PrivateNote {}
 
+  /** Somebody was hurt or taken ill; for the own captain and officials. Said again the other way it ends. */
+  record HurtMarked(PlayerId player, boolean hurt) implements PrivateNote {}
+
   /** A captain's judgement: rallies won per 100 above an even game, and its doubt. */
   record FormJudged(PlayerId player, OptionalDouble form, OptionalDouble sd) implements PrivateNote {}
 

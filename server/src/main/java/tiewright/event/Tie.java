@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param opened pairs of each rubber, empty until the sheets are opened; the decider's pairs join after their own opening
  * @param calls the court each rubber was called to and when; a call of the whole tie stands under each of its rubbers
  * @param cards what was entered, by rubber
+ * @param stopped rubbers that stand still, and since when
  */
 public record Tie(
     TieId id,
@@ -25,7 +26,8 @@ public record Tie(
     Optional<String> court,
     SortedMap<RubberNo, OpenedRubber> opened,
     SortedMap<RubberNo, Call> calls,
-    SortedMap<RubberNo, Card> cards) {
+    SortedMap<RubberNo, Card> cards,
+    SortedMap<RubberNo, Instant> stopped) {
 
   /** The pairs that face each other; an empty side has no pair. */
   public record OpenedRubber(Optional<Pair> home, Optional<Pair> away) {
@@ -44,12 +46,13 @@ public record Tie(
     opened = frozen(opened);
     calls = frozen(calls);
     cards = frozen(cards);
+    stopped = frozen(stopped);
   }
 
   static Tie arranged(DrawFact.TieArranged fact) {
     return new Tie(
         fact.tie(), fact.stage(), fact.pool(), fact.round(), fact.home(), fact.away(), Optional.empty(),
-        Optional.empty(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+        Optional.empty(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
   }
 
   public Slot slot(Side side) {
@@ -90,28 +93,49 @@ public record Tie(
   }
 
   Tie timed(Optional<LocalTime> newStart, Optional<String> newCourt) {
-    return new Tie(id, stage, pool, round, home, away, newStart, newCourt, opened, calls, cards);
+    return new Tie(id, stage, pool, round, home, away, newStart, newCourt, opened, calls, cards, stopped);
   }
 
   Tie filled(Side side, ClubId club) {
-    Slot slot = slot(side).filledBy(club);
+    return with(side, slot(side).filledBy(club));
+  }
+
+  Tie kept(Side side, ClubId club) {
+    return with(side, slot(side).keptBy(club));
+  }
+
+  private Tie with(Side side, Slot slot) {
     return new Tie(
         id, stage, pool, round, side == Side.HOME ? slot : home, side == Side.AWAY ? slot : away, start, court, opened,
-        calls, cards);
+        calls, cards, stopped);
+  }
+
+  /** Nothing has been named, called or entered; these clubs meet. */
+  Tie restarted(Optional<ClubId> newHome, Optional<ClubId> newAway) {
+    return new Tie(
+        id, stage, pool, round, home.takenBy(newHome), away.takenBy(newAway), start, court, new TreeMap<>(),
+        new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+  }
+
+  Tie withStop(RubberNo rubber, Optional<Instant> since) {
+    SortedMap<RubberNo, Instant> copy = new TreeMap<>(stopped);
+    copy.remove(rubber);
+    since.ifPresent(at -> copy.put(rubber, at));
+    return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, cards, copy);
   }
 
   Tie withOpened(SortedMap<RubberNo, OpenedRubber> pairs) {
-    return new Tie(id, stage, pool, round, home, away, start, court, pairs, calls, cards);
+    return new Tie(id, stage, pool, round, home, away, start, court, pairs, calls, cards, stopped);
   }
 
   Tie withCalls(SortedMap<RubberNo, Call> newCalls) {
-    return new Tie(id, stage, pool, round, home, away, start, court, opened, newCalls, cards);
+    return new Tie(id, stage, pool, round, home, away, start, court, opened, newCalls, cards, stopped);
   }
 
   Tie withCard(RubberNo rubber, Card card) {
     SortedMap<RubberNo, Card> copy = new TreeMap<>(cards);
     copy.put(rubber, card);
-    return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, copy);
+    return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, copy, stopped);
   }
 
   private static <V> SortedMap<RubberNo, V> frozen(SortedMap<RubberNo, V> map) {

@@ -189,6 +189,11 @@ public final class VisibleEvent {
     return event.startsAt(tie);
   }
 
+  /** What went wrong and how it was decided; the same for everybody. */
+  public Disputes disputes() {
+    return event.disputes();
+  }
+
   public Optional<SetUpFact.OpeningChosen> opening() {
     return event.opening();
   }

@@ -73,6 +73,13 @@ final class CardFields {
     };
   }
 
+  /** What was typed as the query of an address. */
+  static String query(VisibleEvent event, Form form) {
+    return names(event).stream()
+        .map(name -> name + "=" + java.net.URLEncoder.encode(form.text(name), java.nio.charset.StandardCharsets.UTF_8))
+        .collect(java.util.stream.Collectors.joining("&"));
+  }
+
   static List<String> names(VisibleEvent event) {
     List<String> names = new ArrayList<>(List.of("how", "reason"));
     for (int game = 1; game <= event.conditions().bestOf(); game++) {

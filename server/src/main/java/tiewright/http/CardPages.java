@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tiewright.desk.CorrectCard;
+import tiewright.desk.Correction;
 import tiewright.desk.Echo;
 import tiewright.desk.RecordCard;
 import tiewright.event.Card;
+import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.How;
 import tiewright.event.Role;
@@ -89,7 +91,7 @@ final class CardPages implements Page {
     return lines;
   }
 
-  private static RubberNo rubber(Visit visit) {
+  static RubberNo rubber(Visit visit) {
     return RubberNo.parse(visit.path("rubber"))
         .filter(rubber -> rubber.isDecider() || rubber.number() <= visit.event().conditions().rubbers())
         .orElseThrow(() -> new NotFound("A tie has no rubber \"" + visit.path("rubber") + "\"."));
@@ -107,6 +109,10 @@ final class CardPages implements Page {
         ? new CorrectCard(tie.id(), rubber, games, how, reason)
         : new RecordCard(tie.id(), rubber, games, how);
     if (form.isClean() && !form.isTicked("confirmed")) {
+      if (correcting && isBuiltOn(visit, new Correction(tie.id(), rubber, games, how))) {
+        visit.go(CorrectionPage.path(tie, rubber) + "?" + CardFields.query(visit.event(), form));
+        return;
+      }
       visit.wouldRefuse(decision).forEach(form::fault);
       if (form.isClean()) {
         visit.show(form(visit, correcting, Tried.again(form)));
@@ -114,6 +120,13 @@ final class CardPages implements Page {
       }
     }
     visit.attempt(form, () -> decision, next(visit, tie), tried -> form(visit, correcting, tried));
+  }
+
+  /** Others have gone on from the score, and this person may decide what becomes of it. */
+  private static boolean isBuiltOn(Visit visit, Correction correction) {
+    return Door.OFFICIALS.opensFor(visit.role())
+        && visit.answers().faults(correction).isEmpty()
+        && visit.answers().impact(correction, CorrectionChoice.REPLAY).reachesOthers();
   }
 
   private static String next(Visit visit, Tie tie) {

@@ -32,6 +32,11 @@ final class Form {
     return new Form(ctx.formParamMap());
   }
 
+  /** What stands in the query of the address, as if it had been typed. */
+  static Form ofQuery(Context ctx) {
+    return new Form(ctx.queryParamMap());
+  }
+
   static Form empty() {
     return new Form(Map.of());
   }

@@ -201,6 +201,12 @@ final class Visit {
     return "form/" + Tokens.hash(whole).substring(0, 40);
   }
 
+  /** What was entered since the page with this form was made; empty where the form does not say. */
+  List<String> since(Form form) {
+    OptionalLong seen = seen(form);
+    return seen.isPresent() ? answers().since(seen.getAsLong()) : List.of();
+  }
+
   private OptionalLong seen(Form form) {
     return hall.tokens().open(SEEN, form.text(SEEN)).map(Long::parseLong).map(OptionalLong::of).orElse(OptionalLong.empty());
   }

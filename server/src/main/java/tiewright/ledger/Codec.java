@@ -13,9 +13,11 @@ import java.util.function.Function;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
+import tiewright.event.CorrectionChoice;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Pair;
+import tiewright.event.Penalty;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -45,6 +47,8 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
           text(Side.class, Side::code, Side::of),
           text(How.class, How::code, known(How::parse)),
           text(Withdrawal.class, Withdrawal::code, known(Withdrawal::parse)),
+          text(CorrectionChoice.class, CorrectionChoice::code, known(CorrectionChoice::parse)),
+          text(Penalty.class, Penalty::code, known(Penalty::parse)),
           text(Conditions.class, Conditions::text, Conditions::ofText),
           text(ExchangeId.class, Texts::exchange, Texts::exchange),
           text(Sheet.class, Sheet::canonical, Texts::sheet),

@@ -14,6 +14,7 @@ import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Player;
+import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.Recorded;
@@ -125,6 +126,11 @@ public final class Ledger implements AutoCloseable {
   /** What the club's captain noted about those who are in the squad now; for nobody else. */
   public ClubNotes privateOf(ClubId club) {
     return writer.call(() -> store.notesOf(club, now.event().squad(club).stream().map(Player::id).toList()));
+  }
+
+  /** Who is marked as hurt or ill; for officials and each player's own captain. */
+  public Set<PlayerId> hurt() {
+    return writer.call(store::hurt);
   }
 
   /** Earlier games that feed the ratings, in the order they were brought in. */

@@ -2,6 +2,7 @@ package tiewright.ledger;
 
 import static tiewright.schema.Tables.PRIVATE_CHEMISTRY;
 import static tiewright.schema.Tables.PRIVATE_FORM;
+import static tiewright.schema.Tables.PRIVATE_HURT;
 import static tiewright.schema.Tables.PRIVATE_PAST_GAME;
 import static tiewright.schema.Tables.PRIVATE_PERSON;
 import static tiewright.schema.Tables.PRIVATE_TIE_WISH;
@@ -14,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +27,7 @@ import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
@@ -43,6 +47,17 @@ final class PrivateTables {
         .set(PRIVATE_PERSON.NAME, note.name())
         .set(PRIVATE_PERSON.BORN_YEAR, note.bornYear().isPresent() ? note.bornYear().getAsInt() : null)
         .execute();
+  }
+
+  static void put(DSLContext jooq, HurtMarked note) {
+    jooq.deleteFrom(PRIVATE_HURT).where(PRIVATE_HURT.PLAYER.eq(note.player().code())).execute();
+    if (note.hurt()) {
+      jooq.insertInto(PRIVATE_HURT).set(PRIVATE_HURT.PLAYER, note.player().code()).execute();
+    }
+  }
+
+  static Set<PlayerId> hurt(DSLContext jooq) {
+    return new TreeSet<>(jooq.selectFrom(PRIVATE_HURT).fetch(row -> PlayerId.of(row.getPlayer())));
   }
 
   static void put(DSLContext jooq, FormJudged note) {
@@ -110,6 +125,7 @@ final class PrivateTables {
   /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
   static void forget(DSLContext jooq, PlayerId player) {
     jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(player.code())).execute();
+    jooq.deleteFrom(PRIVATE_HURT).where(PRIVATE_HURT.PLAYER.eq(player.code())).execute();
     jooq.deleteFrom(PRIVATE_CHEMISTRY)
         .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(player.code()))
         .or(PRIVATE_CHEMISTRY.PLAYER_2.eq(player.code()))

@@ -81,6 +81,10 @@ final class Store implements AutoCloseable {
     return PrivateTables.of(jooq, club, squad);
   }
 
+  Set<PlayerId> hurt() {
+    return PrivateTables.hurt(jooq);
+  }
+
   List<PastGame> pastGames() {
     return PrivateTables.pastGames(jooq);
   }
@@ -152,6 +156,8 @@ final class Store implements AutoCloseable {
       sheets.drop(inside, new SealedRef(dropped.exchange(), dropped.club()));
     } else if (note instanceof PrivateNote.PersonNamed named) {
       PrivateTables.put(inside, named);
+    } else if (note instanceof PrivateNote.HurtMarked hurt) {
+      PrivateTables.put(inside, hurt);
     } else if (note instanceof PrivateNote.FormJudged form) {
       PrivateTables.put(inside, form);
     } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {

@@ -33,13 +33,15 @@ public final class FactWords {
     return switch (fact.kind()) {
       case EVENT_DESCRIBED, CONDITIONS_PUBLISHED, CONDITIONS_READ, CLUB_ENTERED, CLUB_REMOVED, PLAYER_ENTERED, PLAYER_REMOVED,
           COURT_SET, CHECKED_IN, LINK_ISSUED, LINK_REVOKED, OPENING_CHOSEN -> setUp((SetUpFact) fact);
-      case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, PLAN_PUBLISHED, RUBBER_TIMED, TIE_CALLED_OFF, SLOT_FILLED ->
-          draw((DrawFact) fact);
+      case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, PLAN_PUBLISHED, RUBBER_TIMED, TIE_CALLED_OFF, SLOT_FILLED,
+          TIE_RESTARTED, SLOT_KEPT -> draw((DrawFact) fact);
       case SHEET_SEALED, SHEET_RETURNED, SHEET_HANDED_IN, OPENING_ASKED, SIDE_RULED, SHEETS_OPENED, PAIR_REPLACED, CLUB_TOLD ->
           exchange((ExchangeFact) fact);
-      case COURT_CALLED, CALL_TAKEN_BACK, CARD_ENTERED, CARD_CORRECTED, CARD_TAKEN_BACK -> play((PlayFact) fact);
+      case COURT_CALLED, CALL_TAKEN_BACK, CARD_ENTERED, CARD_CORRECTED, CARD_TAKEN_BACK, PLAY_STOPPED, PLAY_RESUMED ->
+          play((PlayFact) fact);
       case CLUB_WITHDRAWN, LOT_DRAWN, TABLE_SIGNED, EVENT_SIGNED, RULING_GIVEN, NOTICE_POSTED, NOTICE_TOLD, HEAT_DECIDED ->
           official((OfficialFact) fact);
+      case CORRECTION_DECIDED, SIGNATURE_WITHDRAWN, CASE_RULED, PROTEST_MADE, PROTEST_DECIDED -> dispute((OfficialFact) fact);
     };
   }
 
@@ -88,6 +90,11 @@ public final class FactWords {
     } else if (fact instanceof DrawFact.TieTimed one) {
       return say(fact, "", "tie", one.tie(), "start", orNothing(one.start()), "court", orNothing(one.court()));
     }
+    if (fact instanceof DrawFact.TieRestarted one) {
+      return say(fact, "", "tie", one.tie(), "home", orNothing(one.home()), "away", orNothing(one.away()), "ruling", one.ruling());
+    } else if (fact instanceof DrawFact.SlotKept one) {
+      return say(fact, "", "club", one.club(), "tie", one.tie(), "ruling", one.ruling());
+    }
     return fact instanceof DrawFact.SlotFilled one ? say(fact, "", "club", one.club(), "tie", one.tie()) : plan(fact);
   }
 
@@ -132,6 +139,11 @@ public final class FactWords {
       return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "score", score(one.games(), one.how()),
           "reason", one.reason());
     }
+    if (fact instanceof PlayFact.PlayStopped one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()));
+    } else if (fact instanceof PlayFact.PlayResumed one) {
+      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()));
+    }
     PlayFact.CardTakenBack one = (PlayFact.CardTakenBack) fact;
     return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "reason", one.reason());
   }
@@ -165,6 +177,23 @@ public final class FactWords {
 
   private static String degrees(int tenths) {
     return java.math.BigDecimal.valueOf(tenths, 1).toPlainString();
+  }
+
+  private String dispute(OfficialFact fact) {
+    if (fact instanceof OfficialFact.CorrectionDecided one) {
+      return say(fact, "." + one.choice().code(), "tie", one.tie(), "rubber", rubber(one.rubber()),
+          "score", score(one.games(), one.how()), "ruling", one.ruling());
+    } else if (fact instanceof OfficialFact.SignatureWithdrawn one) {
+      return one.pool().isPresent()
+          ? say(fact, "", "pool", one.pool().get(), "ruling", one.ruling())
+          : say(fact, ".event", "ruling", one.ruling());
+    } else if (fact instanceof OfficialFact.CaseRuled one) {
+      return say(fact, "." + one.penalty().code(), "tie", one.tie(), "club", one.club(), "ruling", one.ruling());
+    } else if (fact instanceof OfficialFact.ProtestMade one) {
+      return say(fact, "", "number", one.number(), "club", one.club(), "text", one.text(), "by", one.by());
+    }
+    OfficialFact.ProtestDecided one = (OfficialFact.ProtestDecided) fact;
+    return say(fact, one.upheld() ? ".upheld" : ".dismissed", "number", one.number(), "ruling", one.ruling());
   }
 
   private String say(Fact fact, String variant, Object... namesAndValues) {

@@ -99,12 +99,15 @@ class SignTableTest {
   }
 
   @Test
-  void the_winner_of_a_knockout_tie_goes_on_and_a_correction_before_anything_began_follows() {
+  void the_winner_of_a_knockout_tie_goes_on_and_a_correction_moves_nobody_in_silence() {
     Days cup = Days.aDay().clubs("N", "S", "E", "W").knockoutTie("SF1", 1, "N", "S").knockoutTie("SF2", 1, "E", "W")
         .knockoutTie("F", 2, "winner-SF1", "winner-SF2").opened("SF1").opened("SF2").cards("SF1", "11-0", "11-0")
         .does(new RecordCard(TieId.of("SF1"), RubberNo.of(3), Days.games("11-9"), How.PLAYED));
     assertThat(cup.tie("F").home().club()).contains(ClubId.of("N"));
-    cup.card("SF1", "4", "0-11").does(correct("SF1", 1, "0-11", "swapped")).does(correct("SF1", 2, "0-11", "swapped"));
+    cup.card("SF1", "4", "0-11").does(correct("SF1", 1, "0-11", "swapped"));
+    assertThat(Why.not(cup, correct("SF1", 2, "0-11", "swapped"))).containsExactly("desk.clubs-would-move");
+    cup.fact(new OfficialFact.RulingGiven(1, "SF1", "correct the record", "swapped", "R"))
+        .does(correct("SF1", 2, "0-11", "swapped, ruling 1"));
     assertThat(cup.tie("F").home().club()).contains(ClubId.of("S"));
     cup.cards("SF2", "11-0", "11-0")
         .does(new RecordCard(TieId.of("SF2"), RubberNo.of(3), Days.games("11-9"), How.PLAYED)).opened("F");

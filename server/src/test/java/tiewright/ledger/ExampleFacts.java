@@ -12,6 +12,7 @@ import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
 import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
+import tiewright.event.CorrectionChoice;
 import tiewright.event.DrawFact;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
@@ -19,6 +20,7 @@ import tiewright.event.Fact;
 import tiewright.event.How;
 import tiewright.event.OfficialFact;
 import tiewright.event.Pair;
+import tiewright.event.Penalty;
 import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
@@ -96,7 +98,9 @@ final class ExampleFacts {
         new DrawFact.RubberTimed(TIE, FIRST, AT, "Court 1"),
         new DrawFact.RubberTimed(TIE, RubberNo.DECIDER, LocalTime.MIDNIGHT, "2"),
         new DrawFact.TieCalledOff(TIE, 4),
-        new DrawFact.SlotFilled(TieId.of("SF1"), Side.HOME, TWO));
+        new DrawFact.SlotFilled(TieId.of("SF1"), Side.HOME, TWO),
+        new DrawFact.TieRestarted(TIE, Optional.of(ONE), Optional.empty(), 4),
+        new DrawFact.SlotKept(TieId.of("SF1"), Side.AWAY, ONE, 5));
   }
 
   private static List<Fact> exchange() {
@@ -128,7 +132,9 @@ final class ExampleFacts {
         new PlayFact.CardEntered(
             TIE, FIRST, List.of(Score.of(8, 11)), How.RETIRED_HOME, List.of(Score.of(8, 6))),
         new PlayFact.CardCorrected(TIE, FIRST, List.of(Score.of(11, 3)), How.RETIRED_HOME, WORDS),
-        new PlayFact.CardTakenBack(TIE, FIRST, WORDS));
+        new PlayFact.CardTakenBack(TIE, FIRST, WORDS),
+        new PlayFact.PlayStopped(TIE, FIRST),
+        new PlayFact.PlayResumed(TIE, RubberNo.DECIDER));
   }
 
   private static List<Fact> official() {
@@ -144,6 +150,16 @@ final class ExampleFacts {
         new OfficialFact.NoticeTold(2, ONE, true),
         new OfficialFact.NoticeTold(2, TWO, false),
         new OfficialFact.HeatDecided("wbgt", 305, "caution", WORDS, "Zoë"),
-        new OfficialFact.HeatDecided("air", -12, "below", "", ""));
+        new OfficialFact.HeatDecided("air", -12, "below", "", ""),
+        new OfficialFact.CorrectionDecided(
+            TIE, FIRST, List.of(Score.of(7, 11)), How.PLAYED, CorrectionChoice.REPLAY, 6, WORDS),
+        new OfficialFact.CorrectionDecided(
+            TIE, RubberNo.DECIDER, List.of(), How.VOID, CorrectionChoice.LET_STAND, 7, ""),
+        new OfficialFact.SignatureWithdrawn(Optional.of("A"), 8),
+        new OfficialFact.SignatureWithdrawn(Optional.empty(), 8),
+        new OfficialFact.CaseRuled("ineligible", TIE, ONE, Penalty.RUBBERS, 9),
+        new OfficialFact.ProtestMade(1, ONE, Optional.of(TIE), WORDS, Optional.of("20"), "Ana"),
+        new OfficialFact.ProtestMade(2, TWO, Optional.empty(), "t", Optional.empty(), ""),
+        new OfficialFact.ProtestDecided(1, true, true, 10));
   }
 }

@@ -16,6 +16,7 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
+import tiewright.event.CorrectionChoice;
 import tiewright.event.DrawFact;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
@@ -24,6 +25,7 @@ import tiewright.event.FactKind;
 import tiewright.event.How;
 import tiewright.event.OfficialFact;
 import tiewright.event.Pair;
+import tiewright.event.Penalty;
 import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
@@ -98,7 +100,24 @@ class FactWordsTest {
       new OfficialFact.NoticeTold(7, N, true),
       new OfficialFact.NoticeTold(7, N, false),
       new OfficialFact.HeatDecided("wbgt", 305, "caution", "Longer breaks", "Ines"),
-      new OfficialFact.HeatDecided("air", 181, "below", "Play on", "Ines"));
+      new OfficialFact.HeatDecided("air", 181, "below", "Play on", "Ines"),
+      new DrawFact.TieRestarted(TIE, Optional.of(N), Optional.empty(), 8),
+      new DrawFact.SlotKept(TIE, Side.HOME, N, 8),
+      new PlayFact.PlayStopped(TIE, RubberNo.of(1)),
+      new PlayFact.PlayResumed(TIE, RubberNo.DECIDER),
+      correction(CorrectionChoice.LET_STAND), correction(CorrectionChoice.REPLAY), correction(CorrectionChoice.RECORD_ONLY),
+      new OfficialFact.SignatureWithdrawn(Optional.of("A"), 8),
+      new OfficialFact.SignatureWithdrawn(Optional.empty(), 8),
+      new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.NONE, 9),
+      new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.RUBBERS, 9),
+      new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.TIE, 9),
+      new OfficialFact.ProtestMade(1, N, Optional.empty(), "The net was too high", Optional.empty(), "Ana"),
+      new OfficialFact.ProtestDecided(1, true, true, 9),
+      new OfficialFact.ProtestDecided(1, false, false, 9));
+
+  private static Fact correction(CorrectionChoice choice) {
+    return new OfficialFact.CorrectionDecided(TIE, RubberNo.of(1), List.of(Score.of(5, 11)), How.PLAYED, choice, 8, "card");
+  }
 
   @Test
   void has_a_sentence_for_every_kind_of_fact() {

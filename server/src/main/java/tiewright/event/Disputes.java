@@ -1,0 +1,61 @@
+package tiewright.event;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What went wrong and how officials decided it, in the order of entry. */
+public record Disputes(
+    List<OfficialFact.CorrectionDecided> corrections, List<OfficialFact.CaseRuled> cases, List<Protest> protests) {
+  static final Disputes NONE = new Disputes(List.of(), List.of(), List.of());
+
+  /**
+   * A protest and what became of it.
+   *
+   * @param at when it was handed in
+   * @param decided empty while it waits
+   */
+  public record Protest(
+      OfficialFact.ProtestMade made, Instant at, Optional<OfficialFact.ProtestDecided> decided, Optional<Instant> decidedAt) {}
+
+  public Disputes {
+    corrections = List.copyOf(corrections);
+    cases = List.copyOf(cases);
+    protests = List.copyOf(protests);
+  }
+
+  public Optional<Protest> protest(int number) {
+    return protests.stream().filter(protest -> protest.made().number() == number).findFirst();
+  }
+
+  public List<Protest> openProtests() {
+    return protests.stream().filter(protest -> protest.decided().isEmpty()).toList();
+  }
+
+  Disputes with(OfficialFact.CorrectionDecided correction) {
+    return new Disputes(and(corrections, correction), cases, protests);
+  }
+
+  Disputes with(OfficialFact.CaseRuled ruled) {
+    return new Disputes(corrections, and(cases, ruled), protests);
+  }
+
+  Disputes with(OfficialFact.ProtestMade made, Instant at) {
+    return new Disputes(corrections, cases, and(protests, new Protest(made, at, Optional.empty(), Optional.empty())));
+  }
+
+  Disputes with(OfficialFact.ProtestDecided decided, Instant at) {
+    return new Disputes(corrections, cases, protests.stream()
+        .map(protest -> protest.made().number() == decided.number()
+            ? new Protest(protest.made(), protest.at(), Optional.of(decided), Optional.of(at))
+            : protest)
+        .toList());
+  }
+
+  private static <T> List<T> and(List<T> list, T more) {
+    List<T> longer = new ArrayList<>(list);
+    longer.add(more);
+    return longer;
+  }
+}
