@@ -28,7 +28,7 @@ final class Frames {
         "en",
         title,
         event.about().map(Frames::eventLine).orElse("An event that is still being set up"),
-        "Version " + event.version(),
+        "Version " + event.version() + plan(event),
         "as of " + now,
         visit.answers().lastFromDesk()
             .map(at -> "last heard from the desk at " + said(event.clock(at)))
@@ -38,6 +38,13 @@ final class Frames {
         own.isEmpty() ? List.of() : everybodys,
         CaptainPages.dueSoon(visit),
         event.now());
+  }
+
+  /** Which plan holds: two versions on a wall can be told apart. */
+  private static String plan(VisibleEvent event) {
+    return event.order().plan()
+        .map(plan -> ", order of play " + plan.version() + " of " + said(event.clock(plan.at())) + " (notice " + plan.notice() + ")")
+        .orElse("");
   }
 
   static String said(LocalTime time) {
@@ -90,6 +97,7 @@ final class Frames {
   private static List<NavLink> desk(String here) {
     return List.of(
         link("/desk", "Desk", here), link("/cards", "Cards", here), link("/desk/check-in", "Check-in", here),
+        link("/desk/safety", "Safety", here),
         link("/paper", "Paper", here), link("/log", "Log", here));
   }
 

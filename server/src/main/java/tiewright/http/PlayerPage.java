@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import tiewright.event.ClubId;
 import tiewright.event.ExchangeId;
+import tiewright.event.OrderOfPlay;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
@@ -89,7 +90,8 @@ final class PlayerPage implements Page {
     String note = event.deadline(ExchangeId.sheets(tie.id()))
         .map(at -> "Who plays with whom is shown here at " + Frames.said(event.clock(at)) + ", when both sheets open.")
         .orElse("Who plays with whom is shown here when both sheets are open.");
-    return new NextCard(views.title(tie), "Court", tie.court().orElse(""), views.when(tie), State.NONE, lines, note);
+    return new NextCard(views.title(tie), "Court", String.join(", ", event.order().courts(tie)), views.when(tie), State.NONE, lines, note,
+        new Changes(event).last(tie));
   }
 
   /** The own club's sealed sheet, where its captain lets the club know and this reader came by a link of that club. */
@@ -107,13 +109,15 @@ final class PlayerPage implements Page {
   private static NextCard opened(VisibleEvent event, Tie tie, RubberNo rubber, PlayerId partner, Optional<Pair> against) {
     TieViews views = new TieViews(event);
     Optional<Tie.Call> call = Optional.ofNullable(tie.calls().get(rubber));
+    Optional<OrderOfPlay.Place> planned = Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
     String with = event.name(partner);
     String other = against.map(two -> event.name(two.first()) + " and " + event.name(two.second())).orElse("no pair: walkover");
     return new NextCard(
-        views.title(tie) + ", " + TieViews.rubber(rubber), "Court", call.map(Tie.Call::court).or(tie::court).orElse(""),
-        call.map(one -> "called at " + Frames.said(event.clock(one.at()))).orElse(views.when(tie)),
+        views.title(tie) + ", " + TieViews.rubber(rubber), "Court", call.map(Tie.Call::court).or(() -> planned.map(OrderOfPlay.Place::court)).or(tie::court).orElse(""),
+        call.map(one -> "called at " + Frames.said(event.clock(one.at())))
+            .orElse(planned.map(place -> Frames.said(place.start())).orElse(views.when(tie))),
         call.isPresent() ? new State(Mark.PLAYING, "go to the court") : new State(Mark.OPENED, "sheets opened"),
-        List.of(new NextCard.Line("With", with), new NextCard.Line("Against", other)), "");
+        List.of(new NextCard.Line("With", with), new NextCard.Line("Against", other)), "", new Changes(event).last(tie));
   }
 
   private static List<String> played(VisibleEvent event, Player player) {

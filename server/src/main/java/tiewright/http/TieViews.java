@@ -19,6 +19,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
 import tiewright.http.pieces.CardView;
 import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.Moved;
 import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TieLine;
@@ -94,13 +95,14 @@ final class TieViews {
   TieLine line(Tie tie, String href, String words) {
     TieProgress progress = event.progress(tie);
     boolean begun = !progress.rubbers().isEmpty();
+    Optional<Moved> moved = new Changes(event).last(tie);
     return new TieLine(
         side(tie, Side.HOME),
         begun ? Integer.toString(progress.won(Side.HOME)) : "",
         side(tie, Side.AWAY),
         begun ? Integer.toString(progress.won(Side.AWAY)) : "",
         progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        when(tie), where(tie), state(tie), stage(tie), href, words);
+        when(tie), where(tie), state(tie), stage(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""));
   }
 
   String pair(Optional<Pair> pair) {

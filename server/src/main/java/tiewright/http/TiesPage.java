@@ -61,6 +61,7 @@ final class TiesPage implements Page {
     List<String> changes = java.util.stream.Stream.concat(sheets.replacements().stream(), decider.replacements().stream())
         .map(change -> change(event, change)).toList();
     return new TieView(views.line(tie), views.card(tie), views.sheets(tie), receipts, changes,
+        new Changes(event).history(tie),
         new CopyText("copy-tie", "This tie as text", text(views, tie), "Copy", "Copied"));
   }
 

@@ -1,6 +1,7 @@
 package tiewright.http.pieces;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A player's next rubber, readable at arm's length.
@@ -8,12 +9,19 @@ import java.util.List;
  * @param court the court's number alone, empty while unknown
  * @param lines what else is known: with whom, against whom, rest, in that order
  * @param note a line below (what follows when the sheets open)
+ * @param moved the published time that changed last, if one did
  */
 public record NextCard(
-    String title, String courtLabel, String court, String when, State state, List<Line> lines, String note) {
+    String title, String courtLabel, String court, String when, State state, List<Line> lines, String note,
+    Optional<Moved> moved) {
 
   public NextCard {
     lines = List.copyOf(lines);
+  }
+
+  public NextCard(
+      String title, String courtLabel, String court, String when, State state, List<Line> lines, String note) {
+    this(title, courtLabel, court, when, state, lines, note, Optional.empty());
   }
 
   public record Line(String label, String words) {}

@@ -1,5 +1,7 @@
 package tiewright.http.pieces;
 
+import java.util.List;
+
 /**
  * A numbered notice: what was, what is now, why, whom it touches.
  *
@@ -8,6 +10,16 @@ package tiewright.http.pieces;
  * @param before what no longer holds, shown struck
  * @param now what holds
  * @param by who gave it
+ * @param moved the times that it changes, where there are several
  */
 public record Notice(
-    String number, String title, String time, String before, String now, String why, String whom, String by) {}
+    String number, String title, String time, String before, String now, String why, String whom, String by, List<Moved> moved) {
+  public Notice {
+    moved = List.copyOf(moved);
+  }
+
+  public Notice(
+      String number, String title, String time, String before, String now, String why, String whom, String by) {
+    this(number, title, time, before, now, why, whom, by, List.of());
+  }
+}

@@ -25,6 +25,8 @@ public record TextField(
     LINE("text", "text", ""),
     /** Whole numbers: text with a numeric keyboard, for number fields lose what they cannot read. */
     NUMBER("text", "numeric", "short"),
+    /** A few characters that are no whole number, such as degrees. */
+    SHORT("text", "decimal", "short"),
     DATE("date", "text", "short-date"),
     TIME("time", "text", "short-date"),
     EMAIL("email", "email", ""),

@@ -9,6 +9,8 @@ package tiewright.http.pieces;
  * @param where its court ("Court 3")
  * @param href the tie's page, empty for no link
  * @param linkWords words of that link
+ * @param old a published time that no longer holds, shown struck; empty if it never changed
+ * @param why the notice that changed it, and its reason
  */
 public record TieLine(
     String home,
@@ -21,4 +23,13 @@ public record TieLine(
     State state,
     String note,
     String href,
-    String linkWords) {}
+    String linkWords,
+    String old,
+    String why) {
+
+  public TieLine(
+      String home, String homeScore, String away, String awayScore, int winner, String when, String where, State state,
+      String note, String href, String linkWords) {
+    this(home, homeScore, away, awayScore, winner, when, where, state, note, href, linkWords, "", "");
+  }
+}
