@@ -19,7 +19,8 @@ import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
-import tiewright.rating.PastGame;
+import tiewright.rating.Ageing;
+import tiewright.rating.Evidence;
 import tiewright.rating.Rating;
 
 /**
@@ -55,11 +56,11 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     Squad ours = squad(event, tie, club);
     Squad theirs = tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
     OwnNotes notes = new OwnNotes(event, tie, club, own);
-    List<PastGame> games = GamesSoFar.of(event, past);
+    Evidence evidence = Evidence.of(event, past, List.of(), Ageing.none());
     LineupProblem problem =
-        LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), games), against, seed)
+        LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
             .withWishes(notes.wishes());
-    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), hurt(event, club), games.size());
+    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), hurt(event, club), evidence.size());
   }
 
   /** The tie as it lies after the opening: against the sheet that the other club named. */

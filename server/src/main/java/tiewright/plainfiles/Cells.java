@@ -107,6 +107,16 @@ final class Cells {
     return OptionalDouble.empty();
   }
 
+  /** A standard deviation: more than 0, for with none at all no game could ever change the judgement. */
+  OptionalDouble doubt(CsvTable.Row row, String column, double most) {
+    OptionalDouble number = number(row, column, 0, most);
+    if (number.isPresent() && number.getAsDouble() == 0) {
+      fault(row, column, "the doubt is more than 0 and at most " + plain(most) + ": nobody is quite sure, so 0 cannot stand");
+      return OptionalDouble.empty();
+    }
+    return number;
+  }
+
   Optional<LocalTime> time(CsvTable.Row row, String column) {
     return parsed(row, column, "is not a time such as 13:20", text -> LocalTime.parse(text, HOUR));
   }

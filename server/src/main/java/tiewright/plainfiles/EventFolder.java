@@ -22,6 +22,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
+import tiewright.rating.FilmedGame;
 
 /**
  * An event folder: what it says, or everything that is wrong with it.
@@ -29,9 +30,11 @@ import tiewright.event.Role;
  * @param files those that are there
  * @param facts what the files say, in an order in which it can be folded; without meaning when there are faults
  * @param notes names, forms, chemistry and earlier games, which lie beside the ledger
+ * @param films filmed games as far as they tell who won which rally
  * @param faults by file in the order of {@link PlainFile}, then by line
  */
-public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FolderFault> faults) {
+public record EventFolder(
+    Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FilmedGame> films, List<FolderFault> faults) {
   private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
 
   private static final Map<PlainFile, List<PlainFile>> REFERS_TO = Map.of(
@@ -48,6 +51,7 @@ public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNo
     files = Set.copyOf(files);
     facts = List.copyOf(facts);
     notes = List.copyOf(notes);
+    films = List.copyOf(films);
     faults = List.copyOf(faults);
   }
 
@@ -75,7 +79,7 @@ public record EventFolder(Set<PlainFile> files, List<Fact> facts, List<PrivateNo
     reading.cells().faults().stream()
         .filter(fault -> ofForm.stream().noneMatch(form -> form.isOfTheRowOf(fault)))
         .forEach(faults::add);
-    return new EventFolder(there, reading.facts(), reading.notes(), sorted(faults));
+    return new EventFolder(there, reading.facts(), reading.notes(), reading.films(), sorted(faults));
   }
 
   /** A file that cannot be read as a table counts as absent, so that what refers to it is not called wrong as well. */

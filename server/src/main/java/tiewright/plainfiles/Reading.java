@@ -15,6 +15,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Side;
 import tiewright.event.TieId;
+import tiewright.rating.FilmedGame;
 
 /** A folder while it is read: its tables, what was found in them so far, and what is wrong. */
 final class Reading {
@@ -22,6 +23,7 @@ final class Reading {
   private final Cells cells = new Cells();
   private final List<Fact> facts = new ArrayList<>();
   private final List<PrivateNote> notes = new ArrayList<>();
+  private final List<FilmedGame> films = new ArrayList<>();
   private final Set<String> clubs = new HashSet<>();
   private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
   private final Map<String, TieSides> ties = new LinkedHashMap<>();
@@ -58,6 +60,10 @@ final class Reading {
 
   List<PrivateNote> notes() {
     return notes;
+  }
+
+  List<FilmedGame> films() {
+    return films;
   }
 
   Conditions conditions() {

@@ -54,7 +54,7 @@ final class SquadRows {
     Optional<String> name = cells.textNeeded(row, "name");
     OptionalInt rank = cells.whole(row, "rank", 1, 999);
     OptionalDouble form = cells.number(row, "form", -MOST_FORM, MOST_FORM);
-    OptionalDouble sd = cells.number(row, "form_sd", 0, MOST_FORM);
+    OptionalDouble sd = cells.doubt(row, "form_sd", MOST_FORM);
     OptionalInt born = cells.whole(row, "born_year", 1900, 2100);
     Optional<LocalTime> from = cells.time(row, "from");
     Optional<LocalTime> until = cells.time(row, "until");
@@ -80,7 +80,7 @@ final class SquadRows {
     OptionalDouble extra = cells.needed(row, "extra").isEmpty()
         ? OptionalDouble.empty()
         : cells.number(row, "extra", -MOST_FORM, MOST_FORM);
-    OptionalDouble sd = cells.number(row, "extra_sd", 0, MOST_FORM);
+    OptionalDouble sd = cells.doubt(row, "extra_sd", MOST_FORM);
     Optional<PairWish> wish = cells.choice(row, "rule", List.of("together", "apart"))
         .map(rule -> rule.equals("together") ? PairWish.TOGETHER : PairWish.APART);
     if (one.isEmpty() || other.isEmpty()) {

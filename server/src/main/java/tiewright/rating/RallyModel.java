@@ -23,9 +23,13 @@ public final class RallyModel {
 
   /** Chance that a pair with this edge wins a rally that it serves. */
   public static double serveChance(Format format, double edge) {
+    return 1 / (1 + Math.exp(-serveLogit(format) - LOGIT_PER_RALLY * edge));
+  }
+
+  /** Logit of the chance that the serving side wins a rally between equal pairs. */
+  static double serveLogit(Format format) {
     double base = format.kind() == Format.Kind.SIDE_OUT ? SIDE_OUT_SERVE : RALLY_SERVE;
-    double logit = Math.log(base / (1 - base)) + LOGIT_PER_RALLY * edge;
-    return 1 / (1 + Math.exp(-logit));
+    return Math.log(base / (1 - base));
   }
 
   /** Chance that the pair with this edge wins the rubber, mean over who serves first. */

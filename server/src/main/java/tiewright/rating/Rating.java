@@ -1,132 +1,79 @@
 package tiewright.rating;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
+import java.util.Map;
+import tiewright.event.Pair;
+import tiewright.scoring.Format;
+import tiewright.scoring.Score;
 
 /**
- * The strengths after past games: the most likely forms and extras given the prior and the scores, with a normal
+ * The strengths after games and film: the most likely forms and extras given the prior and what was seen, with a normal
  * approximation around them (Laplace).
  *
- * <p>Each game counts through the exact chance of its score, see {@link RallyModel}; its date is not used. A pair that only
- * ever plays together and against nobody else's partners cannot be told apart into form and extra: the doubts then stay
- * as wide as the prior left them, and only their sum narrows.
+ * <p>Each score counts through the exact chance of that score, see {@link RallyModel}; each filmed rally counts by itself.
+ * How much serving is worth is learnt from film and held at its usual value for scores, which say next to nothing of it. A
+ * pair that only ever plays together cannot be told apart into form and extra: the doubts then stay as wide as the prior
+ * left them, and only their sum narrows.
  */
 public final class Rating {
-  private static final int MOST_ROUNDS = 60;
-  private static final double CLOSE_ENOUGH = 1e-9;
-  private static final double NUDGE = 0.05; // rallies per 100, for differences
-  private static final double LEAST_WEIGHT = 1e-9;
+  private static final double LEAST_VARIANCE = 1e-12;
 
   private final Unknowns unknowns;
-  private final List<PastGame> games;
-  private final double[] prior;
-  private final double[] precision;
+  private final Evidence evidence;
+  private final Map<String, ScoreCurve> curves = new HashMap<>();
 
-  private Rating(Prior prior, List<PastGame> games) {
-    this.games = List.copyOf(games);
-    this.unknowns = Unknowns.of(prior, games);
-    List<Estimate> estimates = unknowns.priors();
-    this.prior = estimates.stream().mapToDouble(Estimate::mean).toArray();
-    this.precision = estimates.stream().mapToDouble(estimate -> 1 / Math.max(estimate.variance(), 1e-12)).toArray();
+  private Rating(Prior prior, Evidence evidence) {
+    this.evidence = evidence;
+    this.unknowns = Unknowns.of(prior, evidence);
   }
 
-  /** Strengths by the prior alone when there is no game. */
+  /** Strengths from final scores that all count the same; by the prior alone when there is no game. */
   public static Strengths fit(Prior prior, List<PastGame> games) {
-    return new Rating(prior, games).fit();
+    return fit(prior, Evidence.of(games));
+  }
+
+  /** Strengths from everything that is known; by the prior alone when nothing is. */
+  public static Strengths fit(Prior prior, Evidence evidence) {
+    return new Rating(prior, evidence).fit();
   }
 
   private Strengths fit() {
-    if (prior.length == 0) {
-      return new Strengths(unknowns, prior, new double[0][0]);
-    }
-    double[] at = prior.clone();
-    RealMatrix curvature = curvature(at);
-    for (int round = 0; round < MOST_ROUNDS && !games.isEmpty(); round++) {
-      double[] step = step(at, curvature);
-      double[] next = shortened(at, step);
-      double moved = distance(at, next);
-      at = next;
-      curvature = curvature(at);
-      if (moved < CLOSE_ENOUGH) {
-        break;
-      }
-    }
-    return new Strengths(unknowns, at, new CholeskyDecomposition(curvature).getSolver().getInverse().getData());
+    List<Estimate> priors = unknowns.priors();
+    double[] mean = priors.stream().mapToDouble(Estimate::mean).toArray();
+    double[] precision = priors.stream().mapToDouble(each -> 1 / Math.max(each.variance(), LEAST_VARIANCE)).toArray();
+    return new Strengths(unknowns, Laplace.fit(mean, precision, observations()));
   }
 
-  private double[] step(double[] at, RealMatrix curvature) {
-    double[] slope = new double[at.length];
-    for (int i = 0; i < at.length; i++) {
-      slope[i] = precision[i] * (prior[i] - at[i]);
+  private List<Observation> observations() {
+    List<Observation> all = new ArrayList<>();
+    for (PastGame game : evidence.games()) {
+      boolean homeWon = game.score().home() > game.score().away();
+      Pair winner = homeWon ? game.home() : game.away();
+      Pair loser = homeWon ? game.away() : game.home();
+      Score score = homeWon ? game.score() : game.score().swapped();
+      PastGame asWon = new PastGame(game.date(), winner, loser, score, game.format());
+      all.add(unknowns.observed(asWon, curve(game.format(), score).weighing(evidence.weight(game.date()))));
     }
-    for (PastGame game : games) {
-      double edge = unknowns.edge(game, at);
-      double rise = (log(game, edge + NUDGE) - log(game, edge - NUDGE)) / (2 * NUDGE);
-      unknowns.parts(game).forEach(part -> slope[part.index()] += rise * part.weight());
+    for (FilmedGame film : evidence.films()) {
+      double weight = film.played().map(evidence::weight).orElse(1.0);
+      rallies(film, film.one(), film.two(), film.byOne(), weight, all);
+      rallies(film, film.two(), film.one(), film.byTwo(), weight, all);
     }
-    RealVector solved = new CholeskyDecomposition(curvature).getSolver().solve(new ArrayRealVector(slope, false));
-    return solved.toArray();
+    return all;
   }
 
-  /** Minus the second derivatives of the log posterior. */
-  private RealMatrix curvature(double[] at) {
-    RealMatrix dense = MatrixUtils.createRealMatrix(precision.length, precision.length);
-    for (int i = 0; i < precision.length; i++) {
-      dense.setEntry(i, i, precision[i]);
-    }
-    for (PastGame game : games) {
-      double edge = unknowns.edge(game, at);
-      double bend = -(log(game, edge + NUDGE) - 2 * log(game, edge) + log(game, edge - NUDGE)) / (NUDGE * NUDGE);
-      double weight = Math.max(bend, LEAST_WEIGHT);
-      List<Unknowns.Part> parts = unknowns.parts(game);
-      for (Unknowns.Part one : parts) {
-        for (Unknowns.Part other : parts) {
-          dense.addToEntry(one.index(), other.index(), weight * one.weight() * other.weight());
-        }
-      }
-    }
-    return dense;
+  private ScoreCurve curve(Format format, Score score) {
+    return curves.computeIfAbsent(format.code() + " " + score, any -> new ScoreCurve(format, score));
   }
 
-  /** Halves the step until the posterior rises, so that a wild score cannot throw the search. */
-  private double[] shortened(double[] at, double[] step) {
-    double before = logPosterior(at);
-    double[] next = at;
-    for (double share = 1; share > 1e-6; share /= 2) {
-      next = at.clone();
-      for (int i = 0; i < at.length; i++) {
-        next[i] += share * step[i];
-      }
-      if (logPosterior(next) >= before) {
-        return next;
-      }
+  private void rallies(
+      FilmedGame film, Pair serving, Pair receiving, FilmedGame.Served served, double weight, List<Observation> all) {
+    if (served.rallies() > 0) {
+      RallyCount count = new RallyCount(
+          weight * served.won(), weight * served.rallies(), RallyModel.serveLogit(film.format()), RallyModel.LOGIT_PER_RALLY);
+      all.add(unknowns.observed(serving, receiving, film.format().kind(), count));
     }
-    return at;
-  }
-
-  private double logPosterior(double[] at) {
-    double sum = 0;
-    for (int i = 0; i < at.length; i++) {
-      sum -= precision[i] * (at[i] - prior[i]) * (at[i] - prior[i]) / 2;
-    }
-    for (PastGame game : games) {
-      sum += log(game, unknowns.edge(game, at));
-    }
-    return sum;
-  }
-
-  private static double log(PastGame game, double edge) {
-    return RallyModel.logChance(game.format(), game.score(), edge);
-  }
-
-  private static double distance(double[] one, double[] other) {
-    double[] gap = new double[one.length];
-    Arrays.setAll(gap, i -> Math.abs(one[i] - other[i]));
-    return Arrays.stream(gap).max().orElse(0);
   }
 }

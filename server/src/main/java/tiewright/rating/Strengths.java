@@ -3,13 +3,13 @@ package tiewright.rating;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.CholeskyDecomposition;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.scoring.Format;
 
 /**
  * Form of players and extra of pairs with their doubt, in rallies won per 100 above an even game. Immutable.
@@ -20,12 +20,12 @@ import tiewright.event.PlayerId;
 public final class Strengths {
   private final Unknowns unknowns;
   private final double[] mean;
-  private final double[][] covariance;
+  private final Precision precision;
 
-  Strengths(Unknowns unknowns, double[] mean, double[][] covariance) {
+  Strengths(Unknowns unknowns, Laplace.Posterior posterior) {
     this.unknowns = unknowns;
-    this.mean = mean;
-    this.covariance = covariance;
+    this.mean = posterior.mode();
+    this.precision = posterior.precision();
   }
 
   public Estimate form(PlayerId player) {
@@ -46,6 +46,12 @@ public final class Strengths {
     return new Sum().add(ours, 1).add(theirs, -1).estimate();
   }
 
+  /** What serving is worth beyond the usual rate, in rallies won per 100; empty where no such game was filmed. */
+  public Optional<Estimate> serving(Format.Kind kind) {
+    OptionalInt index = unknowns.of(kind);
+    return index.isEmpty() ? Optional.empty() : Optional.of(new Sum().add(index.getAsInt(), 1).estimate());
+  }
+
   /** Chance that the first pair is at least as strong as the second; a half where they are equal beyond doubt. */
   public double chanceAsStrong(Pair one, Pair other) {
     Estimate ahead = edge(one, other);
@@ -62,63 +68,36 @@ public final class Strengths {
    */
   public double[][] draws(List<Pair> pairs, int count, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    double[][] root = root();
+    List<Sum> sums = pairs.stream().map(pair -> new Sum().add(pair, 1)).toList();
+    double[] means = sums.stream().mapToDouble(Sum::mean).toArray();
+    double[][] halves = sums.stream().map(Sum::half).toArray(double[][]::new);
     double[][] rows = new double[count][];
     for (int i = 0; i < count; i++) {
-      rows[i] = draw(pairs, root, random);
+      rows[i] = draw(sums, means, halves, random);
     }
     return rows;
   }
 
-  private double[][] root() {
-    if (covariance.length == 0) {
-      return covariance;
-    }
-    return new CholeskyDecomposition(new Array2DRowRealMatrix(covariance), 1e-6, 0).getL().getData();
-  }
-
-  private double[] draw(List<Pair> pairs, double[][] root, SplittableRandom random) {
-    double[] known = mean.clone();
-    double[] normal = new double[known.length];
-    for (int i = 0; i < known.length; i++) {
+  private double[] draw(List<Sum> sums, double[] means, double[][] halves, SplittableRandom random) {
+    double[] normal = new double[mean.length];
+    for (int i = 0; i < normal.length; i++) {
       normal[i] = random.nextGaussian();
-      for (int j = 0; j <= i; j++) {
-        known[i] += root[i][j] * normal[j];
-      }
     }
     Map<Object, Double> others = new HashMap<>();
-    double[] ratings = new double[pairs.size()];
+    double[] ratings = means.clone();
     for (int i = 0; i < ratings.length; i++) {
-      Pair pair = pairs.get(i);
-      ratings[i] =
-          (value(pair.first(), known, others, random) + value(pair.second(), known, others, random)) / 2
-              + value(pair, known, others, random);
+      for (int j = 0; j < normal.length; j++) {
+        ratings[i] += halves[i][j] * normal[j];
+      }
+      ratings[i] += sums.get(i).others(others, random);
     }
     return ratings;
-  }
-
-  private double value(PlayerId player, double[] known, Map<Object, Double> others, SplittableRandom random) {
-    OptionalInt index = unknowns.of(player);
-    return index.isPresent()
-        ? known[index.getAsInt()]
-        : others.computeIfAbsent(player, p -> drawn(unknowns.prior().form(player), random));
-  }
-
-  private double value(Pair pair, double[] known, Map<Object, Double> others, SplittableRandom random) {
-    OptionalInt index = unknowns.of(pair);
-    return index.isPresent()
-        ? known[index.getAsInt()]
-        : others.computeIfAbsent(pair, p -> drawn(unknowns.prior().extra(pair), random));
-  }
-
-  private static double drawn(Estimate estimate, SplittableRandom random) {
-    return estimate.mean() + estimate.sd() * random.nextGaussian();
   }
 
   /** A weighted sum of forms and extras, with its variance. */
   private final class Sum {
     private final double[] weights = new double[mean.length];
-    private final Map<Object, Double> otherWeights = new HashMap<>(); // of players and pairs that no game is about
+    private final Map<Object, Double> otherWeights = new java.util.LinkedHashMap<>(); // of players and pairs that no game is about
     private final Map<Object, Estimate> others = new HashMap<>();
 
     Sum add(Pair pair, double weight) {
@@ -133,30 +112,54 @@ public final class Strengths {
       return add(pair, unknowns.of(pair), unknowns.prior().extra(pair), weight);
     }
 
-    private Sum add(Object whose, OptionalInt index, Estimate otherwise, double weight) {
-      if (index.isPresent()) {
-        weights[index.getAsInt()] += weight;
-      } else {
-        others.put(whose, otherwise);
-        otherWeights.merge(whose, weight, Double::sum);
-      }
+    Sum add(int index, double weight) {
+      weights[index] += weight;
       return this;
     }
 
-    Estimate estimate() {
+    private Sum add(Object whose, OptionalInt index, Estimate otherwise, double weight) {
+      if (index.isPresent()) {
+        return add(index.getAsInt(), weight);
+      }
+      others.put(whose, otherwise);
+      otherWeights.merge(whose, weight, Double::sum);
+      return this;
+    }
+
+    double mean() {
       double sum = 0;
-      double variance = 0;
       for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
         sum += other.getValue() * others.get(other.getKey()).mean();
-        variance += other.getValue() * other.getValue() * others.get(other.getKey()).variance();
       }
       for (int i = 0; i < weights.length; i++) {
         sum += weights[i] * mean[i];
-        for (int j = 0; weights[i] != 0 && j < weights.length; j++) {
-          variance += weights[i] * weights[j] * covariance[i][j];
-        }
       }
-      return Estimate.of(sum, Math.sqrt(Math.max(0, variance)));
+      return sum;
+    }
+
+    double[] half() {
+      return precision.half(weights);
+    }
+
+    /** How far off those are whom no game is about, the same number for the same one. */
+    double others(Map<Object, Double> drawn, SplittableRandom random) {
+      double sum = 0;
+      for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
+        double sd = others.get(other.getKey()).sd();
+        sum += other.getValue() * drawn.computeIfAbsent(other.getKey(), any -> sd * random.nextGaussian());
+      }
+      return sum;
+    }
+
+    Estimate estimate() {
+      double variance = 0;
+      for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
+        variance += other.getValue() * other.getValue() * others.get(other.getKey()).variance();
+      }
+      for (double each : half()) {
+        variance += each * each;
+      }
+      return Estimate.of(mean(), Math.sqrt(variance));
     }
   }
 }

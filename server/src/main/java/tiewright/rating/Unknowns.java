@@ -10,71 +10,93 @@ import java.util.Set;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.scoring.Format;
 
-/** The numbers that the games are about, in a fixed order: forms first, then the extras of pairs that have played. */
+/**
+ * The numbers that the evidence is about, in a fixed order: forms first, then the extras of pairs that have played, then
+ * how much serving is worth in each kind of scoring that was filmed.
+ */
 final class Unknowns {
   private final Prior prior;
   private final Map<PlayerId, Integer> players = new LinkedHashMap<>();
   private final Map<Pair, Integer> pairs = new LinkedHashMap<>();
+  private final Map<Format.Kind, Integer> serves = new LinkedHashMap<>();
 
   private Unknowns(Prior prior) {
     this.prior = prior;
   }
 
-  static Unknowns of(Prior prior, List<PastGame> games) {
+  static Unknowns of(Prior prior, Evidence evidence) {
     Unknowns unknowns = new Unknowns(prior);
     Set<PlayerId> names = new LinkedHashSet<>(prior.forms().keySet().stream().sorted().toList());
     Set<Pair> played = new LinkedHashSet<>();
-    for (PastGame game : games) {
-      Stream.of(game.home(), game.away()).forEach(pair -> {
-        names.add(pair.first());
-        names.add(pair.second());
-        played.add(pair);
-      });
-    }
-    names.forEach(name -> unknowns.players.put(name, unknowns.players.size()));
-    played.forEach(pair -> unknowns.pairs.put(pair, unknowns.players.size() + unknowns.pairs.size()));
+    Stream.concat(
+            evidence.games().stream().flatMap(game -> Stream.of(game.home(), game.away())),
+            evidence.films().stream().flatMap(film -> Stream.of(film.one(), film.two())))
+        .forEach(pair -> {
+          names.add(pair.first());
+          names.add(pair.second());
+          played.add(pair);
+        });
+    names.forEach(name -> unknowns.players.put(name, unknowns.size()));
+    played.forEach(pair -> unknowns.pairs.put(pair, unknowns.size()));
+    evidence.films().forEach(film -> unknowns.serves.computeIfAbsent(film.format().kind(), kind -> unknowns.size()));
     return unknowns;
   }
-
-  /** A number and how much of it is in a sum. */
-  record Part(int index, double weight) {}
 
   List<Estimate> priors() {
     List<Estimate> estimates = new ArrayList<>();
     players.keySet().forEach(player -> estimates.add(prior.form(player)));
     pairs.keySet().forEach(pair -> estimates.add(prior.extra(pair)));
+    serves.keySet().forEach(kind -> estimates.add(Prior.SERVE));
     return estimates;
   }
 
-  double edge(PastGame game, double[] at) {
-    return parts(game).stream().mapToDouble(part -> part.weight() * at[part.index()]).sum();
+  /** A final score: it depends on the edge alone. */
+  Observation observed(PastGame game, Likelihood says) {
+    return new Observation(edge(game.home(), game.away(), 0), weights(0), says);
   }
 
-  List<Part> parts(PastGame game) {
-    return Stream.concat(
-            parts(game.home()).stream(),
-            parts(game.away()).stream().map(part -> new Part(part.index(), -part.weight())))
-        .toList();
+  /** Rallies that one pair served: they depend on its edge and on what serving is worth. */
+  Observation observed(Pair serving, Pair receiving, Format.Kind kind, Likelihood says) {
+    int[] at = edge(serving, receiving, 1);
+    at[6] = serves.get(kind);
+    return new Observation(at, weights(1), says);
   }
 
-  private List<Part> parts(Pair pair) {
-    return List.of(
-        new Part(players.get(pair.first()), 0.5), new Part(players.get(pair.second()), 0.5), new Part(pairs.get(pair), 1));
+  private int[] edge(Pair one, Pair other, int more) {
+    int[] at = new int[6 + more];
+    at[0] = players.get(one.first());
+    at[1] = players.get(one.second());
+    at[2] = pairs.get(one);
+    at[3] = players.get(other.first());
+    at[4] = players.get(other.second());
+    at[5] = pairs.get(other);
+    return at;
+  }
+
+  private static double[] weights(int more) {
+    return more == 0 ? new double[] {0.5, 0.5, 1, -0.5, -0.5, -1} : new double[] {0.5, 0.5, 1, -0.5, -0.5, -1, 1};
   }
 
   OptionalInt of(PlayerId player) {
-    Integer index = players.get(player);
-    return index == null ? OptionalInt.empty() : OptionalInt.of(index);
+    return index(players.get(player));
   }
 
   OptionalInt of(Pair pair) {
-    Integer index = pairs.get(pair);
+    return index(pairs.get(pair));
+  }
+
+  OptionalInt of(Format.Kind kind) {
+    return index(serves.get(kind));
+  }
+
+  private static OptionalInt index(@org.jspecify.annotations.Nullable Integer index) {
     return index == null ? OptionalInt.empty() : OptionalInt.of(index);
   }
 
   int size() {
-    return players.size() + pairs.size();
+    return players.size() + pairs.size() + serves.size();
   }
 
   Prior prior() {

@@ -125,6 +125,21 @@ class FolderFaultsTest {
   }
 
   @Test
+  void a_rating_out_of_range_and_a_doubt_of_nothing_are_refused_with_their_reason() throws IOException {
+    file("players.csv", "player,club,name,form,form_sd", "a1,A,Ann,51,0", "a2,A,Bo,2,0.5", "b1,B,Cy,-50.5,51", "b2,B,Di,,0.0");
+    file("chemistry.csv", "player_1,player_2,extra,extra_sd", "a1,a2,60,0");
+    String nothing = "the doubt is more than 0 and at most 50: nobody is quite sure, so 0 cannot stand";
+    assertThat(faults()).containsExactly(
+        "players.csv:2: form: \"51\" is not a number from -50 to 50, with a decimal point",
+        "players.csv:2: form_sd: " + nothing,
+        "players.csv:4: form: \"-50.5\" is not a number from -50 to 50, with a decimal point",
+        "players.csv:4: form_sd: \"51\" is not a number from 0 to 50, with a decimal point",
+        "players.csv:5: form_sd: " + nothing,
+        "chemistry.csv:2: extra: \"60\" is not a number from -50 to 50, with a decimal point",
+        "chemistry.csv:2: extra_sd: " + nothing);
+  }
+
+  @Test
   void ties_know_their_pools_and_where_their_clubs_come_from() throws IOException {
     file("ties.csv", "tie,stage,pool,round,home,away,home_from,away_from", "T,pool,,1,A,A,,", "T,pool,P,0,A,B,,", "U,cup,P,1,A,B,,",
         "F,knockout,,2,,,winner-S,loser-F", "S,knockout,,1,,,winner-F,Q-1", "V,knockout,P,1,A,,,", "W,knockout,,1,A,,,P-", "X,knockout,,1,A,,,P-2");

@@ -1,0 +1,51 @@
+package tiewright.rating;
+
+import java.time.LocalDate;
+import java.util.List;
+import tiewright.event.Event;
+import tiewright.event.PrivateNote;
+
+/**
+ * What the ratings are made from, each game once: final scores, and rallies of filmed games.
+ *
+ * @param games games of which only the final score is known
+ * @param films games with their rallies; none of them is among {@code games}
+ */
+public record Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
+  public Evidence {
+    games = List.copyOf(games);
+    films = List.copyOf(films);
+  }
+
+  /** Final scores only, all counting the same. */
+  public static Evidence of(List<PastGame> games) {
+    return new Evidence(games, List.of(), Ageing.none());
+  }
+
+  /**
+   * Everything known at this moment: earlier games, the cards of today that count, and film, which stands for the score of
+   * the same game.
+   */
+  public static Evidence of(Event event, List<PrivateNote.PastGame> past, List<FilmedGame> films, Ageing ageing) {
+    return Gathering.of(event, past, films, ageing);
+  }
+
+  /** The day of the event, from which the age of a game is counted; without one every game counts the same. */
+  public static Ageing ageing(Event event, java.util.OptionalInt halfLife) {
+    return event.about().map(about -> new Ageing(about.date(), halfLife)).orElse(Ageing.none());
+  }
+
+  double weight(LocalDate played) {
+    return ageing.weight(played);
+  }
+
+  /** Games, each once. */
+  public int size() {
+    return games.size() + films.size();
+  }
+
+  /** Rallies seen on film. */
+  public int rallies() {
+    return films.stream().mapToInt(FilmedGame::rallies).sum();
+  }
+}

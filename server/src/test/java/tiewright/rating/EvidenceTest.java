@@ -1,0 +1,157 @@
+package tiewright.rating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tiewright.conditions.Setting;
+import tiewright.event.Days;
+import tiewright.event.Event;
+import tiewright.event.How;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.RubberNo;
+import tiewright.event.TieId;
+import tiewright.scoring.Format;
+import tiewright.scoring.Score;
+import tiewright.scoring.SideNo;
+
+class EvidenceTest {
+  private static final Pair ONE = Pair.of("N1", "N2");
+  private static final Pair TWO = Pair.of("S1", "S2");
+
+  private static List<FilmRally> won(String winners) {
+    List<FilmRally> rallies = new ArrayList<>();
+    for (char winner : winners.toCharArray()) {
+      rallies.add(new FilmRally(FilmRally.Ending.EARNED, Optional.of(winner == 'A' ? SideNo.ONE : SideNo.TWO), Optional.empty()));
+    }
+    return rallies;
+  }
+
+  private static FilmedGame film(Optional<String> tie, Optional<String> rubber, Optional<Score> card, Format format, List<FilmRally> rallies) {
+    return FilmedGame.of(
+        new FilmedGame.About(
+            tie.map(TieId::of), rubber.flatMap(RubberNo::parse), format, SideNo.ONE, ONE, TWO, card),
+        rallies);
+  }
+
+  private static FilmedGame film(String winners) {
+    return film(Optional.empty(), Optional.empty(), Optional.empty(), Format.sideOut(11), won(winners));
+  }
+
+  private static PrivateNote.PastGame past(String date, int home, int away) {
+    return new PrivateNote.PastGame(LocalDate.parse(date), "N1", "N2", "S1", "S2", Score.of(home, away), Format.sideOut(11));
+  }
+
+  /** The walk that is printed in Pickleball Magazine 5-3: A serves 1, 2, 3, then 8, 9, 10, 11; B serves 4, 5, 6, 7, then 12. */
+  @Test
+  void who_serves_follows_from_who_won_the_rallies_before() {
+    FilmedGame film = film("AABBBAABAABB");
+    assertThat(film.byOne()).isEqualTo(new FilmedGame.Served(7, 4));
+    assertThat(film.byTwo()).isEqualTo(new FilmedGame.Served(5, 3));
+    assertThat(film.card()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"EARNED,ONE,ONE", "FORCED,ONE,TWO", "GAVE,TWO,ONE", "REPLAY,ONE,", "UNSURE,ONE,"})
+  void a_winner_is_earned_and_an_error_is_lost(FilmRally.Ending ending, SideNo player, SideNo winner) {
+    assertThat(new FilmRally(ending, Optional.of(player), Optional.empty()).winner()).isEqualTo(Optional.ofNullable(winner));
+  }
+
+  @Test
+  void replays_and_doubtful_rallies_count_for_nobody_and_a_named_server_is_believed() {
+    List<FilmRally> rallies = new ArrayList<>(won("A"));
+    rallies.add(new FilmRally(FilmRally.Ending.REPLAY, Optional.empty(), Optional.empty()));
+    rallies.add(new FilmRally(FilmRally.Ending.UNSURE, Optional.of(SideNo.TWO), Optional.empty()));
+    rallies.addAll(won("A"));
+    rallies.add(new FilmRally(FilmRally.Ending.GAVE, Optional.of(SideNo.TWO), Optional.of(SideNo.TWO)));
+    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.empty(), Format.sideOut(11), rallies);
+    assertThat(film.byOne()).isEqualTo(new FilmedGame.Served(2, 2));
+    assertThat(film.byTwo()).isEqualTo(new FilmedGame.Served(1, 0));
+  }
+
+  @Test
+  void nothing_is_counted_after_the_game_is_over() {
+    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.empty(), Format.rally(7), won("AAAAAAABBB"));
+    assertThat(film.rallies()).isEqualTo(7);
+    assertThat(film.card()).contains(Score.of(7, 0));
+  }
+
+  @Test
+  void a_game_of_today_on_card_and_on_film_counts_once() {
+    Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").card("A1", "3", "5-9", How.RETIRED_HOME).event();
+    assertThat(Evidence.of(event, List.of(), List.of(), Ageing.none()).games()).hasSize(2);
+    for (Optional<String> rubber : List.of(Optional.of("1"), Optional.<String>empty())) {
+      FilmedGame film = film(Optional.of("A1"), rubber, Optional.empty(), Format.sideOut(11), won("AAB"));
+      Evidence evidence = Evidence.of(event, List.of(), List.of(film), Ageing.none());
+      assertThat(evidence.games()).singleElement().satisfies(game -> assertThat(game.score()).isEqualTo(Score.of(11, 3)));
+      assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(Days.DATE));
+    }
+  }
+
+  @Test
+  void a_film_without_a_single_rally_leaves_the_card_alone() {
+    Event event = Days.oneTie().opened("A1").cards("A1", "11-2").event();
+    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.empty(), Format.sideOut(11), List.of());
+    Evidence evidence = Evidence.of(event, List.of(), List.of(film), Ageing.none());
+    assertThat(evidence.games()).hasSize(1);
+    assertThat(evidence.films()).isEmpty();
+  }
+
+  @Test
+  void the_filmed_game_of_a_rubber_of_several_is_the_one_with_its_score() {
+    Event event = Days.oneTie().with(Setting.BEST_OF, "3").opened("A1").card("A1", "1", "11-2 7-11 11-9").event();
+    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.of(Score.of(7, 11)), Format.sideOut(11), won("ABAB"));
+    assertThat(Evidence.of(event, List.of(), List.of(film), Ageing.none()).games())
+        .extracting(PastGame::score).containsExactly(Score.of(11, 2), Score.of(11, 9));
+  }
+
+  @Test
+  void an_earlier_game_on_film_counts_once_and_gives_the_film_its_day() {
+    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.of(Score.of(11, 4)), Format.sideOut(11), won("AAB"));
+    Evidence evidence =
+        Evidence.of(Days.oneTie().event(), List.of(past("2026-05-02", 11, 4), past("2026-05-03", 11, 5)), List.of(film), Ageing.none());
+    assertThat(evidence.games()).extracting(PastGame::date).containsExactly(LocalDate.parse("2026-05-03"));
+    assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(LocalDate.parse("2026-05-02")));
+  }
+
+  /** Two games, one of them a half-life old, against the same counted one and a half times: the mode of a normal posterior. */
+  @Test
+  void a_game_counts_half_after_each_half_life() {
+    assertThat(new Ageing(Days.DATE, OptionalInt.of(30)).weight(Days.DATE.minusDays(60))).isEqualTo(0.25);
+    assertThat(new Ageing(Days.DATE, OptionalInt.of(30)).weight(Days.DATE.plusDays(5))).isEqualTo(1);
+    assertThat(Ageing.none().weight(LocalDate.of(1990, 1, 1))).isEqualTo(1);
+    Event event = Days.oneTie().event();
+    String day = Days.DATE.minusDays(100).toString();
+    List<PrivateNote.PastGame> two = List.of(past(day, 11, 2), past(day, 11, 2));
+    Estimate once = form(Evidence.of(event, List.of(past(day, 11, 2)), List.of(), Ageing.none()));
+    Estimate twiceHalf = form(Evidence.of(event, two, List.of(), Evidence.ageing(event, OptionalInt.of(100))));
+    assertThat(twiceHalf.mean()).isCloseTo(once.mean(), within(1e-6));
+    assertThat(twiceHalf.sd()).isCloseTo(once.sd(), within(1e-6));
+    FilmedGame film = film("AAABAAABAB");
+    Estimate whole = form(new Evidence(List.of(), List.of(film.on(Days.DATE)), Ageing.none()));
+    Estimate halves = form(new Evidence(
+        List.of(), List.of(film.on(Days.DATE.minusDays(7)), film.on(Days.DATE.minusDays(7))), new Ageing(Days.DATE, OptionalInt.of(7))));
+    assertThat(halves.mean()).isCloseTo(whole.mean(), within(1e-9));
+  }
+
+  private static Estimate form(Evidence evidence) {
+    return Rating.fit(Prior.none(), evidence).form(PlayerId.of("N1"));
+  }
+
+  @Test
+  void a_half_life_is_a_whole_number_of_days() {
+    assertThatThrownBy(() -> new Ageing(Days.DATE, OptionalInt.of(0))).isInstanceOf(IllegalArgumentException.class);
+    assertThat(Ageing.isHalfLife(36500)).isTrue();
+    assertThat(Ageing.isHalfLife(36501)).isFalse();
+  }
+}
