@@ -1,7 +1,11 @@
 package tiewright.desk;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import tiewright.conditions.RetirementScore;
+import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.How;
@@ -20,6 +24,20 @@ import tiewright.scoring.Score;
 public record Echo(TieId tie, RubberNo rubber, List<Score> games, How how, Optional<Side> winner, Optional<ClubId> club) {
   public Echo {
     games = List.copyOf(games);
+  }
+
+  /** How a retired rubber would count in each published way, home first; empty for one that nobody gave up. */
+  public static Map<RetirementScore, List<Score>> ways(Event event, RubberNo rubber, List<Score> games, How how) {
+    Map<RetirementScore, List<Score>> ways = new EnumMap<>(RetirementScore.class);
+    if (how.isRetirement()) {
+      for (RetirementScore way : RetirementScore.values()) {
+        Reading reading = Reading.of(event.conditions().with(Setting.RETIREMENT_SCORE, way.code()), rubber, games, how);
+        if (reading.faults().isEmpty()) {
+          ways.put(way, reading.counted());
+        }
+      }
+    }
+    return ways;
   }
 
   /** Empty when there is no such tie or a card cannot read so; then {@link RecordCard} gives the reasons. */

@@ -10,14 +10,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
-import tiewright.correction.Impact;
-import tiewright.desk.Correction;
+import tiewright.conditions.RetirementScore;
 import tiewright.desk.DoNext;
 import tiewright.desk.Echo;
 import tiewright.desk.FinalPlacing;
-import tiewright.event.Actor;
 import tiewright.event.ClubId;
-import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
@@ -26,7 +23,6 @@ import tiewright.event.How;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
-import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
@@ -48,7 +44,6 @@ import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
 import tiewright.wording.DoNextWords;
-import tiewright.wording.FactWords;
 import tiewright.wording.Words;
 
 /**
@@ -115,6 +110,11 @@ final class Answers {
     return Echo.of(event, tie, rubber, games, how);
   }
 
+  /** How a retired rubber would count in each published way. */
+  Map<RetirementScore, List<Score>> retirements(RubberNo rubber, List<Score> games, How how) {
+    return Echo.ways(event, rubber, games, how);
+  }
+
   /** What advice to the own captain is made from: the public event and the own club's notes. */
   LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
     mustBeOwn(club);
@@ -178,27 +178,6 @@ final class Answers {
         .filter(code -> code.startsWith(stem) && code.substring(stem.length()).matches("[0-9]{1,6}"))
         .mapToInt(code -> Integer.parseInt(code.substring(stem.length())))
         .max().orElse(0) + 1;
-  }
-
-  /** Every reason why a card cannot be put right so; empty when it can. */
-  List<Refusal> faults(Correction correction) {
-    return correction.faults(event);
-  }
-
-  /** What this choice would change, for officials; asking changes nothing. */
-  Impact impact(Correction correction, CorrectionChoice choice) {
-    if (!visible.viewer().role().isOfficial()) {
-      throw new IllegalStateException("only officials ask what a correction changes");
-    }
-    Actor by = Actor.of(visible.viewer().role(), "");
-    return correction.impact(event, new Decision.Given(visible.now(), by, ledger.directory(), Map.of()), choice);
-  }
-
-  /** What was entered after a page was made, in this official's words, oldest first. */
-  List<String> since(long seen) {
-    FactWords words = new FactWords(Words.of(visible));
-    return log().stream().map(VisibleLog.Entry::recorded).filter(recorded -> recorded.seq() > seen)
-        .map(recorded -> Words.of(visible).said(recorded.receivedAt()) + " " + words.sentence(recorded.fact())).toList();
   }
 
   /** The facts that this official may notice, numbered for this viewer, oldest first. */

@@ -2,7 +2,10 @@ package tiewright.http;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import tiewright.conditions.RetirementScore;
 import tiewright.desk.CorrectCard;
 import tiewright.desk.Correction;
 import tiewright.desk.Echo;
@@ -27,6 +30,9 @@ import tiewright.scoring.Score;
 
 /** From a card to a score: one rubber at a time, the winner said in words before it counts. */
 final class CardPages implements Page {
+  private static final Map<RetirementScore, String> RETIRED = Map.of(
+      RetirementScore.KEEP_POINTS, "points kept, the other side lifted", RetirementScore.ZERO, "to nil",
+      RetirementScore.AS_IT_STOOD, "as it stood");
 
   @Override
   public void at(Routes routes) {
@@ -125,8 +131,8 @@ final class CardPages implements Page {
   /** Others have gone on from the score, and this person may decide what becomes of it. */
   private static boolean isBuiltOn(Visit visit, Correction correction) {
     return Door.OFFICIALS.opensFor(visit.role())
-        && visit.answers().faults(correction).isEmpty()
-        && visit.answers().impact(correction, CorrectionChoice.REPLAY).reachesOthers();
+        && visit.disputes().faults(correction).isEmpty()
+        && visit.disputes().impact(correction, CorrectionChoice.REPLAY).reachesOthers();
   }
 
   private static String next(Visit visit, Tie tie) {
@@ -163,10 +169,19 @@ final class CardPages implements Page {
         .map(name -> new HiddenField(name, tried.typed().text(name)))
         .toList();
     return visit.answers().echo(tie.id(), rubber, CardFields.games(visit.event(), tried.typed(), how), how)
-        .map(echo -> confirm(views, tie, echo, fields));
+        .map(echo -> confirm(views, tie, echo, retired(visit, rubber, CardFields.games(visit.event(), tried.typed(), how), how), fields));
   }
 
-  private static CardFormView.Confirm confirm(TieViews views, Tie tie, Echo echo, List<HiddenField> fields) {
+  /** Each published way to count a rubber that was given up; the one of the conditions is what will count. */
+  private static String retired(Visit visit, RubberNo rubber, List<Score> games, How how) {
+    RetirementScore chosen = visit.event().conditions().retirementScore();
+    String ways = visit.answers().retirements(rubber, games, how).entrySet().stream()
+        .map(way -> (way.getKey() == chosen ? "by the conditions " : "") + RETIRED.get(way.getKey()) + " " + TieViews.score(way.getValue()))
+        .collect(Collectors.joining("; "));
+    return ways.isEmpty() ? "" : " How it counts: " + ways + ".";
+  }
+
+  private static CardFormView.Confirm confirm(TieViews views, Tie tie, Echo echo, String retired, List<HiddenField> fields) {
     String who = echo.winner().map(side -> views.side(tie, side)).orElse("Nobody");
     String pair = echo.winner()
         .flatMap(side -> Optional.ofNullable(tie.opened().get(echo.rubber())).map(two -> two.pair(side)))
@@ -177,6 +192,6 @@ final class CardPages implements Page {
         ? "without play"
         : TieViews.score(away ? echo.games().stream().map(Score::swapped).toList() : echo.games());
     String mark = echo.how() == How.PLAYED ? "" : ", " + CardFields.howWords(views, tie, echo.how());
-    return new CardFormView.Confirm(who + pair + " won " + score + mark + ".", who + " won " + score + ": record", fields);
+    return new CardFormView.Confirm(who + pair + " won " + score + mark + "." + retired, who + " won " + score + ": record", fields);
   }
 }

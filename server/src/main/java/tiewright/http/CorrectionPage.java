@@ -51,7 +51,7 @@ final class CorrectionPage implements Page {
     Form form = visit.form();
     Correction correction = correction(visit, form);
     if (form.isClean() && !form.text(Fields.FORM).equals(CHOICE)) {
-      visit.answers().faults(correction).forEach(form::fault);
+      visit.disputes().faults(correction).forEach(form::fault);
       if (form.isClean()) {
         visit.show(screen(visit, Tried.again(form)));
         return;
@@ -112,12 +112,12 @@ final class CorrectionPage implements Page {
     }
     Form form = visit.ctx().method() == HandlerType.GET ? Form.ofQuery(visit.ctx()) : visit.form();
     Correction correction = correction(visit, form);
-    return form.isClean() && visit.answers().faults(correction).isEmpty() ? Optional.of(correction) : Optional.empty();
+    return form.isClean() && visit.disputes().faults(correction).isEmpty() ? Optional.of(correction) : Optional.empty();
   }
 
   private static List<WorkView.Section> consequences(
       Visit visit, TieViews views, Tie tie, RubberNo rubber, Tried tried, Correction correction) {
-    Impact impact = visit.answers().impact(correction, CorrectionChoice.REPLAY);
+    Impact impact = visit.disputes().impact(correction, CorrectionChoice.REPLAY);
     if (impact.nodes().isEmpty()) {
       return List.of(WorkView.Section.of("impact", "What hangs on it", "This is what counts already; nothing would change."));
     }
@@ -162,7 +162,7 @@ final class CorrectionPage implements Page {
 
   private static List<Option> options(Visit visit, TieViews views, Tie tie, Correction correction, Impact impact) {
     String score = (TieViews.score(correction.games()) + " " + views.how(tie, correction.how())).strip();
-    Impact record = visit.answers().impact(correction, CorrectionChoice.RECORD_ONLY);
+    Impact record = visit.disputes().impact(correction, CorrectionChoice.RECORD_ONLY);
     String again = ties(impact);
     String back = sheets(visit.event(), impact);
     return List.of(

@@ -5,22 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import tiewright.conditions.Withdrawal;
 import tiewright.desk.DrawLot;
 import tiewright.desk.SignEvent;
 import tiewright.desk.SignTable;
-import tiewright.desk.WithdrawClub;
 import tiewright.event.ClubId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
-import tiewright.http.pieces.Option;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.WorkView;
 
 /** What officials sign: tables, lots, withdrawals, the end of the event. */
 final class SigningPage implements Page {
   private static final String HERE = "/organiser/tables";
-  private static final String WITHDRAW = "withdraw";
   private static final String EVENT = "event";
 
   @Override
@@ -28,7 +24,6 @@ final class SigningPage implements Page {
     routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
     routes.post(Door.OFFICIALS, HERE + "/sign/{pool}", SigningPage::sign);
     routes.post(Door.OFFICIALS, HERE + "/lot/{pool}", SigningPage::drawLot);
-    routes.post(Door.OFFICIALS, HERE + "/" + WITHDRAW, SigningPage::withdraw);
     routes.post(Door.OFFICIALS, HERE + "/" + EVENT, SigningPage::signEvent);
   }
 
@@ -61,17 +56,6 @@ final class SigningPage implements Page {
     return Arrays.stream(codes.split(",")).map(ClubId::of).toList();
   }
 
-  private static void withdraw(Visit visit) {
-    Form form = visit.form();
-    Optional<ClubId> club = form.must("club", form.read("club", "form.not-a-code", ClubId::of));
-    Optional<Withdrawal> treatment = form.must("treatment", form.maybe("treatment").flatMap(Withdrawal::parse));
-    String reason = form.mustText("reason");
-    String by = form.mustText("by");
-    visit.attempt(
-        form, () -> new WithdrawClub(club.orElseThrow(), treatment.orElseThrow(), reason, by), HERE,
-        tried -> screen(visit, tried));
-  }
-
   private static void signEvent(Visit visit) {
     Form form = visit.form();
     String by = form.mustText(AtFields.id(EVENT, "by"));
@@ -85,7 +69,7 @@ final class SigningPage implements Page {
       sections.addAll(lots(visit, tried, pool));
     }
     if (!visit.event().clubs().isEmpty()) {
-      sections.add(withdrawal(visit.event(), tried));
+      sections.add(WithdrawalPage.choice(visit.event()));
     }
     sections.add(end(visit, tried));
     return Screen.of("work", "Sign tables, draw lots, withdraw a club", new WorkView(tried.refusal(), RulingsPage.home(visit), List.of(
@@ -126,32 +110,6 @@ final class SigningPage implements Page {
               List.of(Button.other("Draw the lot")))));
     }
     return sections;
-  }
-
-  private static WorkView.Section withdrawal(VisibleEvent event, Tried tried) {
-    Fields fields = Fields.of(WITHDRAW, tried);
-    List<Option> clubs = event.clubs().stream()
-        .filter(club -> !event.withdrawals().containsKey(club.id()))
-        .map(club -> Option.of(club.id().code(), club.name(), false))
-        .toList();
-    List<Option> treatments = Arrays.stream(Withdrawal.values()).map(one -> treatment(event, one)).toList();
-    return WorkView.Section.of(WITHDRAW, "A club goes home",
-        "A withdrawal is a ruling. What it does to the club's ties is your decision; the conditions say what was announced.")
-        .with(new WorkView.WorkForm(WITHDRAW, HERE + "/" + WITHDRAW, List.of(
-            fields.select("club", "The club", "Choose the club", "", clubs),
-            fields.oneOf("treatment", "Its ties", "", treatments),
-            fields.line("reason", "Why", "").withHint("Read by everybody; no health matters of a person.").mustBeFilled(),
-            fields.line("by", "Who rules, by name", "").withAutocomplete("name").mustBeFilled()),
-            List.of(Button.stop("Record the withdrawal"))));
-  }
-
-  private static Option treatment(VisibleEvent event, Withdrawal treatment) {
-    String announced = event.conditions().withdrawal() == treatment ? " This is what the conditions announce." : "";
-    return switch (treatment) {
-      case ANNUL -> new Option(treatment.code(), "Annul them", "All its results are taken out; the table is made as if the club had never played." + announced, false, false);
-      case KEEP -> new Option(treatment.code(), "Keep what was played", "Its results stand; ties not played are not counted for anybody." + announced, false, false);
-      case AWARD -> new Option(treatment.code(), "Award the rest", "Its results stand; each tie not played is lost, every rubber without a point." + announced, false, false);
-    };
   }
 
   private static WorkView.Section end(Visit visit, Tried tried) {

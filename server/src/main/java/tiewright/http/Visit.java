@@ -79,6 +79,11 @@ final class Visit {
     return new Answers(whole, event, hall.ledger(), hall.worked());
   }
 
+  /** What officials ask when the day goes wrong. */
+  DisputeAnswers disputes() {
+    return new DisputeAnswers(whole, event, hall.ledger());
+  }
+
   Words words() {
     return Words.of(event);
   }
@@ -204,7 +209,7 @@ final class Visit {
   /** What was entered since the page with this form was made; empty where the form does not say. */
   List<String> since(Form form) {
     OptionalLong seen = seen(form);
-    return seen.isPresent() ? answers().since(seen.getAsLong()) : List.of();
+    return seen.isPresent() ? disputes().since(seen.getAsLong()) : List.of();
   }
 
   private OptionalLong seen(Form form) {

@@ -138,4 +138,15 @@ class CardEntryTest {
       assertThat(gone.text()).contains("Ask the organiser for a new one");
     }
   }
+
+  /** At 8-6 the home side gives up: USA Pickleball rulebook 2024, 12.F, lifts the other side; other rules count nil or as it stood. */
+  @Test
+  void a_retirement_says_before_it_counts_how_each_published_way_would_count_it() {
+    try (Served served = opened()) {
+      Map<String, String> typed = score("8", "6");
+      typed.put("how", "retired-home");
+      assertThat(served.as(Role.DESK).send(RUBBER, RUBBER, typed).text()).contains(
+          "by the conditions points kept, the other side lifted 8-11; to nil 0-11; as it stood 8-6.");
+    }
+  }
 }

@@ -1,0 +1,63 @@
+package tiewright.http;
+
+import java.util.List;
+import java.util.Map;
+import tiewright.correction.Impact;
+import tiewright.desk.Correction;
+import tiewright.desk.WithdrawalPreview;
+import tiewright.event.Actor;
+import tiewright.event.ClubId;
+import tiewright.event.CorrectionChoice;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleLog;
+import tiewright.ledger.Ledger;
+import tiewright.wording.FactWords;
+import tiewright.wording.Words;
+
+/** What officials ask when the day goes wrong: what would this change, what needs a ruling? Asking changes nothing. */
+final class DisputeAnswers {
+  private final Event event;
+  private final VisibleEvent visible;
+  private final Ledger ledger;
+
+  /** @throws IllegalStateException for anybody who is no official */
+  DisputeAnswers(Event event, VisibleEvent visible, Ledger ledger) {
+    if (!visible.viewer().role().isOfficial()) {
+      throw new IllegalStateException("only officials ask this");
+    }
+    this.event = event;
+    this.visible = visible;
+    this.ledger = ledger;
+  }
+
+  /** Every reason why a card cannot be put right so; empty when it can. */
+  List<Refusal> faults(Correction correction) {
+    return correction.faults(event);
+  }
+
+  /** What this choice would change. */
+  Impact impact(Correction correction, CorrectionChoice choice) {
+    return correction.impact(event, given(), choice);
+  }
+
+  /** What each treatment of a withdrawal would do. */
+  WithdrawalPreview withdrawal(ClubId club) {
+    return WithdrawalPreview.of(event, given(), club);
+  }
+
+  /** What was entered after a page was made, in this official's words, oldest first. */
+  List<String> since(long seen) {
+    Words words = Words.of(visible);
+    FactWords facts = new FactWords(words);
+    return VisibleLog.of(ledger.facts(0), visible.viewer()).stream().map(VisibleLog.Entry::recorded)
+        .filter(recorded -> recorded.seq() > seen)
+        .map(recorded -> words.said(recorded.receivedAt()) + " " + facts.sentence(recorded.fact())).toList();
+  }
+
+  private Decision.Given given() {
+    return new Decision.Given(visible.now(), Actor.of(visible.viewer().role(), ""), ledger.directory(), Map.of());
+  }
+}
