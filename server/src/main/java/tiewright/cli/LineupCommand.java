@@ -7,12 +7,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tiewright.lineup.Aim;
 import tiewright.lineup.Budget;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Proposal;
 import tiewright.lineup.Proposals;
 import tiewright.lineup.ProposedSheet;
+import tiewright.lineup.WhatIf;
 import tiewright.wording.LineupWords;
 
 @Command(name = "lineup", description = "Proposed sheets for a tie, the best first.", mixinStandardHelpOptions = true)
@@ -35,6 +37,21 @@ final class LineupCommand implements Callable<Integer> {
       description = "The other club: strongest pair first (straight), or in any order (unknown).")
   private String against = LineupProblem.Against.STRAIGHT.code();
 
+  @Option(
+      names = "--aim",
+      paramLabel = "win|rubbers|qualify",
+      description = "Win the tie, be many rubbers ahead for the count-back, or go through; ${DEFAULT-VALUE} unless given.")
+  private String aim = Aim.Kind.WIN.code();
+
+  @Option(names = "--learn", description = "Among sheets that are equal to a tenth of a point, the one that teaches most.")
+  private boolean learn;
+
+  @Option(names = "--floor", paramLabel = "N", description = "Rubbers promised to everybody by the end of this tie; 0 unless given.")
+  private int floor;
+
+  @Option(names = "--what-if", description = "Also say, on standard error, what fewer players and each absence would cost.")
+  private boolean whatIf;
+
   @Option(names = "--csv", description = "Print rank,rubber,player_1,player_2,rubber_chance,tie_chance,low,high,cost.")
   private boolean csv;
 
@@ -43,12 +60,32 @@ final class LineupCommand implements Callable<Integer> {
     if (top < 1) {
       throw new BadInput("--top is a number of sheets, 1 or more.");
     }
-    LineupInputs inputs = asked.inputs(expectation(), seed);
-    Proposal proposal = Proposals.propose(inputs.problem(), Budget.usual(seed), top);
+    if (floor < 0) {
+      throw new BadInput("--floor is a number of rubbers, 0 or more.");
+    }
+    LineupProblem problem = problem();
+    Proposal proposal = Proposals.propose(problem, Budget.usual(seed), top);
+    if (whatIf) {
+      WhatIf.of(problem).ifPresent(this::say);
+    }
     return switch (proposal.kind()) {
       case PROPOSED -> print((Proposal.Proposed) proposal);
       case IMPOSSIBLE -> refuse((Proposal.Impossible) proposal);
     };
+  }
+
+  private LineupProblem problem() {
+    LineupInputs inputs = asked.inputs(expectation(), seed);
+    LineupProblem aimed = inputs.problem().aimingAt(asked.aim(aim, seed)).promising(inputs.promise(floor));
+    return learn ? aimed.learning() : aimed;
+  }
+
+  private void say(WhatIf what) {
+    PrintWriter err = spec.commandLine().getErr();
+    LineupWords words = LineupWords.ofCodes();
+    Aim.Kind kind = Aim.Kind.parse(aim).orElseThrow();
+    what.sizes().forEach(size -> err.println(words.size(size, kind)));
+    what.absences().forEach(absence -> err.println(words.absence(absence, kind)));
   }
 
   private LineupProblem.Against expectation() {

@@ -1,7 +1,9 @@
 package tiewright.cli;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tiewright.conditions.OrderOfStrength;
@@ -11,11 +13,14 @@ import tiewright.event.Event;
 import tiewright.event.PrivateNote;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
+import tiewright.lineup.Aim;
+import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
+import tiewright.standings.ThroughChances;
 
 /** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
 final class TieAdvice {
@@ -28,7 +33,39 @@ final class TieAdvice {
   @Option(names = "--club", required = true, paramLabel = "C")
   private String club = "";
 
+  @Option(
+      names = "--tired",
+      paramLabel = "N",
+      description = "Rallies in 100 that a player loses straight off court; ${DEFAULT-VALUE} unless given, 0 = tiredness does not count.")
+  private double tired = Freshness.Cost.USUAL.noRest();
+
+  /** The aim named on the command line, with what each end of the tie would be worth. */
+  Aim aim(String named, long seed) {
+    Aim.Kind kind = Aim.Kind.parse(named)
+        .orElseThrow(() -> new BadInput("--aim is win, rubbers or qualify, not \"" + named + "\"."));
+    return switch (kind) {
+      case WIN -> Aim.WIN;
+      case RUBBERS -> Aim.RUBBERS;
+      case QUALIFY -> qualify(seed);
+    };
+  }
+
+  private Aim qualify(long seed) {
+    Event event = Folders.sound(folder).event();
+    Map<Aim.Ended, Double> worths = new HashMap<>();
+    ThroughChances.of(event, TieId.of(tie), ClubId.of(club), ThroughChances.USUAL_PLAYS, seed)
+        .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+    boolean knockout = event.tie(TieId.of(tie)).filter(one -> one.pool().isEmpty()).isPresent();
+    if (worths.isEmpty() && !knockout) {
+      throw new BadInput("Tie " + tie + " has been played: nothing in it decides any more who goes through.");
+    }
+    return worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
+  }
+
   LineupInputs inputs(LineupProblem.Against against, long seed) {
+    if (!(tired >= 0 && tired <= 50)) {
+      throw new BadInput("--tired is a number of rallies in 100, 0 to 50.");
+    }
     EventFolder read = Folders.sound(folder);
     List<FolderFault> missing = read.missing(PlainFile.PLAYERS, PlainFile.TIES);
     if (!missing.isEmpty()) {
@@ -41,7 +78,13 @@ final class TieAdvice {
     if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
       throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
     }
-    return LineupInputs.of(event, asked.id(), id, read.notes(), read.notes(PrivateNote.PastGame.class), against, seed);
+    return LineupInputs.of(event, asked.id(), id, read.notes(), read.notes(PrivateNote.PastGame.class), against, seed)
+        .asking(problem -> problem.after(new Freshness(problem.freshness().loads(), cost())));
+  }
+
+  private Freshness.Cost cost() {
+    Freshness.Cost usual = Freshness.Cost.USUAL;
+    return tired == 0 ? Freshness.Cost.NONE : new Freshness.Cost(tired, usual.restMinutes(), usual.perRubber(), usual.freeRubbers());
   }
 
   private static Tie tie(Event event, String code) {

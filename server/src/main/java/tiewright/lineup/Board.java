@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
@@ -30,7 +31,9 @@ final class Board {
   private final double[][] chances;
   private final int[][] expected;
   private final double[] weights;
+  private final double[][] bits; // learnt, where that counts
   private final LevelWorth levelWorth;
+  private final TieWorth worth;
 
   Board(LineupProblem problem) {
     this.problem = problem;
@@ -44,10 +47,12 @@ final class Board {
       }
     }
     this.opponents = opponents(problem.belief());
-    this.chances = chances();
+    this.chances = workedChances();
     this.expected = expected();
     this.weights = problem.belief().sheets().stream().mapToDouble(Belief.Expected::weight).toArray();
-    this.levelWorth = LevelWorth.of(problem, pairs);
+    this.bits = problem.purpose().learning() ? bits() : new double[0][0];
+    this.levelWorth = new LevelWorth(problem, pairs);
+    this.worth = new TieWorth(this);
   }
 
   private static List<Pair> opponents(Belief belief) {
@@ -59,15 +64,36 @@ final class Board {
         .toList();
   }
 
-  private double[][] chances() {
+  private double[][] workedChances() {
     double[][] table = new double[pairs.size()][opponents.size()];
     for (int i = 0; i < pairs.size(); i++) {
       for (int j = 0; j < opponents.size(); j++) {
-        double edge = problem.strengths().edge(pairs.get(i), opponents.get(j)).mean();
-        table[i][j] = RallyModel.rubberChance(rules().scoring(), rules().bestOf(), edge);
+        table[i][j] = RallyModel.rubberChance(rules().scoring(), rules().bestOf(), problem.edge(pairs.get(i), opponents.get(j)));
       }
     }
     return table;
+  }
+
+  private double[][] bits() {
+    double[][] table = new double[pairs.size()][opponents.size()];
+    for (int i = 0; i < pairs.size(); i++) {
+      for (int j = 0; j < opponents.size(); j++) {
+        table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
+      }
+    }
+    return table;
+  }
+
+  /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
+  double learnt(int[] line) {
+    double sum = 0;
+    for (int i = 0; bits.length > 0 && i < expected.length; i++) {
+      for (int rubber = 0; rubber < line.length; rubber++) {
+        boolean played = line[rubber] != EMPTY && expected[i][rubber] != EMPTY;
+        sum += played ? weights[i] * bits[line[rubber]][expected[i][rubber]] : 0;
+      }
+    }
+    return sum;
   }
 
   private int[][] expected() {
@@ -78,32 +104,6 @@ final class Board {
       }
     }
     return lines;
-  }
-
-  /** Chance to win the tie with these pairs, mean over what the other club may send. */
-  double worth(int[] line) {
-    double level = levelWorth.of(line);
-    double sum = 0;
-    for (int i = 0; i < expected.length; i++) {
-      sum += weights[i] * TieOdds.of(rubbers(line, expected[i], chances)).win(level);
-    }
-    return sum;
-  }
-
-  /** The same if an even pair stood in each rubber that is left empty. */
-  double worthWithEvenPairs(int[] line) {
-    double level = levelWorth.of(line);
-    double sum = 0;
-    for (int i = 0; i < expected.length; i++) {
-      double[] rubbers = new double[line.length];
-      for (int rubber = 0; rubber < line.length; rubber++) {
-        int theirs = expected[i][rubber];
-        double even = line[rubber] == EMPTY ? 0.5 : theirs == EMPTY ? 1 : chances[line[rubber]][theirs];
-        rubbers[rubber] = line[rubber] == EMPTY && theirs == EMPTY ? 1 : even;
-      }
-      sum += weights[i] * TieOdds.of(rubbers).win(level);
-    }
-    return sum;
   }
 
   /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
@@ -137,12 +137,13 @@ final class Board {
   /** Rubbers missing to the playing time promised. */
   int shortOfPromise(int[] line) {
     int missing = 0;
-    for (PlayerId player : players) {
+    PlayingTime promised = problem.purpose().playingTime();
+    for (PlayerId player : promised.floor() == 0 ? List.<PlayerId>of() : players) {
       int more = 0;
       for (int pair : line) {
         more += pair != EMPTY && pairs.get(pair).has(player) ? 1 : 0;
       }
-      missing += problem.playingTime().missing(player, more);
+      missing += promised.missing(player, more);
     }
     return missing;
   }
@@ -202,8 +203,21 @@ final class Board {
     return weights;
   }
 
+  double[][] chances() {
+    return chances;
+  }
+
   LevelWorth levelWorth() {
     return levelWorth;
+  }
+
+  TieWorth worth() {
+    return worth;
+  }
+
+  /** False: against an unknown order every order of the same pairs is worth the same. */
+  boolean orderMatters() {
+    return !problem.belief().anyOrder() || rules().order() != OrderOfStrength.NONE;
   }
 
   int filled() {

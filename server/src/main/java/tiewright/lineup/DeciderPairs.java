@@ -2,11 +2,12 @@ package tiewright.lineup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import tiewright.conditions.DeciderKind;
 import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 
 /** Which pairs may play the decider? */
@@ -24,15 +25,27 @@ final class DeciderPairs {
     return pairs;
   }
 
-  /** One from each: two players of this sheet who did not play together on it; without a sheet, any two. */
+  /**
+   * One from each: two players of this sheet who did not only play with each other; without a sheet, any two. The rule is
+   * that of the decider's own sheet, see {@link tiewright.sheet.SheetRules}.
+   */
   static List<Pair> allowed(DeciderKind kind, Squad squad, Optional<Sheet> sheet) {
     if (kind != DeciderKind.ONE_FROM_EACH || sheet.isEmpty()) {
       return all(squad);
     }
-    Set<Pair> together = sheet.get().pairs().values().stream().flatMap(Optional::stream).collect(Collectors.toSet());
-    return all(squad).stream()
-        .filter(pair -> sheet.get().players().contains(pair.first()) && sheet.get().players().contains(pair.second()))
-        .filter(pair -> !together.contains(pair))
+    return all(squad).stream().filter(pair -> isSplit(sheet.get(), pair)).toList();
+  }
+
+  private static boolean isSplit(Sheet sheet, Pair pair) {
+    List<RubberNo> one = rubbers(sheet, pair.first());
+    List<RubberNo> other = rubbers(sheet, pair.second());
+    return !one.isEmpty() && !other.isEmpty() && !(one.equals(other) && one.size() == 1);
+  }
+
+  private static List<RubberNo> rubbers(Sheet sheet, PlayerId player) {
+    return sheet.pairs().entrySet().stream()
+        .filter(rubber -> rubber.getValue().filter(pair -> pair.has(player)).isPresent())
+        .map(Map.Entry::getKey)
         .toList();
   }
 }

@@ -27,9 +27,11 @@ final class Doubt {
     Set<Pair> all = new LinkedHashSet<>(board.opponents());
     for (int[] line : lines) {
       Arrays.stream(line).filter(pair -> pair != Board.EMPTY).forEach(pair -> all.add(board.pairs().get(pair)));
-      board.levelWorth().deciderPair(line).ifPresent(pair -> all.add(board.pairs().get(pair)));
+      board.levelWorth().ourPair(line).ifPresent(sent -> all.add(sent.pair()));
     }
-    board.levelWorth().theirPair().ifPresent(all::add);
+    for (int sheet = 0; sheet < board.expectedLines().length; sheet++) {
+      board.levelWorth().theirPair(sheet).ifPresent(sent -> all.add(sent.pair()));
+    }
     this.pairs = new ArrayList<>(all);
     this.ratings = board.problem().strengths().draws(pairs, DRAWS, seed);
     this.rubber = new EdgeCurve(board.rules().scoring(), board.rules().bestOf());
@@ -38,42 +40,77 @@ final class Doubt {
 
   /** The tie chance of a sheet in each draw. */
   double[] chances(int[] line) {
-    int[] ours = Arrays.stream(line).map(pair -> pair == Board.EMPTY ? Board.EMPTY : pairs.indexOf(board.pairs().get(pair))).toArray();
-    int[] opponents = board.opponents().stream().mapToInt(pairs::indexOf).toArray();
-    double[] chances = new double[DRAWS];
-    for (int i = 0; i < DRAWS; i++) {
-      chances[i] = chance(ours, line, opponents, ratings[i]);
-    }
-    return chances;
+    return drawn(line, board.worth().win());
   }
 
-  private double chance(int[] ours, int[] line, int[] opponents, double[] rating) {
-    double level = level(line, rating);
-    double sum = 0;
-    int[][] expected = board.expectedLines();
-    for (int i = 0; i < expected.length; i++) {
+  /** What the captain wants, in each draw. */
+  double[] worths(int[] line) {
+    return drawn(line, board.worth().aim());
+  }
+
+  private double[] drawn(int[] line, EndWorths ends) {
+    Numbers numbers = new Numbers(line);
+    double[] drawn = new double[DRAWS];
+    for (int i = 0; i < DRAWS; i++) {
+      drawn[i] = numbers.mean(ratings[i], ends);
+    }
+    return drawn;
+  }
+
+  /** One sheet with the columns of its pairs among the draws, and what rest and rubbers have cost each. */
+  private final class Numbers {
+    private final int[] ours;
+    private final double[] ourLoss;
+    private final int[] opponents = board.opponents().stream().mapToInt(pairs::indexOf).toArray();
+    private final double[] theirLoss = board.opponents().stream().mapToDouble(board.problem().freshness()::loss).toArray();
+    private final Optional<LevelWorth.Sent> sent;
+    private final int sentColumn;
+    private final int[] theirColumn = new int[board.expectedLines().length]; // by sheet of theirs; EMPTY = nobody plays the decider
+    private final double[] theirDeciderLoss = new double[theirColumn.length];
+
+    Numbers(int[] line) {
+      this.ours = Arrays.stream(line).map(pair -> pair == Board.EMPTY ? Board.EMPTY : pairs.indexOf(board.pairs().get(pair))).toArray();
+      this.ourLoss = Arrays.stream(line)
+          .mapToDouble(pair -> pair == Board.EMPTY ? 0 : board.problem().freshness().loss(board.pairs().get(pair))).toArray();
+      this.sent = board.levelWorth().ourPair(line);
+      this.sentColumn = sent.map(one -> pairs.indexOf(one.pair())).orElse(Board.EMPTY);
+      for (int i = 0; i < theirColumn.length; i++) {
+        Optional<LevelWorth.Sent> theirs = board.levelWorth().theirPair(i);
+        theirColumn[i] = theirs.map(one -> pairs.indexOf(one.pair())).orElse(Board.EMPTY);
+        theirDeciderLoss[i] = theirs.map(LevelWorth.Sent::loss).orElse(0.0);
+      }
+    }
+
+    double mean(double[] rating, EndWorths ends) {
+      double sum = 0;
+      for (int i = 0; i < board.expectedLines().length; i++) {
+        sum += board.weights()[i] * ends.mean(TieOdds.wins(rubbers(rating, board.expectedLines()[i])), level(rating, i));
+      }
+      return sum;
+    }
+
+    private double[] rubbers(double[] rating, int[] expected) {
       double[] rubbers = new double[ours.length];
       int counted = 0;
       for (int r = 0; r < ours.length; r++) {
-        int their = expected[i][r];
+        int their = expected[r];
         if (ours[r] != Board.EMPTY) {
-          rubbers[counted++] = their == Board.EMPTY ? 1 : rubber.chance(rating[ours[r]] - rating[opponents[their]]);
+          rubbers[counted++] = their == Board.EMPTY ? 1
+              : rubber.chance(rating[ours[r]] - ourLoss[r] - rating[opponents[their]] + theirLoss[their]);
         } else if (their != Board.EMPTY) {
           rubbers[counted++] = 0;
         }
       }
-      sum += board.weights()[i] * TieOdds.of(Arrays.copyOf(rubbers, counted)).win(level);
+      return Arrays.copyOf(rubbers, counted);
     }
-    return sum;
-  }
 
-  private double level(int[] line, double[] rating) {
-    Optional<Integer> ours = board.levelWorth().deciderPair(line);
-    Optional<Pair> theirs = board.levelWorth().theirPair();
-    if (ours.isEmpty() || theirs.isEmpty()) {
-      return board.levelWorth().of(line);
+    private double level(double[] rating, int sheet) {
+      if (sent.isEmpty() || theirColumn[sheet] == Board.EMPTY) {
+        return sent.isEmpty() ? 0 : 1;
+      }
+      double ours = rating[sentColumn] - sent.get().loss();
+      return decider.chance(ours - rating[theirColumn[sheet]] + theirDeciderLoss[sheet]);
     }
-    return decider.chance(rating[pairs.indexOf(board.pairs().get(ours.get()))] - rating[pairs.indexOf(theirs.get())]);
   }
 
   /** Ends of the 95 % interval of what was drawn. */

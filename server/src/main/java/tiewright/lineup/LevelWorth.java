@@ -1,114 +1,119 @@
 package tiewright.lineup;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
 import tiewright.event.Pair;
-import tiewright.event.PlayerId;
 import tiewright.rating.RallyModel;
-import tiewright.rating.Strengths;
 
 /**
- * What it is worth to finish the rubbers level.
- *
- * <p>Any two: the chance of our best pair against theirs, which is what this blind game is worth as long as a stronger pair
- * is stronger against everybody. One from each: the best of our pairs whose players stand on the sheet in two different
- * pairs, against their best pair. Singles in turns: the mean forms of those present. No decider: a share of a win.
+ * Our chance in the decider, should the rubbers finish level: our best pair against theirs as fresh as each would be, which is
+ * what this blind game is worth as long as a stronger pair is stronger against everybody. Without a decider there is none.
  */
 final class LevelWorth {
-  private static final double BARRED = -1; // the captain's wishes leave this pair out
-
-  private final DeciderKind kind;
-  private final int[] first; // of each pair, as numbers of players
+  private final LineupProblem problem;
+  private final Optional<Closers> ours;
+  private final int[] first; // of each pair of ours, as the closers number players; below 0 = never sent
   private final int[] second;
-  private final double[] byPair;
-  private final double otherwise;
-  private final Optional<Pair> theirs;
+  private final List<Optional<Sent>> theirPair = new ArrayList<>(); // by sheet of theirs
+  private final int[] theirs; // by sheet of theirs: which of the different strengths
+  private final double[] theirStrengths;
+  private final Map<Double, Double> chances = new HashMap<>();
 
-  private LevelWorth(DeciderKind kind, List<Pair> pairs, double[] byPair, double otherwise, Optional<Pair> theirs) {
-    this.kind = kind;
-    List<PlayerId> players = pairs.stream().flatMap(pair -> Stream.of(pair.first(), pair.second())).distinct().toList();
-    this.first = pairs.stream().mapToInt(pair -> players.indexOf(pair.first())).toArray();
-    this.second = pairs.stream().mapToInt(pair -> players.indexOf(pair.second())).toArray();
-    this.byPair = byPair;
-    this.otherwise = otherwise;
-    this.theirs = theirs;
-  }
-
-  static LevelWorth of(LineupProblem problem, List<Pair> pairs) {
+  LevelWorth(LineupProblem problem, List<Pair> pairs) {
+    this.problem = problem;
     DeciderKind kind = problem.rules().decider();
+    List<Belief.Expected> expected = problem.belief().sheets();
+    this.theirs = new int[expected.size()];
     if (kind == DeciderKind.NONE) {
-      return new LevelWorth(kind, pairs, new double[0], problem.rules().drawWorth(), Optional.empty());
+      this.ours = Optional.empty();
+      this.first = this.second = new int[0];
+      this.theirStrengths = new double[0];
+      expected.forEach(sheet -> theirPair.add(Optional.empty()));
+      return;
     }
-    if (kind == DeciderKind.SINGLES_TURNS) {
-      return new LevelWorth(kind, pairs, new double[0], singles(problem), Optional.empty());
+    List<Pair> sent = DeciderPairs.all(problem.ours()).stream().filter(pair -> Wishes.allow(problem, pair)).toList();
+    Closers own = new Closers(kind, problem.strengths(), problem.freshness(), sent);
+    this.ours = Optional.of(own);
+    this.first = pairs.stream().mapToInt(pair -> own.player(pair.first())).toArray();
+    this.second = pairs.stream().mapToInt(pair -> own.player(pair.second())).toArray();
+    this.theirStrengths = theirs(new Closers(kind, problem.strengths(), problem.freshness(), DeciderPairs.all(problem.theirs())));
+  }
+
+  /** Who plays it for them after each of their sheets, and the different strengths that this gives. */
+  private double[] theirs(Closers closers) {
+    List<Double> different = new ArrayList<>();
+    for (int i = 0; i < theirs.length; i++) {
+      int[] rubbers = closers.rubbers(problem.belief().sheets().get(i).sheet());
+      int best = closers.best(rubbers);
+      double strength = best == Closers.NOBODY ? Double.NEGATIVE_INFINITY : closers.strength(best, rubbers);
+      theirPair.add(closers.sent(rubbers));
+      if (!different.contains(strength)) {
+        different.add(strength);
+      }
+      theirs[i] = different.indexOf(strength);
     }
-    Optional<Pair> best = best(problem.strengths(), DeciderPairs.all(problem.theirs()));
-    double[] byPair = new double[pairs.size()];
-    Arrays.setAll(
-        byPair,
-        i -> Wishes.allow(problem, pairs.get(i)) ? best.map(their -> chance(problem, pairs.get(i), their)).orElse(1.0) : BARRED);
-    double most = Math.max(0, Arrays.stream(byPair).max().orElse(0));
-    return new LevelWorth(kind, pairs, byPair, most, best);
+    return different.stream().mapToDouble(strength -> strength).toArray();
   }
 
-  private static double chance(LineupProblem problem, Pair ours, Pair theirs) {
-    return RallyModel.rubberChance(problem.rules().deciderScoring(), 1, problem.strengths().edge(ours, theirs).mean());
-  }
-
-  private static double singles(LineupProblem problem) {
-    double edge = meanForm(problem.strengths(), problem.ours()) - meanForm(problem.strengths(), problem.theirs());
-    return RallyModel.rubberChance(problem.rules().deciderScoring(), 1, edge);
-  }
-
-  static double meanForm(Strengths strengths, Squad squad) {
-    return squad.present().stream().mapToDouble(member -> strengths.form(member.id()).mean()).average().orElse(0);
-  }
-
-  static Optional<Pair> best(Strengths strengths, List<Pair> pairs) {
-    return pairs.stream().max(Comparator.comparingDouble((Pair pair) -> strengths.rating(pair).mean()).thenComparing(Comparator.reverseOrder()));
-  }
-
-  /** Our chance when the rubbers of this sheet finish level. */
-  double of(int[] line) {
-    return kind == DeciderKind.ONE_FROM_EACH ? deciderPair(line).map(pair -> byPair[pair]).orElse(0.0) : otherwise;
-  }
-
-  /** Who would play the decider after this sheet, as a pair number; empty where no pair is named for it. */
-  Optional<Integer> deciderPair(int[] line) {
-    if (byPair.length == 0) {
-      return Optional.empty();
+  /** Our chance after this sheet of ours, for each sheet of theirs; 0 where there is no decider. */
+  double[] of(int[] line) {
+    double[] all = new double[theirs.length];
+    if (ours.isEmpty()) {
+      return all;
     }
-    int best = Board.EMPTY;
-    for (int pair = 0; pair < byPair.length; pair++) {
-      boolean allowed = byPair[pair] != BARRED && (kind == DeciderKind.ANY_TWO || isSplit(pair, line));
-      if (allowed && (best == Board.EMPTY || byPair[pair] > byPair[best])) {
-        best = pair;
+    int[] rubbers = rubbers(line);
+    int best = ours.get().best(rubbers);
+    double[] different = new double[theirStrengths.length];
+    for (int i = 0; i < different.length; i++) {
+      different[i] = best == Closers.NOBODY ? 0 : chance(ours.get().strength(best, rubbers) - theirStrengths[i]);
+    }
+    Arrays.setAll(all, i -> different[theirs[i]]);
+    return all;
+  }
+
+  private double chance(double edge) {
+    if (edge == Double.POSITIVE_INFINITY) {
+      return 1;
+    }
+    return chances.computeIfAbsent(edge, e -> RallyModel.rubberChance(problem.rules().deciderScoring(), 1, e));
+  }
+
+  private int[] rubbers(int[] line) {
+    int[] rubbers = new int[ours.orElseThrow().players()];
+    for (int rubber = 0; rubber < line.length; rubber++) {
+      if (line[rubber] != Board.EMPTY) {
+        mark(rubbers, first[line[rubber]], rubber);
+        mark(rubbers, second[line[rubber]], rubber);
       }
     }
-    return best == Board.EMPTY ? Optional.empty() : Optional.of(best);
+    return rubbers;
   }
 
-  Optional<Pair> theirPair() {
-    return theirs;
-  }
-
-  /** Both players stand on the sheet, in two different pairs. */
-  private boolean isSplit(int pair, int[] line) {
-    boolean one = false;
-    boolean other = false;
-    for (int named : line) {
-      if (named == pair) {
-        return false;
-      }
-      if (named != Board.EMPTY) {
-        one |= first[named] == first[pair] || second[named] == first[pair];
-        other |= first[named] == second[pair] || second[named] == second[pair];
-      }
+  private static void mark(int[] rubbers, int player, int rubber) {
+    if (player >= 0) {
+      rubbers[player] |= 1 << rubber;
     }
-    return one && other;
+  }
+
+  /**
+   * A pair in the decider.
+   *
+   * @param loss how much of their strength the two have lost by then, in rallies per 100
+   */
+  record Sent(Pair pair, double loss) {}
+
+  /** Who would play it for us after this sheet; empty where no pair is named for it. */
+  Optional<Sent> ourPair(int[] line) {
+    return ours.flatMap(closers -> closers.sent(rubbers(line)));
+  }
+
+  /** Who would play it for them after that sheet of theirs. */
+  Optional<Sent> theirPair(int sheet) {
+    return theirPair.get(sheet);
   }
 }

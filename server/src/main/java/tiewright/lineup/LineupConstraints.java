@@ -32,7 +32,8 @@ public class LineupConstraints implements ConstraintProvider {
       half(factory),
       notFull(factory),
       tieChance(factory),
-      promise(factory)
+      promise(factory),
+      learning(factory)
     };
   }
 
@@ -132,19 +133,27 @@ public class LineupConstraints implements ConstraintProvider {
         .asConstraint(LineupWeights.NOT_FULL);
   }
 
-  /** The better the chance to win the tie, the better the sheet. */
+  /** The more of what the captain wants of the tie, the better the sheet. */
   Constraint tieChance(ConstraintFactory factory) {
     return allSeats(factory)
-        .rewardLong(LineupWeights.BILLIONTH, (seats, facts) -> Merit.of(facts.board(), facts.line(seats)).chance())
+        .impactLong(LineupWeights.BILLIONTH, (seats, facts) -> Merit.of(facts.board(), facts.line(seats)).worth())
         .asConstraint(LineupWeights.TIE_CHANCE);
   }
 
   /** After that, playing time as promised. */
   Constraint promise(ConstraintFactory factory) {
     return allSeats(factory)
-        .filter((seats, facts) -> facts.board().problem().playingTime().floor() > 0)
+        .filter((seats, facts) -> facts.board().problem().purpose().playingTime().floor() > 0)
         .penalizeLong(LineupWeights.RUBBER, (seats, facts) -> facts.board().shortOfPromise(facts.line(seats)))
         .asConstraint(LineupWeights.PROMISE);
+  }
+
+  /** After that, what is not known well is tried. */
+  Constraint learning(ConstraintFactory factory) {
+    return allSeats(factory)
+        .filter((seats, facts) -> facts.board().problem().purpose().learning())
+        .rewardLong(LineupWeights.BIT_THOUSANDTH, (seats, facts) -> Merit.of(facts.board(), facts.line(seats)).learning())
+        .asConstraint(LineupWeights.LEARNING);
   }
 
   private static UniConstraintStream<Wish> wishes(ConstraintFactory factory, Wish.Kind kind) {

@@ -1,12 +1,15 @@
 package tiewright.lineup;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.How;
@@ -59,8 +62,21 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     Evidence evidence = Evidence.of(event, past, List.of(), Ageing.none());
     LineupProblem problem =
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
-            .withWishes(notes.wishes());
+            .withWishes(notes.wishes())
+            .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL));
     return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), hurt(event, club), evidence.size());
+  }
+
+  /** So many rubbers for everybody by the end of this tie, counting those of today. */
+  public PlayingTime promise(int floor) {
+    Map<PlayerId, Integer> played = new HashMap<>();
+    problem.ours().members().forEach(member -> played.put(member.id(), problem.freshness().load(member.id()).rubbers()));
+    return new PlayingTime(floor, played);
+  }
+
+  /** The same question put otherwise: for another aim, with other promises, with everybody as tired as is known elsewhere. */
+  public LineupInputs asking(UnaryOperator<LineupProblem> otherwise) {
+    return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, hurt, games);
   }
 
   /** The tie as it lies after the opening: against the sheet that the other club named. */

@@ -1,17 +1,20 @@
 package tiewright.lineup;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
 import tiewright.rating.Strengths;
 
 /**
  * Everything that bears on one club's sheet for one tie.
  *
+ * @param freshness of both clubs' players when the tie begins
  * @param strengths of both clubs' players
  */
 public record LineupProblem(
-    TieRules rules, Squad ours, Squad theirs, Belief belief, List<Wish> wishes, PlayingTime playingTime, Strengths strengths) {
+    TieRules rules, Squad ours, Squad theirs, Belief belief, List<Wish> wishes, Purpose purpose, Freshness freshness, Strengths strengths) {
   public LineupProblem {
     wishes = List.copyOf(wishes);
     for (Belief.Expected expected : belief.sheets()) {
@@ -52,7 +55,7 @@ public record LineupProblem(
           case STRAIGHT -> Belief.straight(rules, known);
           case UNKNOWN -> Belief.unknownOrder(rules, known, seed);
         };
-    return new LineupProblem(rules, ours, known, belief, List.of(), PlayingTime.NOTHING_PROMISED, strengths);
+    return new LineupProblem(rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths);
   }
 
   public LineupProblem wishing(Wish... more) {
@@ -61,20 +64,51 @@ public record LineupProblem(
   }
 
   public LineupProblem promising(PlayingTime promise) {
-    return new LineupProblem(rules, ours, theirs, belief, wishes, promise, strengths);
+    return with(new Purpose(purpose.aim(), promise, purpose.learning()));
+  }
+
+  public LineupProblem aimingAt(Aim aim) {
+    return with(new Purpose(aim, purpose.playingTime(), purpose.learning()));
+  }
+
+  /** What a sheet would teach decides among those that are otherwise equal. */
+  public LineupProblem learning() {
+    return with(new Purpose(purpose.aim(), purpose.playingTime(), true));
+  }
+
+  private LineupProblem with(Purpose other) {
+    return new LineupProblem(rules, ours, theirs, belief, wishes, other, freshness, strengths);
+  }
+
+  public LineupProblem after(Freshness other) {
+    return new LineupProblem(rules, ours, theirs, belief, wishes, purpose, other, strengths);
   }
 
   public LineupProblem expecting(Belief other) {
-    return new LineupProblem(rules, ours, theirs, other, wishes, playingTime, strengths);
+    return new LineupProblem(rules, ours, theirs, other, wishes, purpose, freshness, strengths);
   }
 
   /** The same with nobody absent. */
   LineupProblem withEverybody() {
-    Squad all = new Squad(ours.members().stream().map(member -> new Squad.Member(member.id(), member.rank(), true)).toList());
-    return new LineupProblem(rules, all, theirs, belief, wishes, playingTime, strengths);
+    return withSquad(new Squad(ours.members().stream().map(member -> new Squad.Member(member.id(), member.rank(), true)).toList()));
+  }
+
+  /** The same with only some of those present. */
+  LineupProblem withOnly(Predicate<PlayerId> here) {
+    return withSquad(new Squad(ours.members().stream()
+        .map(member -> new Squad.Member(member.id(), member.rank(), member.present() && here.test(member.id()))).toList()));
+  }
+
+  private LineupProblem withSquad(Squad squad) {
+    return new LineupProblem(rules, squad, theirs, belief, wishes, purpose, freshness, strengths);
   }
 
   LineupProblem withWishes(List<Wish> others) {
-    return new LineupProblem(rules, ours, theirs, belief, new ArrayList<>(others), playingTime, strengths);
+    return new LineupProblem(rules, ours, theirs, belief, others, purpose, freshness, strengths);
+  }
+
+  /** What one pair is ahead of the other in the rubbers, rest counted, in rallies per 100. */
+  double edge(Pair own, Pair other) {
+    return strengths.edge(own, other).mean() - freshness.loss(own) + freshness.loss(other);
   }
 }

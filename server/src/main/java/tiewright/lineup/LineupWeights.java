@@ -2,7 +2,7 @@ package tiewright.lineup;
 
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 
-/** The name and the weight of every constraint on a sheet: first what must hold, then the tie chance, then promises. */
+/** The name and the weight of every constraint on a sheet: first what must hold, then the aim, then promises, then learning. */
 final class LineupWeights {
   static final String TOO_OFTEN = "A player in more rubbers than the conditions allow";
   static final String BESIDE_THEMSELVES = "A player in both seats of a rubber";
@@ -15,17 +15,22 @@ final class LineupWeights {
   static final String GAP = "A rubber filled below an empty seat";
   static final String HALF = "A rubber with one player only";
   static final String NOT_FULL = "A rubber empty that the squad could fill";
-  static final String TIE_CHANCE = "The chance to win the tie";
+  static final String TIE_CHANCE = "What the captain wants of the tie";
   static final String PROMISE = "Rubbers missing to the playing time promised";
+
+  static final String LEARNING = "What the tie would teach";
 
   /** One breach of the conditions or of a wish. */
   static final HardMediumSoftLongScore BREACH = HardMediumSoftLongScore.ONE_HARD;
 
-  /** A billionth of a tie. */
+  /** A billionth of the aim. */
   static final HardMediumSoftLongScore BILLIONTH = HardMediumSoftLongScore.ONE_MEDIUM;
 
   /** A rubber that somebody was promised. */
-  static final HardMediumSoftLongScore RUBBER = HardMediumSoftLongScore.ONE_SOFT;
+  static final HardMediumSoftLongScore RUBBER = HardMediumSoftLongScore.ofSoft(1_000_000);
+
+  /** A thousandth of a bit: no sheet teaches a thousand bits, so that promises always come first. */
+  static final HardMediumSoftLongScore BIT_THOUSANDTH = HardMediumSoftLongScore.ONE_SOFT;
 
   private LineupWeights() {}
 }

@@ -3,25 +3,32 @@ package tiewright.lineup;
 import java.util.Comparator;
 
 /**
- * How good a sheet is: the tie chance first, then how little it leaves missing to the playing time promised.
+ * How good a sheet is: the captain's aim first, then how little it leaves missing to the playing time promised, then what it
+ * would teach.
  *
- * <p>In steps of a billionth; where playing time is promised the chance counts in whole tenths of a percentage point, so
- * that the promise can decide.
+ * <p>In steps of a billionth; where playing time is promised or learning wanted, the aim counts in whole thousandths (of a
+ * chance, or of a rubber), so that they can decide.
  *
- * @param chance in billionths
+ * @param worth of the aim, in billionths
  * @param missing rubbers missing to the promise
+ * @param learning thousandths of a bit
  */
-record Merit(long chance, int missing) implements Comparable<Merit> {
+record Merit(long worth, int missing, int learning) implements Comparable<Merit> {
   static final long BILLION = 1_000_000_000L;
-  private static final long TENTH_OF_A_POINT = BILLION / 1_000;
-  private static final Comparator<Merit> ORDER = Comparator.comparingLong(Merit::chance).thenComparing(Comparator.comparingInt(Merit::missing).reversed());
+  private static final long THOUSANDTH = BILLION / 1_000;
+  private static final Comparator<Merit> ORDER =
+      Comparator.comparingLong(Merit::worth)
+          .thenComparing(Comparator.comparingInt(Merit::missing).reversed())
+          .thenComparingInt(Merit::learning);
 
   static Merit of(Board board, int[] line) {
-    long chance = Math.round(board.worth(line) * BILLION);
-    if (board.problem().playingTime().floor() == 0) {
-      return new Merit(chance, 0);
+    long worth = Math.round(board.worth().of(line) * BILLION);
+    if (!board.problem().purpose().isCoarse()) {
+      return new Merit(worth, 0, 0);
     }
-    return new Merit(Math.floorDiv(chance + TENTH_OF_A_POINT / 2, TENTH_OF_A_POINT) * TENTH_OF_A_POINT, board.shortOfPromise(line));
+    return new Merit(
+        Math.floorDiv(worth + THOUSANDTH / 2, THOUSANDTH) * THOUSANDTH, board.shortOfPromise(line),
+        (int) Math.round(board.learnt(line) * 1_000));
   }
 
   @Override

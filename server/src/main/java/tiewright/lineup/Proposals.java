@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
+import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 
 /**
  * Which sheet should the captain hand in, and what is a sheet of the captain's own worth?
  *
- * <p>The search proposes; wherever there are few enough legal sheets every one of them is tried as well, so that the proposal
- * is proven best and its runners-up and their cost are exact.
+ * <p>Wherever there are few enough legal sheets every one of them is tried, so that the proposal is proven best and its
+ * runners-up and their cost are exact; only beyond that the search proposes.
  */
 public final class Proposals {
   /** Sheets shown unless more are asked for. */
@@ -71,29 +71,31 @@ public final class Proposals {
     List<ProposedSheet> sheets = new ArrayList<>();
     List<int[]> shown = lines.stream().map(this::shuffledIfFree).toList();
     Doubt doubt = new Doubt(board, shown, budget.seed());
-    double[] best = doubt.chances(shown.get(0));
+    double[] best = doubt.worths(shown.get(0));
     for (int i = 0; i < Math.min(count, shown.size()); i++) {
       double cost = cost(shown.get(0), shown.get(i));
-      double[] drawn = doubt.chances(shown.get(i));
-      double beats = Doubt.better(drawn, best);
+      double beats = Doubt.better(doubt.worths(shown.get(i)), best);
       List<Reason> reasons = new ArrayList<>(notes.of(shown.get(i)));
       if (i == 0) {
         reasons.addAll(notes.wishCosts());
         nextBest(shown, doubt, best).ifPresent(reasons::add);
       }
-      sheets.add(proposed(i + 1, shown.get(i), drawn, cost, beats, reasons));
+      sheets.add(proposed(i + 1, shown.get(i), doubt, cost, beats, reasons));
     }
     Optional<DeciderAdvice> decider = decider(shown.get(0));
     List<Reason> all = new ArrayList<>(notes.ofAll());
-    decider.flatMap(DeciderAdvice::best).ifPresent(first -> all.add(keepFresh(first.pair())));
+    decider.flatMap(DeciderAdvice::best).ifPresent(first -> {
+      all.add(Reason.of("decider-likely").with("chance", sheets.get(0).level()));
+      all.add(keepFresh(first.pair(), lines.get(0)));
+    });
     return new Proposal.Proposed(sheets, orderMatters(), ranking.complete(), ranking.tried(), decider, all);
   }
 
-  /** The best sheets: all tried if there are few enough, with the one that the search found among them in any case. */
+  /** The best sheets: all tried if there are few enough; else those tried, and the one that the search finds. */
   private Ranking ranking(int count) {
-    Optional<int[]> found = LineupSolver.best(board, budget);
     Ranking every = Ranking.of(board, orderMatters(), count, budget.stop());
-    if (every.complete() || found.isEmpty()) {
+    Optional<int[]> found = every.complete() ? Optional.empty() : LineupSolver.best(board, budget);
+    if (found.isEmpty()) {
       return every;
     }
     List<Ranking.Ranked> best = new ArrayList<>();
@@ -104,7 +106,7 @@ public final class Proposals {
   }
 
   private boolean orderMatters() {
-    return !board.problem().belief().anyOrder() || board.rules().order() != OrderOfStrength.NONE;
+    return board.orderMatters();
   }
 
   private int[] shuffledIfFree(int[] line) {
@@ -132,26 +134,27 @@ public final class Proposals {
       return Optional.of(Reason.of("only-sheet"));
     }
     double cost = cost(shown.get(0), shown.get(1));
-    double beats = Doubt.better(doubt.chances(shown.get(1)), best);
+    double beats = Doubt.better(doubt.worths(shown.get(1)), best);
     String kind = cost < SheetNotes.WORTH_SAYING ? "next-best-equal" : "next-best";
-    return Optional.of(Reason.of(kind).with("cost", cost).with("beats", beats));
+    return Optional.of(Reason.of(kind).costing(cost, board.problem().purpose().aim()).with("beats", beats));
   }
 
   /** Below a billionth it is rounding. */
   private double cost(int[] best, int[] other) {
-    double cost = board.worth(best) - board.worth(other);
+    double cost = board.worth().of(best) - board.worth().of(other);
     return cost < 1.0 / Merit.BILLION ? 0 : cost;
   }
 
   private Optional<DeciderAdvice> decider(int[] line) {
-    boolean level = board.levelWorth().deciderPair(line).isPresent() && TieOutcomes.canBeLevel(board, line);
-    return level
-        ? Optional.of(DeciderAdvice.of(board.problem(), Optional.of(board.sheet(line)), Optional.empty(), Set.of()))
-        : Optional.empty();
+    boolean level = board.levelWorth().ourPair(line).isPresent() && TieOutcomes.canBeLevel(board, line);
+    return level ? Optional.of(DeciderAdvice.planned(board.problem(), board.sheet(line), Set.of())) : Optional.empty();
   }
 
-  private static Reason keepFresh(Pair pair) {
-    return Reason.of("decider-keep-fresh").with("players", List.of(pair.first(), pair.second()));
+  /** Held back where the best sheet names neither of them: that was weighed against what they would add to the rubbers. */
+  private Reason keepFresh(Pair pair, int[] line) {
+    List<PlayerId> named = board.sheet(line).players();
+    boolean heldBack = !named.contains(pair.first()) && !named.contains(pair.second());
+    return Reason.of(heldBack ? "decider-held-back" : "decider-keep-fresh").with("players", List.of(pair.first(), pair.second()));
   }
 
   private Evaluation evaluate(Sheet sheet) {
@@ -160,11 +163,10 @@ public final class Proposals {
     List<int[]> both = new ArrayList<>(best);
     both.add(line);
     Doubt doubt = new Doubt(board, both, budget.seed());
-    double[] drawn = doubt.chances(line);
     double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
-    double beats = best.isEmpty() ? 0.5 : Doubt.better(drawn, doubt.chances(best.get(0)));
+    double beats = best.isEmpty() ? 0.5 : Doubt.better(doubt.worths(line), doubt.worths(best.get(0)));
     List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
-    return new Evaluation(proposed(0, line, drawn, cost, beats, reasons), notGranted(line));
+    return new Evaluation(proposed(0, line, doubt, cost, beats, reasons), notGranted(line));
   }
 
   private List<Wish> notGranted(int[] line) {
@@ -179,12 +181,15 @@ public final class Proposals {
     return !barred && (wish.kind() != Wish.Kind.MUST_PLAY || plays);
   }
 
-  private ProposedSheet proposed(int rank, int[] line, double[] drawn, double cost, double beats, List<Reason> reasons) {
+  private ProposedSheet proposed(int rank, int[] line, Doubt doubt, double cost, double beats, List<Reason> reasons) {
     Sheet sheet = board.sheet(line);
     List<ProposedSheet.Line> lines =
         IntStream.range(0, line.length)
             .mapToObj(r -> new ProposedSheet.Line(RubberNo.of(r + 1), sheet.pair(RubberNo.of(r + 1)), board.rubberChance(line, r)))
             .toList();
-    return new ProposedSheet(rank, sheet, lines, board.worth(line), Doubt.low(drawn), Doubt.high(drawn), cost, beats, reasons);
+    double[] drawn = doubt.chances(line);
+    return new ProposedSheet(
+        rank, sheet, lines, board.worth().of(line), board.worth().chance(line), board.worth().level(line), Doubt.low(drawn),
+        Doubt.high(drawn), cost, beats, reasons);
   }
 }

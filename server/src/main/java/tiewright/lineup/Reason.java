@@ -25,4 +25,10 @@ public record Reason(String code, Map<String, Object> data) {
     more.put(name, value);
     return new Reason(code, more);
   }
+
+  /** With what is given away of an aim; without a word about it where the aim is to win. */
+  Reason costing(double cost, Aim aim) {
+    Reason said = with("cost", cost);
+    return aim.kind() == Aim.Kind.WIN ? said : said.with("aim", aim.kind());
+  }
 }

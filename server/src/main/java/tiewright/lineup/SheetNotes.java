@@ -12,6 +12,8 @@ import tiewright.event.RubberNo;
 final class SheetNotes {
   static final double WORTH_SAYING = 0.0005; // half a tenth of a percentage point
 
+  private static final double TIRED = 0.5; // rallies per 100
+
   private final Board board;
   private final Ranking ranking;
   private final boolean orderMatters;
@@ -33,11 +35,21 @@ final class SheetNotes {
     if (!resting.isEmpty()) {
       reasons.add(Reason.of("resting").with("players", resting));
     }
+    tired(named).ifPresent(reasons::add);
+    if (board.problem().purpose().learning()) {
+      reasons.add(Reason.of("learning").with("bits", Math.round(board.learnt(line) * 100) / 100.0 + ""));
+    }
     int missing = board.shortOfPromise(line);
     if (missing > 0) {
-      reasons.add(Reason.of("short-of-promise").with("rubbers", missing).with("floor", board.problem().playingTime().floor()));
+      reasons.add(Reason.of("short-of-promise").with("rubbers", missing).with("floor", board.problem().purpose().playingTime().floor()));
     }
     return reasons;
+  }
+
+  /** Those named who have not rested enough, by what the model takes off. */
+  private Optional<Reason> tired(List<PlayerId> named) {
+    List<PlayerId> tired = named.stream().filter(player -> board.problem().freshness().loss(player) >= TIRED).toList();
+    return tired.isEmpty() ? Optional.empty() : Optional.of(Reason.of("tired").with("players", tired));
   }
 
   private Reason rubber(int[] line, int rubber) {
@@ -66,9 +78,9 @@ final class SheetNotes {
       if (ranking.complete() && Wishes.isBinding(wish, problem.ours())) {
         List<Wish> others = problem.wishes().stream().filter(other -> !other.equals(wish)).toList();
         Board without = new Board(problem.withWishes(others));
-        double best = without.worth(Ranking.of(without, orderMatters, 1).best().get(0).line());
-        double cost = Math.max(0, best - board.worth(ranking.best().get(0).line()));
-        reasons.add(cost > WORTH_SAYING ? wish("wish-costs", wish).with("cost", cost) : wish("wish-free", wish));
+        double best = without.worth().of(Ranking.of(without, orderMatters, 1).best().get(0).line());
+        double cost = Math.max(0, best - board.worth().of(ranking.best().get(0).line()));
+        reasons.add(cost > WORTH_SAYING ? wish("wish-costs", wish).costing(cost, problem.purpose().aim()) : wish("wish-free", wish));
       }
     }
     return reasons;
@@ -78,18 +90,19 @@ final class SheetNotes {
   List<Reason> shortness() {
     List<Reason> reasons = new ArrayList<>();
     int[] line = ranking.best().get(0).line();
-    double best = board.worth(line);
+    double best = board.worth().of(line);
     if (board.filled() < line.length) {
-      double even = board.worthWithEvenPairs(line);
-      reasons.add(Reason.of("short-squad").with("rubbers", line.length - board.filled()).with("cost", Math.max(0, even - best)));
+      double even = board.worth().withEvenPairs(line);
+      reasons.add(Reason.of("short-squad").with("rubbers", line.length - board.filled())
+          .costing(Math.max(0, even - best), board.problem().purpose().aim()));
     }
     List<PlayerId> absent = board.problem().ours().members().stream().filter(member -> !member.present()).map(Squad.Member::id).toList();
     if (!absent.isEmpty() && ranking.complete()) {
       Board everybody = new Board(board.problem().withEverybody());
       Ranking all = Ranking.of(everybody, orderMatters, 1);
       if (all.complete() && !all.best().isEmpty()) {
-        double cost = Math.max(0, everybody.worth(all.best().get(0).line()) - best);
-        reasons.add(Reason.of("absence-costs").with("players", absent).with("cost", cost));
+        double cost = Math.max(0, everybody.worth().of(all.best().get(0).line()) - best);
+        reasons.add(Reason.of("absence-costs").with("players", absent).costing(cost, board.problem().purpose().aim()));
       }
     }
     return reasons;
@@ -98,6 +111,9 @@ final class SheetNotes {
   /** What holds for every sheet of the proposal. */
   List<Reason> ofAll() {
     List<Reason> reasons = new ArrayList<>(shortness());
+    if (board.problem().purpose().aim().isSettled()) {
+      reasons.add(Reason.of("nothing-hangs"));
+    }
     if (!orderMatters) {
       reasons.add(Reason.of("order-free"));
     }

@@ -14,6 +14,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
 import tiewright.event.Tie;
+import tiewright.event.SlotSource;
 import tiewright.event.TieId;
 import tiewright.event.TieScore;
 
@@ -48,6 +49,18 @@ public final class PoolTables {
         decider);
     Procedure procedure = Procedure.parse(conditions.levelTeams()).orElseThrow();
     return new TableRules(new PointsForTie(points.win(), points.draw(), points.loss()), procedure, shape);
+  }
+
+  /** How many clubs of a pool go on into the knockout as it is drawn; 1 where none is drawn. */
+  public static int through(Event event, String pool) {
+    long places = event.ties().values().stream()
+        .flatMap(tie -> java.util.stream.Stream.of(tie.home(), tie.away()))
+        .flatMap(slot -> slot.from().stream())
+        .filter(source -> source.kind() == SlotSource.Kind.POOL_PLACE && source.of().equals(pool))
+        .map(SlotSource::place)
+        .distinct()
+        .count();
+    return Math.max(1, (int) places);
   }
 
   private static List<TieScore> scores(Event event, List<Tie> ties) {

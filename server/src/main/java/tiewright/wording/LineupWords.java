@@ -4,8 +4,10 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import tiewright.lineup.Aim;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.Reason;
+import tiewright.lineup.WhatIf;
 import tiewright.lineup.Wish;
 import tiewright.rating.Estimate;
 
@@ -24,7 +26,8 @@ public final class LineupWords {
 
   public String sentence(Reason reason) {
     Map<String, Object> said = new LinkedHashMap<>();
-    reason.data().forEach((name, value) -> said.put(name, said(name, value)));
+    Aim.Kind aim = reason.data().get("aim") instanceof Aim.Kind other ? other : Aim.Kind.WIN;
+    reason.data().forEach((name, value) -> said.put(name, name.equals("cost") && value instanceof Double cost ? cost(cost, aim) : said(value)));
     return words.sentence(reason.code(), said);
   }
 
@@ -36,11 +39,41 @@ public final class LineupWords {
     return words.sentence("lineup.wish." + wish.kind().code(), players);
   }
 
+  /** What so many players can do at best. */
+  public String size(WhatIf.Size size, Aim.Kind aim) {
+    String code = size.without().isEmpty() ? "what-if-all" : size.everyChoiceTried() ? "what-if" : "what-if-strongest";
+    return words.sentence("lineup." + code, Map.of(
+        "players", size.players(), "worth", worth(size.worth(), aim), "cost", cost(size.cost(), aim), "without", size.without()));
+  }
+
+  /** What it would cost without one of those here. */
+  public String absence(WhatIf.Absence absence, Aim.Kind aim) {
+    return words.sentence("lineup.absence", Map.of("player", absence.player(), "cost", cost(absence.cost(), aim)));
+  }
+
+  /** How much of an aim, in its unit. */
+  public static String worth(double worth, Aim.Kind aim) {
+    return switch (aim) {
+      case WIN -> percent(worth) + " to win";
+      case RUBBERS -> String.format(Locale.ROOT, "%+.2f rubbers", withoutRounding(worth));
+      case QUALIFY -> percent(worth) + " to go through";
+    };
+  }
+
   public String verdict(DeciderAdvice.Verdict verdict) {
     return words.sentence("lineup.verdict." + verdict.code(), Map.of());
   }
 
-  private Object said(String name, Object value) {
+  /** What is given away of an aim, in its unit. */
+  public static String cost(double cost, Aim.Kind aim) {
+    return switch (aim) {
+      case WIN -> points(cost);
+      case RUBBERS -> String.format(Locale.ROOT, "%.2f rubbers", withoutRounding(cost));
+      case QUALIFY -> points(cost) + " of the chance to go through";
+    };
+  }
+
+  private Object said(Object value) {
     if (value instanceof Wish wish) {
       return wish(wish);
     }
@@ -48,7 +81,7 @@ public final class LineupWords {
       return String.format(Locale.ROOT, "%+.1f (%+.1f to %+.1f)", estimate.mean(), estimate.low(), estimate.high());
     }
     if (value instanceof Double share) {
-      return name.equals("cost") ? points(share) : percent(share);
+      return percent(share);
     }
     return value;
   }

@@ -169,9 +169,10 @@ class LineupConstraintsTest {
 
   @Test
   void tieChance() {
-    verifier.verifyThat(LineupConstraints::tieChance).given(given(PLAIN, List.of(1, 2, 3, 4))).rewardsWith((int) HALF);
-    verifier.verifyThat(LineupConstraints::tieChance).given(given(PLAIN, List.of(1, 2, 3, 0))).rewardsWith((int) QUARTER);
-    verifier.verifyThat(LineupConstraints::tieChance).given(given(PLAIN, List.of(0, 0, 0, 0))).rewardsWith(0);
+    LineupProblem rubbers = PLAIN.aimingAt(Aim.RUBBERS);
+    scores(-2, QUARTER, 0, given(PLAIN, List.of(1, 2, 0, 0)));
+    scores(0, 0, 0, given(rubbers, List.of(1, 2, 3, 4)));
+    scores(-2, -1_000_000_000L, 0, given(rubbers, List.of(1, 2, 0, 0))); // one rubber even, one given away
     scores(0, HALF, 0, given(PLAIN, List.of(1, 2, 3, 4)));
   }
 
@@ -183,7 +184,20 @@ class LineupConstraintsTest {
     breaches(LineupConstraints::promise, 2 + 1 + 1 + 1, given(promising, List.of(5, 2, 3, 6)));
     breaches(LineupConstraints::promise, 0, given(PLAIN, List.of(1, 2, 3, 4)));
     breaches(LineupConstraints::promise, 3 * 2 + 1 + 2, given(promising, List.of(0, 0, 0, 0)));
-    scores(0, HALF, -6, given(promising, List.of(1, 2, 3, 4)));
+    scores(0, HALF, -6_000_000, given(promising, List.of(1, 2, 3, 4)));
+  }
+
+  @Test
+  void learning() {
+    LineupProblem learning = PLAIN.learning();
+    int bits = Merit.of(new Board(learning), new Board(learning).line(tiewright.event.Sheet.full(Pair.of("a1", "a2"), Pair.of("a3", "a4")))).learning();
+    assertThat(bits).isPositive();
+    verifier.verifyThat(LineupConstraints::learning).given(given(learning, List.of(1, 2, 3, 4))).rewardsWith(bits);
+    // one rubber teaches half of what two do, where everybody is known equally little
+    verifier.verifyThat(LineupConstraints::learning).given(given(learning, List.of(1, 2, 0, 0))).rewardsWith(Math.round(bits / 2f));
+    verifier.verifyThat(LineupConstraints::learning).given(given(learning, List.of(0, 0, 0, 0))).rewardsWith(0);
+    verifier.verifyThat(LineupConstraints::learning).given(given(PLAIN, List.of(1, 2, 3, 4))).rewardsWith(0);
+    scores(0, HALF, bits, given(learning, List.of(1, 2, 3, 4)));
   }
 
   /** A constraint without a test of its name is a rule that nobody has tried. */
@@ -202,6 +216,6 @@ class LineupConstraintsTest {
             .toList();
     assertThat(untested).isEmpty();
     long constraints = Arrays.stream(LineupConstraints.class.getDeclaredMethods()).filter(m -> m.getReturnType() == Constraint.class && !m.isSynthetic()).count();
-    assertThat(constraints).isEqualTo(13);
+    assertThat(constraints).isEqualTo(14);
   }
 }

@@ -22,7 +22,7 @@ public class NaiveScore implements EasyScoreCalculator<LineupPlan, HardMediumSof
       breaches += wish(wish, sitting);
     }
     Merit merit = Merit.of(board, plan.line());
-    return HardMediumSoftLongScore.of(-breaches, merit.chance(), -merit.missing());
+    return HardMediumSoftLongScore.of(-breaches, merit.worth(), -1_000_000L * merit.missing() + merit.learning());
   }
 
   private static long players(SeatPlayer[] sitting, Board board) {

@@ -229,7 +229,8 @@ class ProposalsTest {
     assertThat(advice.chance()).isCloseTo(0.5, within(1e-9));
     assertThat(advice.withinNoise()).hasSize(28);
     assertThat(advice.candidates().stream().mapToDouble(DeciderAdvice.Candidate::weight).sum()).isCloseTo(1, within(1e-9));
-    assertThat(codes(advice.notes())).containsExactly("lineup.decider-either");
+    assertThat(codes(advice.notes())).containsExactly("lineup.decider-either", "lineup.decider-sure");
+    assertThat(advice.sure().orElseThrow().guarantee()).isCloseTo(0.5, within(1e-9));
   }
 
   @Test

@@ -1,0 +1,14 @@
+package tiewright.lineup;
+
+/**
+ * What the captain asks of a sheet beyond its wishes, in order: the aim; then playing time; then, if wanted, what the tie
+ * would teach of pairs that nobody knows well.
+ */
+public record Purpose(Aim aim, PlayingTime playingTime, boolean learning) {
+  public static final Purpose WIN = new Purpose(Aim.WIN, PlayingTime.NOTHING_PROMISED, false);
+
+  /** The aim counts in whole tenths of a point, so that what ranks below it can decide. */
+  boolean isCoarse() {
+    return playingTime.floor() > 0 || learning;
+  }
+}
