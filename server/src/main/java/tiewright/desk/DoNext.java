@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.correction.RulingNeeded;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.TieId;
 
@@ -21,6 +23,8 @@ public final class DoNext {
   public enum Kind {
     /** two entries differ: tie, rubber */
     CARD_HELD("card-held"),
+    /** a sheet was not as it should be: tie, club, what */
+    RULING_NEEDED("ruling-needed"),
     /** another club has begun in a slot: tie, stands, shouldStand */
     SLOT_DISPUTED("slot-disputed"),
     /** both sides are in and it is time: tie */
@@ -97,8 +101,13 @@ public final class DoNext {
     }
   }
 
-  /** By urgency of the kind, then the earliest moment, then the order of the ties. */
+  /** The same, without what only names can tell. */
   public static List<Item> of(Event event, Instant now) {
+    return of(event, Directory.EMPTY, now);
+  }
+
+  /** By urgency of the kind, then the earliest moment, then the order of the ties. */
+  public static List<Item> of(Event event, Directory directory, Instant now) {
     if (event.signed().isPresent()) {
       return List.of();
     }
@@ -106,6 +115,8 @@ public final class DoNext {
     items.addAll(new DoNextOnCourt(event, now).items());
     items.addAll(new DoNextOfSheets(event, now).items());
     items.addAll(DoNextOfTables.items(event));
+    RulingNeeded.of(event, directory).forEach(one -> items.add(Item.of(Kind.RULING_NEEDED)
+        .with("tie", one.tie()).with("club", one.club()).with("what", one.kind())));
     items.sort(Comparator.comparing(Item::kind).thenComparing(item -> item.at().orElse(Instant.MAX)));
     return List.copyOf(items);
   }

@@ -93,7 +93,7 @@ final class Answers {
 
   /** What the desk should do next; nothing for anybody else. */
   List<DoNext.Item> doNext() {
-    return visible.viewer().role().isOfficial() ? DoNext.of(event, visible.now()) : List.of();
+    return visible.viewer().role().isOfficial() ? DoNext.of(event, ledger.directory(), visible.now()) : List.of();
   }
 
   String doNextWords(DoNext.Item item) {

@@ -2,7 +2,10 @@ package tiewright.http;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tiewright.correction.Impact;
+import tiewright.correction.Penalties;
+import tiewright.correction.RulingNeeded;
 import tiewright.desk.Correction;
 import tiewright.desk.WithdrawalPreview;
 import tiewright.event.Actor;
@@ -10,7 +13,9 @@ import tiewright.event.ClubId;
 import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Penalty;
 import tiewright.event.Refusal;
+import tiewright.event.TieScore;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleLog;
 import tiewright.ledger.Ledger;
@@ -46,6 +51,20 @@ final class DisputeAnswers {
   /** What each treatment of a withdrawal would do. */
   WithdrawalPreview withdrawal(ClubId club) {
     return WithdrawalPreview.of(event, given(), club);
+  }
+
+  /** What was found wrong with opened sheets and waits for a ruling. */
+  List<RulingNeeded.Case> cases() {
+    return RulingNeeded.of(event, ledger.directory());
+  }
+
+  /** The tie of a case after this consequence. */
+  TieScore after(RulingNeeded.Case one, Penalty penalty) {
+    return Penalties.tie(event, given(), one, penalty);
+  }
+
+  Optional<Penalty> announced(RulingNeeded.Case one) {
+    return Penalties.announced(event, one);
   }
 
   /** What was entered after a page was made, in this official's words, oldest first. */

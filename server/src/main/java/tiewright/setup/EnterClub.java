@@ -10,6 +10,7 @@ import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Refusal;
+import tiewright.event.SameName;
 import tiewright.event.SetUpFact;
 
 /**

@@ -8,6 +8,7 @@ import tiewright.event.Club;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.Player;
+import tiewright.event.SameName;
 
 /**
  * What looks wrong about the entries: one person in two squads, names that are alike, clubs without players. Both entries

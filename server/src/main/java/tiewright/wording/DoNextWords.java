@@ -1,6 +1,8 @@
 package tiewright.wording;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
+import tiewright.correction.RulingNeeded;
 import tiewright.desk.DoNext;
 import tiewright.event.Directory;
 import tiewright.event.Event;
@@ -19,6 +21,9 @@ public final class DoNextWords {
   }
 
   public String sentence(DoNext.Item item) {
-    return words.sentence("desk.next." + item.kind().code(), item.data());
+    Map<String, Object> data = new LinkedHashMap<>(item.data());
+    data.computeIfPresent("what", (name, kind) ->
+        words.sentence("correction.case." + ((RulingNeeded.Kind) kind).code(), Map.of()));
+    return words.sentence("desk.next." + item.kind().code(), data);
   }
 }

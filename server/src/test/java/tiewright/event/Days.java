@@ -82,6 +82,12 @@ public final class Days {
         PlayerId.of(code), ClubId.of(club), OptionalInt.of(rank), Optional.empty(), Optional.empty(), false));
   }
 
+  /** The name behind a code, instead of the usual one. */
+  public Days named(String code, String name) {
+    people.put(PlayerId.of(code), new Directory.Person(name, OptionalInt.empty()));
+    return this;
+  }
+
   public Days courts(String... names) {
     Arrays.stream(names).forEach(name ->
         fact(new SetUpFact.CourtSet(name, Optional.empty(), Optional.empty(), true)));

@@ -1,4 +1,4 @@
-package tiewright.setup;
+package tiewright.event;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  * normalisation form KD (UAX 15) less the combining diacritical marks; vowel signs of other scripts stay, for there they
  * part names. Nicknames are not known to it.
  */
-final class SameName {
+public final class SameName {
   /** Letters that Latin scripts do not build from a plain letter and a mark. */
   private static final Map<String, String> PLAIN = Map.of(
       "ø", "o", "ł", "l", "đ", "d", "ð", "d", "ħ", "h", "æ", "ae", "œ", "oe", "þ", "th", "ŧ", "t");
@@ -30,17 +30,17 @@ final class SameName {
   }
 
   /** The name as it is compared: normalised once, compared often. */
-  static SameName of(String name) {
+  public static SameName of(String name) {
     return new SameName(words(name));
   }
 
   /** The same words, in whatever order. */
-  boolean is(SameName other) {
+  public boolean is(SameName other) {
     return !words.isEmpty() && inOrder.equals(other.inOrder);
   }
 
   /** One has a first name where the other has its initial: <em>I. Brandt</em>, <em>Ida Brandt</em>, <em>Brandt, I.</em> */
-  boolean isShortened(SameName other) {
+  public boolean isShortened(SameName other) {
     return words.size() > 1 && other.words.size() > 1
         && (startsAndEnds(first(), last(), other.first(), other.last())
             || startsAndEnds(first(), last(), other.last(), other.first())
@@ -51,7 +51,7 @@ final class SameName {
    * Different by one letter at most, in names of at least {@value #LIKE_FROM} letters; not where they differ by a number or
    * an initial, as in <em>Owls 1</em> and <em>Owls 2</em>, for that was meant.
    */
-  boolean isLike(SameName other) {
+  public boolean isLike(SameName other) {
     return Math.min(letters.length, other.letters.length) >= LIKE_FROM
         && atMostOneEdit(letters, other.letters)
         && !(differsInASign(other) && other.differsInASign(this));
