@@ -32,7 +32,8 @@ import picocli.CommandLine.Command;
       GameCommand.class,
       OrderGameCommand.class,
       LineupCommand.class,
-      DeciderCommand.class
+      DeciderCommand.class,
+      RatingsCommand.class
     })
 public final class Main {
   private Main() {}

@@ -35,6 +35,19 @@ public sealed interface PrivateNote {
     }
   }
 
+  /**
+   * How a captain lets older games count for the own club.
+   *
+   * @param days a game that is so many days old counts half; empty: every game counts the same
+   */
+  record HalfLifeChosen(ClubId club, OptionalInt days) implements PrivateNote {
+    public HalfLifeChosen {
+      if (days.isPresent() && days.getAsInt() < 1) {
+        throw new IllegalArgumentException("a half-life is a day or more, not " + days.getAsInt());
+      }
+    }
+  }
+
   /** A sheet to be kept encrypted until the opening. */
   record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {
     /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */

@@ -3,7 +3,6 @@ package tiewright.http;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,8 +19,8 @@ import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
+import tiewright.event.Player;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -33,6 +32,9 @@ import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.rating.Evidence;
+import tiewright.rating.Prior;
+import tiewright.rating.Ratings;
 import tiewright.setup.EntryWarnings;
 import tiewright.scoring.Score;
 import tiewright.sheet.Choices;
@@ -118,11 +120,15 @@ final class Answers {
   /** What advice to the own captain is made from: the public event and the own club's notes. */
   LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
     mustBeOwn(club);
+    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), ledger.pastGames(), against, seed);
+  }
+
+  /** Form and chemistry of the own squad, from the public event and the own club's notes. */
+  Ratings ratings(ClubId club) {
+    mustBeOwn(club);
     ClubNotes notes = ledger.privateOf(club);
-    List<PrivateNote> own = new ArrayList<>(notes.forms().values());
-    own.addAll(notes.chemistry().values());
-    own.addAll(notes.tieWishes().values());
-    return LineupInputs.of(event, tie, club, own, ledger.pastGames(), against, seed);
+    Evidence evidence = Evidence.of(event, ledger.pastGames(), List.of(), Evidence.ageing(event, notes.halfLife()));
+    return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
   }
 
   /** The players that the own club may name, rubber by rubber. */

@@ -83,6 +83,7 @@ final class Frames {
           .orElse(List.of(link("/club/" + code(visit), "My club", here)));
       case CAPTAIN -> List.of(
           link("/captain", "My ties", here), link("/captain/squad", "My squad", here),
+          link("/captain/form", "Form and chemistry", here),
           link("/captain/playing-time", "Playing time", here));
       case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));
       case DESK, REFEREE -> desk(here);

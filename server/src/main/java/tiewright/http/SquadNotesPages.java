@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
@@ -36,6 +38,7 @@ final class SquadNotesPages implements Page {
     routes.get(Door.CAPTAIN, "/captain/squad", visit -> visit.show(screen(visit, Tried.NOTHING)));
     routes.post(Door.CAPTAIN, "/captain/squad/form", SquadNotesPages::form);
     routes.post(Door.CAPTAIN, "/captain/squad/pair", SquadNotesPages::pair);
+    routes.post(Door.CAPTAIN, "/captain/squad/half-life", SquadNotesPages::halfLife);
   }
 
   private static void form(Visit visit) {
@@ -62,6 +65,12 @@ final class SquadNotesPages implements Page {
       default -> Optional.empty();
     };
     note(visit, form, () -> new ChemistryJudged(Pair.of(first.orElseThrow(), second.orElseThrow()), extra.orElse(0), doubt, wish));
+  }
+
+  private static void halfLife(Visit visit) {
+    Form form = visit.form();
+    OptionalInt days = HalfLifeForm.days(form);
+    note(visit, form, () -> new HalfLifeChosen(visit.club(), days));
   }
 
   private static void note(Visit visit, Form form, java.util.function.Supplier<PrivateNote> note) {
@@ -102,7 +111,7 @@ final class SquadNotesPages implements Page {
         .map(note -> new SquadNotesView.PairLine(words(event, note), remove(note.pair())))
         .toList();
     return Screen.of("squadNotes", event.clubName(visit.club()) + ": my squad",
-        new SquadNotesView(tried.refusal(), players, pairs, pairForm(visit, tried), CAUTIONS));
+        new SquadNotesView(tried.refusal(), players, pairs, pairForm(visit, tried), HalfLifeForm.of(notes.halfLife(), tried), CAUTIONS));
   }
 
   private static String words(FormJudged note) {

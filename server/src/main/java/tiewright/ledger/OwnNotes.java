@@ -29,6 +29,9 @@ final class OwnNotes {
     if (note instanceof PrivateNote.ChemistryJudged chemistry) {
       return squad.contains(chemistry.pair().first()) && squad.contains(chemistry.pair().second());
     }
+    if (note instanceof PrivateNote.HalfLifeChosen chosen) {
+      return chosen.club().equals(club);
+    }
     return note instanceof PrivateNote.TieWish wish
         && wish.club().equals(club)
         && Stream.of(wish.mustPlay(), wish.mustRest()).flatMap(List::stream).allMatch(squad::contains);

@@ -2,6 +2,7 @@ package tiewright.ledger;
 
 import static tiewright.schema.Tables.PRIVATE_CHEMISTRY;
 import static tiewright.schema.Tables.PRIVATE_FORM;
+import static tiewright.schema.Tables.PRIVATE_HALF_LIFE;
 import static tiewright.schema.Tables.PRIVATE_HURT;
 import static tiewright.schema.Tables.PRIVATE_PAST_GAME;
 import static tiewright.schema.Tables.PRIVATE_PERSON;
@@ -27,6 +28,7 @@ import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
@@ -102,6 +104,16 @@ final class PrivateTables {
     }
   }
 
+  static void put(DSLContext jooq, HalfLifeChosen note) {
+    jooq.deleteFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(note.club().code())).execute();
+    if (note.days().isPresent()) {
+      jooq.insertInto(PRIVATE_HALF_LIFE)
+          .set(PRIVATE_HALF_LIFE.CLUB, note.club().code())
+          .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
+          .execute();
+    }
+  }
+
   /** Past games have no subject: each one counts, also when two are alike. */
   static void put(DSLContext jooq, PastGame note) {
     int last =
@@ -161,7 +173,9 @@ final class PrivateTables {
       TieId tie = TieId.of(row.getTie());
       wishes.put(tie, new TieWish(tie, club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest())));
     });
-    return new ClubNotes(forms, chemistry, wishes);
+    OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
+        .fetchOptional(PRIVATE_HALF_LIFE.DAYS).map(OptionalInt::of).orElse(OptionalInt.empty());
+    return new ClubNotes(forms, chemistry, wishes, halfLife);
   }
 
   static List<PastGame> pastGames(DSLContext jooq) {

@@ -164,6 +164,8 @@ final class Store implements AutoCloseable {
       PrivateTables.put(inside, chemistry);
     } else if (note instanceof PrivateNote.TieWish wish) {
       PrivateTables.put(inside, wish);
+    } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
+      PrivateTables.put(inside, chosen);
     } else if (note instanceof PrivateNote.PastGame game) {
       PrivateTables.put(inside, game);
     } else {

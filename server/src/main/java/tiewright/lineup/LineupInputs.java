@@ -22,7 +22,6 @@ import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
-import tiewright.rating.Ageing;
 import tiewright.rating.Evidence;
 import tiewright.rating.Rating;
 
@@ -59,7 +58,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     Squad ours = squad(event, tie, club);
     Squad theirs = tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
     OwnNotes notes = new OwnNotes(event, tie, club, own);
-    Evidence evidence = Evidence.of(event, past, List.of(), Ageing.none());
+    Evidence evidence = Evidence.of(event, past, List.of(), notes.ageing());
     LineupProblem problem =
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
             .withWishes(notes.wishes())

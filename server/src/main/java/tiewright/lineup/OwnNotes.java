@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
@@ -13,7 +14,9 @@ import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Tie;
+import tiewright.rating.Ageing;
 import tiewright.rating.Estimate;
+import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 
 /** A club's own notes for one tie: what its captain judges and wishes. The last note about the same counts. */
@@ -23,6 +26,7 @@ final class OwnNotes {
   private final Map<PlayerId, Estimate> forms = new HashMap<>();
   private final Map<Pair, PrivateNote.ChemistryJudged> chemistry = new LinkedHashMap<>();
   private Optional<PrivateNote.TieWish> wish = Optional.empty();
+  private OptionalInt halfLife = OptionalInt.empty();
 
   OwnNotes(Event event, Tie tie, ClubId club, List<PrivateNote> notes) {
     this.event = event;
@@ -34,12 +38,19 @@ final class OwnNotes {
         chemistry.put(judged.pair(), judged);
       } else if (note instanceof PrivateNote.TieWish wished && wished.tie().equals(tie.id()) && wished.club().equals(club)) {
         wish = Optional.of(wished);
+      } else if (note instanceof PrivateNote.HalfLifeChosen chosen && chosen.club().equals(club)) {
+        halfLife = chosen.days();
       }
     }
   }
 
   private boolean isOurs(PlayerId player) {
     return event.player(player).map(Player::club).filter(club::equals).isPresent();
+  }
+
+  /** How much older games count for this captain. */
+  Ageing ageing() {
+    return Evidence.ageing(event, halfLife);
   }
 
   Prior prior() {

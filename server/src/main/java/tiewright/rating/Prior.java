@@ -1,9 +1,12 @@
 package tiewright.rating;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 
 /**
  * What is believed of players and pairs before any game is counted: the captains' own ratings, and for everybody else an
@@ -33,6 +36,20 @@ public record Prior(Map<PlayerId, Estimate> forms, Map<Pair, Estimate> extras) {
   public Prior {
     forms = Map.copyOf(forms);
     extras = Map.copyOf(extras);
+  }
+
+  /** What captains noted; a later note about the same replaces an earlier one, notes about anything else are passed over. */
+  public static Prior of(Collection<? extends PrivateNote> notes) {
+    Map<PlayerId, Estimate> forms = new HashMap<>();
+    Map<Pair, Estimate> extras = new HashMap<>();
+    for (PrivateNote note : notes) {
+      if (note instanceof PrivateNote.FormJudged form) {
+        forms.put(form.player(), form(form.form(), form.sd()));
+      } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {
+        extras.put(chemistry.pair(), extra(chemistry.extra(), chemistry.sd()));
+      }
+    }
+    return new Prior(forms, extras);
   }
 
   public static Prior none() {

@@ -32,7 +32,7 @@ class NonsenseTest {
       "/cards/A1/{x}/correct", "/captain/sheet/{x}", "/captain/decider/{x}", "/captain/proposal/{x}", "/desk/tie/{x}",
       "/organiser/club/{x}", "/enter/{x}", "/tables?as-of={x}", "/captain/sheet/A1?from={x}", "/organiser/conditions?preset={x}", "/{x}");
   private static final List<String> PAGES = List.of(
-      "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/proposal/A1", "/desk",
+      "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/form", "/captain/proposal/A1", "/desk",
       "/desk/check-in", "/desk/tie/A1", "/cards/A1/1", "/cards/A1/1/correct", "/organiser", "/organiser/event", "/organiser/conditions",
       "/organiser/clubs", "/organiser/club/N", "/organiser/courts", "/organiser/opening", "/organiser/draw", "/organiser/knockout",
       "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/needs", "/bracket");

@@ -22,6 +22,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
@@ -90,10 +91,12 @@ class PrivateNotesTest {
     ledger.note(N, TOGETHER);
     ledger.note(N, WELL);
     ledger.note(N, WISH);
+    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
     reopen();
     assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(
-        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH)));
-    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH), OptionalInt.of(180)));
+    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
   }
 
   @Test
@@ -107,7 +110,9 @@ class PrivateNotesTest {
     ledger.note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
     ledger.note(N, WISH);
     ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
-    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+    ledger.note(N, new HalfLifeChosen(N, OptionalInt.empty()));
+    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
   }
 
   @Test
@@ -116,11 +121,12 @@ class PrivateNotesTest {
         new FormJudged(S1, OptionalDouble.of(1), OptionalDouble.empty()),
         new ChemistryJudged(new Pair(N1, S1), 1, OptionalDouble.empty(), Optional.empty()),
         new TieWish(TIE, S, List.of(), List.of()),
+        new HalfLifeChosen(S, OptionalInt.of(30)),
         new TieWish(TIE, N, List.of(N1), List.of(S1)),
         new PersonNamed(N1, "Other", OptionalInt.empty()))) {
       assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
     }
-    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of()));
+    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
     assertThat(ledger.directory().people()).isEmpty();
   }
 

@@ -7,10 +7,12 @@ import tiewright.http.pieces.Refusal;
  * What a captain keeps to the club: form, its doubt, pairs and wishes.
  *
  * @param pairs what was noted about pairs, with the way to take it back
+ * @param halfLife how much older games count
  * @param cautions how to read all of it
  */
 public record SquadNotesView(
-    Refusal refusal, List<Form> players, List<PairLine> pairs, ActionForm pair, List<String> cautions) {
+    Refusal refusal, List<Form> players, List<PairLine> pairs, ActionForm pair, ActionForm halfLife,
+    List<String> cautions) {
 
   /** @param judged the judgement in words, or that there is none */
   public record Form(String player, String name, String judged, ActionForm form) {}
