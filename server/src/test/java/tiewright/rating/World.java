@@ -127,6 +127,12 @@ final class World {
     return this;
   }
 
+  /** A whole game of which only the score is kept, unless the two pairs share a player. */
+  World meet(Format format, Pair one, Pair two) {
+    boolean apart = !one.has(two.first()) && !one.has(two.second());
+    return apart ? play(format, one, two, false) : this;
+  }
+
   /** So many rallies on film, half of them served by each side. */
   World film(Format format, Pair one, Pair two, int rallies) {
     films.add(new FilmedGame(
