@@ -21,6 +21,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.plainfiles.EventFolder;
 import tiewright.rating.Ageing;
+import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Ratings;
@@ -47,7 +48,7 @@ final class RatingsCommand implements Callable<Integer> {
     EventFolder read = Folders.sound(folder);
     Event event = read.event();
     Evidence evidence = Evidence.of(
-        event, read.notes(PrivateNote.PastGame.class), read.films(), Evidence.ageing(event, days()));
+        event, new Earlier(read.notes(PrivateNote.PastGame.class), read.films()), Evidence.ageing(event, days()));
     Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
     print(ratings);
     if (!csv) {

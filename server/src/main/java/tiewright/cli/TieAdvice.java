@@ -20,6 +20,7 @@ import tiewright.lineup.LineupProblem;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
+import tiewright.rating.Earlier;
 import tiewright.standings.ThroughChances;
 
 /** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
@@ -78,7 +79,7 @@ final class TieAdvice {
     if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
       throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
     }
-    return LineupInputs.of(event, asked.id(), id, read.notes(), read.notes(PrivateNote.PastGame.class), against, seed)
+    return LineupInputs.of(event, asked.id(), id, read.notes(), new Earlier(read.notes(PrivateNote.PastGame.class), read.films()), against, seed)
         .asking(problem -> problem.after(new Freshness(problem.freshness().loads(), cost())));
   }
 

@@ -32,6 +32,7 @@ import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Ratings;
@@ -120,14 +121,14 @@ final class Answers {
   /** What advice to the own captain is made from: the public event and the own club's notes. */
   LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
     mustBeOwn(club);
-    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), ledger.pastGames(), against, seed);
+    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), Earlier.of(ledger.pastGames()), against, seed);
   }
 
   /** Form and chemistry of the own squad, from the public event and the own club's notes. */
   Ratings ratings(ClubId club) {
     mustBeOwn(club);
     ClubNotes notes = ledger.privateOf(club);
-    Evidence evidence = Evidence.of(event, ledger.pastGames(), List.of(), Evidence.ageing(event, notes.halfLife()));
+    Evidence evidence = Evidence.of(event, Earlier.of(ledger.pastGames()), Evidence.ageing(event, notes.halfLife()));
     return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
   }
 

@@ -22,6 +22,7 @@ import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
+import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Rating;
 
@@ -46,19 +47,19 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
    * Gathers them.
    *
    * @param own what the club's captain judges and wishes; a later note about the same replaces an earlier one
-   * @param past earlier games; those of this event are added
+   * @param earlier games and film; the cards of this event are added
    * @param against what to expect of the other club's sheet before it is open
    * @param seed for drawing orders where there are too many to go through
    * @throws IllegalArgumentException if there is no such tie, or the club does not play in it
    */
   public static LineupInputs of(
-      Event event, TieId id, ClubId club, List<PrivateNote> own, List<PrivateNote.PastGame> past, LineupProblem.Against against, long seed) {
+      Event event, TieId id, ClubId club, List<PrivateNote> own, Earlier earlier, LineupProblem.Against against, long seed) {
     Tie tie = event.tie(id).orElseThrow(() -> new IllegalArgumentException("there is no tie " + id));
     Side side = tie.sideOf(club).orElseThrow(() -> new IllegalArgumentException(club + " does not play in " + id));
     Squad ours = squad(event, tie, club);
     Squad theirs = tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
     OwnNotes notes = new OwnNotes(event, tie, club, own);
-    Evidence evidence = Evidence.of(event, past, List.of(), notes.ageing());
+    Evidence evidence = Evidence.of(event, earlier, notes.ageing());
     LineupProblem problem =
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
             .withWishes(notes.wishes())

@@ -2,8 +2,8 @@ package tiewright.rating;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalInt;
 import tiewright.event.Event;
-import tiewright.event.PrivateNote;
 
 /**
  * What the ratings are made from, each game once: final scores, and rallies of filmed games.
@@ -26,12 +26,12 @@ public record Evidence(List<PastGame> games, List<FilmedGame> films, Ageing agei
    * Everything known at this moment: earlier games, the cards of today that count, and film, which stands for the score of
    * the same game.
    */
-  public static Evidence of(Event event, List<PrivateNote.PastGame> past, List<FilmedGame> films, Ageing ageing) {
-    return Gathering.of(event, past, films, ageing);
+  public static Evidence of(Event event, Earlier earlier, Ageing ageing) {
+    return Gathering.of(event, earlier, ageing);
   }
 
   /** The day of the event, from which the age of a game is counted; without one every game counts the same. */
-  public static Ageing ageing(Event event, java.util.OptionalInt halfLife) {
+  public static Ageing ageing(Event event, OptionalInt halfLife) {
     return event.about().map(about -> new Ageing(about.date(), halfLife)).orElse(Ageing.none());
   }
 

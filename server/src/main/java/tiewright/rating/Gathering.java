@@ -32,11 +32,11 @@ final class Gathering {
     this.today = today;
   }
 
-  static Evidence of(Event event, List<PrivateNote.PastGame> past, List<FilmedGame> films, Ageing ageing) {
+  static Evidence of(Event event, Earlier earlier, Ageing ageing) {
     LocalDate today = event.about().map(SetUpFact.EventDescribed::date).orElse(ageing.today());
-    Gathering gathering = new Gathering(films, today);
+    Gathering gathering = new Gathering(earlier.films(), today);
     event.ties().values().forEach(tie -> gathering.today(event, tie));
-    past.forEach(game -> brought(game).ifPresent(gathering::earlier));
+    earlier.results().forEach(game -> brought(game).ifPresent(gathering::earlier));
     gathering.unmatched.forEach(film -> gathering.films.add(film.played().isPresent() ? film : film.on(today)));
     return new Evidence(gathering.games, gathering.films, ageing);
   }

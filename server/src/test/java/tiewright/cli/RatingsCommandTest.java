@@ -113,6 +113,15 @@ class RatingsCommandTest {
   }
 
   @Test
+  void proposals_rest_on_film_too() {
+    Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "T,pool,P,1,E,F");
+    double before = Double.parseDouble(Commands.run("decider", folder, "--tie", "T", "--club", "E", "--csv").rows().get(0).get(4));
+    film("", "", ",", 60, 50);
+    assertThat(Double.parseDouble(Commands.run("decider", folder, "--tie", "T", "--club", "E", "--csv").rows().get(0).get(4)))
+        .isGreaterThan(before + 0.05);
+  }
+
+  @Test
   void older_games_count_less_when_asked() {
     Commands.write(folder, "past-results.csv", PAST, "2020-01-01,E2,E3,F1,F2,11,0,side-out-11");
     double whole = number(rows(), "E2", "", 3);

@@ -19,12 +19,13 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
+import tiewright.rating.Earlier;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
 class LineupInputsTest {
   private static LineupInputs inputs(Event event, String club, PrivateNote... notes) {
-    return LineupInputs.of(event, TieId.of("A1"), ClubId.of(club), List.of(notes), List.of(), LineupProblem.Against.STRAIGHT, 1);
+    return LineupInputs.of(event, TieId.of("A1"), ClubId.of(club), List.of(notes), Earlier.of(List.of()), LineupProblem.Against.STRAIGHT, 1);
   }
 
   private static PrivateNote form(String player, double form) {
@@ -105,7 +106,7 @@ class LineupInputsTest {
         new PrivateNote.PastGame(LocalDate.of(2026, 5, 2), "N1", "N2", "X1", "X2", Score.of(4, 7), Format.sideOut(11));
     LineupInputs inputs =
         LineupInputs.of(
-            Days.oneTie().event(), TieId.of("A1"), ClubId.of("N"), List.of(), List.of(won, onBothSides, unfinished), LineupProblem.Against.STRAIGHT, 1);
+            Days.oneTie().event(), TieId.of("A1"), ClubId.of("N"), List.of(), Earlier.of(List.of(won, onBothSides, unfinished)), LineupProblem.Against.STRAIGHT, 1);
     assertThat(inputs.games()).isEqualTo(1);
     assertThat(inputs.problem().strengths().form(PlayerId.of("N1")).mean()).isGreaterThan(0);
   }

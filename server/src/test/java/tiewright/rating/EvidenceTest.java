@@ -89,10 +89,10 @@ class EvidenceTest {
   @Test
   void a_game_of_today_on_card_and_on_film_counts_once() {
     Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").card("A1", "3", "5-9", How.RETIRED_HOME).event();
-    assertThat(Evidence.of(event, List.of(), List.of(), Ageing.none()).games()).hasSize(2);
+    assertThat(Evidence.of(event, Earlier.of(List.of()), Ageing.none()).games()).hasSize(2);
     for (Optional<String> rubber : List.of(Optional.of("1"), Optional.<String>empty())) {
       FilmedGame film = film(Optional.of("A1"), rubber, Optional.empty(), Format.sideOut(11), won("AAB"));
-      Evidence evidence = Evidence.of(event, List.of(), List.of(film), Ageing.none());
+      Evidence evidence = Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none());
       assertThat(evidence.games()).singleElement().satisfies(game -> assertThat(game.score()).isEqualTo(Score.of(11, 3)));
       assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(Days.DATE));
     }
@@ -102,7 +102,7 @@ class EvidenceTest {
   void a_film_without_a_single_rally_leaves_the_card_alone() {
     Event event = Days.oneTie().opened("A1").cards("A1", "11-2").event();
     FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.empty(), Format.sideOut(11), List.of());
-    Evidence evidence = Evidence.of(event, List.of(), List.of(film), Ageing.none());
+    Evidence evidence = Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none());
     assertThat(evidence.games()).hasSize(1);
     assertThat(evidence.films()).isEmpty();
   }
@@ -111,7 +111,7 @@ class EvidenceTest {
   void the_filmed_game_of_a_rubber_of_several_is_the_one_with_its_score() {
     Event event = Days.oneTie().with(Setting.BEST_OF, "3").opened("A1").card("A1", "1", "11-2 7-11 11-9").event();
     FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.of(Score.of(7, 11)), Format.sideOut(11), won("ABAB"));
-    assertThat(Evidence.of(event, List.of(), List.of(film), Ageing.none()).games())
+    assertThat(Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none()).games())
         .extracting(PastGame::score).containsExactly(Score.of(11, 2), Score.of(11, 9));
   }
 
@@ -119,7 +119,8 @@ class EvidenceTest {
   void an_earlier_game_on_film_counts_once_and_gives_the_film_its_day() {
     FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.of(Score.of(11, 4)), Format.sideOut(11), won("AAB"));
     Evidence evidence =
-        Evidence.of(Days.oneTie().event(), List.of(past("2026-05-02", 11, 4), past("2026-05-03", 11, 5)), List.of(film), Ageing.none());
+        Evidence.of(
+            Days.oneTie().event(), new Earlier(List.of(past("2026-05-02", 11, 4), past("2026-05-03", 11, 5)), List.of(film)), Ageing.none());
     assertThat(evidence.games()).extracting(PastGame::date).containsExactly(LocalDate.parse("2026-05-03"));
     assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(LocalDate.parse("2026-05-02")));
   }
@@ -133,8 +134,8 @@ class EvidenceTest {
     Event event = Days.oneTie().event();
     String day = Days.DATE.minusDays(100).toString();
     List<PrivateNote.PastGame> two = List.of(past(day, 11, 2), past(day, 11, 2));
-    Estimate once = form(Evidence.of(event, List.of(past(day, 11, 2)), List.of(), Ageing.none()));
-    Estimate twiceHalf = form(Evidence.of(event, two, List.of(), Evidence.ageing(event, OptionalInt.of(100))));
+    Estimate once = form(Evidence.of(event, Earlier.of(List.of(past(day, 11, 2))), Ageing.none()));
+    Estimate twiceHalf = form(Evidence.of(event, Earlier.of(two), Evidence.ageing(event, OptionalInt.of(100))));
     assertThat(twiceHalf.mean()).isCloseTo(once.mean(), within(1e-6));
     assertThat(twiceHalf.sd()).isCloseTo(once.sd(), within(1e-6));
     FilmedGame film = film("AAABAAABAB");
