@@ -33,7 +33,8 @@ import picocli.CommandLine.Command;
       OrderGameCommand.class,
       LineupCommand.class,
       DeciderCommand.class,
-      RatingsCommand.class
+      RatingsCommand.class,
+      TimetableCommand.class
     })
 public final class Main {
   private Main() {}

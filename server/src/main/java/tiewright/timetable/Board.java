@@ -25,6 +25,8 @@ final class Board {
   private final List<ClubId> clubs;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<Link> links;
+  private final List<List<Link>> linksOf = new ArrayList<>();
+  private final int[] ready;
   private final int[][] tiesOfClub;
 
   Board(PlanProblem problem) {
@@ -40,7 +42,10 @@ final class Board {
     for (int tie = 0; tie < problem.ties().size(); tie++) {
       addPieces(tie);
     }
+    this.ready = pieces.stream().mapToInt(piece -> ready(tie(piece))).toArray();
     this.links = Links.of(this);
+    pieces.forEach(piece -> linksOf.add(
+        links.stream().filter(link -> link.a() == piece.number() || link.b() == piece.number()).toList()));
     this.tiesOfClub = new int[clubs.size()][];
     for (int club = 0; club < tiesOfClub.length; club++) {
       ClubId id = clubs.get(club);
@@ -102,6 +107,11 @@ final class Board {
 
   List<ClubId> clubs() {
     return clubs;
+  }
+
+  /** Those in which a piece is one of the two. */
+  List<Link> linksOf(int piece) {
+    return linksOf.get(piece);
   }
 
   PlanTie tie(int number) {
@@ -201,6 +211,20 @@ final class Board {
 
   int[] tiesOf(int club) {
     return tiesOfClub[club];
+  }
+
+  /** Before this minute a club of the tie is not here. */
+  int ready(PlanTie tie) {
+    return tie.clubs().stream().flatMap(club -> Optional.ofNullable(problem.notBefore().get(club)).stream())
+        .mapToInt(Clock::minute).max().orElse(0);
+  }
+
+  int ready(int piece) {
+    return ready[piece];
+  }
+
+  boolean hasClub(int piece, int club) {
+    return tie(pieces.get(piece)).clubs().contains(clubs.get(club));
   }
 
   int clubNumber(ClubId club) {

@@ -121,7 +121,7 @@ final class Bounds {
       return known;
     }
     heads.put(tie.id(), board.base()); // what waits for itself is told elsewhere
-    int head = board.base();
+    int head = onGrid(Math.max(board.base(), board.ready(tie)));
     if (!tie.after().isEmpty()) {
       List<Piece> sources = new ArrayList<>(board.pieces());
       sources.removeIf(piece -> !tie.after().contains(board.tie(piece).id()));

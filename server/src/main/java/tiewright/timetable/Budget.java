@@ -9,7 +9,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
  * How long a search may go on: so many steps, or until the time is up if that comes first, or until it is stopped. The same
  * steps and seed give the same plan as long as neither time nor {@link Stop} cuts in.
  *
- * @param steps of the search, 1 or more
+ * @param steps plans looked at, 1 or more
  * @param time empty = no limit
  * @param progress hears of every better plan, on the thread that searches
  */
@@ -29,6 +29,11 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop, P
 
   public static Budget usual(long seed) {
     return ofSteps(USUAL_STEPS, seed);
+  }
+
+  /** More for more ties, so that a small day is planned at once. */
+  public static Budget usual(PlanProblem problem, long seed) {
+    return ofSteps(Math.min(USUAL_STEPS, 3_000 + 500 * problem.ties().size()), seed);
   }
 
   public Budget within(Duration limit) {

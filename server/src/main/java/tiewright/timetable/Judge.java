@@ -56,6 +56,9 @@ final class Judge {
       if (!board.isOpen(spot)) {
         breach(Reason.of("breach-court-closed").with("tie", id(one)).with("courts", board.courtNames(spot)).with("start", Clock.time(spot.start())));
       }
+      if (spot.start() < board.ready(one.number())) {
+        breach(Reason.of("breach-not-here").with("tie", id(one)).with("start", Clock.time(spot.start())).with("ready", Clock.time(board.ready(one.number()))));
+      }
       for (Piece other : board.pieces()) {
         boolean bothPinned = one.pin().isPresent() && other.pin().isPresent();
         if (one.number() < other.number() && !bothPinned && spot.isSharedWith(spots[other.number()])) {
@@ -68,14 +71,7 @@ final class Judge {
   private void link(Link link) {
     Spot a = spots[link.a()];
     Spot b = spots[link.b()];
-    boolean broken = switch (link.kind()) {
-      case CLUB -> Rules.isClubTwice(a, b) || Rules.isTooSoon(a, b, board.rest());
-      case ROUND, RUBBERS -> Rules.isOutOfOrder(a, b);
-      case SOURCE -> Rules.isBeforeSource(a, b, board.rest());
-      case TOGETHER -> a.start() != b.start();
-      case PLAYERS -> a.meets(b);
-    };
-    if (broken) {
+    if (Rules.isBroken(link.kind(), a, b, board.rest())) {
       Piece one = board.pieces().get(link.a());
       Piece other = board.pieces().get(link.b());
       String code = link.kind() == Link.Kind.CLUB && !a.meets(b) ? "breach-rest" : "breach-" + link.kind().name().toLowerCase(java.util.Locale.ROOT);

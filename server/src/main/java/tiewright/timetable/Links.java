@@ -96,7 +96,8 @@ final class Links {
         .toList();
     int width = first.stream().mapToInt(Piece::width).max().orElse(1);
     boolean pinned = first.stream().anyMatch(piece -> piece.pin().isPresent());
-    return !pinned && first.size() <= board.courts() / width && noClubTwice(first);
+    boolean umpired = !board.problem().umpires() || 3 * first.size() <= board.clubs().size();
+    return !pinned && umpired && first.size() <= board.courts() / width && noClubTwice(first);
   }
 
   private boolean noClubTwice(List<Piece> first) {

@@ -56,6 +56,15 @@ class PlacedPiece {
     return java.util.Objects.requireNonNull(spot);
   }
 
+  boolean isPinned() {
+    return pinned;
+  }
+
+  /** The club by its number on the board plays here. */
+  boolean hasClub(int club) {
+    return board.hasClub(number, club);
+  }
+
   int start() {
     return at().start();
   }

@@ -13,6 +13,12 @@ final class Placing {
 
   private Placing() {}
 
+  static int[] nobody(Board board) {
+    int[] duties = new int[board.pieces().size()];
+    java.util.Arrays.fill(duties, NOBODY);
+    return duties;
+  }
+
   /** @param duties number of the club that umpires each piece, or {@link #NOBODY} */
   static Plan plan(Board board, Spot[] spots, int[] duties, long seed) {
     Judge judge = Judge.of(board, spots, duties);

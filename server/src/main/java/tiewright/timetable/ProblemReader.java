@@ -1,7 +1,7 @@
 package tiewright.timetable;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -54,14 +54,14 @@ final class ProblemReader {
     TiePlay play = event.conditions().tiePlay();
     PlanProblem free = new PlanProblem(
         start, slot, event.conditions().restMinutes(), closes(), courts, open.stream().map(this::tie).toList(), play,
-        1, true, asked.umpires(), List.of());
-    PlanProblem wide = free.withCourtsPerTie(courtsPerTie(free));
+        1, true, asked.umpires(), List.of(), asked.lateClubs());
+    PlanProblem wide = wide(free);
     return wide.withPins(new PinReader(event, asked, wide, open).pins());
   }
 
   /** The venue's closing, or an earlier moment after which every court is closed. */
   private Optional<LocalTime> closes() {
-    Optional<LocalTime> venue = event.about().flatMap(SetUpFact.EventDescribed::venueCloses);
+    Optional<LocalTime> venue = asked.closes().or(() -> event.about().flatMap(SetUpFact.EventDescribed::venueCloses));
     if (courts.isEmpty() || courts.stream().anyMatch(court -> court.until().isEmpty())) {
       return venue;
     }
@@ -69,26 +69,29 @@ final class ProblemReader {
     return Stream.of(venue, last).flatMap(Optional::stream).min(Comparator.naturalOrder());
   }
 
-  /** As many as make the bound earliest; of equal ones the most, so that a tie is over soonest. */
-  private int courtsPerTie(PlanProblem free) {
-    if (free.play() == TiePlay.RUBBER_BY_RUBBER || courts.isEmpty() || free.ties().isEmpty()) {
-      return 1;
+  private PlanProblem wide(PlanProblem free) {
+    if (asked.courtsPerTie().isEmpty() || free.play() == TiePlay.RUBBER_BY_RUBBER) {
+      return widest(free, event.conditions().rubbers());
     }
-    int most = Math.min(courts.size(), event.conditions().rubbers());
-    if (asked.courtsPerTie().isPresent()) {
-      return Math.max(1, Math.min(most, asked.courtsPerTie().get()));
+    int most = Math.max(1, Math.min(courts.size(), event.conditions().rubbers()));
+    return free.withCourtsPerTie(Math.max(1, Math.min(most, asked.courtsPerTie().get())));
+  }
+
+  /** With as many courts for each tie as make a first plan shortest; of equal ones the most, so that a tie is over soonest. */
+  static PlanProblem widest(PlanProblem free, int rubbers) {
+    if (free.play() == TiePlay.RUBBER_BY_RUBBER || free.courts().isEmpty() || free.ties().isEmpty()) {
+      return free.withCourtsPerTie(1);
     }
-    int best = most;
-    for (int count = most - 1; count >= 1; count--) {
-      if (bound(free, count) < bound(free, best)) {
-        best = count;
-      }
+    PlanProblem best = free.withCourtsPerTie(Math.min(free.courts().size(), rubbers));
+    for (int count = best.courtsPerTie() - 1; count >= 1; count--) {
+      PlanProblem other = free.withCourtsPerTie(count);
+      best = length(other) < length(best) ? other : best;
     }
     return best;
   }
 
-  private static int bound(PlanProblem free, int courtsPerTie) {
-    return Bounds.of(new Board(free.withCourtsPerTie(courtsPerTie))).minutes();
+  private static int length(PlanProblem problem) {
+    return Packing.of(new Board(problem)).stream().flatMap(Arrays::stream).mapToInt(Spot::end).max().orElse(Board.NEVER);
   }
 
   private boolean isGone(Tie tie) {

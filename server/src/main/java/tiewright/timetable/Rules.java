@@ -4,6 +4,16 @@ package tiewright.timetable;
 final class Rules {
   private Rules() {}
 
+  static boolean isBroken(Link.Kind kind, Spot a, Spot b, int rest) {
+    return switch (kind) {
+      case CLUB -> isClubTwice(a, b) || isTooSoon(a, b, rest);
+      case ROUND, RUBBERS -> isOutOfOrder(a, b);
+      case SOURCE -> isBeforeSource(a, b, rest);
+      case TOGETHER -> a.start() != b.start();
+      case PLAYERS -> a.meets(b);
+    };
+  }
+
   /** One club would be in two ties at once. */
   static boolean isClubTwice(Spot a, Spot b) {
     return a.meets(b);

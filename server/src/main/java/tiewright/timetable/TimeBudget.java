@@ -2,6 +2,7 @@ package tiewright.timetable;
 
 import java.time.LocalTime;
 import tiewright.conditions.Conditions;
+import tiewright.draw.Berger;
 
 /**
  * Does a day of this shape fit its courts and hours? Before entries close, so nothing is drawn yet.
@@ -11,14 +12,15 @@ import tiewright.conditions.Conditions;
  * @param rubberMinutes play of one rubber, mean
  * @param rubberSd its standard deviation, in minutes
  * @param slotMinutes a rubber and its turnover, as planned with
- * @param neededMinutes rubbers x slot / courts, rounded up to whole slots: the plan without any luck
+ * @param courtsPerTie courts that a tie takes at once in the plan that was tried
+ * @param neededMinutes length of a plan that keeps rounds and rests, if every rubber takes its slot and no tie needs a decider
  * @param availableMinutes from the start to the closing of the venue
  * @param daysThatFit of {@code simulatedDays}
  * @param early the end on one day in ten is before this; likewise half the days, nine in ten
  */
 public record TimeBudget(
-    int rubbers, double deciders, double rubberMinutes, double rubberSd, int slotMinutes, int neededMinutes,
-    int availableMinutes, int daysThatFit, int simulatedDays, LocalTime early, LocalTime middle, LocalTime late) {
+    int rubbers, double deciders, double rubberMinutes, double rubberSd, int slotMinutes, int courtsPerTie,
+    int neededMinutes, int availableMinutes, int daysThatFit, int simulatedDays, LocalTime early, LocalTime middle, LocalTime late) {
   public static final int USUAL_DAYS = 1_000;
 
   /** What the days say. */
@@ -43,13 +45,14 @@ public record TimeBudget(
    * The shape of a day.
    *
    * @param clubs that play
-   * @param pools in which every club meets every other; 0 = none
+   * @param pools in which every club meets every other, at most 16 clubs in each; 0 = none
    * @param knockoutTies after the pools
    * @param courts that can be used all day
    */
   public record Shape(int clubs, int pools, int knockoutTies, int courts, LocalTime starts, LocalTime closes) {
     public Shape {
-      if (clubs < 2 || pools < 0 || pools > clubs / 2 || knockoutTies < 0 || courts < 1 || !closes.isAfter(starts)) {
+      if (clubs < 2 || pools < 0 || pools > clubs / 2 || pools > 0 && clubs > pools * Berger.LARGEST
+          || pools == 0 && knockoutTies == 0 || knockoutTies < 0 || courts < 1 || !closes.isAfter(starts)) {
         throw new IllegalArgumentException("no day has this shape");
       }
     }
@@ -57,7 +60,7 @@ public record TimeBudget(
 
   /** Works the budget out, with {@link #USUAL_DAYS} simulated days. The same seed gives the same days. */
   public static TimeBudget of(Shape shape, Conditions conditions, Pace pace, long seed) {
-    throw new UnsupportedOperationException("not built yet");
+    return BudgetDays.budget(shape, conditions, pace, seed);
   }
 
   /** Nine days in ten are enough to say that it fits; fewer than one in ten that it does not (our reading). */

@@ -49,6 +49,9 @@ final class Why {
   private Reason hindrance(Piece piece, int slot) {
     int start = board.base() + slot * board.slot();
     Spot there = new Spot(start, start + piece.minutes(), slot, 0, 0);
+    if (start < board.ready(piece.number())) {
+      return Reason.of("why-not-here").with("at", Clock.time(start)).with("ready", Clock.time(board.ready(piece.number())));
+    }
     for (Link link : board.links()) {
       Optional<Reason> reason = link.a() == piece.number()
           ? asFirst(link, there)

@@ -1,0 +1,254 @@
+package tiewright.timetable;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tiewright.conditions.Conditions;
+import tiewright.conditions.DeciderKind;
+import tiewright.conditions.Setting;
+import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.Side;
+import tiewright.event.SlotSource;
+import tiewright.event.Stage;
+import tiewright.event.TieId;
+
+/** Works out one way after the other to shorten a day. */
+final class Cuts {
+  /** Part of a rubber that is lost to somebody when it is moved to another day (assumption of ours). */
+  private static final double MOVED = 0.5;
+
+  private final Event event;
+  private final PlanProblem.Asked asked;
+  private final Budget budget;
+  private final PlanProblem problem;
+  private final Plan asIs;
+  private final Told told;
+
+  Cuts(Event event, PlanProblem.Asked asked, Budget budget) {
+    this.event = event;
+    this.asked = asked;
+    this.budget = budget;
+    this.problem = PlanProblem.of(event, asked);
+    this.asIs = plan(problem);
+    this.told = new Told(event);
+  }
+
+  /** Empty where the cut changes nothing here. */
+  Optional<ReplanOption> option(Cut cut) {
+    return switch (cut) {
+      case AS_IS -> Optional.of(option(cut, Optional.empty(), asIs, List.of(), 0, List.of()));
+      case SHORTER_GAMES -> shorterGames();
+      case RALLY_SCORING -> rallyScoring();
+      case NO_DECIDER -> noDecider();
+      case FEWER_ROUNDS -> fewerRounds();
+      case SHARED_POINTS -> sharedPoints();
+      case PLACINGS_BY_LOT -> placingsByLot();
+      case NEXT_DAY -> nextDay();
+    };
+  }
+
+  private Plan plan(PlanProblem what) {
+    Planned planned = Planner.plan(what, budget);
+    return switch (planned.kind()) {
+      case FOUND -> ((Planned.Found) planned).plan();
+      case BROKEN -> ((Planned.Broken) planned).plan();
+      case IMPOSSIBLE -> ((Planned.Impossible) planned).asIs().orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
+    };
+  }
+
+  private ReplanOption option(
+      Cut cut, Optional<Conditions> conditions, Plan plan, List<TieId> notPlayed, double cost, List<Reason> fairness) {
+    Set<ClubId> clubs = told.clubs(plan, notPlayed, conditions.isPresent());
+    return new ReplanOption(cut, conditions, plan, Optional.empty(), notPlayed, fairness, cost, clubs, told.people(clubs));
+  }
+
+  /** One game instead of several, else to fewer points: as many as still fit, or the fewest. */
+  private Optional<ReplanOption> shorterGames() {
+    Conditions now = event.conditions();
+    if (now.bestOf() > 1) {
+      Conditions one = now.with(Setting.BEST_OF, "1");
+      return Optional.of(scored(Cut.SHORTER_GAMES, one, Reason.of("fair-one-game").with("games", now.bestOf())));
+    }
+    List<Conditions> shorter = Shortening.targets(now.scoring()).stream().map(format -> now.with(Setting.SCORING, format.code())).toList();
+    Optional<Conditions> chosen = shorter.stream().filter(this::canFit).findFirst()
+        .or(() -> shorter.stream().reduce((first, last) -> last));
+    return chosen.map(conditions -> scored(
+        Cut.SHORTER_GAMES, conditions, Reason.of("fair-shorter-games").with("points", conditions.scoring().target())));
+  }
+
+  private Optional<ReplanOption> rallyScoring() {
+    return Shortening.asRally(event.conditions().scoring())
+        .map(format -> event.conditions().with(Setting.SCORING, format.code()))
+        .filter(conditions -> slot(conditions) < problem.slotMinutes())
+        .map(conditions -> scored(Cut.RALLY_SCORING, conditions, Reason.of("fair-rally-scoring").with("points", conditions.scoring().target())));
+  }
+
+  private boolean canFit(Conditions conditions) {
+    PlanProblem shorter = problem.withSlot(slot(conditions));
+    return shorter.closes().map(closes -> !Bounds.of(new Board(shorter)).finish().isAfter(closes)).orElse(true);
+  }
+
+  private ReplanOption scored(Cut cut, Conditions conditions, Reason fairness) {
+    double share = play(conditions) / play(event.conditions());
+    List<Reason> reasons = new ArrayList<>(List.of(fairness));
+    if (event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty())) {
+      reasons.add(Reason.of("fair-earlier-scored-otherwise"));
+    }
+    return option(
+        cut, Optional.of(conditions), plan(problem.withSlot(slot(conditions))), List.of(), freeRubbers() * Math.max(0, 1 - share), reasons);
+  }
+
+  /** The slot as it would be: its play in the proportion of the rallies, to the nearest minute, and the same turnover. */
+  private int slot(Conditions conditions) {
+    return Shortening.slot(problem.slotMinutes(), asked.pace().turnoverMinutes(), play(conditions) / play(event.conditions()));
+  }
+
+  private double play(Conditions conditions) {
+    return RubberTime.of(conditions, asked.pace()).mean();
+  }
+
+  private int freeRubbers() {
+    return problem.ties().stream()
+        .filter(tie -> problem.pins().stream().noneMatch(pin -> pin.tie().equals(tie.id())))
+        .mapToInt(tie -> tie.rubbers().size())
+        .sum();
+  }
+
+  private Optional<ReplanOption> noDecider() {
+    Conditions now = event.conditions();
+    if (now.decider() == DeciderKind.NONE || now.rubbers() % 2 == 1) {
+      return Optional.empty();
+    }
+    double expected = problem.ties().size() * Shortening.levelChance(now.rubbers());
+    Reason fairness = Reason.of("fair-no-decider").with("count", Math.round(expected)).with("minutes", problem.slotMinutes());
+    return Optional.of(option(
+        Cut.NO_DECIDER, Optional.of(now.with(Setting.DECIDER, DeciderKind.NONE.code())), asIs, List.of(), expected, List.of(fairness)));
+  }
+
+  /** Leaves out the last round of each pool, and the one before, until it fits. */
+  private Optional<ReplanOption> fewerRounds() {
+    PlanProblem shorter = problem;
+    List<TieId> out = new ArrayList<>();
+    while (out.isEmpty() || !fits(shorter)) {
+      List<TieId> last = lastRounds(shorter);
+      if (last.isEmpty() || last.size() == shorter.ties().size()) {
+        break;
+      }
+      out.addAll(last);
+      shorter = left(shorter, out);
+    }
+    return out.isEmpty() ? Optional.empty() : Optional.of(leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter)));
+  }
+
+  private List<Reason> fewerRounds(PlanProblem shorter) {
+    List<Reason> reasons = new ArrayList<>(List.of(Reason.of("fair-opponents-unequal")));
+    Set<Long> counts = new HashSet<>();
+    for (ClubId club : new Board(problem).clubs()) {
+      counts.add(ties(problem, club) - ties(shorter, club));
+    }
+    reasons.add(counts.size() == 1
+        ? Reason.of("fair-ties-fewer").with("count", counts.iterator().next())
+        : Reason.of("fair-ties-fewer-unequal"));
+    return reasons;
+  }
+
+  private static long ties(PlanProblem of, ClubId club) {
+    return of.ties().stream().filter(tie -> tie.stage() == Stage.POOL && tie.clubs().contains(club)).count();
+  }
+
+  /** Every tie of the last round of its pool; none of a pool where something of that round is in play or frozen. */
+  private List<TieId> lastRounds(PlanProblem of) {
+    Set<String> pools = new LinkedHashSet<>();
+    of.ties().forEach(tie -> tie.pool().ifPresent(pools::add));
+    List<TieId> last = new ArrayList<>();
+    for (String pool : pools) {
+      List<PlanTie> ties = of.ties().stream().filter(tie -> tie.pool().filter(pool::equals).isPresent()).toList();
+      int round = ties.stream().mapToInt(PlanTie::round).max().orElse(0);
+      List<TieId> its = ties.stream().filter(tie -> tie.round() == round).map(PlanTie::id).toList();
+      if (its.stream().noneMatch(this::isPinned)) {
+        last.addAll(its);
+      }
+    }
+    return last;
+  }
+
+  private boolean isPinned(TieId tie) {
+    return problem.pins().stream().anyMatch(pin -> pin.tie().equals(tie));
+  }
+
+  /** Leaves out pool ties one by one, those that would end last, until the rest fits. */
+  private Optional<ReplanOption> sharedPoints() {
+    List<TieId> out = lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
+    return out.isEmpty() || out.size() == problem.ties().size()
+        ? Optional.empty()
+        : Optional.of(leftOut(Cut.SHARED_POINTS, left(problem, out), out, List.of(Reason.of("fair-shared-points").with("ties", out))));
+  }
+
+  private List<TieId> lastThatDoNotFit(java.util.function.Predicate<PlanTie> which) {
+    List<TieId> out = new ArrayList<>();
+    PlanProblem rest = problem;
+    while (!rest.ties().isEmpty() && !fits(rest)) {
+      Board board = new Board(rest);
+      Spot[] spots = Packing.of(board).orElseThrow();
+      Optional<TieId> last = board.pieces().stream()
+          .filter(piece -> piece.pin().isEmpty() && which.test(board.tie(piece)))
+          .max(Comparator.comparingInt(piece -> spots[piece.number()].end()))
+          .map(piece -> board.tie(piece).id());
+      if (last.isEmpty()) {
+        return List.of();
+      }
+      out.add(last.get());
+      rest = left(problem, out);
+    }
+    return out;
+  }
+
+  /** There is a plan, though not the best, that ends in time. */
+  private boolean fits(PlanProblem what) {
+    Board board = new Board(what);
+    return !what.ties().isEmpty() && Packing.of(board)
+        .filter(spots -> Judge.of(board, spots, Placing.nobody(board)).score().of(Part.OVERRUN) == 0)
+        .isPresent();
+  }
+
+  private Optional<ReplanOption> placingsByLot() {
+    List<TieId> out = problem.ties().stream().map(PlanTie::id).filter(this::isForPlaces).filter(tie -> !isPinned(tie)).toList();
+    return out.isEmpty() || out.size() == problem.ties().size()
+        ? Optional.empty()
+        : Optional.of(leftOut(Cut.PLACINGS_BY_LOT, left(problem, out), out, List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
+  }
+
+  /** Both sides of it have lost before. */
+  private boolean isForPlaces(TieId id) {
+    return event.tie(id).stream().allMatch(tie -> java.util.Arrays.stream(Side.values()).allMatch(side ->
+        tie.slot(side).from().filter(from -> from.kind() == SlotSource.Kind.LOSER).isPresent()));
+  }
+
+  private Optional<ReplanOption> nextDay() {
+    List<TieId> out = lastThatDoNotFit(tie -> true);
+    if (out.isEmpty() || out.size() == problem.ties().size()) {
+      return Optional.empty();
+    }
+    PlanProblem today = left(problem, out);
+    PlanProblem whole = PlanProblem.of(event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
+    List<PlanTie> moved = whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
+    ReplanOption option = leftOut(Cut.NEXT_DAY, today, out, List.of(Reason.of("fair-next-day").with("ties", out)));
+    return Optional.of(new ReplanOption(
+        option.cut(), option.conditions(), option.plan(), Optional.of(plan(whole.withTies(moved))), List.of(), option.fairness(),
+        MOVED * option.cost(), option.clubs(), option.people()));
+  }
+
+  private ReplanOption leftOut(Cut cut, PlanProblem rest, List<TieId> out, List<Reason> fairness) {
+    int rubbers = problem.ties().stream().filter(tie -> out.contains(tie.id())).mapToInt(tie -> tie.rubbers().size()).sum();
+    return option(cut, Optional.empty(), plan(rest), out, rubbers, fairness);
+  }
+
+  private static PlanProblem left(PlanProblem of, List<TieId> out) {
+    return of.withTies(of.ties().stream().filter(tie -> !out.contains(tie.id())).toList());
+  }
+}
