@@ -40,7 +40,7 @@ public enum Setting {
   CHANGE_ENDS(Heading.SCORING, new Domain.Choice(List.of("none", "half-way", "deciding-game")), "half-way", "deciding-game", "half-way", "none", false),
   REST_MINUTES(Heading.REST, new Domain.Whole(0, 240), "10", "30", "10", "5", true),
   WARM_UP_MINUTES(Heading.WARM_UP, new Domain.Whole(0, 60), "5", "5", "5", "3", false),
-  MEDICAL_MINUTES(Heading.MEDICAL, new Domain.Whole(0, 60), "15", "10", "15", "15", false),
+  MEDICAL_MINUTES(Heading.MEDICAL, new Domain.Whole(0, 60), "15", "10", "15", "15", true),
   WEATHER(Heading.WEATHER, new Domain.Choice(List.of("play-on-shorter", "wait-30-minutes", "time-box", "share-points", "next-day")), "play-on-shorter", "wait-30-minutes", "play-on-shorter", "time-box", false),
   FREEZE_MINUTES(Heading.WEATHER, new Domain.Whole(0, 180), "20", "30", "20", "10", true),
   HEAT_CAUTION_WBGT(Heading.HEAT, new Domain.Degrees(10, 45), "28", "28", "25", "28", true),

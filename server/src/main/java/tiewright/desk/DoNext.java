@@ -21,6 +21,12 @@ public final class DoNext {
 
   /** From the most to the least urgent. */
   public enum Kind {
+    /** somebody was hurt and the medical time has run out: tie, rubber, at */
+    MEDICAL_OVER("medical-over"),
+    /** it runs out in two minutes: tie, rubber, at = its end */
+    MEDICAL_SOON("medical-soon"),
+    /** it runs: tie, rubber, at = its end */
+    PLAY_STOPPED("play-stopped"),
     /** two entries differ: tie, rubber */
     CARD_HELD("card-held"),
     /** a sheet was not as it should be: tie, club, what */

@@ -41,6 +41,7 @@ final class DoNextOnCourt {
     for (Tie tie : event.ties().values()) {
       if (tie.isReady()) {
         TieProgress progress = event.progress(tie);
+        MedicalClock.of(tie, event.conditions()).forEach(clock -> items.add(stopped(clock)));
         progress.held().forEach(no -> items.add(Item.of(Kind.CARD_HELD).with("tie", tie.id()).with("rubber", no)));
         if (!isGone(tie) && !progress.finished()) {
           toCall(tie, progress).ifPresent(items::add);
@@ -67,6 +68,15 @@ final class DoNextOnCourt {
         : Optional.of(Item.of(Kind.TIE_TO_CALL).with("tie", tie.id()).with("rubbers", rubbers).with("courts", free));
   }
 
+  private Item stopped(MedicalClock clock) {
+    Kind kind = switch (clock.state(now)) {
+      case RUNS -> Kind.PLAY_STOPPED;
+      case WARNS -> Kind.MEDICAL_SOON;
+      case OVER -> Kind.MEDICAL_OVER;
+    };
+    return Item.of(kind).with("tie", clock.tie().id()).with("rubber", clock.rubber()).with("at", clock.endsAt());
+  }
+
   private Optional<Item> late(Tie tie) {
     Duration grace = Duration.ofMinutes(event.conditions().lateMinutes());
     boolean begun = !tie.calls().isEmpty() || !tie.cards().isEmpty();
@@ -82,7 +92,8 @@ final class DoNextOnCourt {
     courts.running().stream().sorted(Comparator.comparing((Courts.OnCourt on) -> on.call().at())
         .thenComparing(Courts.OnCourt::rubber)).forEach(on -> {
           Instant since = since(on);
-          if (seen.add(on.call().court()) && !now.isBefore(since.plus(expected(on.rubber())))) {
+          boolean stands = on.tie().stopped().containsKey(on.rubber());
+          if (seen.add(on.call().court()) && !stands && !now.isBefore(since.plus(expected(on.rubber())))) {
             items.add(Item.of(Kind.CARD_MISSING)
                 .with("tie", on.tie().id())
                 .with("rubber", on.rubber())

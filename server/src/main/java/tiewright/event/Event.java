@@ -41,6 +41,7 @@ public record Event(
     OrderOfPlay order,
     List<Heat> heat,
     Disputes disputes,
+    SetUpFact.SafetyDescribed safety,
     Optional<Instant> firstSealedAt,
     Reach reach) {
 

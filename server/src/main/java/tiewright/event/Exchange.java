@@ -66,7 +66,15 @@ public record Exchange(
   }
 
   /** A change after the opening, through a named door. */
-  public record Replacement(ExchangeFact.PairReplaced fact, Instant at) {}
+  public record Replacement(ExchangeFact.PairReplaced fact, Instant at) {
+    private static final java.util.Set<String> NO_MATTER_OF_HEALTH = java.util.Set.of("clerical", "substitution");
+
+    /** Why somebody does not play is for officials and the own club; others read that the pair was unavailable. */
+    Replacement forEyes(Viewer viewer) {
+      boolean near = viewer.role().isOfficial() || viewer.isOf(fact.club()) || NO_MATTER_OF_HEALTH.contains(fact.door());
+      return near ? this : new Replacement(fact.unsaid(), at);
+    }
+  }
 
   public Exchange {
     replacements = List.copyOf(replacements);

@@ -92,6 +92,11 @@ public sealed interface ExchangeFact extends Fact {
       String door,
       String approvedBy)
       implements ExchangeFact {
+    /** The same without why. */
+    PairReplaced unsaid() {
+      return new PairReplaced(exchange, club, rubber, pair, "unavailable", approvedBy);
+    }
+
     @Override
     public FactKind kind() {
       return FactKind.PAIR_REPLACED;

@@ -36,6 +36,7 @@ final class Fold {
   private OrderOfPlay order = OrderOfPlay.NONE;
   private final List<Event.Heat> heat = new ArrayList<>();
   private Disputes disputes = Disputes.NONE;
+  private SetUpFact.SafetyDescribed safety = SetUpFact.SafetyDescribed.NOTHING;
   private Optional<Instant> firstSealedAt = Optional.empty();
   private Reach reach = Reach.NOTHING;
 
@@ -65,6 +66,7 @@ final class Fold {
     order = from.order();
     heat.addAll(from.heat());
     disputes = from.disputes();
+    safety = from.safety();
     firstSealedAt = from.firstSealedAt();
     reach = from.reach();
   }
@@ -76,7 +78,7 @@ final class Fold {
   Event toEvent() {
     return new Event(
         seq, about, conditionsVersion, conditions, conditionsRead, clubs, players, courts, links, opening, draw,
-        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, disputes,
+        knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, disputes, safety,
         firstSealedAt, reach);
   }
 
@@ -100,6 +102,7 @@ final class Fold {
       case LINK_ISSUED -> link((SetUpFact.LinkIssued) fact);
       case LINK_REVOKED -> links.computeIfPresent(((SetUpFact.LinkRevoked) fact).link(), (n, l) -> l.asRevoked());
       case OPENING_CHOSEN -> opening = Optional.of((SetUpFact.OpeningChosen) fact);
+      case SAFETY_DESCRIBED -> safety = (SetUpFact.SafetyDescribed) fact;
       case POOLS_DRAWN -> drawn((DrawFact.PoolsDrawn) fact);
       case KNOCKOUT_DRAWN -> drawn((DrawFact.KnockoutDrawn) fact);
       case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);

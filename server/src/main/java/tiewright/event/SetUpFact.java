@@ -119,6 +119,16 @@ public sealed interface SetUpFact extends Fact {
     }
   }
 
+  /** Where help is: first aid, defibrillator, the number to call. What is not known is empty. */
+  record SafetyDescribed(String firstAid, String defibrillator, String emergency) implements SetUpFact {
+    public static final SafetyDescribed NOTHING = new SafetyDescribed("", "", "");
+
+    @Override
+    public FactKind kind() {
+      return FactKind.SAFETY_DESCRIBED;
+    }
+  }
+
   record LinkRevoked(String link) implements SetUpFact {
     @Override
     public FactKind kind() {

@@ -189,6 +189,11 @@ public final class VisibleEvent {
     return event.startsAt(tie);
   }
 
+  /** Where help is; for everybody. */
+  public SetUpFact.SafetyDescribed safety() {
+    return event.safety();
+  }
+
   /** What went wrong and how it was decided; the same for everybody. */
   public Disputes disputes() {
     return event.disputes();

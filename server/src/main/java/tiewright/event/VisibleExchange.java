@@ -52,7 +52,7 @@ public record VisibleExchange(
         past,
         exchange.openedAt(),
         exchange.opened(),
-        exchange.replacements());
+        exchange.replacements().stream().map(one -> one.forEyes(viewer)).toList());
   }
 
   public VisibleSide side(Side side) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.RetirementScore;
@@ -211,6 +212,15 @@ final class Answers {
   Optional<Decision.Sealed> ownSheet(ExchangeId exchange, ClubId club) {
     mustBeOwn(club);
     return ledger.ownSheet(exchange, club);
+  }
+
+  /** Who of the club is marked as hurt or ill: for officials and the own captain. */
+  List<PlayerId> hurt(ClubId club) {
+    if (!visible.viewer().role().isOfficial()) {
+      mustBeOwn(club);
+    }
+    Set<PlayerId> marked = ledger.hurt();
+    return event.squad(club).stream().map(Player::id).filter(marked::contains).toList();
   }
 
   private void mustBeOwn(ClubId club) {

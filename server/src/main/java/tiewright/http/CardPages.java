@@ -63,7 +63,10 @@ final class CardPages implements Page {
           TieViews.rubber(rubber),
           "/cards/" + tie.id() + "/" + rubber + (settled ? "/correct" : ""),
           settled ? (card.standing() == Card.Standing.HELD ? "Settle from the card" : "Correct") : "Enter this rubber",
-          state(card), entries(visit, tie, rubber));
+          state(card), entries(visit, tie, rubber),
+          Door.COURT.opensFor(visit.role()) && StopPages.stoppable(visit.event(), tie).contains(rubber)
+              ? List.of(StopPages.press(tie, rubber))
+              : List.of());
     }).toList();
     return new TieCardsView(views.card(tie), rubbers);
   }

@@ -12,6 +12,12 @@ final class Cautions {
       "Forfeits, defaults and penalties are given by people. The tool remembers them and gives none.",
       "Birth years, contacts and health stay off the public pages; minors are shown by first name and initial.");
 
+  static final List<String> WHEN_SOMEBODY_IS_HURT = List.of(
+      "Stop the court, stay with the person, call first aid. Chest pain, a faint or a collapse: call the emergency number first and"
+          + " have the defibrillator brought. Nothing on this screen comes before that.",
+      "This is no medical advice. A licensed person decides who goes on; the referee's ruling stands, this screen is an aid.",
+      "In public this reads \"stopped\", \"retired\" or \"unavailable\", never why.");
+
   static final String OF_ADVICE =
       "Small samples: this describes past results and a captain's own judgement, it does not judge a person. You decide.";
 

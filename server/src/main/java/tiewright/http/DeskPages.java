@@ -46,7 +46,18 @@ final class DeskPages implements Page {
       }
     }
     return new DeskView(
-        new DoNextViews(visit).list(), sheets, calls, visit.hall().address().url(), banner(event), Cautions.OF_THE_DESK);
+        new DoNextViews(visit).list(), sheets, calls, running(event, views), visit.hall().address().url(), banner(event), Cautions.OF_THE_DESK);
+  }
+
+  private static List<DeskView.Callable> running(VisibleEvent event, TieViews views) {
+    List<DeskView.Callable> running = new ArrayList<>();
+    for (Tie tie : event.ties()) {
+      StopPages.stoppable(event, tie).stream().filter(tie.calls()::containsKey).forEach(rubber ->
+          running.add(new DeskView.Callable(
+              views.title(tie) + ", " + TieViews.rubber(rubber), "court " + tie.calls().get(rubber).court()
+                  + (tie.stopped().containsKey(rubber) ? ", stopped" : ""), StopPages.press(tie, rubber))));
+    }
+    return running;
   }
 
   static String banner(VisibleEvent event) {

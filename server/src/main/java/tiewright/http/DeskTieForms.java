@@ -122,6 +122,7 @@ final class DeskTieForms {
       }
       event.progress(tie).left().forEach(rubber -> actions.add(DeskPages.call(event, tie, Optional.of(rubber))));
     }
+    StopPages.stoppable(event, tie).forEach(rubber -> actions.add(StopPages.press(tie, rubber)));
     if (!tie.calls().isEmpty()) {
       actions.add(ActionForm.of("call-back", path + "/call-back", "Take a call back", Button.other("Take it back"))
           .asking(SelectField.of("rubber", "Which", "The whole tie", rubberOptions(tie.calls(), tried.value("rubber", ""))))
@@ -141,7 +142,7 @@ final class DeskTieForms {
 
   private static ActionForm replace(VisibleEvent event, TieViews views, Tie tie, Tried tried) {
     return ActionForm.of("replace", "/desk/tie/" + tie.id() + "/replace", "Change a pair after the opening", Button.other("Change the pair"))
-        .saying("Only through a door that the conditions open. Everybody sees who approved it, nobody more than the door's name.")
+        .saying("Only through a door that the conditions open. Everybody sees who approved it; why is for officials and the own club, others read \"unavailable\".")
         .asking(
             SelectField.of("replace-side", "Whose", "", sides(views, tie, side -> true)),
             SelectField.of("replace-rubber", "Rubber", "Choose a rubber", rubberOptions(tie.opened(), tried.value("replace-rubber", ""))),

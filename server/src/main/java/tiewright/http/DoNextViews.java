@@ -31,14 +31,14 @@ final class DoNextViews {
   private boolean mayOpen(tiewright.desk.DoNext.Item item) {
     return switch (item.kind()) {
       case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN, RULING_NEEDED -> Door.OFFICIALS.opensFor(visit.role());
-      case CARD_HELD, SLOT_DISPUTED, SHEETS_TO_OPEN, DECIDER_TO_OPEN, SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING,
+      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED, CARD_HELD, SLOT_DISPUTED, SHEETS_TO_OPEN, DECIDER_TO_OPEN, SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING,
           CARD_MISSING, TIE_LATE, TIE_TO_CALL, KNOCKOUT_LEVEL, WALKOVER_TO_ENTER, SLOT_TO_FILL, CONDITIONS_UNREAD -> true;
     };
   }
 
   private static State state(tiewright.desk.DoNext.Kind kind) {
     return switch (kind) {
-      case CARD_HELD, RULING_NEEDED, SLOT_DISPUTED, SHEET_LATE, SHEET_ON_PHONE, TIE_LATE, KNOCKOUT_LEVEL, LOT_NEEDED -> new State(Mark.HELD, "needs a person");
+      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED, CARD_HELD, RULING_NEEDED, SLOT_DISPUTED, SHEET_LATE, SHEET_ON_PHONE, TIE_LATE, KNOCKOUT_LEVEL, LOT_NEEDED -> new State(Mark.HELD, "needs a person");
       case SHEETS_TO_OPEN, DECIDER_TO_OPEN, DECIDER_NEEDED, SHEET_MISSING -> new State(Mark.SEALED, "sheets");
       case CARD_MISSING, TIE_TO_CALL, WALKOVER_TO_ENTER, TABLE_TO_SIGN, SLOT_TO_FILL, EVENT_TO_SIGN, CONDITIONS_UNREAD -> State.NONE;
     };
@@ -48,6 +48,7 @@ final class DoNextViews {
     String tie = item.tie().map(TieId::code).orElse("");
     return switch (item.kind()) {
       case CARD_HELD -> "/cards/" + tie + "/" + rubber(item) + "/correct";
+      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED -> "/stop/" + tie + "/" + rubber(item);
       case CARD_MISSING, WALKOVER_TO_ENTER -> "/cards/" + tie;
       case SHEETS_TO_OPEN, DECIDER_TO_OPEN, SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING, TIE_LATE, TIE_TO_CALL,
           KNOCKOUT_LEVEL, SLOT_DISPUTED, SLOT_TO_FILL -> "/desk/tie/" + tie;
@@ -63,6 +64,7 @@ final class DoNextViews {
 
   private static String action(tiewright.desk.DoNext.Kind kind) {
     return switch (kind) {
+      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED -> "Look at the clock";
       case CARD_HELD -> "Settle it from the card";
       case CARD_MISSING, WALKOVER_TO_ENTER -> "Enter the card";
       case SHEETS_TO_OPEN, DECIDER_TO_OPEN -> "Open both";

@@ -44,6 +44,8 @@ final class OrganiserPage implements Page {
         step("Say who opens the sheets", opening(event), event.opening().isPresent(), "/organiser/opening"),
         step("Draw the pools in public", event.pools().isEmpty() ? "" : count(event.pools().size(), "pool"),
             !event.pools().isEmpty(), "/organiser/draw"),
+        step("Say where help is: first aid, defibrillator, emergency number", event.safety().firstAid(),
+            !event.safety().firstAid().isEmpty() && !event.safety().emergency().isEmpty(), "/organiser/help"),
         timing(event),
         step("Lay out the knockout in public", "Needed only if there is one.", hasKnockout(event), "/organiser/knockout"),
         step("Hand out the personal links", links(event), withoutLink(event).isEmpty() && !event.clubs().isEmpty(), "/organiser/links"));

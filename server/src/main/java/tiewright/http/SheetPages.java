@@ -133,6 +133,7 @@ final class SheetPages implements Page {
         path(kind) + tie.id(),
         exchange.isOpened() ? "Both sheets are open; they stand on the page of the tie." : "",
         rule(visit, exchange),
+        exchange.isOpened() ? List.of() : HurtPage.questions(visit, visit.club()),
         exchange.side(side).in() ? Optional.empty() : CaptainPages.countdown(visit, views, tie, id),
         own.map(sealed -> ownView(visit, exchange, side, sealed.sheet())),
         exchange.side(side).receipt().map(code -> Receipt.closed(

@@ -114,6 +114,9 @@ final class TieViews {
     if (!progress.held().isEmpty()) {
       return new State(Mark.HELD, "two cards differ");
     }
+    if (!tie.stopped().isEmpty()) {
+      return new State(Mark.HELD, "play stopped");
+    }
     if (progress.finished() && !progress.rubbers().isEmpty()) {
       return new State(Mark.FINAL, progress.winner().map(side -> side(tie, side) + " won").orElse("drawn"));
     }
@@ -197,7 +200,10 @@ final class TieViews {
         .orElse("");
   }
 
-  private static String held(Tie tie, RubberNo rubber) {
+  private String held(Tie tie, RubberNo rubber) {
+    if (tie.stopped().containsKey(rubber)) {
+      return "stopped since " + Frames.said(event.clock(tie.stopped().get(rubber)));
+    }
     return tie.card(rubber).standing() == Card.Standing.HELD ? "held: two cards differ" : "";
   }
 

@@ -20,9 +20,12 @@ import tiewright.event.PrivateNote;
 final class OwnNotes {
   private OwnNotes() {}
 
-  /** A captain judges and wishes about the own squad only, and notes nothing else. */
+  /** A captain judges, wishes and marks as hurt the own squad only, and notes nothing else; an official marks for the club. */
   static boolean mayNote(Event event, ClubId club, PrivateNote note) {
     Set<PlayerId> squad = event.squad(club).stream().map(Player::id).collect(Collectors.toSet());
+    if (note instanceof PrivateNote.HurtMarked hurt) {
+      return squad.contains(hurt.player());
+    }
     if (note instanceof PrivateNote.FormJudged form) {
       return squad.contains(form.player());
     }

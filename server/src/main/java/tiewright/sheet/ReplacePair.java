@@ -80,6 +80,10 @@ public record ReplacePair(
     boolean awarded = now.home().isEmpty() || now.away().isEmpty();
     boolean over = tie(event).card(rubber).standing() != Card.Standing.EMPTY && !awarded;
     boolean slip = door.equals(Door.CLERICAL.code()) && pair.isPresent();
+    boolean began = tie(event).stopped().containsKey(rubber) && !Door.open(event.conditions()).contains(Door.SUBSTITUTION);
+    if (began && !slip) {
+      faults.add(Why.RUBBER_BEGAN.refusal().with("rubber", rubber).at("rubber"));
+    }
     if (over && !slip) {
       faults.add(Why.RUBBER_OVER.refusal().with("rubber", rubber).at("rubber"));
     }

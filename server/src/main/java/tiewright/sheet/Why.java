@@ -78,6 +78,7 @@ enum Why {
   DOOR,
   DOOR_CLOSED,
   RUBBER_OVER,
+  RUBBER_BEGAN,
   SAME_PAIR;
 
   String code() {

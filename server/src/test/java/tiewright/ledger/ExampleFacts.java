@@ -76,6 +76,7 @@ final class ExampleFacts {
         new SetUpFact.LinkIssued("L2", Role.DESK, Optional.empty(), Optional.empty(), "desk 2", HEX),
         new SetUpFact.LinkRevoked("L2"),
         new SetUpFact.OpeningChosen(true, Optional.of("Ola")),
+        new SetUpFact.SafetyDescribed(WORDS, "", "112"),
         new SetUpFact.OpeningChosen(false, Optional.empty()));
   }
 

@@ -67,6 +67,7 @@ class FactWordsTest {
       new SetUpFact.LinkIssued("L1", Role.DESK, Optional.empty(), Optional.empty(), "desk 1", SECRET),
       new SetUpFact.LinkRevoked("L1"),
       new SetUpFact.OpeningChosen(false, Optional.empty()),
+      new SetUpFact.SafetyDescribed("By the door", "In the foyer", "112"),
       new SetUpFact.OpeningChosen(true, Optional.empty()),
       new SetUpFact.OpeningChosen(true, Optional.of("Ines")),
       new DrawFact.PoolsDrawn("three red hats", "Ines", new TreeMap<>(Map.of("A", List.of(N, S)))),

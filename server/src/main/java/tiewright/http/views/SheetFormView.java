@@ -13,6 +13,7 @@ import tiewright.http.pieces.SheetView;
  *
  * @param closed why nothing can be sealed here now, empty while it can
  * @param opens words of what happens at the deadline and the rule for a late sheet
+ * @param asks what to ask before somebody marked as hurt is named
  * @param own the sheet that is sealed now, under its cover; empty if none is in
  * @param open whether the covered form stands open (after a refusal or a change of choices)
  * @param keeping how the sheet can stay on the phone until it is handed in
@@ -23,6 +24,7 @@ public record SheetFormView(
     String action,
     String closed,
     List<String> opens,
+    List<String> asks,
     Optional<Countdown> countdown,
     Optional<SheetView> own,
     Optional<Receipt> receipt,
