@@ -74,6 +74,14 @@ class HouseTest {
               "tiewright.cli..");
 
   @ArchTest
+  static final ArchRule the_rating_knows_the_event_and_below =
+      noClasses().that().resideInAPackage("tiewright.rating..")
+          .should().dependOnClassesThat().resideInAnyPackage(
+              "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..", "tiewright.desk..", "tiewright.setup..",
+              "tiewright.lineup..", "tiewright.wording..", "tiewright.plainfiles..", "tiewright.ledger..", "tiewright.http..",
+              "tiewright.cli..", "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "java.sql..");
+
+  @ArchTest
   static final ArchRule only_the_lineup_and_the_timetable_know_the_solver =
       noClasses().that().resideOutsideOfPackages("tiewright.lineup..", "tiewright.timetable..")
           .should().dependOnClassesThat().resideInAPackage("org.optaplanner..");

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -109,6 +110,22 @@ class LineupInputsTest {
             Days.oneTie().event(), TieId.of("A1"), ClubId.of("N"), List.of(), Earlier.of(List.of(won, onBothSides, unfinished)), LineupProblem.Against.STRAIGHT, 1);
     assertThat(inputs.games()).isEqualTo(1);
     assertThat(inputs.problem().strengths().form(PlayerId.of("N1")).mean()).isGreaterThan(0);
+  }
+
+  @Test
+  void older_games_count_less_where_the_captain_said_so() {
+    Earlier lastYear = Earlier.of(List.of(new PrivateNote.PastGame(
+        Days.DATE.minusDays(365), "N1", "N2", "X1", "X2", Score.of(11, 0), Format.sideOut(11))));
+    double whole = formOfN1(lastYear, List.of());
+    assertThat(formOfN1(lastYear, List.of(new PrivateNote.HalfLifeChosen(ClubId.of("N"), OptionalInt.of(90)))))
+        .isPositive().isLessThan(whole / 3);
+    assertThat(formOfN1(lastYear, List.of(new PrivateNote.HalfLifeChosen(ClubId.of("S"), OptionalInt.of(90))))).isEqualTo(whole);
+  }
+
+  private static double formOfN1(Earlier earlier, List<PrivateNote> notes) {
+    return LineupInputs.of(
+            Days.oneTie().event(), TieId.of("A1"), ClubId.of("N"), notes, earlier, LineupProblem.Against.STRAIGHT, 1)
+        .problem().strengths().form(PlayerId.of("N1")).mean();
   }
 
   @Test
