@@ -233,6 +233,11 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     return number(Setting.MEDICAL_MINUTES);
   }
 
+  /** Minutes after the last card of a pool in which captains can object to its table; 0 = none are promised. */
+  public int objectionMinutes() {
+    return number(Setting.OBJECTION_MINUTES);
+  }
+
   private int number(Setting setting) {
     return Integer.parseInt(value(setting));
   }

@@ -50,6 +50,7 @@ public enum Setting {
   CONFIRM_CARDS(Heading.REPORTING, new Domain.Choice(List.of("both-sign", "desk-reads", "next-day-14")), "both-sign", "both-sign", "desk-reads", "both-sign", false),
   CORRECTION(Heading.CORRECTION, new Domain.Choice(List.of("both-captains-then-ruling", "ruling-only")), "both-captains-then-ruling", "ruling-only", "both-captains-then-ruling", "ruling-only", false),
   PROTEST(Heading.PROTEST, new Domain.Choice(List.of("on-the-spot", "within-24-hours", "within-7-days")), "on-the-spot", "within-24-hours", "on-the-spot", "on-the-spot", false),
+  OBJECTION_MINUTES(Heading.PROTEST, new Domain.Whole(0, 240), "15", "30", "15", "10", true),
   ELIGIBILITY_TIES(Heading.ELIGIBILITY, new Domain.Whole(0, 20), "0", "1", "0", "0", false),
   DRAW_SEPARATION(Heading.DRAW, new Domain.Choice(List.of("none", "town")), "town", "none", "town", "town", true),
   SEEDING(Heading.DRAW, new Domain.Choice(List.of("tennis", "halves")), "tennis", "halves", "tennis", "tennis", true),

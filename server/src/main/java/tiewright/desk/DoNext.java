@@ -31,6 +31,8 @@ public final class DoNext {
     CARD_HELD("card-held"),
     /** a sheet was not as it should be: tie, club, what */
     RULING_NEEDED("ruling-needed"),
+    /** a club protests and nobody has decided: number, club, at = since when */
+    PROTEST_OPEN("protest-open"),
     /** another club has begun in a slot: tie, stands, shouldStand */
     SLOT_DISPUTED("slot-disputed"),
     /** both sides are in and it is time: tie */
@@ -121,6 +123,8 @@ public final class DoNext {
     items.addAll(new DoNextOnCourt(event, now).items());
     items.addAll(new DoNextOfSheets(event, now).items());
     items.addAll(DoNextOfTables.items(event));
+    event.disputes().openProtests().forEach(protest -> items.add(Item.of(Kind.PROTEST_OPEN)
+        .with("number", protest.made().number()).with("club", protest.made().club()).with("at", protest.at())));
     RulingNeeded.of(event, directory).forEach(one -> items.add(Item.of(Kind.RULING_NEEDED)
         .with("tie", one.tie()).with("club", one.club()).with("what", one.kind())));
     items.sort(Comparator.comparing(Item::kind).thenComparing(item -> item.at().orElse(Instant.MAX)));

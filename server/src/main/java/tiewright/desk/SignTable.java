@@ -20,6 +20,8 @@ public record SignTable(String pool, String by) implements Decision {
     PoolEnd end = PoolEnd.of(event, pool);
     List<ClubId> order = end.table().order();
     Asked asked = Asked.byOfficial(given).text("by", by, Asked.SHORT).all(end.unsignable());
+    Objections.open(event, pool).forEach(protest ->
+        asked.unless(false, Refusal.of("desk.protest-open").with("pool", pool).with("number", protest.made().number())));
     Optional<OfficialFact.TableSigned> before = Optional.ofNullable(event.signedTables().get(pool));
     before.filter(signed -> signed.order().equals(order)).ifPresent(signed ->
         asked.unless(false, Refusal.of("desk.signed-already").with("pool", pool).with("by", signed.by())));

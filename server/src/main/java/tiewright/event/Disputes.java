@@ -2,13 +2,22 @@ package tiewright.event;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What went wrong and how officials decided it, in the order of entry. */
+/**
+ * What went wrong and how officials decided it, in the order of entry.
+ *
+ * @param signedAt when the table of each pool was signed: then the time for objections is over
+ */
 public record Disputes(
-    List<OfficialFact.CorrectionDecided> corrections, List<OfficialFact.CaseRuled> cases, List<Protest> protests) {
-  static final Disputes NONE = new Disputes(List.of(), List.of(), List.of());
+    List<OfficialFact.CorrectionDecided> corrections,
+    List<OfficialFact.CaseRuled> cases,
+    List<Protest> protests,
+    Map<String, Instant> signedAt) {
+  static final Disputes NONE = new Disputes(List.of(), List.of(), List.of(), Map.of());
 
   /**
    * A protest and what became of it.
@@ -23,6 +32,7 @@ public record Disputes(
     corrections = List.copyOf(corrections);
     cases = List.copyOf(cases);
     protests = List.copyOf(protests);
+    signedAt = Map.copyOf(signedAt);
   }
 
   public Optional<Protest> protest(int number) {
@@ -34,15 +44,15 @@ public record Disputes(
   }
 
   Disputes with(OfficialFact.CorrectionDecided correction) {
-    return new Disputes(and(corrections, correction), cases, protests);
+    return new Disputes(and(corrections, correction), cases, protests, signedAt);
   }
 
   Disputes with(OfficialFact.CaseRuled ruled) {
-    return new Disputes(corrections, and(cases, ruled), protests);
+    return new Disputes(corrections, and(cases, ruled), protests, signedAt);
   }
 
   Disputes with(OfficialFact.ProtestMade made, Instant at) {
-    return new Disputes(corrections, cases, and(protests, new Protest(made, at, Optional.empty(), Optional.empty())));
+    return new Disputes(corrections, cases, and(protests, new Protest(made, at, Optional.empty(), Optional.empty())), signedAt);
   }
 
   Disputes with(OfficialFact.ProtestDecided decided, Instant at) {
@@ -50,7 +60,13 @@ public record Disputes(
         .map(protest -> protest.made().number() == decided.number()
             ? new Protest(protest.made(), protest.at(), Optional.of(decided), Optional.of(at))
             : protest)
-        .toList());
+        .toList(), signedAt);
+  }
+
+  Disputes withSigned(String pool, Instant at) {
+    Map<String, Instant> more = new HashMap<>(signedAt);
+    more.put(pool, at);
+    return new Disputes(corrections, cases, protests, more);
   }
 
   private static <T> List<T> and(List<T> list, T more) {

@@ -132,7 +132,7 @@ final class Fold {
           tie.withStop(((PlayFact.PlayResumed) fact).rubber(), Optional.empty()));
       case CLUB_WITHDRAWN -> withdrawals.put(((OfficialFact.ClubWithdrawn) fact).club(), (OfficialFact.ClubWithdrawn) fact);
       case LOT_DRAWN -> lot((OfficialFact.LotDrawn) fact);
-      case TABLE_SIGNED -> signedTables.put(((OfficialFact.TableSigned) fact).pool(), (OfficialFact.TableSigned) fact);
+      case TABLE_SIGNED -> signed((OfficialFact.TableSigned) fact, recorded.receivedAt());
       case EVENT_SIGNED -> signed = Optional.of((OfficialFact.EventSigned) fact);
       case RULING_GIVEN -> rulings.add((OfficialFact.RulingGiven) fact);
       case NOTICE_POSTED -> noticed((OfficialFact.NoticePosted) fact, recorded.receivedAt());
@@ -248,6 +248,11 @@ final class Fold {
     exchanges.remove(ExchangeId.sheets(fact.tie()));
     exchanges.remove(ExchangeId.decider(fact.tie()));
     change(fact.tie(), tie -> tie.restarted(fact.home(), fact.away()));
+  }
+
+  private void signed(OfficialFact.TableSigned fact, Instant at) {
+    signedTables.put(fact.pool(), fact);
+    disputes = disputes.withSigned(fact.pool(), at);
   }
 
   private void withdrawn(OfficialFact.SignatureWithdrawn fact) {

@@ -14,6 +14,7 @@ import tiewright.conditions.RetirementScore;
 import tiewright.desk.DoNext;
 import tiewright.desk.Echo;
 import tiewright.desk.FinalPlacing;
+import tiewright.desk.Objections;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
@@ -82,6 +83,11 @@ final class Answers {
   /** The table of a pool as it stands. */
   Table table(String pool) {
     return Standings.of(PoolTables.input(event, pool));
+  }
+
+  /** Until when captains can object to a finished table. */
+  Optional<Instant> objectionsUntil(String pool) {
+    return Objections.until(event, pool);
   }
 
   /** A level tie is parted by a decider under these conditions. */

@@ -30,7 +30,7 @@ final class DoNextViews {
   /** Tables and lots are signed by the organiser or the referee; the desk only reads that they wait. */
   private boolean mayOpen(tiewright.desk.DoNext.Item item) {
     return switch (item.kind()) {
-      case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN, RULING_NEEDED -> Door.OFFICIALS.opensFor(visit.role());
+      case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN, RULING_NEEDED, PROTEST_OPEN -> Door.OFFICIALS.opensFor(visit.role());
       case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED, CARD_HELD, SLOT_DISPUTED, SHEETS_TO_OPEN, DECIDER_TO_OPEN, SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING,
           CARD_MISSING, TIE_LATE, TIE_TO_CALL, KNOCKOUT_LEVEL, WALKOVER_TO_ENTER, SLOT_TO_FILL, CONDITIONS_UNREAD -> true;
     };
@@ -38,7 +38,7 @@ final class DoNextViews {
 
   private static State state(tiewright.desk.DoNext.Kind kind) {
     return switch (kind) {
-      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED, CARD_HELD, RULING_NEEDED, SLOT_DISPUTED, SHEET_LATE, SHEET_ON_PHONE, TIE_LATE, KNOCKOUT_LEVEL, LOT_NEEDED -> new State(Mark.HELD, "needs a person");
+      case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED, CARD_HELD, RULING_NEEDED, PROTEST_OPEN, SLOT_DISPUTED, SHEET_LATE, SHEET_ON_PHONE, TIE_LATE, KNOCKOUT_LEVEL, LOT_NEEDED -> new State(Mark.HELD, "needs a person");
       case SHEETS_TO_OPEN, DECIDER_TO_OPEN, DECIDER_NEEDED, SHEET_MISSING -> new State(Mark.SEALED, "sheets");
       case CARD_MISSING, TIE_TO_CALL, WALKOVER_TO_ENTER, TABLE_TO_SIGN, SLOT_TO_FILL, EVENT_TO_SIGN, CONDITIONS_UNREAD -> State.NONE;
     };
@@ -54,6 +54,7 @@ final class DoNextViews {
           KNOCKOUT_LEVEL, SLOT_DISPUTED, SLOT_TO_FILL -> "/desk/tie/" + tie;
       case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN -> "/organiser/tables";
       case RULING_NEEDED -> "/organiser/cases";
+      case PROTEST_OPEN -> "/protests";
       case CONDITIONS_UNREAD -> "/conditions";
     };
   }
@@ -70,7 +71,7 @@ final class DoNextViews {
       case SHEETS_TO_OPEN, DECIDER_TO_OPEN -> "Open both";
       case SHEET_LATE, SHEET_ON_PHONE, DECIDER_NEEDED, SHEET_MISSING, KNOCKOUT_LEVEL, SLOT_DISPUTED, SLOT_TO_FILL -> "Look at the tie";
       case TIE_LATE, TIE_TO_CALL -> "Call it";
-      case RULING_NEEDED -> "Give the ruling";
+      case RULING_NEEDED, PROTEST_OPEN -> "Give the ruling";
       case LOT_NEEDED -> "Draw the lot";
       case TABLE_TO_SIGN, EVENT_TO_SIGN -> "Sign";
       case CONDITIONS_UNREAD -> "Who has read them";

@@ -73,8 +73,8 @@ final class SigningPage implements Page {
     }
     sections.add(end(visit, tried));
     return Screen.of("work", "Sign tables, draw lots, withdraw a club", new WorkView(tried.refusal(), RulingsPage.home(visit), List.of(
-        "A table is provisional until an official signs it by name; then its places go on into the knockout. Leave the time that your"
-            + " conditions give for objections before you sign."), sections));
+        "A table is provisional until an official signs it by name; then its places go on into the knockout. Leave the time for objections"
+            + " that stands under it; sign before its end only if every captain of the pool was asked and none objects."), sections));
   }
 
   private static WorkView.Section poolSection(Visit visit, Tried tried, String pool) {

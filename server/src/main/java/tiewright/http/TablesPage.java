@@ -2,6 +2,7 @@ package tiewright.http;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tiewright.event.ClubId;
 import tiewright.event.OfficialFact;
 import tiewright.event.VisibleEvent;
@@ -39,7 +40,7 @@ final class TablesPage implements Page {
     StandingsWords words = new StandingsWords(event::clubName);
     boolean draws = table.rows().stream().anyMatch(row -> row.tiesDrawn() > 0);
     List<ReasonTable.Row> rows = table.rows().stream().map(row -> row(row, words, event, draws)).toList();
-    ReasonTable shown = new ReasonTable("table-" + pool, "Pool " + pool, columns(draws), rows, foot(event, pool, table));
+    ReasonTable shown = new ReasonTable("table-" + pool, "Pool " + pool, columns(draws), rows, foot(visit, pool, table));
     return new TablesView.PoolTable(pool, shown, new CopyText(
         "copy-" + pool, "Pool " + pool + " as text", text(event, pool, table, shown.foot()), "Copy", "Copied"));
   }
@@ -69,14 +70,19 @@ final class TablesPage implements Page {
     return new ReasonTable.Row(cells, "Why " + TieViews.ordinal(row.place()), reasons, false);
   }
 
-  private static String foot(VisibleEvent event, String pool, Table table) {
+  private static String foot(Visit visit, String pool, Table table) {
+    VisibleEvent event = visit.event();
     OfficialFact.TableSigned signed = event.signedTables().get(pool);
     if (signed != null) {
-      return "Final, by " + signed.by() + ".";
+      String at = Optional.ofNullable(event.disputes().signedAt().get(pool)).map(event::clock).map(Frames::said).orElse("");
+      return "Final, by " + signed.by() + (at.isEmpty() ? "." : ", " + at + ".");
     }
-    return table.isProvisional()
-        ? "Provisional: " + table.tiesLeft() + (table.tiesLeft() == 1 ? " tie is" : " ties are") + " not finished."
-        : "All ties are finished. Provisional until an official signs this table.";
+    if (table.isProvisional()) {
+      return "Provisional: " + table.tiesLeft() + (table.tiesLeft() == 1 ? " tie is" : " ties are") + " not finished.";
+    }
+    return visit.answers().objectionsUntil(pool).map(event::clock).map(Frames::said)
+        .map(until -> "All ties are finished. Provisional, objections until " + until + ", then until an official signs this table.")
+        .orElse("All ties are finished. Provisional until an official signs this table.");
   }
 
   private static String text(VisibleEvent event, String pool, Table table, String foot) {
