@@ -66,7 +66,8 @@ final class CardPages implements Page {
           state(card), entries(visit, tie, rubber),
           Door.COURT.opensFor(visit.role()) && StopPages.stoppable(visit.event(), tie).contains(rubber)
               ? List.of(StopPages.press(tie, rubber))
-              : List.of());
+              : List.of(),
+          visit.role().isOfficial() && card.standing() != Card.Standing.EMPTY ? LogPage.of(tie, rubber) : "");
     }).toList();
     return new TieCardsView(views.card(tie), rubbers);
   }

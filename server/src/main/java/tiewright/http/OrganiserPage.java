@@ -132,6 +132,7 @@ final class OrganiserPage implements Page {
 
   private static List<NavLink> places() {
     return List.of(
+        new NavLink("/organiser/dry-run", "Dry run of the conditions: when would only a lot decide?", false),
         new NavLink("/organiser/tables", "Sign tables, draw lots, withdraw a club", false),
         new NavLink("/organiser/rulings", "Give a ruling", false),
         new NavLink("/protests", "Protests", false),
