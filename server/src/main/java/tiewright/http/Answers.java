@@ -3,6 +3,7 @@ package tiewright.http;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,9 @@ import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleLog;
 import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
+import tiewright.lineup.Aim;
+import tiewright.lineup.DayInputs;
+import tiewright.lineup.DayProblem;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.rating.Earlier;
@@ -48,6 +52,7 @@ import tiewright.standings.NeedsReport;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
+import tiewright.standings.ThroughChances;
 import tiewright.wording.DoNextWords;
 import tiewright.wording.Words;
 
@@ -57,6 +62,8 @@ import tiewright.wording.Words;
  */
 final class Answers {
   private static final DateTimeFormatter BEGAN = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
+
+  private static final int PLAYS_TO_SEE_WHETHER_IT_MATTERS = 60;
 
   private final Event event;
   private final VisibleEvent visible;
@@ -137,6 +144,38 @@ final class Answers {
     ClubNotes notes = ledger.privateOf(club);
     Evidence evidence = Evidence.of(event, Earlier.of(ledger.pastGames()), Evidence.ageing(event, notes.halfLife()));
     return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
+  }
+
+  /** The aim of a tie with what each of its ends would be worth. */
+  Aim aim(TieId tie, ClubId club, Aim.Kind kind, long seed) {
+    mustBeOwn(club);
+    return switch (kind) {
+      case WIN -> Aim.WIN;
+      case RUBBERS -> Aim.RUBBERS;
+      case QUALIFY -> {
+        Map<Aim.Ended, Double> worths = worths(tie, club, ThroughChances.USUAL_PLAYS, seed);
+        yield worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
+      }
+    };
+  }
+
+  private Map<Aim.Ended, Double> worths(TieId tie, ClubId club, int plays, long seed) {
+    Map<Aim.Ended, Double> worths = new HashMap<>();
+    ThroughChances.of(event, tie, club, plays, seed)
+        .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+    return worths;
+  }
+
+  /** The ties that the own club has ahead; one on whose end nothing hangs for going through weighs nothing. */
+  Optional<DayProblem> dayAhead(ClubId club, DayProblem.Wanted wanted, long seed) {
+    mustBeOwn(club);
+    Map<TieId, Double> weights = new HashMap<>();
+    event.ties().values().stream().filter(tie -> tie.has(club) && tie.pool().isPresent() && !tie.isOpened()).forEach(tie -> {
+      Map<Aim.Ended, Double> worths = worths(tie.id(), club, PLAYS_TO_SEE_WHETHER_IT_MATTERS, seed);
+      weights.put(tie.id(), !worths.isEmpty() && Aim.qualify(worths).isSettled() ? 0.0 : 1.0);
+    });
+    return DayInputs.of(
+        event, club, tie -> lineup(tie, club, LineupProblem.Against.UNKNOWN, seed), weights, wanted, visible.now());
   }
 
   /** The players that the own club may name, rubber by rubber. */

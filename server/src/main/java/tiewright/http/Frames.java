@@ -82,7 +82,7 @@ final class Frames {
           .map(player -> List.of(link("/player/" + player.code(), "My next", here)))
           .orElse(List.of(link("/club/" + code(visit), "My club", here)));
       case CAPTAIN -> List.of(
-          link("/captain", "My ties", here), link("/captain/squad", "My squad", here),
+          link("/captain", "My ties", here), link("/captain/day", "My day", here), link("/captain/squad", "My squad", here),
           link("/captain/form", "Form and chemistry", here),
           link("/captain/playing-time", "Playing time", here));
       case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));

@@ -62,6 +62,14 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
     return new Belief(anyOf(allowed).sheets(), free);
   }
 
+  /** The first with this chance, the other otherwise. */
+  static Belief leaning(Belief first, Belief other, double chance) {
+    List<Expected> both = new ArrayList<>();
+    first.sheets().forEach(sheet -> both.add(new Expected(sheet.sheet(), chance * sheet.weight())));
+    other.sheets().forEach(sheet -> both.add(new Expected(sheet.sheet(), (1 - chance) * sheet.weight())));
+    return new Belief(both, false);
+  }
+
   private static List<Pair> straightPairs(TieRules rules, Squad theirs) {
     List<Squad.Member> present = new ArrayList<>(theirs.present());
     present.sort(Comparator.comparingInt(member -> theirs.rank(member.id())));
@@ -82,8 +90,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
   private static List<List<Pair>> orders(List<Pair> pairs, Random random) {
     List<List<Pair>> orders = new ArrayList<>();
     if (pairs.size() <= MOST_RUBBERS) {
-      permute(new ArrayList<>(pairs), 0, orders);
-      return orders;
+      return permuted(pairs);
     }
     orders.add(pairs);
     for (int i = 1; i < MOST_ORDERS; i++) {
@@ -94,14 +101,21 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
     return orders;
   }
 
-  private static void permute(List<Pair> pairs, int from, List<List<Pair>> orders) {
-    if (from == pairs.size()) {
-      orders.add(List.copyOf(pairs));
+  /** Every order of these. */
+  static <T> List<List<T>> permuted(List<T> items) {
+    List<List<T>> orders = new ArrayList<>();
+    permute(new ArrayList<>(items), 0, orders);
+    return orders;
+  }
+
+  private static <T> void permute(List<T> items, int from, List<List<T>> orders) {
+    if (from == items.size()) {
+      orders.add(List.copyOf(items));
     }
-    for (int i = from; i < pairs.size(); i++) {
-      Collections.swap(pairs, from, i);
-      permute(pairs, from + 1, orders);
-      Collections.swap(pairs, from, i);
+    for (int i = from; i < items.size(); i++) {
+      Collections.swap(items, from, i);
+      permute(items, from + 1, orders);
+      Collections.swap(items, from, i);
     }
   }
 

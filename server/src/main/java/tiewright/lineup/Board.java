@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -34,6 +35,7 @@ final class Board {
   private final double[][] bits; // learnt, where that counts
   private final LevelWorth levelWorth;
   private final TieWorth worth;
+  private @Nullable EdgeCurve curve; // made when first asked for
 
   Board(LineupProblem problem) {
     this.problem = problem;
@@ -53,6 +55,7 @@ final class Board {
     this.bits = problem.purpose().learning() ? bits() : new double[0][0];
     this.levelWorth = new LevelWorth(problem, pairs);
     this.worth = new TieWorth(this);
+
   }
 
   private static List<Pair> opponents(Belief belief) {
@@ -205,6 +208,14 @@ final class Board {
 
   double[][] chances() {
     return chances;
+  }
+
+  /** The chance of a rubber for any edge, for places where thousands are needed. */
+  EdgeCurve curve() {
+    if (curve == null) {
+      curve = new EdgeCurve(rules().scoring(), rules().bestOf());
+    }
+    return curve;
   }
 
   LevelWorth levelWorth() {

@@ -34,8 +34,10 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop) {
     return new Budget(steps, Optional.of(limit), seed, stop);
   }
 
-  /** A switch that another thread can press; the search then gives the best it has found. */
+  /** A switch that another thread can press, and where it reads how far the search is. Stopped, it gives the best it has found. */
   public static final class Stop {
+    private volatile int steps;
+
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private volatile boolean pressed;
 
@@ -46,6 +48,15 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop) {
 
     public boolean isPressed() {
       return pressed;
+    }
+
+    /** Sheets or plans tried so far, at most the steps of the budget. */
+    public int stepsDone() {
+      return steps;
+    }
+
+    void reached(int step) {
+      steps = step;
     }
 
     void onPress(Runnable listener) {

@@ -35,11 +35,13 @@ import tiewright.rating.Rating;
  *
  * @param ourSheet our sheet of this tie, once it is opened
  * @param theirSheet theirs, once it is opened
+ * @param theirEarlier what they named in ties that are open, this one apart
  * @param hurt our players who retired in a rubber today: ask before naming, nobody is barred
  * @param games how many games the strengths rest on
  */
-public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Optional<Sheet> theirSheet, Set<PlayerId> hurt, int games) {
+public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Optional<Sheet> theirSheet, List<Sheet> theirEarlier, Set<PlayerId> hurt, int games) {
   public LineupInputs {
+    theirEarlier = List.copyOf(theirEarlier);
     hurt = Set.copyOf(hurt);
   }
 
@@ -64,7 +66,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
             .withWishes(notes.wishes())
             .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL));
-    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), hurt(event, club), evidence.size());
+    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), earlier(event, tie, side.other()), hurt(event, club), evidence.size());
   }
 
   /** So many rubbers for everybody by the end of this tie, counting those of today. */
@@ -76,7 +78,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
 
   /** The same question put otherwise: for another aim, with other promises, with everybody as tired as is known elsewhere. */
   public LineupInputs asking(UnaryOperator<LineupProblem> otherwise) {
-    return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, hurt, games);
+    return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, theirEarlier, hurt, games);
   }
 
   /** The tie as it lies after the opening: against the sheet that the other club named. */
@@ -109,6 +111,13 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
       }
     });
     return pairs.isEmpty() ? Optional.empty() : Optional.of(new Sheet(pairs));
+  }
+
+  private static List<Sheet> earlier(Event event, Tie asked, Side side) {
+    return asked.club(side).stream()
+        .flatMap(club -> event.ties().values().stream().filter(tie -> !tie.id().equals(asked.id()))
+            .flatMap(tie -> tie.sideOf(club).flatMap(own -> opened(tie, own)).stream()))
+        .toList();
   }
 
   private static Set<PlayerId> hurt(Event event, ClubId club) {

@@ -3,7 +3,6 @@ package tiewright.lineup;
 import java.util.List;
 import java.util.Optional;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
-import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
@@ -35,20 +34,7 @@ final class LineupSolver {
   }
 
   static LineupPlan solve(Board board, Budget budget, SolverConfig config) {
-    Solver<LineupPlan> solver = SolverFactory.<LineupPlan>create(config).buildSolver();
-    Runnable stop = solver::terminateEarly; // in vain before the search has begun: hence the look at each better sheet
-    solver.addEventListener(
-        better -> {
-          if (budget.stop().isPressed()) {
-            solver.terminateEarly();
-          }
-        });
-    budget.stop().onPress(stop);
-    try {
-      return solver.solve(new LineupPlan(board));
-    } finally {
-      budget.stop().forget(stop);
-    }
+    return Solving.run(SolverFactory.create(config), new LineupPlan(board), budget);
   }
 
   static SolverConfig config(Budget budget, EnvironmentMode mode) {

@@ -32,6 +32,20 @@ final class TieWorth {
     return sum;
   }
 
+  /** What winning one rubber for sure instead of losing it adds to the aim, against one sheet of theirs. */
+  double swing(int[] line, int sheet, int rubber) {
+    double[] rubbers = Board.rubbers(line, board.expectedLines()[sheet], board.chances());
+    int place = 0;
+    for (int above = 0; above < rubber; above++) {
+      place += line[above] != Board.EMPTY || board.expectedLines()[sheet][above] != Board.EMPTY ? 1 : 0;
+    }
+    double level = board.levelWorth().of(line)[sheet];
+    rubbers[place] = 1;
+    double won = aim.mean(TieOdds.wins(rubbers), level);
+    rubbers[place] = 0;
+    return won - aim.mean(TieOdds.wins(rubbers), level);
+  }
+
   /** Chance that the rubbers finish level. */
   double level(int[] line) {
     int[][] expected = board.expectedLines();

@@ -1,10 +1,13 @@
 package tiewright.wording;
 
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import tiewright.lineup.Aim;
+import tiewright.lineup.DayPlan;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.Reason;
 import tiewright.lineup.WhatIf;
@@ -49,6 +52,21 @@ public final class LineupWords {
   /** What it would cost without one of those here. */
   public String absence(WhatIf.Absence absence, Aim.Kind aim) {
     return words.sentence("lineup.absence", Map.of("player", absence.player(), "cost", cost(absence.cost(), aim)));
+  }
+
+  /** What the captain should know of the plan of a day. */
+  public List<String> plan(DayPlan plan) {
+    List<String> said = new ArrayList<>();
+    plan.missing().forEach((player, rubbers) ->
+        said.add(words.sentence("lineup.day-missing", Map.of("player", player, "rubbers", rubbers))));
+    plan.tooMany().forEach((player, ties) ->
+        said.add(words.sentence("lineup.day-in-a-row", Map.of("player", player, "ties", ties))));
+    if (said.isEmpty()) {
+      said.add(words.sentence("lineup.day-kept", Map.of()));
+    }
+    String how = !plan.allSheets() ? "day-part" : plan.proven() ? "day-proven" : "day-searched";
+    said.add(words.sentence("lineup." + how, Map.of()));
+    return said;
   }
 
   /** How much of an aim, in its unit. */

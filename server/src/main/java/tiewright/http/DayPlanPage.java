@@ -1,0 +1,181 @@
+package tiewright.http;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
+import tiewright.event.ClubId;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.Progress;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.DayPlanView;
+import tiewright.lineup.Budget;
+import tiewright.lineup.DayPlan;
+import tiewright.lineup.DayProblem;
+import tiewright.wording.LineupWords;
+
+/** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
+final class DayPlanPage implements Page {
+  private static final String HERE = "/captain/day";
+  private static final Duration MOST_TIME = Duration.ofSeconds(5);
+  private static final int MOST = 12;
+
+  private final Map<ClubId, Job> jobs = new ConcurrentHashMap<>();
+  private final ExecutorService planner = Executors.newSingleThreadExecutor(work -> {
+    Thread thread = new Thread(work, "plan of a day");
+    thread.setDaemon(true);
+    return thread;
+  });
+
+  /** A plan that is being looked for, or was found. */
+  private record Job(DayProblem.Wanted wanted, Instant asked, long seq, Budget budget, CompletableFuture<Optional<DayPlan>> plan) {}
+
+  @Override
+  public void at(Routes routes) {
+    routes.get(Door.CAPTAIN, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+    routes.post(Door.CAPTAIN, HERE, this::plan);
+    routes.post(Door.CAPTAIN, HERE + "/stop", visit -> {
+      Optional.ofNullable(jobs.get(visit.club())).ifPresent(job -> job.budget().stop().press());
+      visit.go(HERE);
+    });
+  }
+
+  private void plan(Visit visit) {
+    Form form = visit.form();
+    int floor = form.number("floor").orElse(0);
+    int inARow = form.number("row").orElse(0);
+    if (form.isClean() && (floor < 0 || floor > MOST || inARow < 0 || inARow > MOST)) {
+      form.fault(tiewright.event.Refusal.of("form.not-a-number").at("floor"));
+    }
+    if (!form.isClean()) {
+      visit.refuse(form, tried -> screen(visit, tried));
+      return;
+    }
+    DayProblem.Wanted wanted = new DayProblem.Wanted(floor, Map.of(), inARow, form.text("learn").equals("yes"));
+    Optional.ofNullable(jobs.get(visit.club())).ifPresent(before -> before.budget().stop().press());
+    Budget budget = Budget.ofSteps(DayPlan.USUAL_STEPS, 1).within(MOST_TIME);
+    Optional<DayProblem> day = visit.answers().dayAhead(visit.club(), wanted, 1);
+    CompletableFuture<Optional<DayPlan>> plan = day.isEmpty()
+        ? CompletableFuture.completedFuture(Optional.empty())
+        : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner);
+    jobs.put(visit.club(), new Job(wanted, visit.event().now(), visit.event().seq(), budget, plan));
+    visit.go(HERE);
+  }
+
+  private Screen screen(Visit visit, Tried tried) {
+    Optional<Job> job = Optional.ofNullable(jobs.get(visit.club()));
+    boolean done = job.filter(one -> one.plan().isDone()).isPresent();
+    Optional<DayPlan> plan = done ? result(job.get()) : Optional.empty();
+    if (job.isPresent() && !done) {
+      visit.ctx().header("Refresh", "2");
+    }
+    return Screen.of("dayPlan", visit.event().clubName(visit.club()) + ": the day so far and ahead", new DayPlanView(
+        tried.refusal(),
+        List.of(Cautions.OF_ADVICE, "It plans with the pairs that the other clubs are expected to send, in any order. Nothing is handed in by it: each sheet stays yours to name."),
+        form(job), job.filter(one -> !done).map(DayPlanPage::progress), job.filter(one -> done).map(one -> notes(visit, one, plan)).orElse(List.of()),
+        plan.map(found -> found.ties().stream().map(tie -> tie(visit.event(), tie)).toList()).orElse(List.of()),
+        players(visit.event(), visit.club(), plan)));
+  }
+
+  private static Optional<DayPlan> result(Job job) {
+    return job.plan().isCompletedExceptionally() ? Optional.empty() : job.plan().join();
+  }
+
+  private static Progress progress(Job job) {
+    int done = job.budget().stop().stepsDone();
+    return new Progress(
+        "day-plan", "Looking for a plan", done + " of at most " + job.budget().steps() + " plans tried, five seconds at most. The page comes back by itself.",
+        done, job.budget().steps(), HERE + "/stop", Button.stop("Stop and show the best so far"));
+  }
+
+  private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found) {
+    if (found.isEmpty()) {
+      return List.of("There is nothing to plan: no tie is ahead with both clubs known, or a tie has no legal sheet that grants every wish.");
+    }
+    LineupWords words = new LineupWords(visit.words());
+    List<String> notes = new ArrayList<>(words.plan(found.get()));
+    if (visit.event().seq() != job.seq()) {
+      notes.add("Made at " + Frames.said(visit.event().clock(job.asked())) + ". Something has happened since: plan again to count it in.");
+    }
+    return notes;
+  }
+
+  private static DayPlanView.Tie tie(VisibleEvent event, DayPlan.Planned planned) {
+    Tie tie = event.tie(planned.tie()).orElseThrow();
+    List<DayPlanView.Line> lines = planned.sheet().pairs().entrySet().stream()
+        .map(rubber -> new DayPlanView.Line(TieViews.rubber(rubber.getKey()), rubber.getValue().map(pair -> names(event, pair)).orElse("no pair")))
+        .toList();
+    return new DayPlanView.Tie(
+        new TieViews(event).title(tie), "/captain/proposal/" + tie.id(),
+        LineupWords.percent(planned.worth()) + " to win with everybody rested; it gives away " + LineupWords.points(planned.cost())
+            + " against the best sheet for this tie alone.", lines);
+  }
+
+  private static String names(VisibleEvent event, Pair pair) {
+    return event.name(pair.first()) + " and " + event.name(pair.second());
+  }
+
+  private static ActionForm form(Optional<Job> job) {
+    DayProblem.Wanted wanted = job.map(Job::wanted).orElse(DayProblem.Wanted.CHANCES_ONLY);
+    return ActionForm.of("plan", HERE, "Plan the ties ahead", Button.main("Plan the day"))
+        .saying("Must play, must rest and wishes about pairs count as you noted them.")
+        .asking(
+            counts("floor", "Rubbers for everybody by the end of these ties", "No floor", wanted.floor()),
+            counts("row", "Ties in a row at most", "Any number", wanted.mostInARow()),
+            SelectField.of("learn", "Where nothing hangs on a tie", "Play the strongest", List.of(
+                Option.of("yes", "Try pairs that are not known well", wanted.learning()))));
+  }
+
+  private static SelectField counts(String id, String label, String nothing, int chosen) {
+    return SelectField.of(id, label, nothing, IntStream.rangeClosed(1, 5)
+        .mapToObj(count -> Option.of(Integer.toString(count), Integer.toString(count), count == chosen)).toList());
+  }
+
+  private static ReasonTable players(VisibleEvent event, ClubId club, Optional<DayPlan> plan) {
+    List<ReasonTable.Row> rows = new ArrayList<>();
+    for (Player player : event.squad(club)) {
+      int soFar = soFar(event, club, player.id());
+      int byTheEnd = plan.map(found -> found.rubbers().getOrDefault(player.id(), soFar)).orElse(soFar);
+      List<String> why = plan.map(found -> found.ties().stream()
+          .filter(tie -> tie.sheet().players().contains(player.id()))
+          .map(tie -> "Planned: " + new TieViews(event).title(event.tie(tie.tie()).orElseThrow())).toList()).orElse(List.of());
+      rows.add(new ReasonTable.Row(
+          List.of(
+              ReasonTable.Cell.of(event.name(player.id())), ReasonTable.Cell.of(Integer.toString(soFar)),
+              ReasonTable.Cell.of(plan.isEmpty() ? "not planned" : Integer.toString(Math.max(0, byTheEnd - soFar))),
+              ReasonTable.Cell.of(Integer.toString(byTheEnd))),
+          "Which", why.isEmpty() ? List.of("Nothing planned.") : why, false));
+    }
+    return new ReasonTable("day-players", "Rubbers so far and ahead", List.of(
+        new ReasonTable.Column("Player", false), new ReasonTable.Column("So far", true), new ReasonTable.Column("Planned", true),
+        new ReasonTable.Column("In all", true)), rows, "So far: named in opened sheets and played, the rubber on court among them.");
+  }
+
+  private static int soFar(VisibleEvent event, ClubId club, PlayerId player) {
+    int rubbers = 0;
+    for (Tie tie : event.tiesOf(club)) {
+      Side side = tie.sideOf(club).orElseThrow();
+      for (var opened : tie.opened().entrySet()) {
+        boolean named = opened.getValue().pair(side).filter(pair -> pair.has(player)).isPresent();
+        rubbers += named && (tie.calls().containsKey(opened.getKey()) || tie.card(opened.getKey()).score(opened.getKey()).filter(score -> !score.how().isWalkover()).isPresent()) ? 1 : 0;
+      }
+    }
+    return rubbers;
+  }
+}
