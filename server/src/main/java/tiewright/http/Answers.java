@@ -35,7 +35,9 @@ import tiewright.ledger.ClubNotes;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DayInputs;
+import tiewright.lineup.DayLoads;
 import tiewright.lineup.DayProblem;
+import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.rating.Earlier;
@@ -135,7 +137,10 @@ final class Answers {
   /** What advice to the own captain is made from: the public event and the own club's notes. */
   LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
     mustBeOwn(club);
-    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), Earlier.of(ledger.pastGames()), against, seed);
+    Freshness now = DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
+    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), Earlier.of(ledger.pastGames()), against, seed)
+        .asking(problem -> problem.after(now))
+        .marking(ledger.hurt());
   }
 
   /** Form and chemistry of the own squad, from the public event and the own club's notes. */

@@ -3,6 +3,7 @@ package tiewright.http;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -21,11 +22,12 @@ import tiewright.lineup.Budget;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.Evaluation;
 import tiewright.lineup.LineupInputs;
-import tiewright.lineup.LineupProblem;
+import tiewright.lineup.OrderAdvice;
 import tiewright.lineup.Proposal;
 import tiewright.lineup.Proposals;
 import tiewright.lineup.ProposedSheet;
 import tiewright.lineup.Reason;
+import tiewright.lineup.WhatIf;
 import tiewright.wording.LineupWords;
 
 /** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
@@ -75,46 +77,55 @@ final class ProposalPages implements Page {
   private static Screen screen(Visit visit) {
     Tie tie = ownTie(visit);
     TieViews views = new TieViews(visit.event());
-    LineupProblem.Against against = "straight".equals(visit.ctx().queryParam("against"))
-        ? LineupProblem.Against.STRAIGHT : LineupProblem.Against.UNKNOWN;
-    long seed = seed(visit);
-    LineupInputs inputs = visit.answers().lineup(tie.id(), visit.club(), against, seed);
+    Question asked = Question.of(visit);
+    LineupInputs inputs = asked.inputs(visit, tie.id());
     LineupWords words = new LineupWords(visit.words());
     String title = visit.event().clubName(visit.club()) + ": proposal for the tie with "
         + views.side(tie, tie.sideOf(visit.club()).orElseThrow().other());
     return Screen.of("proposal", title, tie.isOpened()
         ? afterOpening(visit, inputs.decider(), words)
-        : beforeOpening(visit, tie, inputs, Budget.usual(seed), words));
+        : beforeOpening(visit, tie, inputs, asked, words));
   }
 
-  private static long seed(Visit visit) {
-    String asked = Optional.ofNullable(visit.ctx().queryParam("seed")).orElse("1");
-    return asked.matches("[0-9]{1,15}") ? Long.parseLong(asked) : asked.hashCode();
-  }
-
-  private static ProposalView beforeOpening(Visit visit, Tie tie, LineupInputs inputs, Budget budget, LineupWords words) {
+  private static ProposalView beforeOpening(Visit visit, Tie tie, LineupInputs inputs, Question asked, LineupWords words) {
+    Budget budget = Budget.usual(asked.seed());
     Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
     List<ProposalView.Sheet> own = visit.answers().ownSheet(ExchangeId.sheets(tie.id()), visit.club())
         .filter(sealed -> visit.answers().isLegal(ExchangeId.sheets(tie.id()), visit.club(), sealed.sheet()))
         .map(sealed -> own(visit, Proposals.evaluate(inputs.problem(), sealed.sheet(), budget), words))
         .stream().toList();
     if (proposal instanceof Proposal.Proposed proposed) {
+      Optional<OrderAdvice> order = OrderAdvice.of(inputs.problem(), inputs.theirEarlier(), asked.seed());
+      List<ProposalView.Sheet> drawn = order.flatMap(OrderAdvice::drawn)
+          .map(sheet -> Proposals.evaluate(inputs.problem(), sheet, budget).sheet())
+          .map(sheet -> sheet(visit, tie, sheet, "Drawn with the number " + asked.seed(), words, true)).stream().toList();
       return new ProposalView(
           Refusal.NONE, cautions(inputs), List.of(),
           proposed.sheets().stream().map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true)).toList(),
           sentences(proposed.notes(), words), own,
-          candidates(visit, proposed.decider(), words), notes(proposed.decider(), words), forms(visit, tie));
+          candidates(visit, proposed.decider(), words), notes(proposed.decider(), words),
+          order.map(advice -> words.order(advice, asked.aim(), asked.seed())).orElse(List.of()), drawn, whatIf(inputs, asked, words),
+          List.of(asked.ask(tie.id())), forms(visit, tie));
     }
     Proposal.Impossible impossible = (Proposal.Impossible) proposal;
     return new ProposalView(
-        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), own, List.of(), List.of(),
-        forms(visit, tie));
+        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), own, List.of(), List.of(), List.of(), List.of(),
+        List.of(), List.of(asked.ask(tie.id())), forms(visit, tie));
   }
 
   private static ProposalView afterOpening(Visit visit, DeciderAdvice advice, LineupWords words) {
     return new ProposalView(
         Refusal.NONE, List.of(Cautions.OF_ADVICE), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
-        List.of(), candidates(visit, Optional.of(advice), words), notes(Optional.of(advice), words), List.of());
+        List.of(), candidates(visit, Optional.of(advice), words), notes(Optional.of(advice), words), List.of(), List.of(), List.of(),
+        List.of(), List.of());
+  }
+
+  private static List<String> whatIf(LineupInputs inputs, Question asked, LineupWords words) {
+    return WhatIf.of(inputs.problem()).stream()
+        .flatMap(what -> Stream.concat(
+            what.sizes().stream().map(size -> words.size(size, asked.aim())),
+            what.absences().stream().map(absence -> words.absence(absence, asked.aim()))))
+        .toList();
   }
 
   private static List<String> cautions(LineupInputs inputs) {
@@ -127,7 +138,7 @@ final class ProposalPages implements Page {
   private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {
     ProposalView.Sheet view = sheet(visit, visit.tie(), evaluation.sheet(), "Your sealed sheet", words, false);
     List<String> reasons = new ArrayList<>();
-    reasons.add("Against the first proposal it gives away " + LineupWords.points(evaluation.sheet().cost()) + " of chance.");
+    reasons.add("Against the first proposal it gives away " + LineupWords.cost(evaluation.sheet().cost(), Question.of(visit).aim()) + ".");
     evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
     reasons.addAll(view.reasons());
     return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
@@ -142,8 +153,9 @@ final class ProposalPages implements Page {
         .toList();
     List<String> reasons = new ArrayList<>();
     if (usable && sheet.cost() > 0) {
-      reasons.add("It gives away " + LineupWords.points(sheet.cost()) + " against the first; in "
-          + LineupWords.percent(sheet.beatsBest()) + " of what the strengths may be it is the better one.");
+      reasons.add("It gives away " + LineupWords.cost(sheet.cost(), Question.of(visit).aim()) + " against the first; in "
+          + LineupWords.percent(sheet.beatsBest()) + " of what the strengths may be it is the better one"
+          + (sheet.isWithinDoubt() ? ", so the difference is within doubt." : "."));
     }
     reasons.addAll(sentences(sheet.reasons(), words));
     return new ProposalView.Sheet(

@@ -76,6 +76,13 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     return new PlayingTime(floor, played);
   }
 
+  /** With those of our squad who are marked as hurt or ill, besides who retired. */
+  public LineupInputs marking(Set<PlayerId> marked) {
+    Set<PlayerId> all = new LinkedHashSet<>(hurt);
+    marked.stream().filter(player -> problem.ours().member(player).isPresent()).forEach(all::add);
+    return new LineupInputs(problem, ourSheet, theirSheet, theirEarlier, all, games);
+  }
+
   /** The same question put otherwise: for another aim, with other promises, with everybody as tired as is known elsewhere. */
   public LineupInputs asking(UnaryOperator<LineupProblem> otherwise) {
     return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, theirEarlier, hurt, games);

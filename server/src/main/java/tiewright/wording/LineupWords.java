@@ -6,9 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import tiewright.event.Pair;
+import tiewright.event.Sheet;
 import tiewright.lineup.Aim;
+import tiewright.lineup.BlindGame;
 import tiewright.lineup.DayPlan;
 import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.Habit;
+import tiewright.lineup.OrderAdvice;
 import tiewright.lineup.Reason;
 import tiewright.lineup.WhatIf;
 import tiewright.lineup.Wish;
@@ -67,6 +73,47 @@ public final class LineupWords {
     String how = !plan.allSheets() ? "day-part" : plan.proven() ? "day-proven" : "day-searched";
     said.add(words.sentence("lineup." + how, Map.of()));
     return said;
+  }
+
+  private static final int MIX_SHOWN = 5;
+
+  /** The draw of a sheet, and what a reading of the other club is worth. */
+  public List<String> order(OrderAdvice advice, Aim.Kind aim, long seed) {
+    List<String> said = new ArrayList<>();
+    advice.game().ifPresentOrElse(game -> game(game, aim, said), () -> said.add(words.sentence("lineup.order-too-many", Map.of())));
+    advice.drawn().ifPresent(sheet -> said.add(words.sentence("lineup.order-drawn", Map.of("seed", Long.toString(seed), "pairs", pairs(sheet)))));
+    said.add(habit(advice.habit()));
+    said.add(words.sentence("lineup.order-straight", Map.of(
+        "pairs", pairs(advice.ifStraight().sheet()), "worth", worth(advice.ifStraight().worth(), aim), "gain", cost(advice.ifStraight().gain(), aim))));
+    if (advice.habit().sheets() > 0) {
+      said.add(words.sentence("lineup.order-as-before", Map.of(
+          "pairs", pairs(advice.ifAsBefore().sheet()), "gain", cost(advice.ifAsBefore().gain(), aim))));
+    }
+    return said;
+  }
+
+  private void game(BlindGame game, Aim.Kind aim, List<String> said) {
+    said.add(words.sentence(game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts", Map.of("worth", worth(game.value(), aim))));
+    said.add(words.sentence("lineup.order-sure", Map.of(
+        "worth", worth(game.guarantee(), aim), "gap", String.format(Locale.ROOT, "%.5f", game.gap()), "ours", game.ourSheets(), "theirs", game.theirSheets())));
+    game.mix().stream().limit(MIX_SHOWN).forEach(one ->
+        said.add(words.sentence("lineup.order-mix", Map.of("chance", percent(one.weight()), "pairs", pairs(one.sheet())))));
+    if (game.mix().size() > MIX_SHOWN) {
+      said.add(words.sentence("lineup.order-rest", Map.of("sheets", game.mix().size() - MIX_SHOWN)));
+    }
+  }
+
+  private String habit(Habit habit) {
+    if (habit.sheets() == 0) {
+      return words.sentence("lineup.order-habit-none", Map.of());
+    }
+    return words.sentence(habit.couldBeChance() ? "lineup.order-habit-chance" : "lineup.order-habit", Map.of(
+        "straight", habit.straight(), "sheets", habit.sheets(), "low", percent(habit.low()), "high", percent(habit.high()),
+        "chance", percent(habit.byChance())));
+  }
+
+  private static List<Pair> pairs(Sheet sheet) {
+    return sheet.pairs().values().stream().flatMap(Optional::stream).toList();
   }
 
   /** How much of an aim, in its unit. */

@@ -3,6 +3,7 @@ package tiewright.http.views;
 import java.util.List;
 import tiewright.http.pieces.DoubtBar;
 import tiewright.http.pieces.Refusal;
+import tiewright.http.pieces.SelectField;
 
 /**
  * What the tool proposes to one captain. For that club's eyes only.
@@ -10,7 +11,11 @@ import tiewright.http.pieces.Refusal;
  * @param impossible why no sheet grants every wish; empty if one does
  * @param own the captain's own sealed sheet, measured the same way; empty if none is sealed
  * @param decider who could play the decider
- * @param wishes the form of wishes for this tie
+ * @param order the blind draw and what a reading of the other club is worth
+ * @param drawn the sheet that was drawn; empty if none can be
+ * @param whatIf what fewer players and absences would cost
+ * @param ask what can be asked otherwise; nothing once the sheets are open
+ * @param forms the form of wishes for this tie
  */
 public record ProposalView(
     Refusal refusal,
@@ -21,10 +26,17 @@ public record ProposalView(
     List<Sheet> own,
     List<Candidate> decider,
     List<String> deciderNotes,
+    List<String> order,
+    List<Sheet> drawn,
+    List<String> whatIf,
+    List<Ask> ask,
     List<ActionForm> forms) {
 
   /** @param use the way to take this sheet into the form */
   public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
+
+  /** A question put by its address, so that it can be asked again. */
+  public record Ask(String address, List<SelectField> fields, String seed) {}
 
   public record Line(String rubber, String pair, String chance) {}
 
