@@ -77,7 +77,7 @@ final class PlanFacts {
     Tie tie = event.tie(one.tie()).orElseThrow();
     boolean begun = PublishPlan.hasBegun(tie);
     facts.add(new DrawFact.TieTimed(
-        one.tie(), begun && tie.start().isPresent() ? tie.start() : Optional.of(one.start()), one.court()));
+        one.tie(), begun && tie.start().isPresent() ? tie.start() : Optional.of(one.start()), Optional.of(one.court())));
     one.rubbers().forEach((rubber, place) ->
         facts.add(new DrawFact.RubberTimed(one.tie(), rubber, place.start(), place.court())));
   }

@@ -47,10 +47,9 @@ public record PublishPlan(
       return rubbers.values().stream().map(OrderOfPlay.Place::start).min(Comparator.naturalOrder()).orElseThrow();
     }
 
-    /** The court of the tie where all its rubbers are played on one. */
-    Optional<String> court() {
-      List<String> courts = rubbers.values().stream().map(OrderOfPlay.Place::court).distinct().toList();
-      return courts.size() == 1 ? Optional.of(courts.get(0)) : Optional.empty();
+    /** The court of its first rubber; the others lie beside it. */
+    String court() {
+      return rubbers.get(rubbers.firstKey()).court();
     }
   }
 

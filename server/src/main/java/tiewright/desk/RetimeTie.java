@@ -1,6 +1,8 @@
 package tiewright.desk;
 
+import java.time.Duration;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Decision;
@@ -44,8 +46,23 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
     if (!asked.isFine()) {
       return asked.refused();
     }
-    DrawFact.TieTimed timed = new DrawFact.TieTimed(tie, start, court);
-    return changes ? new Accepted(List.of(timed, notice(event, now)), List.of()) : Accepted.of(timed);
+    List<Fact> facts = new ArrayList<>(List.of(new DrawFact.TieTimed(tie, start, court)));
+    facts.addAll(shifted(event, now));
+    if (changes) {
+      facts.add(notice(event, now));
+    }
+    return new Accepted(facts, List.of());
+  }
+
+  /** A planned tie that only begins at another time keeps its courts, and its rubbers their distances. */
+  private List<DrawFact.RubberTimed> shifted(Event event, Tie now) {
+    if (!now.court().equals(court) || now.start().isEmpty() || start.isEmpty()) {
+      return List.of();
+    }
+    long minutes = Duration.between(now.start().get(), start.get()).toMinutes();
+    return event.order().rubbers(tie).entrySet().stream()
+        .map(one -> new DrawFact.RubberTimed(tie, one.getKey(), one.getValue().start().plusMinutes(minutes), one.getValue().court()))
+        .toList();
   }
 
   private static <T> boolean changes(Optional<T> published, Optional<T> wanted) {

@@ -1,6 +1,7 @@
 package tiewright.http;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.RetirementScore;
@@ -55,6 +57,15 @@ import tiewright.standings.PoolTables;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
 import tiewright.standings.ThroughChances;
+import tiewright.timetable.Budget;
+import tiewright.timetable.Expected;
+import tiewright.timetable.ExpectedTimes;
+import tiewright.timetable.Lateness;
+import tiewright.timetable.Pin;
+import tiewright.timetable.PlanProblem;
+import tiewright.timetable.Planned;
+import tiewright.timetable.Planner;
+import tiewright.timetable.Replan;
 import tiewright.wording.DoNextWords;
 import tiewright.wording.Words;
 
@@ -87,6 +98,48 @@ final class Answers {
   /** When the first fact of the event was received, as a name of this event that no other has. */
   String began() {
     return BEGAN.format(ledger.facts(0).stream().map(Recorded::receivedAt).findFirst().orElse(Instant.EPOCH));
+  }
+
+  /** A search for an order of play over the event as it stands now, for those who may publish one. */
+  Function<Budget, Planned> planning(PlanAsk asked, List<Pin> pins) {
+    mustPublish();
+    PlanProblem problem = PlanProblem.of(event, asked.asked(event.conditions().freezeMinutes(), pins));
+    return budget -> Planner.plan(problem, budget);
+  }
+
+  /** When a tie, or one rubber of it, is over that is put on so many courts by hand. */
+  LocalTime endOfPin(TieId tie, Optional<RubberNo> rubber, LocalTime start, int courts, PlanAsk asked) {
+    PlanProblem problem = PlanProblem.of(event, asked.asked(0, List.of()));
+    return start.plusMinutes((long) slots(tie, rubber, courts) * problem.slotMinutes());
+  }
+
+  private int slots(TieId tie, Optional<RubberNo> rubber, int courts) {
+    int rubbers = rubber.isPresent() ? 1 : event.tie(tie).map(one -> event.progress(one).left().size()).orElse(1);
+    return Math.max(1, (rubbers + courts - 1) / Math.max(1, courts));
+  }
+
+  /** A search for ways to go on after something broke, for those who may publish one. */
+  Function<Budget, Planning.Ways> replanning(BreakAsk asked) {
+    mustPublish();
+    PlanProblem.Asked wanted = asked.asked(event.conditions().freezeMinutes());
+    return budget -> new Planning.Ways(Replan.options(event, wanted, budget), Replan.fault(event, wanted));
+  }
+
+  /** When the ties that have not begun are likely to begin, for everybody. */
+  Map<TieId, Expected> expected() {
+    return worked.expected(event.reach().everybody(), visible.now(), () -> ExpectedTimes.of(event, visible.now()).ties());
+  }
+
+  /** Which clocks of lateness run; nothing for anybody but officials. */
+  List<Lateness.Late> late() {
+    return visible.viewer().role().isOfficial() ? Lateness.of(event, visible.now()) : List.of();
+  }
+
+  private void mustPublish() {
+    Role role = visible.viewer().role();
+    if (role != Role.ORGANISER && role != Role.REFEREE) {
+      throw new IllegalStateException("only the organiser or the referee may ask this");
+    }
   }
 
   /** The table of a pool as it stands. */

@@ -33,7 +33,7 @@ final class ClubsPage implements Page {
 
   private static ClubView one(Visit visit, Club club) {
     VisibleEvent event = visit.event();
-    TieViews views = new TieViews(event);
+    TieViews views = visit.ties();
     List<ClubView.PlayerLine> squad = event.squad(club.id()).stream()
         .sorted(Comparator.comparingInt((Player player) -> player.rank().orElse(Integer.MAX_VALUE)))
         .map(player -> new ClubView.PlayerLine(

@@ -46,7 +46,7 @@ final class DeskPages implements Page {
       }
     }
     return new DeskView(
-        new DoNextViews(visit).list(), sheets, calls, running(event, views), visit.hall().address().url(), banner(event), Cautions.OF_THE_DESK);
+        new DoNextViews(visit).list(), sheets, calls, running(event, views), late(visit, views), visit.hall().address().url(), banner(event), Cautions.OF_THE_DESK);
   }
 
   private static List<DeskView.Callable> running(VisibleEvent event, TieViews views) {
@@ -58,6 +58,17 @@ final class DeskPages implements Page {
                   + (tie.stopped().containsKey(rubber) ? ", stopped" : ""), StopPages.press(tie, rubber))));
     }
     return running;
+  }
+
+  /** Clocks of lateness; nobody is told that anything was lost, for nothing is. */
+  private static List<String> late(Visit visit, TieViews views) {
+    VisibleEvent event = visit.event();
+    return visit.answers().late().stream()
+        .flatMap(late -> event.tie(late.tie()).map(tie -> visit.words().sentence(
+            late.claimable() ? "page.late-claimable" : "page.late-running", java.util.Map.of(
+                "tie", tie.id() + " (" + views.title(tie) + ")" + late.rubber().map(no -> ", " + TieViews.rubber(no).toLowerCase(java.util.Locale.ROOT)).orElse(""),
+                "clock", late.clock(), "since", late.claimableSince()))).stream())
+        .toList();
   }
 
   static String banner(VisibleEvent event) {

@@ -28,9 +28,9 @@ final class NowPage implements Page {
     routes.get(Door.ANYBODY, "/", visit -> visit.show(Screen.of("now", "On now", view(visit))));
   }
 
-  private static NowView view(Visit visit) {
+  static NowView view(Visit visit) {
     VisibleEvent event = visit.event();
-    TieViews ties = new TieViews(event);
+    TieViews ties = visit.ties();
     List<Tie> waiting = sorted(event.ties().stream()
         .filter(tie -> !event.progress(tie).finished() && tie.calls().isEmpty() && tie.isReady()).toList());
     List<Tie> ended = new ArrayList<>(sorted(event.ties().stream()

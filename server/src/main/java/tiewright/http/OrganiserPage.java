@@ -46,6 +46,10 @@ final class OrganiserPage implements Page {
             !event.pools().isEmpty(), "/organiser/draw"),
         step("Say where help is: first aid, defibrillator, emergency number", event.safety().firstAid(),
             !event.safety().firstAid().isEmpty() && !event.safety().emergency().isEmpty(), "/organiser/help"),
+        step("See whether the day fits", "Rubbers, courts and hours before entries close; nothing is kept.", !event.pools().isEmpty(), "/organiser/budget"),
+        step("Make the order of play", event.order().plan().map(plan -> "Version " + plan.version() + " is published.")
+            .orElse("Courts and times for all ties at once, with the earliest end there can be; or write them by hand in the next step."),
+            event.order().plan().isPresent() || allTimed(event), PlanPage.HERE),
         timing(event),
         step("Lay out the knockout in public", "Needed only if there is one.", hasKnockout(event), "/organiser/knockout"),
         step("Hand out the personal links", links(event), withoutLink(event).isEmpty() && !event.clubs().isEmpty(), "/organiser/links"));
@@ -62,6 +66,10 @@ final class OrganiserPage implements Page {
     return new DoNext.Item(
         "Look at the warnings about the entries", visit.event().clubs().isEmpty() ? "" : detail, "", state,
         "/organiser/clubs#part-warnings", "Look");
+  }
+
+  private static boolean allTimed(VisibleEvent event) {
+    return !event.ties().isEmpty() && event.ties().stream().allMatch(tie -> tie.start().isPresent());
   }
 
   private static DoNext.Item timing(VisibleEvent event) {
@@ -133,6 +141,8 @@ final class OrganiserPage implements Page {
   private static List<NavLink> places() {
     return List.of(
         new NavLink("/organiser/dry-run", "Dry run of the conditions: when would only a lot decide?", false),
+        new NavLink(BreaksPage.HERE, "The day breaks: rain, a lost court, a late club", false),
+        new NavLink("/desk/safety", "Heat and safety", false),
         new NavLink("/organiser/tables", "Sign tables, draw lots, withdraw a club", false),
         new NavLink("/organiser/rulings", "Give a ruling", false),
         new NavLink("/protests", "Protests", false),

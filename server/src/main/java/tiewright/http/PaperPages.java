@@ -41,7 +41,9 @@ final class PaperPages implements Page {
         new PaperListView.Line("/paper/blank-cards", "Blank cards", "Four to a page, for any tie."),
         new PaperListView.Line("/paper/cards", "Cards of all ties", "With the names where sheets are open."),
         new PaperListView.Line("/paper/sheets", "Opened sheets", "As everybody may read them."),
-        new PaperListView.Line("/ties", "Order of the ties", "For the wall."),
+        new PaperListView.Line("/plan", "Order of play", "Courts and times on one sheet, for the wall."),
+        new PaperListView.Line("/plan/clubs", "Order of play, club by club", "A list for each club, to cut apart."),
+        new PaperListView.Line("/ties", "Order of the ties", "All of them in one list."),
         new PaperListView.Line("/tables", "Tables", "With the reason of each place."),
         new PaperListView.Line("/conditions", "Conditions of play", "All settings on one page.")));
   }

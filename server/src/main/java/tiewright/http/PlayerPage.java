@@ -86,6 +86,7 @@ final class PlayerPage implements Page {
     TieViews views = new TieViews(event);
     List<NextCard.Line> lines = new ArrayList<>();
     lines.add(new NextCard.Line("Against", views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
+    Optional.of(visit.ties().expected(tie)).filter(words -> !words.isEmpty()).ifPresent(words -> lines.add(new NextCard.Line("Expected", words)));
     toldSheet(visit, player.club(), tie).ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
     String note = event.deadline(ExchangeId.sheets(tie.id()))
         .map(at -> "Who plays with whom is shown here at " + Frames.said(event.clock(at)) + ", when both sheets open.")

@@ -9,8 +9,8 @@ final class PublishedHeat {
 
   static ReasonTable table() {
     return new ReasonTable("published-heat", "What others publish",
-        List.of(new ReasonTable.Column("Measured", false), new ReasonTable.Column("From", true),
-            new ReasonTable.Column("What follows there", false), new ReasonTable.Column("Source", false)),
+        List.of(new ReasonTable.Column("From", false), new ReasonTable.Column("What follows there", false),
+            new ReasonTable.Column("Source", false)),
         List.of(
             row("WBGT", "21 °C", "caution", "Japan Sports Association 2013"),
             row("WBGT", "25 °C", "warning: rest often", "Japan Sports Association 2013"),
@@ -23,13 +23,13 @@ final class PublishedHeat {
             row("Air", "35 °C", "finish the set in play", "policy of a tennis club"),
             row("Air", "36 °C", "stop for juniors and from 35 years on, 90 minutes of waiting", "Tennis West 2019"),
             row("Air", "38 °C", "stop", "Tennis West 2019"),
-            row("Air, forecast", "36 °C", "shorter sets; above it, cancel", "WMGTA weather rules"),
+            row("Air, as forecast,", "36 °C", "shorter sets; above it, cancel", "WMGTA weather rules"),
             row("Air", "above 95 °F or below 32 °F", "any player may put it off by an hour", "USTA Atlanta 2013")),
         "Published for other sports, ages and places. Only the figures in your conditions are used here.");
   }
 
   private static ReasonTable.Row row(String measured, String from, String follows, String source) {
     return ReasonTable.Row.of(List.of(
-        ReasonTable.Cell.of(measured), ReasonTable.Cell.of(from), ReasonTable.Cell.of(follows), ReasonTable.Cell.of(source)));
+        ReasonTable.Cell.of(measured + " " + from), ReasonTable.Cell.of(follows), ReasonTable.Cell.of(source)));
   }
 }

@@ -42,7 +42,7 @@ public final class Service implements AutoCloseable {
     SecureRandom random = new SecureRandom();
     Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
     this.hall = new Hall(
-        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new Hall.Address(options.publicUrl()));
+        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new Planning(), new Hall.Address(options.publicUrl()));
     this.visitors = new Visitors(tokens, options.tls().isPresent());
     this.folder = options.data();
     this.control = new Control(ledger, tokens.secret());
@@ -87,6 +87,11 @@ public final class Service implements AutoCloseable {
     opener.look();
   }
 
+  /** What searches for an order of play. */
+  Planning planning() {
+    return hall.planning();
+  }
+
   /** How a command on this machine reaches the service, whatever its public address. */
   private String localUrl(ServiceOptions options) {
     String host = options.host().equals("0.0.0.0") ? "127.0.0.1" : options.host();
@@ -97,6 +102,7 @@ public final class Service implements AutoCloseable {
   public void close() {
     Control.forget(folder);
     opener.close();
+    hall.planning().close();
     hall.live().close();
     server.stop();
   }
@@ -132,12 +138,14 @@ public final class Service implements AutoCloseable {
 
   private List<Page> pages() {
     return List.of(
-        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
+        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new ChartPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
         new SquadNotesPages(), new FormAndChemistryPage(), new ProposalPages(), new DayPlanPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
         new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
-        new TimesPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(), new WithdrawalPage(), new CasesPage(), new ProtestsPage(), new DryRunPage(), new StopPages(), new HurtPage(), new SafetyInfoPage(), new PostNoticePage(), new SigningPage(), new LogPage(),
+        new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),
+        new WithdrawalPage(), new CasesPage(), new ProtestsPage(), new DryRunPage(), new StopPages(), new HurtPage(), new SafetyInfoPage(),
+        new PostNoticePage(), new SigningPage(), new LogPage(),
         new BackupPage());
   }
 

@@ -2,6 +2,7 @@ package tiewright.http;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tiewright.event.Card;
 import tiewright.event.ClubId;
@@ -14,6 +15,7 @@ import tiewright.event.Side;
 import tiewright.event.SlotSource;
 import tiewright.event.Stage;
 import tiewright.event.Tie;
+import tiewright.event.TieId;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
@@ -28,9 +30,21 @@ import tiewright.scoring.Score;
 /** Ties as one viewer may see them: in one line, as a card, as two sheets. */
 final class TieViews {
   private final VisibleEvent event;
+  private final Map<TieId, String> expected;
 
   TieViews(VisibleEvent event) {
+    this(event, Map.of());
+  }
+
+  /** @param expected when ties are likely to begin, in words */
+  TieViews(VisibleEvent event, Map<TieId, String> expected) {
     this.event = event;
+    this.expected = expected;
+  }
+
+  /** When the tie is likely to begin; empty where nothing can be said. */
+  String expected(Tie tie) {
+    return expected.getOrDefault(tie.id(), "");
   }
 
   String title(Tie tie) {
@@ -102,7 +116,7 @@ final class TieViews {
         side(tie, Side.AWAY),
         begun ? Integer.toString(progress.won(Side.AWAY)) : "",
         progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        when(tie), where(tie), state(tie), stage(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""));
+        when(tie), where(tie), state(tie), stage(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""), expected(tie));
   }
 
   String pair(Optional<Pair> pair) {

@@ -25,15 +25,16 @@ final class TiesPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/ties", visit -> visit.show(Screen.of("ties", "Order of the ties", all(visit.event()))));
+    routes.get(Door.ANYBODY, "/ties", visit -> visit.show(Screen.of("ties", "Order of the ties", all(visit))));
     routes.get(Door.ANYBODY, "/tie/{tie}", visit -> {
       Tie tie = visit.tie();
       visit.show(Screen.of("tie", new TieViews(visit.event()).title(tie), one(visit.event(), tie)));
     });
   }
 
-  private static TiesView all(VisibleEvent event) {
-    TieViews views = new TieViews(event);
+  private static TiesView all(Visit visit) {
+    VisibleEvent event = visit.event();
+    TieViews views = visit.ties();
     Map<String, List<TieLine>> slots = new LinkedHashMap<>();
     List<String> text = new ArrayList<>();
     for (Tie tie : NowPage.sorted(List.copyOf(event.ties()))) {

@@ -106,6 +106,11 @@ final class Visit {
     return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
   }
 
+  /** Ties as this viewer sees them, with when they are likely to begin. */
+  TieViews ties() {
+    return new TieViews(event, Expecting.words(this));
+  }
+
   String path(String name) {
     return ctx.pathParam(name);
   }

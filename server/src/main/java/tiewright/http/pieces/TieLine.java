@@ -11,6 +11,7 @@ package tiewright.http.pieces;
  * @param linkWords words of that link
  * @param old a published time that no longer holds, shown struck; empty if it never changed
  * @param why the notice that changed it, and its reason
+ * @param expected when it is likely to begin, in words; empty where nothing can be said
  */
 public record TieLine(
     String home,
@@ -25,11 +26,12 @@ public record TieLine(
     String href,
     String linkWords,
     String old,
-    String why) {
+    String why,
+    String expected) {
 
   public TieLine(
       String home, String homeScore, String away, String awayScore, int winner, String when, String where, State state,
       String note, String href, String linkWords) {
-    this(home, homeScore, away, awayScore, winner, when, where, state, note, href, linkWords, "", "");
+    this(home, homeScore, away, awayScore, winner, when, where, state, note, href, linkWords, "", "", "");
   }
 }

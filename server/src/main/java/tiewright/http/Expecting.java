@@ -1,0 +1,22 @@
+package tiewright.http;
+
+import java.util.HashMap;
+import java.util.Map;
+import tiewright.event.TieId;
+import tiewright.timetable.Expected;
+
+/** When ties are likely to begin, in words that promise nothing earlier than was published. */
+final class Expecting {
+  private Expecting() {}
+
+  static Map<TieId, String> words(Visit visit) {
+    Map<TieId, String> words = new HashMap<>();
+    visit.answers().expected().forEach((tie, expected) -> words.put(tie, said(visit, expected)));
+    return words;
+  }
+
+  private static String said(Visit visit, Expected expected) {
+    return visit.words().sentence("page.expected", Map.of(
+        "notBefore", expected.notBefore(), "from", expected.likelyFrom(), "to", expected.likelyTo()));
+  }
+}
