@@ -107,7 +107,10 @@ final class SquadRows {
     Optional<String> court = cells.code(row, "court");
     Optional<LocalTime> from = cells.time(row, "from");
     Optional<LocalTime> until = cells.time(row, "until");
-    cells.span(row, "from", from, "until", until);
+    if (from.isPresent() && until.isPresent() && !from.get().isBefore(until.get())) {
+      String name = court.map(code -> "court " + code).orElse("the court");
+      cells.fault(row, "until", name + " closes at " + until.get() + ", before it opens at " + from.get());
+    }
     if (court.isPresent() && !courts.add(court.get())) {
       cells.fault(row, "court", "the court " + court.get() + " stands here twice");
     } else {

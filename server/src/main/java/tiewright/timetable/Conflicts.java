@@ -66,10 +66,14 @@ final class Conflicts {
     return problem;
   }
 
-  /** Leaves out one tie after the other for as long as the rest still cannot hold. */
+  /** The ties of one club, where those alone cannot hold; else leaves out one tie after the other for as long as the rest cannot. */
   private static PlanProblem thinned(PlanProblem problem) {
-    PlanProblem rest = problem;
-    for (PlanTie tie : problem.ties()) {
+    PlanProblem rest = new Board(problem).clubs().stream()
+        .map(club -> problem.withTies(problem.ties().stream().filter(tie -> tie.clubs().contains(club)).toList()))
+        .filter(Conflicts::cannotHold)
+        .findFirst()
+        .orElse(problem);
+    for (PlanTie tie : rest.ties()) {
       List<PlanTie> others = rest.ties().stream().filter(other -> !other.id().equals(tie.id())).toList();
       PlanProblem smaller = rest.withTies(others);
       rest = !others.isEmpty() && cannotHold(smaller) ? smaller : rest;

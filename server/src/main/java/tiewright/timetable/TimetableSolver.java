@@ -2,8 +2,8 @@ package tiewright.timetable;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
-import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.constructionheuristic.placer.QueuedEntityPlacerConfig;
@@ -20,26 +20,36 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
+import org.optaplanner.core.impl.phase.scope.AbstractPhaseScope;
+import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /**
- * Betters an order of play by late acceptance (Burke and Bykov, Eur. J. Oper. Res. 258, 2017, from memory). Reproducible: the
- * same problem, steps and seed give the same plan.
+ * Betters an order of play: first by simulated annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983, from memory),
+ * which leaves a plan that no small change betters, then by late acceptance (Burke and Bykov, Eur. J. Oper. Res. 258, 2017, from
+ * memory), which is better at the small comforts of a large day. Reproducible: the same problem, steps and seed give the same plan.
  */
 final class TimetableSolver {
-  /** A step is taken if the plan is then no worse than this many steps ago. */
+  /** Hot enough at first to go through a breach or two, half an hour, some waits. */
+  private static final String STARTING_TEMPERATURE = "[1]hard/[10/10/20/1/40/3/2]soft";
+
+  /** Later a step is taken if the plan is then no worse than this many steps ago. */
   private static final int MEMORY = 300;
 
   private TimetableSolver() {}
 
   static DayPlan solve(DayPlan first, Budget budget, SolverConfig config) {
-    Solver<DayPlan> solver = SolverFactory.<DayPlan>create(config).buildSolver();
-    Runnable stop = solver::terminateEarly; // in vain before the search has begun: hence the look at each better plan
-    solver.addEventListener(better -> {
-      budget.progress().better(TimetableWeights.read((org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore) better.getNewBestScore()));
-      if (budget.stop().isPressed()) {
-        solver.terminateEarly();
+    DefaultSolver<DayPlan> solver = (DefaultSolver<DayPlan>) SolverFactory.<DayPlan>create(config).buildSolver();
+    Runnable stop = solver::terminateEarly; // in vain before the search has begun: hence the look when it begins
+    solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
+      @Override
+      public void phaseStarted(AbstractPhaseScope<DayPlan> phase) {
+        if (budget.stop().isPressed()) {
+          solver.terminateEarly();
+        }
       }
     });
+    solver.addEventListener(better -> budget.progress().better(TimetableWeights.read((BendableLongScore) better.getNewBestScore())));
     budget.stop().onPress(stop);
     try {
       return solver.solve(first);
@@ -49,16 +59,12 @@ final class TimetableSolver {
   }
 
   static SolverConfig config(boolean umpires, Budget budget, EnvironmentMode mode) {
-    LocalSearchPhaseConfig search = new LocalSearchPhaseConfig()
-        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(MEMORY))
-        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-    search.setTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit((long) budget.steps()));
-    search.setMoveSelectorConfig(moves(umpires));
     List<PhaseConfig> phases = new ArrayList<>();
     if (umpires) {
       phases.add(firstDuties());
     }
-    phases.add(search);
+    phases.add(search(umpires, (budget.steps() + 1L) / 2, new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE)));
+    phases.add(search(umpires, budget.steps(), new LocalSearchAcceptorConfig().withLateAcceptanceSize(MEMORY)));
     SolverConfig config = new SolverConfig()
         .withSolutionClass(DayPlan.class)
         .withEntityClasses(PlacedPiece.class, Duty.class)
@@ -71,6 +77,16 @@ final class TimetableSolver {
         .withPhaseList(phases);
     budget.time().ifPresent(time -> config.withTerminationConfig(new TerminationConfig().withSpentLimit(time)));
     return config;
+  }
+
+  /** @param until plans looked at since the beginning of the whole search, for OptaPlanner counts them over all phases */
+  private static PhaseConfig<?> search(boolean umpires, long until, LocalSearchAcceptorConfig acceptor) {
+    LocalSearchPhaseConfig search = new LocalSearchPhaseConfig()
+        .withAcceptorConfig(acceptor)
+        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+    search.setTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(until));
+    search.setMoveSelectorConfig(moves(umpires));
+    return search;
   }
 
   private static MoveSelectorConfig<?> moves(boolean umpires) {

@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import tiewright.lineup.LineupBench;
 import tiewright.rating.RatingBench;
+import tiewright.timetable.TimetableBench;
 
 /**
- * Runs the benchmarks named, or all: {@code fold}, {@code lineup}, {@code order-game}, {@code rating}, {@code start}. DEVELOPERS.md has the
- * command. Prints the machine first, for a figure without it says nothing.
+ * Runs the benchmarks named, or all: {@code fold}, {@code lineup}, {@code order-game}, {@code rating}, {@code timetable}, {@code
+ * start}. DEVELOPERS.md has the command. Prints the machine first, for a figure without it says nothing.
  */
 public final class Benchmarks {
-  private static final List<String> ALL = List.of("fold", "lineup", "order-game", "rating", "start");
+  private static final List<String> ALL = List.of("fold", "lineup", "order-game", "rating", "timetable", "start");
 
   private Benchmarks() {}
 
@@ -26,6 +27,7 @@ public final class Benchmarks {
         case "lineup" -> LineupBench.run(1);
         case "order-game" -> OrderGameBench.run();
         case "rating" -> RatingBench.run(1);
+        case "timetable" -> TimetableBench.run(1);
         case "start" -> StartBench.run();
         default -> throw new IllegalArgumentException("there is no benchmark " + name + ", only " + ALL);
       }
