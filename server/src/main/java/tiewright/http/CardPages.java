@@ -67,7 +67,8 @@ final class CardPages implements Page {
           Door.COURT.opensFor(visit.role()) && StopPages.stoppable(visit.event(), tie).contains(rubber)
               ? List.of(StopPages.press(tie, rubber))
               : List.of(),
-          visit.role().isOfficial() && card.standing() != Card.Standing.EMPTY ? LogPage.of(tie, rubber) : "");
+          visit.role().isOfficial() && card.standing() != Card.Standing.EMPTY ? LogPage.of(tie, rubber) : "",
+          Door.OFFICIALS.opensFor(visit.role()) && card.standing() != Card.Standing.EMPTY ? CorrectionPage.path(tie, rubber) : "");
     }).toList();
     return new TieCardsView(views.card(tie), rubbers);
   }

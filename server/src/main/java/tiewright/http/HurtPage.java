@@ -54,7 +54,7 @@ final class HurtPage implements Page {
 
   private static WorkView.Section section(Visit visit, List<ClubId> clubs, Tried tried) {
     return WorkView.Section.of(MARK, "Who it is",
-        "Only officials and the own captain read this; it is not published, not exported, and erased with the event's private notes."
+        "Only officials and the own captain read this; it is not published and not exported, and it can be taken back."
             + " Before the player is named again, the captain is asked. It bars nobody.")
         .with(new WorkView.WorkForm(MARK, HERE, List.of(
             Fields.of(MARK, tried).select("player", "The player", "Choose the player", "", options(visit, clubs, false))),

@@ -146,6 +146,7 @@ final class OrganiserPage implements Page {
         new NavLink("/organiser/tables", "Sign tables, draw lots, withdraw a club", false),
         new NavLink("/organiser/rulings", "Give a ruling", false),
         new NavLink("/protests", "Protests", false),
+        new NavLink("/hurt", "Who is marked as hurt or ill", false),
         new NavLink("/organiser/cases", "Rulings needed: ineligible players, wrong order", false),
         new NavLink("/organiser/notices", "Post a notice", false),
         new NavLink("/log", "Read the log", false),

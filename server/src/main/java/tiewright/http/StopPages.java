@@ -26,6 +26,10 @@ final class StopPages implements Page {
     routes.post(Door.COURT, HERE, visit -> {
       Tie tie = tie(visit);
       RubberNo rubber = CardPages.rubber(visit);
+      if (tie.stopped().containsKey(rubber)) {
+        visit.go(path(tie, rubber)); // pressed by two people at once: both come to the clock
+        return;
+      }
       visit.attempt(visit.form(), () -> new StopPlay(tie.id(), rubber), path(tie, rubber), tried -> screen(visit, tried));
     });
     routes.post(Door.DESK, HERE + "/on", visit -> {
@@ -42,7 +46,10 @@ final class StopPages implements Page {
   /** The one press, for a rubber that may be in play. */
   static ActionForm press(Tie tie, RubberNo rubber) {
     String id = "stop-" + AtFields.safe(tie.id().code()) + "-" + rubber;
-    return ActionForm.of(id, path(tie, rubber), "", Button.stop("Somebody is hurt: stop " + TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT)));
+    String which = TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT);
+    return ActionForm.of(id, path(tie, rubber), "", tie.stopped().containsKey(rubber)
+        ? Button.other("Look at the clock of " + which)
+        : Button.stop("Somebody is hurt: stop " + which));
   }
 
   /** The rubbers of a tie that can be stopped or stand still. */

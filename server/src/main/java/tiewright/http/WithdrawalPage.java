@@ -119,7 +119,7 @@ final class WithdrawalPage implements Page {
           .map(slot -> new TieViews(event).source(slot.getKey()) + ": " + slot.getValue().map(event::clubName).orElse("not known yet"))
           .collect(Collectors.joining("; "));
       String walkovers = outlook.walkovers().entrySet().stream()
-          .map(tie -> "tie " + tie.getKey() + " goes to " + event.clubName(tie.getValue())).collect(Collectors.joining("; "));
+          .map(tie -> "Tie " + tie.getKey() + " goes to " + event.clubName(tie.getValue())).collect(Collectors.joining("; "));
       String all = Stream.of(goes, walkovers).filter(text -> !text.isEmpty()).collect(Collectors.joining(". "));
       outlook.treatment().ifPresent(treatment -> lines.add(title(treatment) + ": "
           + (!outlook.refused().isEmpty() ? "cannot be chosen." : all.isEmpty() ? "nobody goes on from here." : all + ".")));

@@ -37,6 +37,9 @@ class InjuryPagesTest {
       Guest desk = served.as(Role.DESK);
       Guest.Got stopped = desk.send("/desk", STOP, Map.of());
       assertThat(stopped.path()).isEqualTo(STOP);
+      long once = served.ledger.event().seq();
+      assertThat(desk.send("/desk", STOP, Map.of()).status()).as("pressed by two people").isEqualTo(200);
+      assertThat(served.ledger.event().seq()).isEqualTo(once);
       assertThat(stopped.text()).contains("Say aloud: \"Court 1, somebody is hurt.\"", "Where first aid is was not entered. Ask the desk at once.",
           "No emergency number was entered.", "The medical time of the conditions runs until 11:17; from 11:15 on", "This is no medical advice.");
       served.clock.pass(java.time.Duration.ofMinutes(13));
