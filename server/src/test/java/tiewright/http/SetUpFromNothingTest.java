@@ -65,6 +65,7 @@ class SetUpFromNothingTest {
     done("/organiser/knockout", "/organiser/knockout", Map.of(
         "fromEachPool", "2", "thirdPlace", "yes", "spokenSeed", "a boat at noon", "witness", "Ines"));
     done("/organiser/times", "/organiser/times", times());
+    done("/organiser/help", "/organiser/help", Map.of("firstAid", "By the entrance, Ines", "emergency", "112"));
     done("/organiser/links", "/organiser/links/captains", Map.of());
   }
 
