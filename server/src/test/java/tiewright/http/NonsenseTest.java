@@ -30,12 +30,12 @@ class NonsenseTest {
   private static final List<String> ROUTES = List.of(
       "/tie/{x}", "/club/{x}", "/player/{x}", "/player/{x}/court", "/paper/tie/{x}", "/cards/{x}", "/cards/A1/{x}", "/cards/{x}/1",
       "/cards/A1/{x}/correct", "/captain/sheet/{x}", "/captain/decider/{x}", "/captain/proposal/{x}", "/desk/tie/{x}",
-      "/organiser/club/{x}", "/enter/{x}", "/tables?as-of={x}", "/captain/sheet/A1?from={x}", "/organiser/conditions?preset={x}", "/{x}");
+      "/organiser/club/{x}", "/desk/notice/{x}", "/club/{x}/calendar.ics", "/player/{x}/calendar.ics", "/enter/{x}", "/tables?as-of={x}", "/captain/sheet/A1?from={x}", "/organiser/conditions?preset={x}", "/{x}");
   private static final List<String> PAGES = List.of(
       "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/form", "/captain/proposal/A1", "/desk",
       "/desk/check-in", "/desk/tie/A1", "/cards/A1/1", "/cards/A1/1/correct", "/organiser", "/organiser/event", "/organiser/conditions",
       "/organiser/clubs", "/organiser/club/N", "/organiser/courts", "/organiser/opening", "/organiser/draw", "/organiser/knockout",
-      "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/needs", "/bracket");
+      "/organiser/times", "/organiser/plan", "/organiser/day-breaks", "/organiser/budget", "/desk/safety", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/needs", "/bracket");
   private static final Pattern ACTION = Pattern.compile("<form\\b[^>]*action=\"([^\"]+)\"");
 
   private final Random random = new Random(SEED);

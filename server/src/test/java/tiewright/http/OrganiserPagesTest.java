@@ -29,7 +29,7 @@ import tiewright.event.TieId;
 class OrganiserPagesTest {
   private static final List<String> PAGES = List.of(
       "/organiser", "/organiser/event", "/organiser/conditions", "/organiser/courts", "/organiser/clubs", "/organiser/opening",
-      "/organiser/draw", "/organiser/knockout", "/organiser/times", "/organiser/links", "/organiser/rulings", "/organiser/notices",
+      "/organiser/draw", "/organiser/knockout", "/organiser/times", "/organiser/budget", "/organiser/plan", "/organiser/day-breaks", "/organiser/links", "/organiser/rulings", "/organiser/notices",
       "/organiser/tables", "/organiser/backup", "/conditions", "/log");
 
   private final Served served = Served.empty(Instant.parse("2027-09-04T07:00:00Z"));

@@ -28,17 +28,17 @@ class PagesIT {
   private static final List<Integer> WIDTHS = List.of(390, 1280);
   private static final long MOST_BYTES = 200_000;
   private static final List<String> PUBLIC = List.of(
-      "/", "/ties", "/tables", "/needs", "/tables?at=09:30", "/bracket", "/notices", "/clubs", "/conditions", "/tie/A-1-1", "/tie/A-2-2",
+      "/", "/ties", "/plan", "/plan/clubs", "/board", "/tables", "/needs", "/tables?at=09:30", "/bracket", "/notices", "/clubs", "/conditions", "/tie/A-1-1", "/tie/A-2-2",
       "/tie/A-3-2", "/tie/F", "/club/KS", "/player/KS1", "/player/KS1/court", "/help/receipts", "/paper", "/paper/blank-sheets",
       "/paper/blank-cards", "/paper/sheets", "/paper/cards", "/paper/tie/A-1-1", "/nowhere");
   private static final List<String> CAPTAIN = List.of(
       "/captain", "/captain/squad", "/captain/form", "/captain/playing-time", "/captain/sheet/A-3-2", "/captain/sheet/A-3-2?from=last",
       "/captain/proposal/A-3-2", "/captain/decider/A-2-2", "/cards/A-2-2", "/cards/A-2-2/D", "/tables");
   private static final List<String> DESK = List.of(
-      "/desk", "/desk/check-in", "/desk/tie/A-2-2", "/desk/tie/A-3-1", "/desk/tie/B-2-2", "/log", "/cards", "/cards/B-2-1/1/correct");
+      "/desk", "/desk/safety", "/desk/check-in", "/desk/tie/A-2-2", "/desk/tie/A-3-1", "/desk/tie/B-2-2", "/log", "/cards", "/cards/B-2-1/1/correct");
   private static final List<String> ORGANISER = List.of(
       "/organiser", "/organiser/event", "/organiser/conditions", "/organiser/courts", "/organiser/clubs", "/organiser/club/KS",
-      "/organiser/draw", "/organiser/times", "/organiser/knockout", "/organiser/links", "/organiser/rulings",
+      "/organiser/draw", "/organiser/budget", "/organiser/plan", "/organiser/day-breaks", "/organiser/times", "/organiser/knockout", "/organiser/links", "/organiser/rulings",
       "/organiser/tables", "/organiser/opening", "/organiser/notices", "/organiser/backup");
 
   private final SoftAssertions found = new SoftAssertions();
