@@ -3,6 +3,7 @@ package tiewright.http;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import tiewright.event.Club;
 import tiewright.event.Court;
 import tiewright.event.OrderOfPlay;
@@ -32,7 +33,7 @@ final class ChartPage implements Page {
         + ", published at " + Frames.said(event.clock(plan.at()))).orElse("Starts and courts as published");
     return new ChartView(
         Charts.of("order-of-play", caption, event.courts().stream().filter(Court::usable).map(Court::name).toList(), all),
-        event.clubs().stream().map((Club club) -> club.id() + ": " + club.name()).toList(),
+        legend(event),
         more(visit));
   }
 
@@ -60,17 +61,25 @@ final class ChartPage implements Page {
 
   private static Chart.Entry entry(VisibleEvent event, Tie tie, String what) {
     return new Chart.Entry(
-        shortly(event, tie), what, "/tie/" + tie.id(), event.progress(tie).finished() && !tie.cards().isEmpty() ? "over" : "");
+        shortly(tie), what, "/tie/" + tie.id(), event.progress(tie).finished() && !tie.cards().isEmpty() ? "over" : "");
   }
 
   /** The codes of the clubs, or where they will come from. */
-  static String shortly(VisibleEvent event, Tie tie) {
-    TieViews views = new TieViews(event);
-    return side(views, tie, Side.HOME) + " v " + side(views, tie, Side.AWAY);
+  static String shortly(Tie tie) {
+    return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
   }
 
-  private static String side(TieViews views, Tie tie, Side side) {
-    return tie.club(side).map(Object::toString).orElseGet(() -> views.side(tie, side));
+  private static String side(Tie tie, Side side) {
+    return tie.club(side).map(Object::toString).or(() -> tie.slot(side).from().map(Object::toString)).orElse("");
+  }
+
+  /** Clubs, then places that nobody has taken yet. */
+  private static List<String> legend(VisibleEvent event) {
+    TieViews views = new TieViews(event);
+    List<String> lines = new ArrayList<>(event.clubs().stream().map((Club club) -> club.id() + ": " + club.name()).toList());
+    event.ties().stream().flatMap(tie -> Stream.of(Side.values()).filter(side -> tie.club(side).isEmpty()).flatMap(side -> tie.slot(side).from().stream()))
+        .map(source -> source + ": " + views.source(source)).distinct().forEach(lines::add);
+    return lines;
   }
 
   private static ListsView lists(Visit visit) {

@@ -16,7 +16,8 @@ final class Expecting {
   }
 
   private static String said(Visit visit, Expected expected) {
-    return visit.words().sentence("page.expected", Map.of(
+    boolean sure = expected.likelyFrom().equals(expected.likelyTo());
+    return visit.words().sentence(sure ? "page.expected-at" : "page.expected", Map.of(
         "notBefore", expected.notBefore(), "from", expected.likelyFrom(), "to", expected.likelyTo()));
   }
 }

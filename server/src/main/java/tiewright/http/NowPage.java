@@ -41,7 +41,7 @@ final class NowPage implements Page {
         courts(event, ties, waiting),
         waiting.stream().limit(A_FEW).map(ties::line).toList(),
         ended.stream().limit(A_FEW).map(ties::line).toList(),
-        notices.isEmpty() ? Optional.empty() : Optional.of(NoticesPage.notice(event, notices.get(notices.size() - 1))),
+        notices.isEmpty() ? Optional.empty() : Optional.of(NoticesPage.notice(event, notices.get(notices.size() - 1)).inShort()),
         !event.ties().isEmpty());
   }
 
@@ -61,7 +61,7 @@ final class NowPage implements Page {
 
   private static CourtStrip.Court court(VisibleEvent event, TieViews ties, List<Tie> waiting, Court court) {
     String next = waiting.stream()
-        .filter(tie -> tie.court().filter(court.name()::equals).isPresent())
+        .filter(tie -> event.order().courts(tie).contains(court.name()))
         .findFirst()
         .map(tie -> "Next: " + ties.title(tie) + ", " + ties.when(tie))
         .orElse("");

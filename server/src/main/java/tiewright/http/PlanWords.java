@@ -85,7 +85,7 @@ final class PlanWords {
   }
 
   private String shortly(TieId tie) {
-    return event.tie(tie).map(one -> ChartPage.shortly(event, one)).orElse(tie.code());
+    return event.tie(tie).map(ChartPage::shortly).orElse(tie.code());
   }
 
   /** Each tie with its start and, to open, why it is not earlier. */

@@ -86,12 +86,16 @@ final class PlayerPage implements Page {
     TieViews views = new TieViews(event);
     List<NextCard.Line> lines = new ArrayList<>();
     lines.add(new NextCard.Line("Against", views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
+    List<String> courts = event.order().courts(tie);
+    if (courts.size() > 1) {
+      lines.add(new NextCard.Line("Courts", String.join(", ", courts)));
+    }
     Optional.of(visit.ties().expected(tie)).filter(words -> !words.isEmpty()).ifPresent(words -> lines.add(new NextCard.Line("Expected", words)));
     toldSheet(visit, player.club(), tie).ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
     String note = event.deadline(ExchangeId.sheets(tie.id()))
         .map(at -> "Who plays with whom is shown here at " + Frames.said(event.clock(at)) + ", when both sheets open.")
         .orElse("Who plays with whom is shown here when both sheets are open.");
-    return new NextCard(views.title(tie), "Court", String.join(", ", event.order().courts(tie)), views.when(tie), State.NONE, lines, note,
+    return new NextCard(views.title(tie), "Court", courts.size() == 1 ? courts.get(0) : "", views.when(tie), State.NONE, lines, note,
         new Changes(event).last(tie));
   }
 

@@ -22,4 +22,9 @@ public record Notice(
       String number, String title, String time, String before, String now, String why, String whom, String by) {
     this(number, title, time, before, now, why, whom, by, List.of());
   }
+
+  /** Without the list of what it moves, for pages where each tie says so itself. */
+  public Notice inShort() {
+    return new Notice(number, title, time, before, now, why, whom, by);
+  }
 }
