@@ -21,7 +21,7 @@ class SetUpWordsTest {
   private static final Path ROOM = Path.of("src/main/java/tiewright/setup");
   private static final Path SENTENCES = Path.of("src/main/resources/tiewright/wording/setup.properties");
   private static final Pattern CODE = Pattern.compile("\"(setup\\.[a-z-]+)\"");
-  private static final Pattern LINE = Pattern.compile("\\.(?:line|reason)\\(\"(\\w+)\", (?!neutral|town)");
+  private static final Pattern LINE = Pattern.compile("\\.(?:line|reason)\\(\"(\\w+)\", (?!neutral|town|Optional)");
 
   private static Set<String> codes() throws IOException {
     Set<String> codes = new TreeSet<>();
