@@ -1,9 +1,7 @@
 package tiewright.timetable;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,8 +10,6 @@ import tiewright.conditions.DeciderKind;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
-import tiewright.event.Side;
-import tiewright.event.SlotSource;
 import tiewright.event.Stage;
 import tiewright.event.TieId;
 
@@ -28,6 +24,7 @@ final class Cuts {
   private final PlanProblem problem;
   private final Plan asIs;
   private final Told told;
+  private final Leaving leaving;
 
   Cuts(Event event, PlanProblem.Asked asked, Budget budget) {
     this.event = event;
@@ -36,6 +33,7 @@ final class Cuts {
     this.problem = PlanProblem.of(event, asked);
     this.asIs = plan(problem);
     this.told = new Told(event);
+    this.leaving = new Leaving(event, problem);
   }
 
   /** Empty where the cut changes nothing here. */
@@ -130,18 +128,9 @@ final class Cuts {
         Cut.NO_DECIDER, Optional.of(now.with(Setting.DECIDER, DeciderKind.NONE.code())), asIs, List.of(), expected, List.of(fairness)));
   }
 
-  /** Leaves out the last round of each pool, and the one before, until it fits. */
   private Optional<ReplanOption> fewerRounds() {
-    PlanProblem shorter = problem;
-    List<TieId> out = new ArrayList<>();
-    while (out.isEmpty() || !fits(shorter)) {
-      List<TieId> last = lastRounds(shorter);
-      if (last.isEmpty() || last.size() == shorter.ties().size()) {
-        break;
-      }
-      out.addAll(last);
-      shorter = left(shorter, out);
-    }
+    List<TieId> out = leaving.lastRounds();
+    PlanProblem shorter = Leaving.without(problem, out);
     return out.isEmpty() ? Optional.empty() : Optional.of(leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter)));
   }
 
@@ -161,80 +150,26 @@ final class Cuts {
     return of.ties().stream().filter(tie -> tie.stage() == Stage.POOL && tie.clubs().contains(club)).count();
   }
 
-  /** Every tie of the last round of its pool; none of a pool where something of that round is in play or frozen. */
-  private List<TieId> lastRounds(PlanProblem of) {
-    Set<String> pools = new LinkedHashSet<>();
-    of.ties().forEach(tie -> tie.pool().ifPresent(pools::add));
-    List<TieId> last = new ArrayList<>();
-    for (String pool : pools) {
-      List<PlanTie> ties = of.ties().stream().filter(tie -> tie.pool().filter(pool::equals).isPresent()).toList();
-      int round = ties.stream().mapToInt(PlanTie::round).max().orElse(0);
-      List<TieId> its = ties.stream().filter(tie -> tie.round() == round).map(PlanTie::id).toList();
-      if (its.stream().noneMatch(this::isPinned)) {
-        last.addAll(its);
-      }
-    }
-    return last;
-  }
-
-  private boolean isPinned(TieId tie) {
-    return problem.pins().stream().anyMatch(pin -> pin.tie().equals(tie));
-  }
-
-  /** Leaves out pool ties one by one, those that would end last, until the rest fits. */
   private Optional<ReplanOption> sharedPoints() {
-    List<TieId> out = lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
+    List<TieId> out = leaving.lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
     return out.isEmpty() || out.size() == problem.ties().size()
         ? Optional.empty()
-        : Optional.of(leftOut(Cut.SHARED_POINTS, left(problem, out), out, List.of(Reason.of("fair-shared-points").with("ties", out))));
-  }
-
-  private List<TieId> lastThatDoNotFit(java.util.function.Predicate<PlanTie> which) {
-    List<TieId> out = new ArrayList<>();
-    PlanProblem rest = problem;
-    while (!rest.ties().isEmpty() && !fits(rest)) {
-      Board board = new Board(rest);
-      Spot[] spots = Packing.of(board).orElseThrow();
-      Optional<TieId> last = board.pieces().stream()
-          .filter(piece -> piece.pin().isEmpty() && which.test(board.tie(piece)))
-          .max(Comparator.comparingInt(piece -> spots[piece.number()].end()))
-          .map(piece -> board.tie(piece).id());
-      if (last.isEmpty()) {
-        return List.of();
-      }
-      out.add(last.get());
-      rest = left(problem, out);
-    }
-    return out;
-  }
-
-  /** There is a plan, though not the best, that ends in time. */
-  private boolean fits(PlanProblem what) {
-    Board board = new Board(what);
-    return !what.ties().isEmpty() && Packing.of(board)
-        .filter(spots -> Judge.of(board, spots, Placing.nobody(board)).score().of(Part.OVERRUN) == 0)
-        .isPresent();
+        : Optional.of(leftOut(Cut.SHARED_POINTS, Leaving.without(problem, out), out, List.of(Reason.of("fair-shared-points").with("ties", out))));
   }
 
   private Optional<ReplanOption> placingsByLot() {
-    List<TieId> out = problem.ties().stream().map(PlanTie::id).filter(this::isForPlaces).filter(tie -> !isPinned(tie)).toList();
+    List<TieId> out = leaving.forPlaces();
     return out.isEmpty() || out.size() == problem.ties().size()
         ? Optional.empty()
-        : Optional.of(leftOut(Cut.PLACINGS_BY_LOT, left(problem, out), out, List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
-  }
-
-  /** Both sides of it have lost before. */
-  private boolean isForPlaces(TieId id) {
-    return event.tie(id).stream().allMatch(tie -> java.util.Arrays.stream(Side.values()).allMatch(side ->
-        tie.slot(side).from().filter(from -> from.kind() == SlotSource.Kind.LOSER).isPresent()));
+        : Optional.of(leftOut(Cut.PLACINGS_BY_LOT, Leaving.without(problem, out), out, List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
   }
 
   private Optional<ReplanOption> nextDay() {
-    List<TieId> out = lastThatDoNotFit(tie -> true);
+    List<TieId> out = leaving.lastThatDoNotFit(tie -> true);
     if (out.isEmpty() || out.size() == problem.ties().size()) {
       return Optional.empty();
     }
-    PlanProblem today = left(problem, out);
+    PlanProblem today = Leaving.without(problem, out);
     PlanProblem whole = PlanProblem.of(event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
     List<PlanTie> moved = whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
     ReplanOption option = leftOut(Cut.NEXT_DAY, today, out, List.of(Reason.of("fair-next-day").with("ties", out)));
@@ -248,7 +183,4 @@ final class Cuts {
     return option(cut, Optional.empty(), plan(rest), out, rubbers, fairness);
   }
 
-  private static PlanProblem left(PlanProblem of, List<TieId> out) {
-    return of.withTies(of.ties().stream().filter(tie -> !out.contains(tie.id())).toList());
-  }
 }
