@@ -48,6 +48,22 @@ public sealed interface PrivateNote {
     }
   }
 
+  /**
+   * What the advice to one club expected when sheets were opened, to be scored once it is known how it went.
+   *
+   * @param part what is forecast; empty = the tie itself, before the other sheet was seen; else a rubber with both pairs known
+   * @param chance that the club wins it
+   * @param byRating whom the captain's own ratings alone put ahead: 1 the own side, -1 the other, 0 neither
+   * @param givenAway of a tie: what the sheet named gave away against the best as rated
+   */
+  record Forecast(TieId tie, ClubId club, Optional<RubberNo> part, double chance, int byRating, double givenAway) implements PrivateNote {
+    public Forecast {
+      if (!(chance >= 0 && chance <= 1) || Math.abs(byRating) > 1 || !(givenAway >= 0)) {
+        throw new IllegalArgumentException("no forecast is " + chance + ", " + byRating + ", " + givenAway);
+      }
+    }
+  }
+
   /** A sheet to be kept encrypted until the opening. */
   record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {
     /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */

@@ -26,6 +26,7 @@ import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -42,6 +43,7 @@ import tiewright.lineup.DayProblem;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.OwnRecord;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
@@ -234,6 +236,16 @@ final class Answers {
     });
     return DayInputs.of(
         event, club, tie -> lineup(tie, club, LineupProblem.Against.UNKNOWN, seed), weights, wanted, visible.now());
+  }
+
+  /** A forecast for the own club, and how it went if that is known. */
+  record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
+
+  List<Forecasted> forecasts(ClubId club) {
+    mustBeOwn(club);
+    return ledger.forecasts(club).stream()
+        .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
+        .toList();
   }
 
   /** The players that the own club may name, rubber by rubber. */

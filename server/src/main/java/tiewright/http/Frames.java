@@ -84,7 +84,7 @@ final class Frames {
       case CAPTAIN -> List.of(
           link("/captain", "My ties", here), link("/captain/day", "My day", here), link("/captain/squad", "My squad", here),
           link("/captain/form", "Form and chemistry", here),
-          link("/captain/playing-time", "Playing time", here));
+          link("/captain/playing-time", "Playing time", here), link("/captain/record", "Advice scored", here));
       case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));
       case DESK, REFEREE -> desk(here);
       case ORGANISER -> {

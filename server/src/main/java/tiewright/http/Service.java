@@ -34,6 +34,7 @@ public final class Service implements AutoCloseable {
   private final Hall hall;
   private final Visitors visitors;
   private final Opener opener;
+  private final Forecaster forecaster;
   private final Control control;
   private final Path folder;
   private final Javalin server;
@@ -47,6 +48,7 @@ public final class Service implements AutoCloseable {
     this.folder = options.data();
     this.control = new Control(ledger, tokens.secret());
     this.opener = new Opener(ledger, clock, hall.live());
+    this.forecaster = new Forecaster(hall.ledger());
     this.server = Javalin.create(config -> configure(config, options));
   }
 
@@ -58,6 +60,7 @@ public final class Service implements AutoCloseable {
     service.control.announce(
         options.data(), service.url(), service.localUrl(options), options.tls().map(ServiceOptions.Tls::certificate));
     ledger.onChange(service.hall.live()::changed);
+    ledger.onChange(service.forecaster::changed);
     service.opener.start();
     return service;
   }
@@ -103,6 +106,7 @@ public final class Service implements AutoCloseable {
     Control.forget(folder);
     opener.close();
     hall.planning().close();
+    forecaster.end();
     hall.live().close();
     server.stop();
   }
@@ -140,7 +144,7 @@ public final class Service implements AutoCloseable {
     return List.of(
         new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new ChartPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
-        new SquadNotesPages(), new FormAndChemistryPage(), new ProposalPages(), new DayPlanPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
+        new SquadNotesPages(), new FormAndChemistryPage(), new ProposalPages(), new DayPlanPage(), new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
         new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
         new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),

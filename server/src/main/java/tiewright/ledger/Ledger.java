@@ -133,6 +133,11 @@ public final class Ledger implements AutoCloseable {
     return writer.call(store::hurt);
   }
 
+  /** What the advice to a club expected at the openings so far; for that club's captain alone. */
+  public List<PrivateNote.Forecast> forecasts(ClubId club) {
+    return writer.call(() -> store.forecasts(club));
+  }
+
   /** Earlier games that feed the ratings, in the order they were brought in. */
   public List<PastGame> pastGames() {
     return writer.call(store::pastGames);

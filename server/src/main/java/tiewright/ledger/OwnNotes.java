@@ -35,6 +35,9 @@ final class OwnNotes {
     if (note instanceof PrivateNote.HalfLifeChosen chosen) {
       return chosen.club().equals(club);
     }
+    if (note instanceof PrivateNote.Forecast forecast) {
+      return forecast.club().equals(club) && event.tie(forecast.tie()).filter(tie -> tie.has(club)).isPresent();
+    }
     return note instanceof PrivateNote.TieWish wish
         && wish.club().equals(club)
         && Stream.of(wish.mustPlay(), wish.mustRest()).flatMap(List::stream).allMatch(squad::contains);

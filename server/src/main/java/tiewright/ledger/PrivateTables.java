@@ -1,6 +1,7 @@
 package tiewright.ledger;
 
 import static tiewright.schema.Tables.PRIVATE_CHEMISTRY;
+import static tiewright.schema.Tables.PRIVATE_FORECAST;
 import static tiewright.schema.Tables.PRIVATE_FORM;
 import static tiewright.schema.Tables.PRIVATE_HALF_LIFE;
 import static tiewright.schema.Tables.PRIVATE_HURT;
@@ -27,6 +28,7 @@ import tiewright.event.Directory.Person;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.ChemistryJudged;
+import tiewright.event.PrivateNote.Forecast;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
@@ -34,6 +36,7 @@ import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
 import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
@@ -112,6 +115,34 @@ final class PrivateTables {
           .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
           .execute();
     }
+  }
+
+  private static final String THE_TIE = "T";
+
+  static void put(DSLContext jooq, Forecast note) {
+    String part = note.part().map(RubberNo::toString).orElse(THE_TIE);
+    jooq.deleteFrom(PRIVATE_FORECAST)
+        .where(PRIVATE_FORECAST.TIE.eq(note.tie().code()))
+        .and(PRIVATE_FORECAST.CLUB.eq(note.club().code()))
+        .and(PRIVATE_FORECAST.PART.eq(part))
+        .execute();
+    jooq.insertInto(PRIVATE_FORECAST)
+        .set(PRIVATE_FORECAST.TIE, note.tie().code())
+        .set(PRIVATE_FORECAST.CLUB, note.club().code())
+        .set(PRIVATE_FORECAST.PART, part)
+        .set(PRIVATE_FORECAST.CHANCE, note.chance())
+        .set(PRIVATE_FORECAST.BY_RATING, note.byRating())
+        .set(PRIVATE_FORECAST.GIVEN_AWAY, note.givenAway())
+        .execute();
+  }
+
+  static List<Forecast> forecasts(DSLContext jooq, ClubId club) {
+    return jooq.selectFrom(PRIVATE_FORECAST)
+        .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
+        .orderBy(PRIVATE_FORECAST.TIE, PRIVATE_FORECAST.PART)
+        .fetch(row -> new Forecast(
+            TieId.of(row.getTie()), club, row.getPart().equals(THE_TIE) ? Optional.empty() : RubberNo.parse(row.getPart()), row.getChance(),
+            row.getByRating(), row.getGivenAway()));
   }
 
   /** Past games have no subject: each one counts, also when two are alike. */

@@ -85,6 +85,10 @@ final class Store implements AutoCloseable {
     return PrivateTables.hurt(jooq);
   }
 
+  List<PrivateNote.Forecast> forecasts(ClubId club) {
+    return PrivateTables.forecasts(jooq, club);
+  }
+
   List<PastGame> pastGames() {
     return PrivateTables.pastGames(jooq);
   }
@@ -166,6 +170,8 @@ final class Store implements AutoCloseable {
       PrivateTables.put(inside, wish);
     } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
       PrivateTables.put(inside, chosen);
+    } else if (note instanceof PrivateNote.Forecast forecast) {
+      PrivateTables.put(inside, forecast);
     } else if (note instanceof PrivateNote.PastGame game) {
       PrivateTables.put(inside, game);
     } else {

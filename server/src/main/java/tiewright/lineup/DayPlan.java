@@ -25,7 +25,7 @@ public record DayPlan(
     List<Planned> ties, Map<PlayerId, Integer> rubbers, Map<PlayerId, Integer> missing, Map<PlayerId, Integer> tooMany, boolean proven,
     boolean allSheets) {
   /** Steps of the search unless more are asked for. */
-  public static final int USUAL_STEPS = 20_000;
+  public static final int USUAL_STEPS = 40_000;
 
   /** Plans that are all tried, where there are no more. */
   static final long MOST_PLANS = 10_000;
@@ -58,7 +58,9 @@ public record DayPlan(
     boolean few = EveryDay.count(sheets) <= MOST_PLANS;
     List<DaySheet> best = few
         ? EveryDay.best(day, sheets)
-        : DaySolver.solve(day, sheets, budget, EnvironmentMode.REPRODUCIBLE).ties().stream().map(PlannedTie::sheet).toList();
+        : Polishing.of(
+            day, sheets, DaySolver.solve(day, sheets.stream().map(DaySheets::firsts).toList(), budget, EnvironmentMode.REPRODUCIBLE).ties().stream().map(PlannedTie::sheet).toList(),
+            budget.stop());
     return Optional.of(plan(day, sheets, best, few));
   }
 

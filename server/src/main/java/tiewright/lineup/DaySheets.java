@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 
@@ -25,6 +27,12 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
 
   DaySheets {
     sheets = List.copyOf(sheets);
+  }
+
+  /** The best for each way to share out the rubbers. */
+  DaySheets firsts() {
+    Set<List<Integer>> seen = new HashSet<>();
+    return new DaySheets(sheets.stream().filter(sheet -> seen.add(sheet.rubbers())).toList(), tried, complete);
   }
 
   private record Kept(int[] line, double value) {}

@@ -17,8 +17,8 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  * the same steps and seed; a step is a plan tried, for near the end hardly any is taken.
  */
 final class DaySolver {
-  /** A broken promise, three percentage points of a tie. */
-  private static final String STARTING_TEMPERATURE = "1hard/30000000soft";
+  /** A broken promise, one percentage point of a tie. */
+  private static final String STARTING_TEMPERATURE = "1hard/10000000soft";
 
   private DaySolver() {}
 

@@ -48,6 +48,7 @@ final class EveryDay {
     }
   }
 
+
   /** What the constraints add up to, once more, with plain loops. */
   static HardSoftLongScore score(DayScore judge, List<DaySheet> plan) {
     long hard = 0;

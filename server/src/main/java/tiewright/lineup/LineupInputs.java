@@ -25,6 +25,7 @@ import tiewright.event.TieId;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Rating;
+import tiewright.rating.Strengths;
 
 /**
  * What the advice to one captain about one tie is made from: what is public in the event, and the notes of that captain's own
@@ -96,6 +97,10 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
   /** Who should play the decider of this tie? Made with the opened sheets where there are any. */
   public DeciderAdvice decider() {
     return DeciderAdvice.of(problem, ourSheet, theirSheet, hurt);
+  }
+
+  static double meanForm(Strengths strengths, Squad squad) {
+    return squad.present().stream().mapToDouble(member -> strengths.form(member.id()).mean()).average().orElse(0);
   }
 
   private static Squad squad(Event event, Tie tie, ClubId club) {

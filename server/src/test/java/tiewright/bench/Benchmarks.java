@@ -5,15 +5,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import tiewright.lineup.LineupBench;
+import tiewright.lineup.PlanBench;
 import tiewright.rating.RatingBench;
 import tiewright.timetable.TimetableBench;
 
 /**
- * Runs the benchmarks named, or all: {@code fold}, {@code lineup}, {@code order-game}, {@code rating}, {@code timetable}, {@code
+ * Runs the benchmarks named, or all: {@code fold}, {@code lineup}, {@code plan}, {@code order-game}, {@code rating}, {@code timetable}, {@code
  * start}. DEVELOPERS.md has the command. Prints the machine first, for a figure without it says nothing.
  */
 public final class Benchmarks {
-  private static final List<String> ALL = List.of("fold", "lineup", "order-game", "rating", "timetable", "start");
+  private static final List<String> ALL = List.of("fold", "lineup", "plan", "order-game", "rating", "timetable", "start");
 
   private Benchmarks() {}
 
@@ -25,6 +26,7 @@ public final class Benchmarks {
       switch (name) {
         case "fold" -> FoldBench.run();
         case "lineup" -> LineupBench.run(1);
+        case "plan" -> PlanBench.run(1);
         case "order-game" -> OrderGameBench.run();
         case "rating" -> RatingBench.run(1);
         case "timetable" -> TimetableBench.run(1);

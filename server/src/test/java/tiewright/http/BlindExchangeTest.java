@@ -24,7 +24,7 @@ class BlindExchangeTest {
   private static final List<String> CROSSED = List.of("N8", "N1", "N7", "N2", "N6", "N3", "N5", "N4");
   private static final List<String> PAGES = List.of(
       "/", "/ties", "/tie/A1", "/tables", "/needs", "/bracket", "/notices", "/clubs", "/club/N", "/club/S", "/player/N1", "/player/S1",
-      "/paper/cards", "/paper/sheets", "/paper/tie/A1", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/desk",
+      "/paper/cards", "/paper/sheets", "/paper/tie/A1", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/proposal/A1", "/captain/day", "/captain/record", "/desk",
       "/desk/tie/A1", "/cards", "/cards/A1", "/desk/check-in", "/log", "/organiser", "/conditions", "/nowhere");
 
   private static Served oneTie() {
