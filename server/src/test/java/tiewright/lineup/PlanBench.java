@@ -74,7 +74,8 @@ public final class PlanBench {
     }
     HardSoftLongScore all = DaySolver.solve(day, sheets, Budget.ofSteps(3 * DayPlan.USUAL_STEPS, seed + 9), EnvironmentMode.REPRODUCIBLE).score();
     best = all.compareTo(best) > 0 ? all : best;
-    System.out.printf(Locale.ROOT, "  day plan, %d players, %d ties, %d sheets kept%n", PLAYERS, TIES, sheets.stream().mapToInt(one -> one.sheets().size()).sum());
+    System.out.printf(Locale.ROOT, "  day plan, %d players, %d ties, %d sheets tried, %d kept, all looked at: %b%n", PLAYERS, TIES,
+        sheets.stream().mapToLong(DaySheets::tried).sum(), sheets.stream().mapToInt(one -> one.sheets().size()).sum(), sheets.stream().allMatch(DaySheets::complete));
     System.out.printf(Locale.ROOT, "    laying out %.2f s, search of %d plans %.2f s on the clock; both %.2f s of processor%n", laid, DayPlan.USUAL_STEPS, searched, processor);
     System.out.printf(Locale.ROOT, "    search %s, hill climbing %s, best known %s (four searches of three times the plans, one of them over all kept sheets)%n", found, climbed, best);
     System.out.printf(Locale.ROOT, "    search below the best known: %.3f %%, hill climbing: %.3f %%%n", below(found, best), below(climbed, best));
@@ -96,7 +97,7 @@ public final class PlanBench {
     List<DayProblem.Ahead> ties = new ArrayList<>();
     for (int tie = 0; tie < TIES; tie++) {
       LineupProblem problem = LineupProblem.of(
-          Ties.rules(4), Ties.squad("a", PLAYERS), Ties.squad("b", 8 + tie), strengths, LineupProblem.Against.STRAIGHT, 1);
+          Ties.rules(4), Ties.squad("a", PLAYERS), Ties.squad("b", 8 + tie), strengths, LineupProblem.Against.UNKNOWN, 1);
       ties.add(new DayProblem.Ahead(TieId.of("T" + tie), problem, 1 - tie % 3 / 2.0, 540 + 45 * tie));
     }
     return new DayProblem(ties, Map.of(), new DayProblem.Wanted(3, Map.of(), 3, true), Freshness.Cost.USUAL);
