@@ -27,6 +27,7 @@ import tiewright.ledger.Answer;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
 import tiewright.plainfiles.EventFolder;
+import tiewright.plainfiles.FilmNotes;
 import tiewright.plainfiles.ImportEvent;
 import tiewright.plainfiles.PlainFile;
 import tiewright.sheet.SealSheet;
@@ -38,6 +39,7 @@ final class DemoDay {
   private static final ZoneId ZONE = ZoneId.of("Europe/Dublin");
   private static final TieId NEXT = TieId.of("A-3-1");
   private static final ClubId EAGER = ClubId.of("WH");
+  private static final ClubId FILMED = ClubId.of("KS");
 
   private DemoDay() {}
 
@@ -54,10 +56,28 @@ final class DemoDay {
     }
     Path folder = unpacked();
     done(ledger.decide(Request.of("demo", Actor.of(Role.ORGANISER, "demo")), ImportEvent.of(EventFolder.read(folder))));
+    giveFilm(ledger, folder);
     List<Player> squad = ledger.event().squad(EAGER);
     Sheet sheet = Sheet.full(pair(squad, 0, 3), pair(squad, 1, 2), pair(squad, 4, 6), pair(squad, 5, 7));
     Actor captain = new Actor(Role.CAPTAIN, java.util.Optional.of(EAGER), "captain", "demo");
     done(ledger.decide(Request.of(UUID.randomUUID().toString(), captain), new SealSheet(ExchangeId.sheets(NEXT), EAGER, sheet, secret())));
+  }
+
+  /** As the captain of the club that filmed would give it: for nobody else. */
+  private static void giveFilm(Ledger ledger, Path folder) {
+    FilmNotes notes = FilmNotes.read(text(folder, PlainFile.GAMES), text(folder, PlainFile.RALLIES), FilmNotes.Known.of(ledger.event()));
+    if (!notes.faults().isEmpty()) {
+      throw new IllegalStateException("the invented film does not fit: " + notes.faults().get(0));
+    }
+    ledger.note(FILMED, notes.games().stream().map(game -> game.keptFor(FILMED)).toList());
+  }
+
+  private static String text(Path folder, PlainFile file) {
+    try {
+      return Files.readString(folder.resolve(file.fileName()));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
   }
 
   private static Pair pair(List<Player> squad, int one, int other) {

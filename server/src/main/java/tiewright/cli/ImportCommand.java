@@ -62,6 +62,7 @@ final class ImportCommand implements Callable<Integer> {
     out.println("Brought in " + event.about().orElseThrow().name() + ": " + event.clubs().size() + " clubs, "
         + event.players().size() + " players, " + event.ties().size() + " ties.");
     FILM.stream().filter(read.files()::contains).forEach(file -> spec.commandLine().getErr().println(
-        file.fileName() + " was looked at and not brought in: film notes are read from the folder. Keep it."));
+        file.fileName() + " was looked at and not brought in: film notes belong to one club alone."
+            + " Its captain gives the file to the service on the page /captain/film."));
   }
 }

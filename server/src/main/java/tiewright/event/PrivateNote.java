@@ -76,6 +76,27 @@ public sealed interface PrivateNote {
   /** The kept ciphertext of a club's sheet is no longer needed. */
   record SheetDropped(ExchangeId exchange, ClubId club) implements PrivateNote {}
 
+  /**
+   * What a club noted from the film of a game; for that club alone. Given again it replaces the earlier notes of the game.
+   *
+   * @param about header and row of games.csv
+   * @param rallies header and rows of rallies.csv
+   */
+  record FilmKept(ClubId club, String game, String about, String rallies) implements PrivateNote {
+    public FilmKept {
+      Codes.checked("game", game);
+    }
+
+    /** Says nothing of what was noted: what is printed or logged by mistake stays with the club. */
+    @Override
+    public String toString() {
+      return "FilmKept[club=" + club + "]";
+    }
+  }
+
+  /** A club no longer wants its notes of a filmed game. */
+  record FilmDropped(ClubId club, String game) implements PrivateNote {}
+
   /** An earlier game that feeds the ratings. Players are codes of the event or names unknown to it. */
   record PastGame(
       LocalDate date, String home1, String home2, String away1, String away2, Score score, Format format)

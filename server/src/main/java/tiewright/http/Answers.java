@@ -44,6 +44,7 @@ import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.OwnRecord;
+import tiewright.plainfiles.FilmNotes;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
@@ -193,7 +194,7 @@ final class Answers {
   LineupInputs lineup(TieId tie, ClubId club, LineupProblem.Against against, long seed) {
     mustBeOwn(club);
     Freshness now = DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
-    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), Earlier.of(ledger.pastGames()), against, seed)
+    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), earlier(ledger, event, club), against, seed)
         .asking(problem -> problem.after(now))
         .marking(ledger.hurt());
   }
@@ -202,7 +203,7 @@ final class Answers {
   Ratings ratings(ClubId club) {
     mustBeOwn(club);
     ClubNotes notes = ledger.privateOf(club);
-    Evidence evidence = Evidence.of(event, Earlier.of(ledger.pastGames()), Evidence.ageing(event, notes.halfLife()));
+    Evidence evidence = Evidence.of(event, earlier(ledger, event, club), Evidence.ageing(event, notes.halfLife()));
     return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
   }
 
@@ -246,6 +247,17 @@ final class Answers {
     return ledger.forecasts(club).stream()
         .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
         .toList();
+  }
+
+  /** What the own club noted from film, in the order of the games' codes. */
+  List<FilmNotes.Game> films(ClubId club) {
+    mustBeOwn(club);
+    return FilmNotes.kept(ledger.filmsOf(club), event.conditions());
+  }
+
+  /** Earlier games, which are everybody's, and the film of this club. */
+  static Earlier earlier(Ledger ledger, Event event, ClubId club) {
+    return new Earlier(ledger.pastGames(), FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
   }
 
   /** The players that the own club may name, rubber by rubber. */

@@ -3,6 +3,7 @@ package tiewright.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import jakarta.servlet.ServletException;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -12,6 +13,7 @@ import tiewright.http.pieces.EmptyPlace;
 final class Failures {
   private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
+  private static final int UNREADABLE = 400;
   private static final int TOO_LONG = 413;
 
   private final Routes.Consumers visits;
@@ -29,12 +31,10 @@ final class Failures {
             ? "This form came from another site, so nothing was done."
             : "This page is for " + closed.door().whom() + ".",
         "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
-    routes.exception(HttpResponseException.class, (refused, ctx) -> {
-      boolean tooLong = refused.getStatus() == TOO_LONG;
-      show(ctx, refused.getStatus(), tooLong ? "Too long" : "That cannot be read",
-          tooLong ? "This form holds more than the service takes, so nothing was done." : "The service cannot read what was sent, so nothing was done.",
-          tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
-    });
+    routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
+    // a form in parts is read by the server below, which says only in the cause why it gave up
+    routes.exception(ServletException.class, (unread, ctx) ->
+        unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
     routes.exception(Exception.class, (failure, ctx) -> {
       String number = UUID.randomUUID().toString().substring(0, 8);
       // the address may hold a secret, so only its first part is written down
@@ -48,6 +48,21 @@ final class Failures {
         show(ctx, 404, "Not found", "There is no page at this address.", "Look at what is on now, or at the list of ties.");
       }
     });
+  }
+
+  private void unread(Context ctx, int status) {
+    boolean tooLong = status == TOO_LONG;
+    show(ctx, status, tooLong ? "Too long" : "That cannot be read",
+        tooLong ? "This form holds more than the service takes, so nothing was done." : "The service cannot read what was sent, so nothing was done.",
+        tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
+  }
+
+  private static Throwable root(Throwable failure) {
+    Throwable cause = failure;
+    while (cause.getCause() != null) {
+      cause = cause.getCause();
+    }
+    return cause;
   }
 
   private void show(Context ctx, int status, String title, String what, String todo) {

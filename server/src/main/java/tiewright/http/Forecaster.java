@@ -10,7 +10,6 @@ import tiewright.event.PrivateNote;
 import tiewright.event.Tie;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.Forecasts;
-import tiewright.rating.Earlier;
 
 /**
  * Writes down for each club, as sheets open, what the advice expects; later its captain sees how good that was. Made whether or
@@ -46,7 +45,7 @@ final class Forecaster {
   private void make(Event event, Tie tie, boolean decider) {
     for (ClubId club : Stream.of(tie.home(), tie.away()).flatMap(slot -> slot.club().stream()).toList()) {
       List<PrivateNote> own = ledger.privateOf(club).all(club);
-      Forecasts.of(event, tie, club, own, Earlier.of(ledger.pastGames()), decider).forEach(forecast -> ledger.note(club, forecast));
+      Forecasts.of(event, tie, club, own, Answers.earlier(ledger, event, club), decider).forEach(forecast -> ledger.note(club, forecast));
     }
   }
 }

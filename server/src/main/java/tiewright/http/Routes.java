@@ -26,4 +26,9 @@ final class Routes {
   void post(Door door, String path, Consumer<Visit> page) {
     routes.post(path, ctx -> page.accept(visits.visit(ctx)), door);
   }
+
+  /** For a form with files. */
+  void postInParts(Door door, String path, Consumer<Visit> page) {
+    routes.post(path, ctx -> page.accept(visits.visit(ctx)), door, Parts.WELCOME);
+  }
 }

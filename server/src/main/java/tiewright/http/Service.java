@@ -2,6 +2,7 @@ package tiewright.http;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.security.RouteRole;
@@ -115,6 +116,10 @@ public final class Service implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.startup.startupWatcherEnabled = false;
     config.http.maxRequestSize = MOST_BYTES;
+    // as much in memory as is taken at all: no file that was sent is ever laid down on the disk
+    config.jetty.multipartConfig.maxInMemoryFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxTotalRequestSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
     config.http.defaultContentType = "text/html; charset=utf-8";
     config.jetty.host = options.host();
     config.jetty.port = options.port();
@@ -144,7 +149,7 @@ public final class Service implements AutoCloseable {
     return List.of(
         new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new ChartPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
-        new SquadNotesPages(), new FormAndChemistryPage(), new ProposalPages(), new DayPlanPage(), new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
+        new SquadNotesPages(), new FormAndChemistryPage(), new FilmPage(), new ProposalPages(), new DayPlanPage(), new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
         new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
         new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),
@@ -174,7 +179,8 @@ public final class Service implements AutoCloseable {
         throw new ClosedDoor(one);
       }
     }
-    if (ctx.method() == io.javalin.http.HandlerType.POST && (isInParts(ctx) || !isFromOwnPage(ctx))) {
+    boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
+    if (ctx.method() == io.javalin.http.HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
       LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
       throw new ClosedDoor(Door.ANYBODY);
     }
@@ -190,7 +196,7 @@ public final class Service implements AutoCloseable {
         || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
   }
 
-  /** Forms of this service are never sent in parts; what is cannot be a page of ours. */
+  /** Only forms with files are sent in parts; of any other address it cannot be a page of ours. */
   private static boolean isInParts(Context ctx) {
     return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
   }

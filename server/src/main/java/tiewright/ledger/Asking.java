@@ -63,7 +63,8 @@ final class Asking {
     List<Recorded> facts = numbered(last, request, at, accepted.facts());
     // Folded first: what cannot be folded must not be written.
     Event event = now.event().then(facts);
-    store.write(new Store.Entry(request.key(), last, facts, accepted.notes(), OwnNotes.left(now.event(), event)));
+    store.write(new Store.Entry(
+        request.key(), last, facts, accepted.notes(), OwnNotes.left(now.event(), event), OwnNotes.gone(now.event(), event)));
     Memory after = now.then(facts, event, OwnNotes.named(now.directory(), accepted.notes()));
     return new Result(new Answer.Done(facts, false), after);
   }

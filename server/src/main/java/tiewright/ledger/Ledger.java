@@ -2,6 +2,7 @@ package tiewright.ledger;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -109,18 +110,28 @@ public final class Ledger implements AutoCloseable {
     return writer.call(store::unreadable);
   }
 
-  /**
-   * Keeps a captain's judgement or wish instead of the earlier one; one that says nothing ends it.
-   *
-   * @throws IllegalArgumentException if it is not about the own squad, or not a captain's to note
-   */
+  /** {@link #note(ClubId, Collection)} of one. */
   public void note(ClubId club, PrivateNote note) {
+    note(club, List.of(note));
+  }
+
+  /**
+   * Keeps what a captain notes instead of the earlier note of its subject; one that says nothing ends it. All or none.
+   *
+   * @throws IllegalArgumentException if one is not about the own squad, or not a captain's to note
+   */
+  public void note(ClubId club, Collection<? extends PrivateNote> notes) {
     writer.run(() -> {
-      if (!OwnNotes.mayNote(now.event(), club, note)) {
+      if (!notes.stream().allMatch(note -> OwnNotes.mayNote(now.event(), club, note))) {
         throw new IllegalArgumentException("the captain of " + club + " may not note this");
       }
-      store.write(note);
+      store.write(notes);
     });
+  }
+
+  /** What the club noted from film, in the order of the games' codes; for nobody else. */
+  public List<PrivateNote.FilmKept> filmsOf(ClubId club) {
+    return writer.call(() -> store.filmsOf(club));
   }
 
   /** What the club's captain noted about those who are in the squad now; for nobody else. */
@@ -143,9 +154,7 @@ public final class Ledger implements AutoCloseable {
     return writer.call(store::pastGames);
   }
 
-  /**
-   * Tells the event after every change, in order, on a thread of its own: a listener may take its time and may decide.
-   */
+  /** Tells the event after every change, in order, on a thread of its own: a listener may take its time and may decide. */
   public void onChange(Consumer<Event> listener) {
     listeners.add(listener);
   }
@@ -156,8 +165,6 @@ public final class Ledger implements AutoCloseable {
   }
 
   /**
-   * A consistent copy while the event goes on.
-   *
    * @param withKey writes the key of the sealed sheets too, to a second file {@code <zip>.key}; keep it elsewhere
    * @throws LedgerException if a file of that name is already there or it cannot be written
    */

@@ -32,6 +32,12 @@ final class OwnNotes {
     if (note instanceof PrivateNote.ChemistryJudged chemistry) {
       return squad.contains(chemistry.pair().first()) && squad.contains(chemistry.pair().second());
     }
+    if (note instanceof PrivateNote.FilmKept film) {
+      return film.club().equals(club);
+    }
+    if (note instanceof PrivateNote.FilmDropped film) {
+      return film.club().equals(club);
+    }
     if (note instanceof PrivateNote.HalfLifeChosen chosen) {
       return chosen.club().equals(club);
     }
@@ -49,6 +55,11 @@ final class OwnNotes {
         .filter(player -> !after.player(player.id()).map(Player::club).equals(Optional.of(player.club())))
         .map(Player::id)
         .collect(Collectors.toSet());
+  }
+
+  /** Clubs that are no longer there. */
+  static Set<ClubId> gone(Event before, Event after) {
+    return before.clubs().keySet().stream().filter(club -> after.club(club).isEmpty()).collect(Collectors.toSet());
   }
 
   /** The directory with the names that the notes give, in code order. */

@@ -27,7 +27,7 @@ final class Store implements AutoCloseable {
   private boolean isDoubtful;
 
   /** One answer to one request: all of it is written, or nothing. */
-  record Entry(String key, long before, List<Recorded> facts, List<PrivateNote> notes, Set<PlayerId> left) {}
+  record Entry(String key, long before, List<Recorded> facts, List<PrivateNote> notes, Set<PlayerId> left, Set<ClubId> gone) {}
 
   private Store(DataFolder folder, Connection connection, Seal seal) {
     this.folder = folder;
@@ -93,17 +93,22 @@ final class Store implements AutoCloseable {
     return PrivateTables.pastGames(jooq);
   }
 
+  List<PrivateNote.FilmKept> filmsOf(ClubId club) {
+    return FilmTable.of(jooq, club);
+  }
+
   /** Returns when the entry is on the disk. */
   void write(Entry entry) {
     durably(inside -> {
       FactTables.append(inside, entry.key(), entry.before(), entry.facts());
       entry.left().forEach(player -> PrivateTables.forget(inside, player));
+      entry.gone().forEach(club -> FilmTable.forget(inside, club));
       entry.notes().forEach(note -> put(inside, note));
     });
   }
 
-  void write(PrivateNote note) {
-    durably(inside -> put(inside, note));
+  void write(Collection<? extends PrivateNote> notes) {
+    durably(inside -> notes.forEach(note -> put(inside, note)));
   }
 
   void copyTo(Path zip) {
@@ -172,6 +177,10 @@ final class Store implements AutoCloseable {
       PrivateTables.put(inside, chosen);
     } else if (note instanceof PrivateNote.Forecast forecast) {
       PrivateTables.put(inside, forecast);
+    } else if (note instanceof PrivateNote.FilmKept film) {
+      FilmTable.put(inside, film);
+    } else if (note instanceof PrivateNote.FilmDropped film) {
+      FilmTable.drop(inside, film);
     } else if (note instanceof PrivateNote.PastGame game) {
       PrivateTables.put(inside, game);
     } else {

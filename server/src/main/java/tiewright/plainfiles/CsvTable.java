@@ -41,17 +41,23 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
   /** Reads any CSV file; a byte order mark is accepted. */
   public static CsvTable read(Path path) {
     String file = path.getFileName().toString();
+    try {
+      return text(Files.readAllBytes(path))
+          .map(text -> of(file, text))
+          .orElseGet(() -> new CsvTable(file, List.of(), List.of(), List.of(notText(file)), false));
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  /** A table that is there as text already. */
+  static CsvTable of(String file, String text) {
     List<FolderFault> faults = new ArrayList<>();
     List<String> header = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     long line = 1;
     boolean isWhole = true;
-    Optional<String> text = text(path);
-    if (text.isEmpty()) {
-      faults.add(new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8"));
-      return new CsvTable(file, header, rows, faults, false);
-    }
-    try (Reader in = new StringReader(text.get()); CSVParser parser = CSVFormat.RFC4180.parse(in)) {
+    try (Reader in = new StringReader(text); CSVParser parser = CSVFormat.RFC4180.parse(in)) {
       for (CSVRecord record : parser) {
         // a blank line carries nothing
         boolean blank = record.size() == 1 && record.get(0).isEmpty();
@@ -88,14 +94,17 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
     return new Row(file, line, cells, inOrder);
   }
 
-  private static Optional<String> text(Path path) {
+  /** What the bytes of a file say, without a byte order mark; empty if they are no UTF-8. */
+  static Optional<String> text(byte[] bytes) {
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException notUtf8) {
       return Optional.empty();
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
     }
+  }
+
+  static FolderFault notText(String file) {
+    return new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8");
   }
 }

@@ -4,8 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -57,32 +55,22 @@ public record EventFolder(
 
   /** Reads whatever of the folder's files is there; only event.csv and conditions.csv have to be. */
   public static EventFolder read(Path folder) {
-    List<FolderFault> faults = new ArrayList<>();
-    Map<PlainFile, CsvTable> readable = new EnumMap<>(PlainFile.class);
+    Tables tables = new Tables();
     Set<PlainFile> there = new HashSet<>();
     for (PlainFile file : PlainFile.values()) {
       Path path = folder.resolve(file.fileName());
       if (Files.isRegularFile(path)) {
         there.add(file);
-        CsvTable table = CsvTable.read(path);
-        faults.addAll(table.faults());
-        faults.addAll(columnFaults(file, table));
-        if (table.isWhole() && table.header().containsAll(file.required())) {
-          readable.put(file, table);
-        }
+        tables.take(file, CsvTable.read(path));
       } else if (ALWAYS.contains(file)) {
-        faults.add(new FolderFault(file.fileName(), 1, "", "the file is missing; every event folder has one"));
+        tables.fault(new FolderFault(file.fileName(), 1, "", "the file is missing; every event folder has one"));
       }
     }
-    Reading reading = read(readable);
-    List<FolderFault> ofForm = List.copyOf(faults);
-    reading.cells().faults().stream()
-        .filter(fault -> ofForm.stream().noneMatch(form -> form.isOfTheRowOf(fault)))
-        .forEach(faults::add);
-    return new EventFolder(there, reading.facts(), reading.notes(), reading.films(), sorted(faults));
+    Reading reading = read(tables.readable());
+    return new EventFolder(
+        there, reading.facts(), reading.notes(), reading.films(), tables.faults(reading.cells().faults()));
   }
 
-  /** A file that cannot be read as a table counts as absent, so that what refers to it is not called wrong as well. */
   private static Reading read(Map<PlainFile, CsvTable> tables) {
     Reading reading = new Reading(tables);
     new EventRows(reading).read();
@@ -94,31 +82,6 @@ public record EventFolder(
     new FilmRows(reading).read();
     new PastRows(reading).read();
     return reading;
-  }
-
-  private static List<FolderFault> columnFaults(PlainFile file, CsvTable table) {
-    List<FolderFault> faults = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (String column : table.header()) {
-      if (!file.columns().contains(column)) {
-        faults.add(new FolderFault(file.fileName(), 1, column, column.isEmpty() ? "a column has no name" : "unknown column"));
-      } else if (!seen.add(column)) {
-        faults.add(new FolderFault(file.fileName(), 1, column, "this column stands here twice"));
-      }
-    }
-    if (!table.header().isEmpty()) {
-      file.required().stream()
-          .filter(column -> !table.header().contains(column))
-          .forEach(column -> faults.add(new FolderFault(file.fileName(), 1, column, "this column is missing")));
-    }
-    return faults;
-  }
-
-  private static List<FolderFault> sorted(List<FolderFault> faults) {
-    List<String> order = java.util.Arrays.stream(PlainFile.values()).map(PlainFile::fileName).toList();
-    List<FolderFault> sorted = new ArrayList<>(faults);
-    sorted.sort(Comparator.<FolderFault>comparingInt(fault -> order.indexOf(fault.file())).thenComparingLong(FolderFault::line));
-    return sorted;
   }
 
   /** The event that the files describe: the fold of the facts; an empty one when there are faults. */

@@ -27,9 +27,12 @@ final class FilmRows {
   private final Cells cells;
   private final PairCells pairs;
   private final Map<String, Map<String, SideNo>> playersOfGame = new HashMap<>();
+  private final Map<String, CsvTable.Row> rowOfGame = new LinkedHashMap<>();
   private final Map<String, FilmedGame.About> sound = new LinkedHashMap<>();
-  private final Map<String, SortedMap<Integer, FilmRally>> ralliesOfGame = new HashMap<>();
+  private final Map<String, SortedMap<Integer, Noted>> ralliesOfGame = new HashMap<>();
   private final Set<String> rallies = new HashSet<>();
+
+  private record Noted(CsvTable.Row row, FilmRally rally) {}
 
   FilmRows(Reading reading) {
     this.reading = reading;
@@ -40,8 +43,27 @@ final class FilmRows {
   void read() {
     reading.rows(PlainFile.GAMES).forEach(this::game);
     reading.rows(PlainFile.RALLIES).forEach(this::rally);
-    sound.forEach((game, about) ->
-        reading.films().add(FilmedGame.of(about, List.copyOf(ralliesOfGame.getOrDefault(game, new TreeMap<>()).values()))));
+    films().forEach(film -> reading.films().add(film.counted()));
+  }
+
+  /**
+   * A filmed game as it was read.
+   *
+   * @param rows of its rallies, in the order in which they were played
+   */
+  record Film(String code, CsvTable.Row row, List<CsvTable.Row> rows, FilmedGame counted, Score ledTo, Optional<Score> card) {}
+
+  /** The games without a fault in their own row, in the order of the file. */
+  List<Film> films() {
+    return sound.entrySet().stream().map(game -> film(game.getKey(), game.getValue())).toList();
+  }
+
+  private Film film(String code, FilmedGame.About about) {
+    List<Noted> noted = List.copyOf(ralliesOfGame.getOrDefault(code, new TreeMap<>()).values());
+    List<FilmRally> played = noted.stream().map(Noted::rally).toList();
+    return new Film(
+        code, rowOfGame.get(code), noted.stream().map(Noted::row).toList(), FilmedGame.of(about, played),
+        FilmedGame.ledTo(about, played), about.card());
   }
 
   private void game(CsvTable.Row row) {
@@ -64,6 +86,7 @@ final class FilmRows {
     } else if (code.isPresent() && format.isPresent() && first.isPresent() && players.size() == PLACES.size()) {
       Optional<Score> card =
           one.isPresent() && two.isPresent() ? Optional.of(Score.of(one.getAsInt(), two.getAsInt())) : Optional.empty();
+      rowOfGame.put(code.get(), row);
       sound.put(code.get(), new FilmedGame.About(
           tie, rubber, format.get(), first.get(), pair(players, SideNo.ONE), pair(players, SideNo.TWO), card));
     }
@@ -109,7 +132,7 @@ final class FilmRows {
         .forEach(column -> cells.text(row, column));
     if (game.isPresent() && number.isPresent() && ending.isPresent()) {
       ralliesOfGame.computeIfAbsent(game.get(), any -> new TreeMap<>())
-          .put(number.getAsInt(), new FilmRally(ending.get(), side, serving));
+          .put(number.getAsInt(), new Noted(row, new FilmRally(ending.get(), side, serving)));
     }
   }
 

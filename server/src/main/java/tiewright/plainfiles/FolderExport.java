@@ -15,7 +15,7 @@ import tiewright.event.SetUpFact;
 /**
  * An event as a folder of plain files. What was exported and brought in again exports the same, byte for byte.
  *
- * <p>Sealed sheets are in no export, nor are calls, notices, rulings, links and the log. Form and chemistry are there only
+ * <p>Sealed sheets are in no export, nor are calls, notices, rulings, links and the log. Form, chemistry and film are there only
  * as far as {@link OwnNotes} brings them.
  */
 public final class FolderExport {
@@ -45,6 +45,9 @@ public final class FolderExport {
     unlessEmpty(files, PlainFile.RESULTS, play.results());
     unlessEmpty(files, PlainFile.WITHDRAWALS, play.withdrawals());
     unlessEmpty(files, PlainFile.LOTS, play.lots());
+    List<CsvText> film = FilmNotes.files(own.films());
+    unlessEmpty(files, PlainFile.GAMES, film.get(0));
+    unlessEmpty(files, PlainFile.RALLIES, film.get(1));
     unlessEmpty(files, PlainFile.PAST_RESULTS, past(past));
     return files;
   }

@@ -20,6 +20,7 @@ import tiewright.rating.FilmedGame;
 /** A folder while it is read: its tables, what was found in them so far, and what is wrong. */
 final class Reading {
   private final Map<PlainFile, CsvTable> tables;
+  private final boolean isBesideEvent;
   private final Cells cells = new Cells();
   private final List<Fact> facts = new ArrayList<>();
   private final List<PrivateNote> notes = new ArrayList<>();
@@ -47,7 +48,21 @@ final class Reading {
   }
 
   Reading(Map<PlainFile, CsvTable> tables) {
+    this(tables, false);
+  }
+
+  private Reading(Map<PlainFile, CsvTable> tables, boolean isBesideEvent) {
     this.tables = tables;
+    this.isBesideEvent = isBesideEvent;
+  }
+
+  /** A few files that belong to an event which is known already: its players and ties count as if they had been read. */
+  static Reading beside(FilmNotes.Known event, Map<PlainFile, CsvTable> tables) {
+    Reading reading = new Reading(tables, true);
+    reading.conditions(event.conditions());
+    event.players().forEach(player -> reading.enterPlayer(player.code(), ""));
+    event.ties().forEach(tie -> reading.enterTie(tie.code(), new TieSides(Optional.empty(), Optional.empty())));
+    return reading;
   }
 
   Cells cells() {
@@ -75,7 +90,7 @@ final class Reading {
   }
 
   boolean has(PlainFile file) {
-    return tables.containsKey(file);
+    return tables.containsKey(file) || isBesideEvent && (file == PlainFile.PLAYERS || file == PlainFile.TIES);
   }
 
   List<CsvTable.Row> rows(PlainFile file) {
@@ -116,10 +131,14 @@ final class Reading {
   Optional<PlayerId> player(CsvTable.Row row, String column) {
     Optional<String> code = cells.codeIfAny(row, column);
     if (code.isPresent() && has(PlainFile.PLAYERS) && !clubOfPlayer.containsKey(code.get())) {
-      cells.fault(row, column, "there is no player " + code.get() + " in players.csv");
+      cells.fault(row, column, "there is no player " + code.get() + " in " + where(PlainFile.PLAYERS));
       return Optional.empty();
     }
     return code.map(PlayerId::of);
+  }
+
+  private String where(PlainFile file) {
+    return isBesideEvent ? "this event" : file.fileName();
   }
 
   Optional<PlayerId> playerNeeded(CsvTable.Row row, String column) {
@@ -145,7 +164,7 @@ final class Reading {
   Optional<TieId> tie(CsvTable.Row row, String column) {
     Optional<String> code = cells.codeIfAny(row, column);
     if (code.isPresent() && has(PlainFile.TIES) && !ties.containsKey(code.get())) {
-      cells.fault(row, column, "there is no tie " + code.get() + " in ties.csv");
+      cells.fault(row, column, "there is no tie " + code.get() + " in " + where(PlainFile.TIES));
       return Optional.empty();
     }
     return code.map(TieId::of);

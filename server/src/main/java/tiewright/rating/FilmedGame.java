@@ -73,6 +73,17 @@ public record FilmedGame(
         about.tie(), about.rubber(), Optional.empty(), about.format(), about.one(), about.two(), about.card().or(() -> end), one, two);
   }
 
+  /** The points to which the rallies lead, whoever is named as server. */
+  public static Score ledTo(About about, List<FilmRally> rallies) {
+    GameState state = GameState.start(about.format(), about.firstServer());
+    for (FilmRally rally : rallies) {
+      if (!state.isOver() && rally.winner().isPresent()) {
+        state = state.after(rally.winner().get());
+      }
+    }
+    return state.score();
+  }
+
   FilmedGame on(LocalDate day) {
     return new FilmedGame(tie, rubber, Optional.of(day), format, one, two, card, byOne, byTwo);
   }

@@ -23,6 +23,7 @@ import tiewright.event.SetUpFact;
 import tiewright.http.Service;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
+import tiewright.plainfiles.FilmNotes;
 
 /** The demo event through a real data folder and out again. */
 class ImportExportTest {
@@ -93,6 +94,39 @@ class ImportExportTest {
     assertThat(run("export", at("with"), "--data", at("data"), "--club", "KS", "--link", "http://hall/enter/the captain's secret"))
         .as(err.toString()).isZero();
     assertThat(texts("with")).isEqualTo(texts("before"));
+  }
+
+  @Test
+  void film_is_brought_in_by_a_club_alone_and_goes_out_with_its_link_alone() throws IOException {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(err.toString()).contains(
+        "games.csv was looked at and not brought in: film notes belong to one club alone."
+            + " Its captain gives the file to the service on the page /captain/film.", "rallies.csv was looked at and not brought in");
+    issue("L1", "KS", "the captain's secret");
+    issue("L2", "WH", "another captain's secret");
+    give("data", "KS", Path.of(DEMO));
+    assertThat(run("export", at("plain"), "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(run("export", at("rival"), "--data", at("data"), "--club", "WH", "--link", "another captain's secret")).isZero();
+    for (String folder : List.of("plain", "rival")) {
+      assertThat(texts(folder)).doesNotContainKeys("games.csv", "rallies.csv");
+    }
+    assertThat(run("export", at("own"), "--data", at("data"), "--club", "KS", "--link", "the captain's secret")).isZero();
+    for (String file : List.of("games.csv", "rallies.csv")) {
+      assertThat(texts("own").get(file)).isEqualTo(Files.readString(Path.of(DEMO, file)));
+    }
+    assertThat(run("import", at("own"), "--data", at("again"))).as(err.toString()).isZero();
+    give("again", "KS", temp.resolve("own"));
+    assertThat(run("export", at("second"), "--data", at("again"), "--club", "KS")).isZero();
+    assertThat(texts("second")).isEqualTo(texts("own"));
+  }
+
+  private void give(String data, String club, Path folder) throws IOException {
+    ClubId id = ClubId.of(club);
+    try (Ledger ledger = Ledger.open(temp.resolve(data), Clock.systemUTC())) {
+      FilmNotes notes = FilmNotes.read(
+          Files.readString(folder.resolve("games.csv")), Files.readString(folder.resolve("rallies.csv")), FilmNotes.Known.of(ledger.event()));
+      ledger.note(id, notes.games().stream().map(game -> game.keptFor(id)).toList());
+    }
   }
 
   private void issue(String name, String club, String secret) {

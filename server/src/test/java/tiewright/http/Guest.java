@@ -1,5 +1,6 @@
 package tiewright.http;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
@@ -85,6 +86,27 @@ public final class Guest {
     HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(url + path)).POST(HttpRequest.BodyPublishers.ofString(body));
     headers.forEach(request::header);
     return send(request);
+  }
+
+  /** Sends the form on the page with files and text, as a browser does (RFC 7578); the names are used as they are. */
+  Got sendInParts(String page, String action, Map<String, String> typed, Map<String, byte[]> files) {
+    String boundary = "part-of-the-form";
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    filled(page, action, typed).forEach((name, value) ->
+        part(body, boundary, "name=\"" + name + "\"", value.getBytes(StandardCharsets.UTF_8)));
+    files.forEach((name, bytes) ->
+        part(body, boundary, "name=\"" + name + "\"; filename=\"notes.csv\"\r\nContent-Type: text/csv", bytes));
+    body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+    return send(HttpRequest.newBuilder(URI.create(url + action))
+        .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+        .header("Origin", url)
+        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
+  }
+
+  private static void part(ByteArrayOutputStream body, String boundary, String head, byte[] content) {
+    body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; " + head + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(content);
+    body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
   }
 
   /** A stream of events, open until it is closed. */

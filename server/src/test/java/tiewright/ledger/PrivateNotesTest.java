@@ -21,6 +21,8 @@ import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
+import tiewright.event.PrivateNote.FilmDropped;
+import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
@@ -83,6 +85,39 @@ class PrivateNotesTest {
 
   private static PlayerEntered player(PlayerId player, ClubId club) {
     return new PlayerEntered(player, club, OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
+  }
+
+  @Test
+  void film_is_kept_for_one_club_game_by_game() {
+    String rallies = "game,rally,server,ending,player\n" + "g1,1,,gave,n1\n".repeat(20_000);
+    ledger.note(N, List.of(new FilmKept(N, "g1", "about", "first"), new FilmKept(N, "g2", "about", "second")));
+    ledger.note(S, new FilmKept(S, "g1", "theirs", "theirs"));
+    ledger.note(N, new FilmKept(N, "g1", "again", rallies));
+    reopen();
+    assertThat(ledger.filmsOf(N)).containsExactly(new FilmKept(N, "g1", "again", rallies), new FilmKept(N, "g2", "about", "second"));
+    ledger.note(N, new FilmDropped(N, "g1"));
+    assertThat(ledger.filmsOf(N)).extracting(FilmKept::game).containsExactly("g2");
+    assertThat(ledger.filmsOf(S)).containsExactly(new FilmKept(S, "g1", "theirs", "theirs"));
+  }
+
+  @Test
+  void nobody_gives_or_drops_film_of_another_club_and_what_is_refused_leaves_nothing() {
+    FilmKept own = new FilmKept(N, "g1", "about", "rallies");
+    assertThatThrownBy(() -> ledger.note(N, List.of(own, new FilmKept(S, "g2", "about", "rallies"))))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThat(ledger.filmsOf(N)).isEmpty();
+    ledger.note(N, own);
+    assertThatThrownBy(() -> ledger.note(S, new FilmDropped(N, "g1"))).isInstanceOf(IllegalArgumentException.class);
+    assertThat(ledger.filmsOf(N)).containsExactly(own);
+    assertThat(own.toString()).doesNotContain("rallies", "g1");
+  }
+
+  @Test
+  void a_club_that_is_entered_anew_does_not_read_the_film_of_the_one_before() {
+    ledger.note(N, new FilmKept(N, "g1", "about", "rallies"));
+    happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
+    happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
+    assertThat(ledger.filmsOf(N)).isEmpty();
   }
 
   @Test

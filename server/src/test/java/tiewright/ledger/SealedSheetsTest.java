@@ -147,7 +147,7 @@ class SealedSheetsTest {
     try (Store store = Store.open(folder)) {
       for (int rubbers = 1; rubbers <= 12; rubbers++) {
         Sheet sheet = Sheet.of(Collections.nCopies(rubbers, Optional.of(Pair.of("a".repeat(rubbers), "選".repeat(40)))));
-        store.write(new SheetKept(SHEETS, HOME, sheet, SECRET));
+        store.write(List.of(new SheetKept(SHEETS, HOME, sheet, SECRET)));
         assertThat(store.open(Set.of(where)).sheets().get(where).sheet()).isEqualTo(sheet);
         nonces.add(store.jooq().fetchValue(store.jooq().select(PRIVATE_SHEET.NONCE).from(PRIVATE_SHEET)));
         lengths.add(store.jooq().fetchValue(store.jooq().select(PRIVATE_SHEET.CIPHERTEXT).from(PRIVATE_SHEET)).length());

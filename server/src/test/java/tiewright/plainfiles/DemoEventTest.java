@@ -137,6 +137,25 @@ class DemoEventTest {
         List.of(game.home1(), game.home2(), game.away1(), game.away2()).contains(player.code())));
   }
 
+  /** Who serves and who scores by the walk of the scoring room, held to published rules in its own tests. */
+  @Test
+  void the_filmed_games_lead_rally_by_rally_to_the_scores_of_their_cards() throws IOException {
+    FilmNotes film = FilmNotes.read(
+        Files.readString(DEMO.resolve("games.csv")), Files.readString(DEMO.resolve("rallies.csv")), FilmNotes.Known.of(event));
+    assertThat(film.faults()).isEmpty();
+    assertThat(film.games()).hasSize(2).allSatisfy(game -> {
+      Tie tie = event.tie(game.counted().tie().orElseThrow()).orElseThrow();
+      RubberNo rubber = game.counted().rubber().orElseThrow();
+      assertThat(tie.card(rubber).score(rubber).orElseThrow().games()).containsExactly(game.ledTo());
+      assertThat(game.card()).contains(game.ledTo());
+      assertThat(tie.opened().get(rubber).home()).contains(game.counted().one());
+      assertThat(tie.opened().get(rubber).away()).contains(game.counted().two());
+      assertThat(game.counted().rallies()).as("no rally after the last point").isEqualTo(game.rallies().split("\n").length - 2);
+    });
+    assertThat(FilmNotes.file(PlainFile.RALLIES, film.games().stream().map(game -> game.keptFor(ClubId.of("KS"))).toList()))
+        .isEqualTo(Files.readString(DEMO.resolve("rallies.csv")));
+  }
+
   @Test
   void the_seeds_meet_only_in_the_knockout_and_the_two_clubs_of_one_town_are_apart() {
     assertThat(event.pools().get("A")).contains(ClubId.of("KS")).doesNotContain(ClubId.of("OL"), ClubId.of("LQ"));

@@ -78,7 +78,7 @@ final class RandomDay {
   }
 
   OwnNotes notes() {
-    return new OwnNotes(forms, chemistry);
+    return OwnNotes.of(forms, chemistry);
   }
 
   List<PrivateNote.PastGame> past() {

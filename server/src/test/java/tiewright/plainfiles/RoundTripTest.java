@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.Seed;
+import tiewright.event.ClubId;
 import tiewright.event.PrivateNote;
 
 /** What was exported and brought in again exports the same. */
@@ -21,7 +22,11 @@ class RoundTripTest {
   @Test
   void the_demo_folder_is_exported_byte_for_byte_as_it_is() throws IOException {
     EventFolder demo = EventFolder.read(DemoEventTest.DEMO);
-    assertThat(FolderExport.files(demo.event(), demo.directory(), notes(demo), past(demo)))
+    FilmNotes film = FilmNotes.read(
+        Files.readString(DemoEventTest.DEMO.resolve("games.csv")), Files.readString(DemoEventTest.DEMO.resolve("rallies.csv")),
+        FilmNotes.Known.of(demo.event()));
+    OwnNotes own = notes(demo).filmed(film.games().stream().map(game -> game.keptFor(ClubId.of("KS"))).toList());
+    assertThat(FolderExport.files(demo.event(), demo.directory(), own, past(demo)))
         .containsExactlyInAnyOrderEntriesOf(texts(DemoEventTest.DEMO));
   }
 

@@ -1,0 +1,110 @@
+package tiewright.http;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import tiewright.event.Club;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.FilmView;
+import tiewright.plainfiles.FilmNotes;
+import tiewright.plainfiles.FolderFault;
+import tiewright.plainfiles.PlainFile;
+
+/** Makes the page of film notes. */
+final class FilmViews {
+  static final List<PlainFile> FILES = List.of(PlainFile.GAMES, PlainFile.RALLIES);
+  static final String GAME = "game";
+  static final String ALL = "all";
+
+  private static final int FAULTS_SHOWN = 100;
+  private static final List<String> CAUTIONS = List.of(
+      "Tell opponents that they are filmed, before the game. Where minors play, filming and sharing film need consent first;"
+          + " local rules and the venue's come before this page.",
+      "Small samples. Describes past film, does not judge a person.",
+      "For your club alone: no other role, no public page and no plain export shows it. Delete it when nobody needs it any more.");
+
+  private FilmViews() {}
+
+  /** What film notes may name: players and ties of the event. */
+  static FilmNotes.Known known(VisibleEvent event) {
+    return new FilmNotes.Known(
+        event.players().stream().map(Player::id).toList(), event.ties().stream().map(Tie::id).toList(), event.conditions());
+  }
+
+  static FilmView of(VisibleEvent event, List<FilmNotes.Game> games, GivenFilm given, Tried tried) {
+    return new FilmView(
+        tried.refusal(), CAUTIONS, kept(games), IntStream.range(0, games.size()).mapToObj(i -> game(event, i, games.get(i))).toList(),
+        games.isEmpty() ? List.of() : List.of(all(tried)), FILES.stream().map(file -> file(file, given)).toList(),
+        FilmPage.PATH, Button.main("Keep these film notes"), codes(event));
+  }
+
+  private static String kept(List<FilmNotes.Game> games) {
+    int rallies = games.stream().mapToInt(game -> game.counted().rallies()).sum();
+    return games.isEmpty()
+        ? "No film notes are kept yet. Games stand here once you have given games.csv and rallies.csv below."
+        : "Kept: " + counted(games.size(), "game", "games") + " with " + counted(rallies, "rally", "rallies")
+            + " on film that somebody won. Form and chemistry, proposals and advice for a decider rest on them.";
+  }
+
+  private static String counted(int number, String one, String many) {
+    return number + " " + (number == 1 ? one : many);
+  }
+
+  private static FilmView.Game game(VisibleEvent event, int number, FilmNotes.Game game) {
+    List<String> lines = new ArrayList<>();
+    lines.add(pair(event, game.counted().one()) + " v " + pair(event, game.counted().two()) + ", " + game.counted().format().code());
+    lines.add(counted(game.counted().rallies(), "rally", "rallies") + " on film that somebody won; they lead to " + game.ledTo() + ".");
+    game.card().filter(card -> !card.equals(game.ledTo())).ifPresent(card -> lines.add(
+        "The notes say that the card reads " + card + ": a rally is missing, noted wrong or not on film. It counts as it was noted."));
+    return new FilmView.Game("Game " + game.code() + where(game), lines, remove(number, game.code()));
+  }
+
+  private static String where(FilmNotes.Game game) {
+    return game.counted().tie().map(tie -> ", tie " + tie).orElse("")
+        + game.counted().rubber().map(rubber -> ", " + (rubber.isDecider() ? "decider" : "rubber " + rubber)).orElse("");
+  }
+
+  private static String pair(VisibleEvent event, Pair pair) {
+    return event.name(pair.first()) + " and " + event.name(pair.second());
+  }
+
+  private static ActionForm remove(int number, String game) {
+    return ActionForm.of("delete-" + number, FilmPage.PATH + "/delete", "", Button.other("Delete game " + game)).sending(GAME, game);
+  }
+
+  private static ActionForm all(Tried tried) {
+    return ActionForm.of("delete-all", FilmPage.PATH + "/delete", "Delete every game", Button.stop("Delete all film notes"))
+        .asking(new ChoiceList(
+            ALL, "Deleted notes cannot be brought back", "", tried.error(ALL), true,
+            List.of(Option.of("yes", "Delete the notes of every game", false))));
+  }
+
+  private static FilmView.GivenFile file(PlainFile file, GivenFilm given) {
+    List<FolderFault> faults = given.faults(file);
+    Stream<String> more = faults.size() > FAULTS_SHOWN
+        ? Stream.of("and " + (faults.size() - FAULTS_SHOWN) + " more of this kind or others.")
+        : Stream.empty();
+    return new FilmView.GivenFile(
+        file.fileName(), file.fileName(), String.join(",", file.columns()), given.text(file),
+        Stream.concat(faults.stream().limit(FAULTS_SHOWN).map(FolderFault::toString), more).toList());
+  }
+
+  private static List<String> codes(VisibleEvent event) {
+    List<String> lines = new ArrayList<>();
+    for (Club club : event.clubs()) {
+      lines.add(club.name() + ": " + event.squad(club.id()).stream()
+          .map(player -> player.id() + " " + event.name(player.id())).collect(Collectors.joining(", ")));
+    }
+    lines.add("Ties: " + event.ties().stream().map(tie -> tie.id().code()).collect(Collectors.joining(", ")));
+    return lines;
+  }
+}

@@ -1,0 +1,126 @@
+package tiewright.plainfiles;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import tiewright.conditions.Conditions;
+import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.FilmKept;
+import tiewright.event.TieId;
+import tiewright.rating.FilmedGame;
+import tiewright.scoring.Score;
+
+/**
+ * What a club noted from film, given as the text of games.csv and rallies.csv: the games, or everything that is wrong.
+ *
+ * @param games in the order of games.csv; without meaning when there are faults
+ * @param faults by file, then by line
+ */
+public record FilmNotes(List<Game> games, List<FolderFault> faults) {
+  public FilmNotes {
+    games = List.copyOf(games);
+    faults = List.copyOf(faults);
+  }
+
+  /** What the notes may name. */
+  public record Known(Collection<PlayerId> players, Collection<TieId> ties, Conditions conditions) {
+    public static Known of(Event event) {
+      return new Known(event.players().keySet(), event.ties().keySet(), event.conditions());
+    }
+  }
+
+  /**
+   * One filmed game.
+   *
+   * @param about header and row of games.csv, in the order of {@link PlainFile}
+   * @param rallies header and rows of rallies.csv, by number
+   * @param counted as far as it tells of strengths
+   * @param ledTo the points to which the rallies lead, side 1 first
+   * @param card what the notes say stood on the card
+   */
+  public record Game(String code, String about, String rallies, FilmedGame counted, Score ledTo, Optional<Score> card) {
+    public FilmKept keptFor(ClubId club) {
+      return new FilmKept(club, code, about, rallies);
+    }
+  }
+
+  /** Reads both texts against the event they belong to. */
+  public static FilmNotes read(String games, String rallies, Known event) {
+    Tables tables = new Tables();
+    take(tables, PlainFile.GAMES, games);
+    take(tables, PlainFile.RALLIES, rallies);
+    Reading reading = Reading.beside(event, tables.readable());
+    FilmRows rows = new FilmRows(reading);
+    rows.read();
+    return new FilmNotes(rows.films().stream().map(FilmNotes::game).toList(), tables.faults(reading.cells().faults()));
+  }
+
+  /** Reads again what was kept; somebody who has left the event since is still who played. */
+  public static List<Game> kept(Collection<FilmKept> kept, Conditions conditions) {
+    List<Game> games = new ArrayList<>();
+    for (FilmKept film : kept) {
+      Tables tables = new Tables();
+      take(tables, PlainFile.GAMES, film.about());
+      take(tables, PlainFile.RALLIES, film.rallies());
+      Reading reading = new Reading(tables.readable());
+      reading.conditions(conditions);
+      FilmRows rows = new FilmRows(reading);
+      rows.read();
+      rows.films().forEach(game -> games.add(game(game)));
+    }
+    return games;
+  }
+
+  /** What was kept, as far as it tells of strengths. */
+  public static List<FilmedGame> counted(Collection<FilmKept> kept, Conditions conditions) {
+    return kept(kept, conditions).stream().map(Game::counted).toList();
+  }
+
+  /** The two files that a club's notes make together, by name; none without a game. */
+  static List<CsvText> files(Collection<FilmKept> kept) {
+    CsvText games = new CsvText(PlainFile.GAMES);
+    CsvText rallies = new CsvText(PlainFile.RALLIES);
+    for (FilmKept film : kept) {
+      CsvTable.of(PlainFile.GAMES.fileName(), film.about()).rows().forEach(row -> copy(PlainFile.GAMES, row, games));
+      CsvTable.of(PlainFile.RALLIES.fileName(), film.rallies()).rows().forEach(row -> copy(PlainFile.RALLIES, row, rallies));
+    }
+    return List.of(games, rallies);
+  }
+
+  /** The file of that name as a club's notes make it. */
+  public static String file(PlainFile file, Collection<FilmKept> kept) {
+    return files(kept).get(file == PlainFile.GAMES ? 0 : 1).toString();
+  }
+
+  /** The words of a file that was sent; empty if they are no UTF-8. */
+  public static Optional<String> text(byte[] bytes) {
+    return CsvTable.text(bytes);
+  }
+
+  public static FolderFault notText(PlainFile file) {
+    return CsvTable.notText(file.fileName());
+  }
+
+  private static void take(Tables tables, PlainFile file, String text) {
+    if (text.isBlank()) {
+      tables.fault(new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"));
+    } else {
+      tables.take(file, CsvTable.of(file.fileName(), text));
+    }
+  }
+
+  private static Game game(FilmRows.Film film) {
+    CsvText about = new CsvText(PlainFile.GAMES);
+    copy(PlainFile.GAMES, film.row(), about);
+    CsvText rallies = new CsvText(PlainFile.RALLIES);
+    film.rows().forEach(row -> copy(PlainFile.RALLIES, row, rallies));
+    return new Game(film.code(), about.toString(), rallies.toString(), film.counted(), film.ledTo(), film.card());
+  }
+
+  private static void copy(PlainFile file, CsvTable.Row row, CsvText text) {
+    text.row(file.columns().stream().map(row::cell).toArray());
+  }
+}
