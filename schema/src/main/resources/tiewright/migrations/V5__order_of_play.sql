@@ -18,6 +18,7 @@ CREATE TABLE rubber_timed (
   rubber VARCHAR(400) NOT NULL,
   start_time TIME NOT NULL,
   court VARCHAR(400) NOT NULL,
+  umpires VARCHAR(400),
   CONSTRAINT pk_rubber_timed PRIMARY KEY (seq),
   CONSTRAINT fk_rubber_timed FOREIGN KEY (seq) REFERENCES ledger (seq)
 );

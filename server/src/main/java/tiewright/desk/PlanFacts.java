@@ -79,7 +79,7 @@ final class PlanFacts {
     facts.add(new DrawFact.TieTimed(
         one.tie(), begun && tie.start().isPresent() ? tie.start() : Optional.of(one.start()), Optional.of(one.court())));
     one.rubbers().forEach((rubber, place) ->
-        facts.add(new DrawFact.RubberTimed(one.tie(), rubber, place.start(), place.court())));
+        facts.add(new DrawFact.RubberTimed(one.tie(), rubber, place.start(), place.court(), place.umpires())));
   }
 
   private void cut(int ruling, List<Fact> facts) {

@@ -61,7 +61,8 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
     }
     long minutes = Duration.between(now.start().get(), start.get()).toMinutes();
     return event.order().rubbers(tie).entrySet().stream()
-        .map(one -> new DrawFact.RubberTimed(tie, one.getKey(), one.getValue().start().plusMinutes(minutes), one.getValue().court()))
+        .map(one -> new DrawFact.RubberTimed(tie, one.getKey(), one.getValue().start().plusMinutes(minutes), one.getValue().court(),
+            one.getValue().umpires()))
         .toList();
   }
 

@@ -70,8 +70,12 @@ public sealed interface DrawFact extends Fact {
     }
   }
 
-  /** Where and when one rubber stands in the published plan; its tie was timed just before. */
-  record RubberTimed(TieId tie, RubberNo rubber, LocalTime start, String court) implements DrawFact {
+  /**
+   * Where and when one rubber stands in the published plan; its tie was timed just before.
+   *
+   * @param umpires the club on duty, where clubs umpire
+   */
+  record RubberTimed(TieId tie, RubberNo rubber, LocalTime start, String court, Optional<ClubId> umpires) implements DrawFact {
     @Override
     public FactKind kind() {
       return FactKind.RUBBER_TIMED;

@@ -38,8 +38,16 @@ public record OrderOfPlay(
   public record Plan(
       int version, int notice, int slotMinutes, String seed, String reason, String by, Instant at, int changesBefore) {}
 
-  /** The published start and court of one rubber. */
-  public record Place(LocalTime start, String court) {}
+  /**
+   * The published start and court of one rubber.
+   *
+   * @param umpires the club on duty, where clubs umpire
+   */
+  public record Place(LocalTime start, String court, Optional<ClubId> umpires) {
+    public Place(LocalTime start, String court) {
+      this(start, court, Optional.empty());
+    }
+  }
 
   /** The published start and courts of a tie; both empty while it has none. */
   public record Times(Optional<LocalTime> start, List<String> courts) {
@@ -148,6 +156,11 @@ public record OrderOfPlay(
     return places.isEmpty() ? tie.court().stream().toList() : courts(places);
   }
 
+  /** The clubs that umpire rubbers of the tie; empty where none were named. */
+  public List<ClubId> umpires(TieId tie) {
+    return rubbers(tie).values().stream().flatMap(place -> place.umpires().stream()).distinct().toList();
+  }
+
   private static List<String> courts(SortedMap<RubberNo, Place> places) {
     return places.values().stream().map(Place::court).distinct().toList();
   }
@@ -155,7 +168,7 @@ public record OrderOfPlay(
   OrderOfPlay placed(DrawFact.RubberTimed fact) {
     Map<TieId, SortedMap<RubberNo, Place>> all = new LinkedHashMap<>(rubbers);
     SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
-    places.put(fact.rubber(), new Place(fact.start(), fact.court()));
+    places.put(fact.rubber(), new Place(fact.start(), fact.court(), fact.umpires()));
     all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
     List<Change> now = new ArrayList<>(changes);
     int last = now.size() - 1;

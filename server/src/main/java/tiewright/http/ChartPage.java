@@ -55,7 +55,8 @@ final class ChartPage implements Page {
     }
     return rubbers.entrySet().stream()
         .map(one -> new Charts.At(
-            one.getValue().start(), one.getValue().court(), entry(event, tie, tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT))))
+            one.getValue().start(), one.getValue().court(), entry(event, tie, tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT)
+                + one.getValue().umpires().map(club -> ", umpires " + club).orElse(""))))
         .toList();
   }
 

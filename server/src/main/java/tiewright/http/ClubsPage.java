@@ -43,7 +43,9 @@ final class ClubsPage implements Page {
     List<TieLine> ties = NowPage.sorted(event.tiesOf(club.id())).stream().map(views::line).toList();
     String withdrawn = Optional.ofNullable(event.withdrawals().get(club.id()))
         .map(fact -> "The club has withdrawn (ruling " + fact.ruling() + ").").orElse("");
-    return new ClubView(club.town().orElse(""), squad, ties, withdrawn,
+    List<TieLine> duties = NowPage.sorted(event.ties().stream()
+        .filter(tie -> event.order().umpires(tie.id()).contains(club.id())).toList()).stream().map(views::line).toList();
+    return new ClubView(club.town().orElse(""), squad, ties, duties, withdrawn,
         new CalendarLink(CalendarPage.club(club.id()), CalendarPage.address(visit, CalendarPage.club(club.id()))));
   }
 }

@@ -103,10 +103,12 @@ final class PlanWords {
     TieViews views = new TieViews(event);
     String start = plan.start(tie.id()).map(Frames::said).orElse("");
     String courts = String.join(", ", plan.of(tie.id()).stream().flatMap(one -> one.courts().stream()).distinct().toList());
+    List<String> umpires = plan.of(tie.id()).stream().flatMap(one -> one.umpires().stream()).distinct().map(event::clubName).toList();
+    String duty = umpires.isEmpty() ? "" : "; umpires: " + String.join(", ", umpires);
     String published = Changes.times(
         new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)), "nothing yet");
     return new ReasonTable.Row(
-        List.of(ReasonTable.Cell.of(start), ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)), ReasonTable.Cell.of(courts), ReasonTable.Cell.of(published)),
+        List.of(ReasonTable.Cell.of(start), ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)), ReasonTable.Cell.of(courts + duty), ReasonTable.Cell.of(published)),
         "Why at " + start, plan.why(tie.id()).stream().map(this::said).toList(), false);
   }
 }

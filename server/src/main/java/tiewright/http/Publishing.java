@@ -52,7 +52,7 @@ final class Publishing {
       boolean stays = assignment.pinned().filter(why -> why != Pin.Why.BY_HAND).isPresent();
       if (!stays) {
         assignment.lines(plan.problem().slotMinutes()).forEach(line -> ties.computeIfAbsent(line.tie(), tie -> new TreeMap<>())
-            .put(line.rubber(), new OrderOfPlay.Place(line.start(), line.court())));
+            .put(line.rubber(), new OrderOfPlay.Place(line.start(), line.court(), line.umpires())));
       }
     }
     List<PublishPlan.Placed> placed = new ArrayList<>();

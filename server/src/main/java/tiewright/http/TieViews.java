@@ -116,7 +116,12 @@ final class TieViews {
         side(tie, Side.AWAY),
         begun ? Integer.toString(progress.won(Side.AWAY)) : "",
         progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        when(tie), where(tie), state(tie), stage(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""), expected(tie));
+        when(tie), where(tie), state(tie), stage(tie) + onDuty(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""), expected(tie));
+  }
+
+  private String onDuty(Tie tie) {
+    List<ClubId> umpires = event.order().umpires(tie.id());
+    return umpires.isEmpty() ? "" : ", umpires: " + String.join(", ", umpires.stream().map(event::clubName).toList());
   }
 
   String pair(Optional<Pair> pair) {

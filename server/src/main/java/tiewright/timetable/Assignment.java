@@ -25,8 +25,9 @@ public record Assignment(
     courts = List.copyOf(courts);
   }
 
-  /** One rubber on one court. */
-  public record Line(TieId tie, RubberNo rubber, int slot, String court, LocalTime start, LocalTime end) {}
+  /** One rubber on one court, and the club on duty there, where clubs umpire. */
+  public record Line(
+      TieId tie, RubberNo rubber, int slot, String court, LocalTime start, LocalTime end, Optional<ClubId> umpires) {}
 
   /** The rubbers one by one: as many at once as there are courts, the others in the slots after. */
   public List<Line> lines(int slotMinutes) {
@@ -35,7 +36,8 @@ public record Assignment(
       int wave = i / courts.size();
       LocalTime from = start.plusMinutes((long) wave * slotMinutes);
       boolean last = rubbers.size() - 1 - i < courts.size() && wave == (rubbers.size() - 1) / courts.size();
-      lines.add(new Line(tie, rubbers.get(i), slot + wave, courts.get(i % courts.size()), from, last ? end : from.plusMinutes(slotMinutes)));
+      lines.add(new Line(
+          tie, rubbers.get(i), slot + wave, courts.get(i % courts.size()), from, last ? end : from.plusMinutes(slotMinutes), umpires));
     }
     return lines;
   }

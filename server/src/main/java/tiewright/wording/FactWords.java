@@ -104,7 +104,8 @@ public final class FactWords {
     if (fact instanceof DrawFact.PlanPublished one) {
       return say(fact, "", "version", one.version(), "notice", one.notice(), "reason", one.reason(), "by", one.by());
     } else if (fact instanceof DrawFact.RubberTimed one) {
-      return say(fact, "", "tie", one.tie(), "rubber", rubber(one.rubber()), "start", one.start(), "court", one.court());
+      return say(fact, one.umpires().isPresent() ? ".umpired" : "", "tie", one.tie(), "rubber", rubber(one.rubber()),
+          "start", one.start(), "court", one.court(), "umpires", one.umpires().<Object>map(club -> club).orElse(""));
     }
     DrawFact.TieCalledOff one = (DrawFact.TieCalledOff) fact;
     return say(fact, "", "tie", one.tie(), "ruling", one.ruling());

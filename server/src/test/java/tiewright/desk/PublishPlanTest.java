@@ -65,6 +65,21 @@ class PublishPlanTest {
   }
 
   @Test
+  void a_club_on_duty_is_published_with_the_rubber_and_a_change_of_it_is_a_change() {
+    Days day = planned().does(umpired("E"));
+    assertThat(day.event().order().umpires(A1)).containsExactly(ClubId.of("E"));
+    assertThat(day.does(umpired("W")).event().order().umpires(A1)).containsExactly(ClubId.of("W"));
+    assertThat(day.event().order().umpires(A2)).isEmpty();
+  }
+
+  private static PublishPlan umpired(String club) {
+    TreeMap<RubberNo, OrderOfPlay.Place> places = new TreeMap<>();
+    RubberNo.upTo(4).forEach(rubber ->
+        places.put(rubber, new OrderOfPlay.Place(LocalTime.of(10, 0), "1", Optional.of(ClubId.of(club)))));
+    return plan(new PublishPlan.Placed(A1, places));
+  }
+
+  @Test
   void the_next_plan_tells_only_of_what_it_changes_with_old_and_new() {
     Days day = planned().does(plan(on(A1, "10:00", "1", "2", "3", "4"), on(A2, "10:40", "1", "2")));
     OrderOfPlay order = day.event().order();
