@@ -12,6 +12,7 @@ import org.optaplanner.core.config.heuristic.selector.move.generic.SwapMoveSelec
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.phase.PhaseConfig;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
@@ -22,8 +23,11 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  * sheet.
  */
 final class LineupSolver {
-  /** One breach, five percentage points: hot enough at first to leave any local best. */
-  private static final String STARTING_TEMPERATURE = "1hard/50000000medium/1soft";
+  /** One breach, a third of a rubber: hot enough to leave any local best, whatever the captain wants of the tie. */
+  private static final String HOT = "1hard/300000000medium/1soft";
+
+  /** One breach, five percentage points: from the best so far once more, looking closer. */
+  private static final String WARM = "1hard/50000000medium/1soft";
 
   private LineupSolver() {}
 
@@ -38,19 +42,6 @@ final class LineupSolver {
   }
 
   static SolverConfig config(Budget budget, EnvironmentMode mode) {
-    TerminationConfig limit = new TerminationConfig().withStepCountLimit(budget.steps());
-    LocalSearchPhaseConfig annealing =
-        new LocalSearchPhaseConfig()
-            .withAcceptorConfig(new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
-            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-    annealing.setTerminationConfig(limit);
-    annealing.setMoveSelectorConfig(
-        new UnionMoveSelectorConfig(
-            List.of(
-                new ChangeMoveSelectorConfig().withFixedProbabilityWeight(3.0),
-                new SwapMoveSelectorConfig().withFixedProbabilityWeight(5.0),
-                new MoveListFactoryConfig().withMoveListFactoryClass(RubberSwaps.class).withFixedProbabilityWeight(2.0),
-                new MoveListFactoryConfig().withMoveListFactoryClass(PairSeatings.class).withFixedProbabilityWeight(3.0))));
     SolverConfig config =
         new SolverConfig()
             .withSolutionClass(LineupPlan.class)
@@ -61,8 +52,24 @@ final class LineupSolver {
                     .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
             .withEnvironmentMode(mode)
             .withRandomSeed(budget.seed())
-            .withPhaseList(List.of(new ConstructionHeuristicPhaseConfig(), annealing));
+            .withPhaseList(List.of(new ConstructionHeuristicPhaseConfig(), annealing(HOT, budget.steps()), annealing(WARM, budget.steps())));
     budget.time().ifPresent(time -> config.withTerminationConfig(new TerminationConfig().withSpentLimit(time)));
     return config;
+  }
+
+  private static PhaseConfig<?> annealing(String startingTemperature, int steps) {
+    LocalSearchPhaseConfig annealing =
+        new LocalSearchPhaseConfig()
+            .withAcceptorConfig(new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(startingTemperature))
+            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+    annealing.setTerminationConfig(new TerminationConfig().withStepCountLimit(steps));
+    annealing.setMoveSelectorConfig(
+        new UnionMoveSelectorConfig(
+            List.of(
+                new ChangeMoveSelectorConfig().withFixedProbabilityWeight(3.0),
+                new SwapMoveSelectorConfig().withFixedProbabilityWeight(5.0),
+                new MoveListFactoryConfig().withMoveListFactoryClass(RubberSwaps.class).withFixedProbabilityWeight(2.0),
+                new MoveListFactoryConfig().withMoveListFactoryClass(PairSeatings.class).withFixedProbabilityWeight(3.0))));
+    return annealing;
   }
 }
