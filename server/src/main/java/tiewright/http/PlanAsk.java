@@ -2,11 +2,13 @@ package tiewright.http;
 
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.TextField;
 import tiewright.timetable.Budget;
@@ -30,6 +32,15 @@ record PlanAsk(
   static final String PACE_SOURCE =
       "22 seconds: about 10.6 of play and 11.4 of rest in mixed badminton doubles (activity profile, Sports 2025, 13(11), 397;"
           + " from a summary). Change it to what you measure in your hall.";
+
+  /** Once the day has begun, what is left from now on. */
+  static PlanAsk usual(VisibleEvent event) {
+    boolean begun = event.ties().stream().anyMatch(tie -> !tie.calls().isEmpty() || !tie.cards().isEmpty());
+    return begun
+        ? new PlanAsk(Optional.of(event.clock(event.now()).truncatedTo(ChronoUnit.MINUTES)), USUAL.slotMinutes, USUAL.pace,
+            USUAL.courtsPerTie, USUAL.umpires, USUAL.seed, USUAL.seconds)
+        : USUAL;
+  }
 
   static PlanAsk read(Form form) {
     OptionalInt slot = within(form, "slot", 1, 240);

@@ -26,7 +26,7 @@ final class PlanScreens {
 
   /** What was asked last, or the usual. */
   static PlanAsk asked(Visit visit) {
-    return visit.hall().planning().plan().map(Planning.Search::asked).orElse(PlanAsk.USUAL);
+    return visit.hall().planning().plan().map(Planning.Search::asked).orElseGet(() -> PlanAsk.usual(visit.event()));
   }
 
   /** A plan that can be published: one that keeps everything that must hold. */

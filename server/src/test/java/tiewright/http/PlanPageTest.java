@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
+import tiewright.event.PlayFact;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
+import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 
 /** The page of the plan and of the time budget: what they show, keep, refuse, and that a search holds nobody up. */
@@ -43,6 +46,14 @@ class PlanPageTest {
     assertThat(served.ledger.event().notices()).isEmpty();
     assertThat(served.ledger.event().order().plans()).isEmpty();
     assertThat(served.stranger().get("/plan").text()).contains("stands here once ties have a start");
+  }
+
+  @Test
+  void once_the_day_has_begun_what_is_left_is_planned_from_now_on() {
+    assertThat(organiser.get(PLAN).body()).containsPattern("name=\"from\"[^>]* value=\"\"");
+    served.given(List.of(new PlayFact.CourtCalled(TieId.of("P1"), Optional.of(RubberNo.of(1)), "1")), List.of());
+    served.at(Days.moment("10:52"));
+    assertThat(organiser.get(PLAN).body()).containsPattern("name=\"from\"[^>]* value=\"10:52\"");
   }
 
   @Test
