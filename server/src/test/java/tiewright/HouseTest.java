@@ -1,5 +1,6 @@
 package tiewright;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -82,8 +83,14 @@ class HouseTest {
               "tiewright.cli..", "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "java.sql..");
 
   @ArchTest
-  static final ArchRule only_the_lineup_and_the_timetable_know_the_solver =
-      noClasses().that().resideOutsideOfPackages("tiewright.lineup..", "tiewright.timetable..")
+  static final ArchRule a_search_knows_no_other_room =
+      classes().that().resideInAPackage("tiewright.search..")
+          .should().onlyDependOnClassesThat().resideInAnyPackage(
+              "tiewright.search..", "org.optaplanner..", "org.jspecify..", "java..");
+
+  @ArchTest
+  static final ArchRule only_searches_know_the_solver =
+      noClasses().that().resideOutsideOfPackages("tiewright.search..", "tiewright.lineup..", "tiewright.timetable..")
           .should().dependOnClassesThat().resideInAPackage("org.optaplanner..");
 
   @ArchTest

@@ -13,6 +13,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.search.Stop;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Infeasible;
 import tiewright.timetable.Pin;
@@ -55,7 +56,7 @@ final class Planning implements AutoCloseable {
    * @param asked what was asked for
    * @param seen the last fact that the event had when it was asked
    */
-  record Search<A, R>(int number, A asked, long seen, Budget.Stop stop, Progress progress, CompletableFuture<R> result) {
+  record Search<A, R>(int number, A asked, long seen, Stop stop, Progress progress, CompletableFuture<R> result) {
     boolean isRunning() {
       return !result.isDone();
     }

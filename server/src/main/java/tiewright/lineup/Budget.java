@@ -2,8 +2,7 @@ package tiewright.lineup;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.List;
+import tiewright.search.Stop;
 
 /**
  * How long a search may go on: so many steps, or until the time is up if that comes first, or until it is stopped. The same
@@ -32,42 +31,5 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop) {
 
   public Budget within(Duration limit) {
     return new Budget(steps, Optional.of(limit), seed, stop);
-  }
-
-  /** A switch that another thread can press, and where it reads how far the search is. Stopped, it gives the best it has found. */
-  public static final class Stop {
-    private volatile int steps;
-
-    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private volatile boolean pressed;
-
-    public void press() {
-      pressed = true;
-      listeners.forEach(Runnable::run);
-    }
-
-    public boolean isPressed() {
-      return pressed;
-    }
-
-    /** Sheets or plans tried so far, at most the steps of the budget. */
-    public int stepsDone() {
-      return steps;
-    }
-
-    void reached(int step) {
-      steps = step;
-    }
-
-    void onPress(Runnable listener) {
-      listeners.add(listener);
-      if (pressed) {
-        listener.run();
-      }
-    }
-
-    void forget(Runnable listener) {
-      listeners.remove(listener);
-    }
   }
 }

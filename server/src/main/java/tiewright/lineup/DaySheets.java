@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.search.Stop;
 
 /**
  * The sheets of one tie among which the plan of a day chooses: for each way to share out the rubbers among the players the
@@ -37,7 +38,7 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
 
   private record Kept(int[] line, double value) {}
 
-  static DaySheets of(DayProblem day, int tie, Budget.Stop stop) {
+  static DaySheets of(DayProblem day, int tie, Stop stop) {
     DayProblem.Ahead ahead = day.ties().get(tie);
     LineupProblem problem = day.wanted().learning() ? ahead.problem().learning() : ahead.problem();
     Board board = new Board(problem);

@@ -2,7 +2,6 @@ package tiewright.lineup;
 
 import java.util.List;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
-import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
@@ -11,6 +10,7 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import tiewright.search.Solving;
 
 /**
  * Looks for the best plan of a day by simulated annealing over the sheets of its ties. Reproducible for
@@ -23,7 +23,7 @@ final class DaySolver {
   private DaySolver() {}
 
   static DayPlanning solve(DayProblem day, List<DaySheets> sheets, Budget budget, EnvironmentMode mode) {
-    return Solving.run(SolverFactory.create(config(budget, mode)), new DayPlanning(day, sheets), budget);
+    return Solving.run(config(budget, mode), new DayPlanning(day, sheets), budget.stop(), budget.steps());
   }
 
   static SolverConfig config(Budget budget, EnvironmentMode mode) {

@@ -3,7 +3,6 @@ package tiewright.lineup;
 import java.util.List;
 import java.util.Optional;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
-import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveListFactoryConfig;
@@ -17,6 +16,7 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import tiewright.search.Solving;
 
 /**
  * Looks for the best sheet by simulated annealing over the seats. Reproducible: the same problem, steps and seed give the same
@@ -38,7 +38,7 @@ final class LineupSolver {
   }
 
   static LineupPlan solve(Board board, Budget budget, SolverConfig config) {
-    return Solving.run(SolverFactory.create(config), new LineupPlan(board), budget);
+    return Solving.run(config, new LineupPlan(board), budget.stop(), budget.steps());
   }
 
   static SolverConfig config(Budget budget, EnvironmentMode mode) {

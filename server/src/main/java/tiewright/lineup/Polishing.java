@@ -3,6 +3,7 @@ package tiewright.lineup;
 import java.util.ArrayList;
 import java.util.List;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import tiewright.search.Stop;
 
 /**
  * Makes a plan of a day better by small changes until none helps: another sheet for one tie; or in two ties at once sheets in
@@ -12,10 +13,10 @@ final class Polishing {
   private final DayScore judge;
   private final List<DaySheets> sheets;
   private final List<DaySheet> plan;
-  private final Budget.Stop stop;
+  private final Stop stop;
   private HardSoftLongScore most;
 
-  private Polishing(DayProblem day, List<DaySheets> sheets, List<DaySheet> plan, Budget.Stop stop) {
+  private Polishing(DayProblem day, List<DaySheets> sheets, List<DaySheet> plan, Stop stop) {
     this.judge = new DayScore(day);
     this.sheets = sheets;
     this.plan = new ArrayList<>(plan);
@@ -23,7 +24,7 @@ final class Polishing {
     this.most = EveryDay.score(judge, plan);
   }
 
-  static List<DaySheet> of(DayProblem day, List<DaySheets> sheets, List<DaySheet> plan, Budget.Stop stop) {
+  static List<DaySheet> of(DayProblem day, List<DaySheets> sheets, List<DaySheet> plan, Stop stop) {
     Polishing polishing = new Polishing(day, sheets, plan, stop);
     while (!stop.isPressed() && (polishing.one() || polishing.two())) {
       // again from the better plan

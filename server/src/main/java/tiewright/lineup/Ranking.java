@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import tiewright.search.Stop;
 
 /**
  * The best sheets of a problem, by trying every one.
@@ -30,10 +31,10 @@ record Ranking(List<Ranked> best, long tried, boolean complete) {
 
   /** @param eachOrder see {@link SheetSearch} */
   static Ranking of(Board board, boolean eachOrder, int count) {
-    return of(board, eachOrder, count, new Budget.Stop());
+    return of(board, eachOrder, count, new Stop());
   }
 
-  static Ranking of(Board board, boolean eachOrder, int count, Budget.Stop stop) {
+  static Ranking of(Board board, boolean eachOrder, int count, Stop stop) {
     PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
     long most = Math.min(MOST_SHEETS, MOST_CHANCES / board.weights().length);
     long[] tried = {0};

@@ -3,7 +3,7 @@
  *
  * <p>Start at {@link tiewright.lineup.Proposals}. Exact where that is possible: {@link tiewright.lineup.TieOdds}, {@link
  * tiewright.lineup.MatrixGame}, {@link tiewright.lineup.OrderGame}, {@link
- * tiewright.lineup.DeciderAdvice}. The only room besides {@code timetable} that knows OptaPlanner. May import {@code
+ * tiewright.lineup.DeciderAdvice}. Knows OptaPlanner, as {@code timetable} does. May import {@code
  * rating}, {@code sheet}, {@code event}, {@code conditions}, {@code scoring}. Steps, time and seeds come in as arguments.
  */
 @NullMarked

@@ -1,9 +1,8 @@
 package tiewright.timetable;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
+import tiewright.search.Stop;
 
 /**
  * How long a search may go on: so many steps, or until the time is up if that comes first, or until it is stopped. The same
@@ -47,31 +46,5 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop, P
   /** Hears how a search comes on. */
   public interface Progress {
     void better(PlanScore score);
-  }
-
-  /** A switch that another thread can press; the search then gives the best it has found. */
-  public static final class Stop {
-    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-    private volatile boolean pressed;
-
-    public void press() {
-      pressed = true;
-      listeners.forEach(Runnable::run);
-    }
-
-    public boolean isPressed() {
-      return pressed;
-    }
-
-    void onPress(Runnable listener) {
-      listeners.add(listener);
-      if (pressed) {
-        listener.run();
-      }
-    }
-
-    void forget(Runnable listener) {
-      listeners.remove(listener);
-    }
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
-import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.constructionheuristic.placer.QueuedEntityPlacerConfig;
 import org.optaplanner.core.config.heuristic.selector.entity.EntitySelectorConfig;
@@ -20,9 +19,7 @@ import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
-import org.optaplanner.core.impl.phase.event.PhaseLifecycleListenerAdapter;
-import org.optaplanner.core.impl.phase.scope.AbstractPhaseScope;
-import org.optaplanner.core.impl.solver.DefaultSolver;
+import tiewright.search.Solving;
 
 /**
  * Betters an order of play: first by simulated annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983, from memory),
@@ -39,23 +36,8 @@ final class TimetableSolver {
   private TimetableSolver() {}
 
   static DayPlan solve(DayPlan first, Budget budget, SolverConfig config) {
-    DefaultSolver<DayPlan> solver = (DefaultSolver<DayPlan>) SolverFactory.<DayPlan>create(config).buildSolver();
-    Runnable stop = solver::terminateEarly; // in vain before the search has begun: hence the look when it begins
-    solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
-      @Override
-      public void phaseStarted(AbstractPhaseScope<DayPlan> phase) {
-        if (budget.stop().isPressed()) {
-          solver.terminateEarly();
-        }
-      }
-    });
-    solver.addEventListener(better -> budget.progress().better(TimetableWeights.read((BendableLongScore) better.getNewBestScore())));
-    budget.stop().onPress(stop);
-    try {
-      return solver.solve(first);
-    } finally {
-      budget.stop().forget(stop);
-    }
+    return Solving.run(config, first, budget.stop(), budget.steps(),
+        better -> budget.progress().better(TimetableWeights.read((BendableLongScore) better)));
   }
 
   static SolverConfig config(boolean umpires, Budget budget, EnvironmentMode mode) {

@@ -4,8 +4,8 @@
  *
  * <p>Start at {@link tiewright.timetable.PlanProblem} and {@link tiewright.timetable.Planner}; before entries close {@link
  * tiewright.timetable.TimeBudget}; when the day breaks {@link tiewright.timetable.Replan}; during play {@link
- * tiewright.timetable.ExpectedTimes} and {@link tiewright.timetable.Lateness}. The only room besides {@code lineup} that knows
- * OptaPlanner. May import {@code draw}, {@code event}, {@code conditions}, {@code scoring}. Times of day, seeds and budgets
+ * tiewright.timetable.ExpectedTimes} and {@link tiewright.timetable.Lateness}. Knows OptaPlanner, as {@code lineup}
+ * does. May import {@code draw}, {@code event}, {@code conditions}, {@code scoring}. Times of day, seeds and budgets
  * come in as arguments.
  */
 @NullMarked

@@ -20,6 +20,7 @@ import tiewright.Seed;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.TieId;
+import tiewright.search.Stop;
 
 /** The plan of a whole day, against trying every plan. */
 class DayPlanTest {
@@ -32,7 +33,7 @@ class DayPlanTest {
   private static List<DaySheets> sheets(DayProblem day) {
     List<DaySheets> sheets = new ArrayList<>();
     for (int tie = 0; tie < day.ties().size(); tie++) {
-      sheets.add(DaySheets.of(day, tie, new Budget.Stop()));
+      sheets.add(DaySheets.of(day, tie, new Stop()));
     }
     return sheets;
   }
@@ -53,7 +54,7 @@ class DayPlanTest {
       List<DaySheet> annealed = DaySolver.solve(
           day, sheets.stream().map(DaySheets::firsts).toList(), Budget.ofSteps(2_000, i), EnvironmentMode.REPRODUCIBLE)
           .ties().stream().map(PlannedTie::sheet).toList();
-      HardSoftLongScore found = EveryDay.score(new DayScore(day), Polishing.of(day, sheets, annealed, new Budget.Stop()));
+      HardSoftLongScore found = EveryDay.score(new DayScore(day), Polishing.of(day, sheets, annealed, new Stop()));
       HardSoftLongScore best = EveryDay.score(new DayScore(day), EveryDay.best(day, sheets));
       assertThat(found.hardScore()).as("%s, day %d", seed, i).isEqualTo(best.hardScore());
       assertThat((double) found.softScore()).as("%s, day %d", seed, i)

@@ -12,6 +12,7 @@ import tiewright.bench.Timings;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.TieId;
 import tiewright.rating.Strengths;
+import tiewright.search.Stop;
 
 /**
  * The plan of a day of twelve players and five ties: the search of five seconds beside as many plans by plain hill climbing, and
@@ -59,7 +60,7 @@ public final class PlanBench {
     double before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
     List<DaySheets> sheets = new ArrayList<>();
     for (int tie = 0; tie < TIES; tie++) {
-      sheets.add(DaySheets.of(day, tie, new Budget.Stop()));
+      sheets.add(DaySheets.of(day, tie, new Stop()));
     }
     double laid = (System.nanoTime() - start) / 1e9;
     start = System.nanoTime();
