@@ -8,6 +8,7 @@ import static org.optaplanner.core.api.score.stream.Joiners.filtering;
 import static org.optaplanner.core.api.score.stream.Joiners.lessThan;
 import static org.optaplanner.core.api.score.stream.Joiners.overlapping;
 
+import java.util.function.BiPredicate;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
@@ -72,58 +73,44 @@ public class TimetableConstraints implements ConstraintProvider {
 
   /** No club is in two ties at once. */
   Constraint clubTwice(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.CLUB)
-        .filter((link, one, other) -> Rules.isClubTwice(one.at(), other.at()))
-        .penalizeLong(TimetableWeights.BREACH, (link, one, other) -> 1)
-        .asConstraint(TimetableWeights.CLUB_TWICE);
+    return forbidden(factory, Link.Kind.CLUB, TimetableWeights.CLUB_TWICE,
+        (one, other) -> Rules.isClubTwice(one.at(), other.at()));
   }
 
   /** Between two ties a club rests. */
   Constraint rest(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.CLUB)
-        .filter((link, one, other) -> Rules.isTooSoon(one.at(), other.at(), one.board().rest()))
-        .penalizeLong(TimetableWeights.BREACH, (link, one, other) -> 1)
-        .asConstraint(TimetableWeights.REST);
+    return forbidden(factory, Link.Kind.CLUB, TimetableWeights.REST,
+        (one, other) -> Rules.isTooSoon(one.at(), other.at(), one.board().rest()));
   }
 
   /** No tie begins before one of an earlier round of its pool, or of one of its clubs. */
   Constraint roundOrder(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.ROUND)
-        .filter((link, earlier, later) -> Rules.isOutOfOrder(earlier.at(), later.at()))
-        .penalizeLong(TimetableWeights.BREACH, (link, earlier, later) -> 1)
-        .asConstraint(TimetableWeights.ROUND_ORDER);
+    return forbidden(factory, Link.Kind.ROUND, TimetableWeights.ROUND_ORDER,
+        (earlier, later) -> Rules.isOutOfOrder(earlier.at(), later.at()));
   }
 
   /** A tie waits for those that send it a club, and for that club's rest. */
   Constraint source(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.SOURCE)
-        .filter((link, source, then) -> Rules.isBeforeSource(source.at(), then.at(), then.board().rest()))
-        .penalizeLong(TimetableWeights.BREACH, (link, source, then) -> 1)
-        .asConstraint(TimetableWeights.SOURCE);
+    return forbidden(factory, Link.Kind.SOURCE, TimetableWeights.SOURCE,
+        (source, then) -> Rules.isBeforeSource(source.at(), then.at(), then.board().rest()));
   }
 
   /** The last round of a pool begins together where the courts allow it, so that nobody knows what is needed. */
   Constraint lastRoundTogether(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.TOGETHER)
-        .filter((link, one, other) -> one.start() != other.start())
-        .penalizeLong(TimetableWeights.BREACH, (link, one, other) -> 1)
-        .asConstraint(TimetableWeights.LAST_ROUND_TOGETHER);
+    return forbidden(factory, Link.Kind.TOGETHER, TimetableWeights.LAST_ROUND_TOGETHER,
+        (one, other) -> one.start() != other.start());
   }
 
   /** The rubbers of a tie begin in their order. */
   Constraint rubberOrder(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.RUBBERS)
-        .filter((link, earlier, later) -> Rules.isOutOfOrder(earlier.at(), later.at()))
-        .penalizeLong(TimetableWeights.BREACH, (link, earlier, later) -> 1)
-        .asConstraint(TimetableWeights.RUBBER_ORDER);
+    return forbidden(factory, Link.Kind.RUBBERS, TimetableWeights.RUBBER_ORDER,
+        (earlier, later) -> Rules.isOutOfOrder(earlier.at(), later.at()));
   }
 
   /** Rubbers that may have a player in common are not played at once. */
   Constraint playerTwice(ConstraintFactory factory) {
-    return linked(factory, Link.Kind.PLAYERS)
-        .filter((link, one, other) -> one.at().meets(other.at()))
-        .penalizeLong(TimetableWeights.BREACH, (link, one, other) -> 1)
-        .asConstraint(TimetableWeights.PLAYER_TWICE);
+    return forbidden(factory, Link.Kind.PLAYERS, TimetableWeights.PLAYER_TWICE,
+        (one, other) -> one.at().meets(other.at()));
   }
 
   /** A club that umpires does not play meanwhile. */
@@ -195,6 +182,15 @@ public class TimetableConstraints implements ConstraintProvider {
         .groupBy(Duty::club, count())
         .penalizeLong(TimetableWeights.of(Part.DUTIES), (club, duties) -> (long) duties * duties)
         .asConstraint(TimetableWeights.SHARED_DUTIES);
+  }
+
+  /** Two pieces that are linked so must not stand like this. */
+  private static Constraint forbidden(
+      ConstraintFactory factory, Link.Kind kind, String name, BiPredicate<PlacedPiece, PlacedPiece> breach) {
+    return linked(factory, kind)
+        .filter((link, one, other) -> breach.test(one, other))
+        .penalizeLong(TimetableWeights.BREACH, (link, one, other) -> 1)
+        .asConstraint(name);
   }
 
   private static TriConstraintStream<Link, PlacedPiece, PlacedPiece> linked(ConstraintFactory factory, Link.Kind kind) {
