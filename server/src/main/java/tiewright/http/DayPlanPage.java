@@ -11,6 +11,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.Pair;
 import tiewright.event.Player;
@@ -32,6 +34,7 @@ import tiewright.wording.LineupWords;
 
 /** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
 final class DayPlanPage implements Page {
+  private static final Logger LOG = LoggerFactory.getLogger(DayPlanPage.class);
   private static final String HERE = "/captain/day";
   private static final Duration MOST_TIME = Duration.ofSeconds(5);
   private static final int MOST = 12;
@@ -73,7 +76,11 @@ final class DayPlanPage implements Page {
     Optional<DayProblem> day = visit.answers().dayAhead(visit.club(), wanted, 1);
     CompletableFuture<Optional<DayPlan>> plan = day.isEmpty()
         ? CompletableFuture.completedFuture(Optional.empty())
-        : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner);
+        : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner).whenComplete((found, failure) -> {
+          if (failure != null) {
+            LOG.error("A search for the plan of a day broke off", failure);
+          }
+        });
     jobs.put(visit.club(), new Job(wanted, visit.event().now(), visit.event().seq(), budget, plan));
     visit.go(HERE);
   }
@@ -105,6 +112,9 @@ final class DayPlanPage implements Page {
   }
 
   private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found) {
+    if (job.plan().isCompletedExceptionally()) {
+      return List.of("The search broke off, and nothing was found out. Plan again; if it breaks off again, tell the organiser.");
+    }
     if (found.isEmpty()) {
       return List.of("There is nothing to plan: no tie is ahead with both clubs known, or a tie has no legal sheet that grants every wish.");
     }
