@@ -42,7 +42,7 @@ final class BreaksPage implements Page {
       visit.refuse(form, tried -> BreakScreens.screen(visit, tried));
       return;
     }
-    visit.hall().planning().startReplan(asked, visit.event().seq(), visit.answers().replanning(asked));
+    visit.hall().planning().startReplan(asked, visit.event().seq(), visit.plans().replanning(asked));
     visit.go(HERE);
   }
 

@@ -73,7 +73,7 @@ final class DayPlanPage implements Page {
     DayProblem.Wanted wanted = new DayProblem.Wanted(floor, Map.of(), inARow, form.text("learn").equals("yes"));
     Optional.ofNullable(jobs.get(visit.club())).ifPresent(before -> before.budget().stop().press());
     Budget budget = Budget.ofSteps(DayPlan.USUAL_STEPS, 1).within(MOST_TIME);
-    Optional<DayProblem> day = visit.answers().dayAhead(visit.club(), wanted, 1);
+    Optional<DayProblem> day = visit.own().dayAhead(wanted, 1);
     CompletableFuture<Optional<DayPlan>> plan = day.isEmpty()
         ? CompletableFuture.completedFuture(Optional.empty())
         : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner).whenComplete((found, failure) -> {

@@ -52,7 +52,7 @@ final class EntriesPage implements Page {
     if (!event.clubs().isEmpty()) {
       sections.add(WorkView.Section.of("clubs", "").with(table(event)));
     }
-    List<String> warnings = visit.answers().entryWarnings();
+    List<String> warnings = visit.entries().entryWarnings();
     sections.add(WorkView.Section.of("warnings", "What to look at").saying(warnings.isEmpty()
         ? List.of("No player stands in two squads, and no clubs or names look alike.")
         : warnings));

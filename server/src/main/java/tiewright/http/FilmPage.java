@@ -77,6 +77,6 @@ final class FilmPage implements Page {
   private static Screen screen(Visit visit, GivenFilm given, Tried tried) {
     return Screen.of(
         "film", visit.event().clubName(visit.club()) + ": film notes",
-        FilmViews.of(visit.event(), visit.answers().films(visit.club()), given, tried));
+        FilmViews.of(visit.event(), visit.own().films(), given, tried));
   }
 }

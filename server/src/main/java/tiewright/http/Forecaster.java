@@ -45,7 +45,7 @@ final class Forecaster {
   private void make(Event event, Tie tie, boolean decider) {
     for (ClubId club : Stream.of(tie.home(), tie.away()).flatMap(slot -> slot.club().stream()).toList()) {
       List<PrivateNote> own = ledger.privateOf(club).all(club);
-      Forecasts.of(event, tie, club, own, Answers.earlier(ledger, event, club), decider).forEach(forecast -> ledger.note(club, forecast));
+      Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider).forEach(forecast -> ledger.note(club, forecast));
     }
   }
 }

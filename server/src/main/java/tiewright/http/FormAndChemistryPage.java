@@ -24,7 +24,7 @@ final class FormAndChemistryPage implements Page {
   }
 
   private static FormAndChemistryView view(Visit visit) {
-    Ratings ratings = visit.answers().ratings(visit.club());
+    Ratings ratings = visit.own().ratings();
     RatingWords words = new RatingWords(visit.words());
     List<Ratings.Line> pairs = ratings.lines().stream().filter(line -> line.kind() == Ratings.Kind.CHEMISTRY).toList();
     return new FormAndChemistryView(

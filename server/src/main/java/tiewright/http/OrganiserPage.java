@@ -60,7 +60,7 @@ final class OrganiserPage implements Page {
   }
 
   private static DoNext.Item warnings(Visit visit) {
-    int warnings = visit.answers().entryWarnings().size();
+    int warnings = visit.entries().entryWarnings().size();
     State state = warnings > 0 ? new State(Mark.HELD, "look at it") : visit.event().clubs().isEmpty() ? LATER : DONE;
     String detail = warnings == 0 ? "Nothing looks wrong." : count(warnings, "warning") + " about clubs or names that look alike.";
     return new DoNext.Item(

@@ -23,7 +23,7 @@ final class OwnRecordPage implements Page {
   }
 
   private static OwnRecordView view(Visit visit) {
-    List<Answers.Forecasted> all = visit.answers().forecasts(visit.club());
+    List<ClubAnswers.Forecasted> all = visit.own().forecasts();
     List<OwnRecord.Scored> rubbers = all.stream().filter(one -> one.forecast().part().isPresent()).flatMap(one -> one.result().stream()).toList();
     List<OwnRecord.Scored> ties = all.stream().filter(one -> one.forecast().part().isEmpty()).flatMap(one -> one.result().stream()).toList();
     List<String> said = new ArrayList<>();
@@ -65,9 +65,9 @@ final class OwnRecordPage implements Page {
         "A forecast is good if the last two columns agree within the range.");
   }
 
-  private static ReasonTable forecasts(VisibleEvent event, List<Answers.Forecasted> all) {
+  private static ReasonTable forecasts(VisibleEvent event, List<ClubAnswers.Forecasted> all) {
     List<ReasonTable.Row> rows = new ArrayList<>();
-    for (Answers.Forecasted one : all) {
+    for (ClubAnswers.Forecasted one : all) {
       Optional<Tie> tie = event.tie(one.forecast().tie());
       String what = tie.map(known -> new TieViews(event).title(known)).orElse(one.forecast().tie().code())
           + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");

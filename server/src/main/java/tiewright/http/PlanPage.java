@@ -48,7 +48,7 @@ final class PlanPage implements Page {
       return;
     }
     Planning planning = visit.hall().planning();
-    planning.startPlan(asked, visit.event().seq(), visit.answers().planning(asked, planning.pins()));
+    planning.startPlan(asked, visit.event().seq(), visit.plans().planning(asked, planning.pins()));
     visit.go(HERE);
   }
 
@@ -62,7 +62,7 @@ final class PlanPage implements Page {
       visit.refuse(form, tried -> PlanScreens.plan(visit, tried));
       return;
     }
-    LocalTime end = visit.answers().endOfPin(tie.orElseThrow(), rubber, start.orElseThrow(), courts.size(), PlanScreens.asked(visit));
+    LocalTime end = visit.plans().endOfPin(tie.orElseThrow(), rubber, start.orElseThrow(), courts.size(), PlanScreens.asked(visit));
     visit.hall().planning().pin(new Pin(tie.orElseThrow(), rubber, start.orElseThrow(), end, courts, Pin.Why.BY_HAND));
     visit.go(HERE + "#part-pins");
   }

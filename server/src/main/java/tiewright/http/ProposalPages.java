@@ -90,8 +90,8 @@ final class ProposalPages implements Page {
   private static ProposalView beforeOpening(Visit visit, Tie tie, LineupInputs inputs, Question asked, LineupWords words) {
     Budget budget = Budget.usual(asked.seed());
     Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
-    List<ProposalView.Sheet> own = visit.answers().ownSheet(ExchangeId.sheets(tie.id()), visit.club())
-        .filter(sealed -> visit.answers().isLegal(ExchangeId.sheets(tie.id()), visit.club(), sealed.sheet()))
+    List<ProposalView.Sheet> own = visit.own().ownSheet(ExchangeId.sheets(tie.id()))
+        .filter(sealed -> visit.own().isLegal(ExchangeId.sheets(tie.id()), sealed.sheet()))
         .map(sealed -> own(visit, Proposals.evaluate(inputs.problem(), sealed.sheet(), budget), words))
         .stream().toList();
     if (proposal instanceof Proposal.Proposed proposed) {

@@ -66,7 +66,7 @@ final class SheetPages implements Page {
     if (from.equals("last")) {
       return lastSheet(visit, id).map(SheetFields::chosen).orElse(Map.of());
     }
-    return visit.answers().ownSheet(id, visit.club()).map(sealed -> SheetFields.chosen(sealed.sheet())).orElse(Map.of());
+    return visit.own().ownSheet(id).map(sealed -> SheetFields.chosen(sealed.sheet())).orElse(Map.of());
   }
 
   /** The club's sheet that was opened last. */
@@ -126,8 +126,8 @@ final class SheetPages implements Page {
     TieViews views = new TieViews(visit.event());
     Side side = tie.sideOf(visit.club()).orElseThrow();
     VisibleExchange exchange = visit.event().exchange(id);
-    Optional<Decision.Sealed> own = exchange.isOpened() ? Optional.empty() : visit.answers().ownSheet(id, visit.club());
-    Choices choices = visit.answers().choices(id, visit.club(), chosen);
+    Optional<Decision.Sealed> own = exchange.isOpened() ? Optional.empty() : visit.own().ownSheet(id);
+    Choices choices = visit.own().choices(id, chosen);
     String what = kind == SheetKind.RUBBERS ? "sheet" : "pair for a decider";
     SheetFormView view = new SheetFormView(
         path(kind) + tie.id(),

@@ -62,7 +62,7 @@ final class SquadForm {
 
   private List<Decision> added(Form form) {
     List<Decision> added = new ArrayList<>();
-    int number = visit.answers().nextPlayerNumber(club);
+    int number = visit.entries().nextPlayerNumber(club);
     for (int empty = 1; form.wasAsked(AtFields.id(row(empty), "name")); empty++) {
       Typed typed = typed(form, row(empty));
       if (typed.isEmpty()) {
@@ -90,7 +90,7 @@ final class SquadForm {
 
   private Typed standing(Player player) {
     return new Typed(
-        visit.event().name(player.id()), player.rank(), visit.answers().bornYear(player.id()), player.from(), player.until(),
+        visit.event().name(player.id()), player.rank(), visit.entries().bornYear(player.id()), player.from(), player.until(),
         player.deputy());
   }
 

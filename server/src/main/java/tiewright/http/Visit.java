@@ -79,6 +79,21 @@ final class Visit {
     return new Answers(whole, event, hall.ledger(), hall.worked());
   }
 
+  /** What the computing rooms answer this captain about the own squad. */
+  ClubAnswers own() {
+    return new ClubAnswers(whole, event, hall.ledger(), club());
+  }
+
+  /** What the search for an order of play answers. */
+  PlanAnswers plans() {
+    return new PlanAnswers(whole, event);
+  }
+
+  /** What the organiser asks about the entries. */
+  EntryAnswers entries() {
+    return new EntryAnswers(whole, event, hall.ledger());
+  }
+
   /** What officials ask when the day goes wrong. */
   DisputeAnswers disputes() {
     return new DisputeAnswers(whole, event, hall.ledger());

@@ -1,0 +1,137 @@
+package tiewright.http;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Event;
+import tiewright.event.ExchangeId;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.event.TieId;
+import tiewright.event.VisibleEvent;
+import tiewright.ledger.ClubNotes;
+import tiewright.ledger.Ledger;
+import tiewright.lineup.Aim;
+import tiewright.lineup.DayInputs;
+import tiewright.lineup.DayLoads;
+import tiewright.lineup.DayProblem;
+import tiewright.lineup.Freshness;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.LineupProblem;
+import tiewright.lineup.OwnRecord;
+import tiewright.plainfiles.FilmNotes;
+import tiewright.rating.Earlier;
+import tiewright.rating.Evidence;
+import tiewright.rating.Prior;
+import tiewright.rating.Ratings;
+import tiewright.sheet.Choices;
+import tiewright.sheet.SheetRules;
+import tiewright.standings.ThroughChances;
+
+/**
+ * What the computing rooms answer the captain of a club about the own squad: from the public event, and from what is private to
+ * that club. Cannot be made for anybody else.
+ */
+final class ClubAnswers {
+  private static final int PLAYS_TO_SEE_WHETHER_IT_MATTERS = 60;
+
+  private final Event event;
+  private final VisibleEvent visible;
+  private final Ledger ledger;
+  private final ClubId club;
+
+  ClubAnswers(Event event, VisibleEvent visible, Ledger ledger, ClubId club) {
+    if (!visible.viewer().isCaptainOf(club)) {
+      throw new IllegalStateException("only the captain of a club may ask this");
+    }
+    this.event = event;
+    this.visible = visible;
+    this.ledger = ledger;
+    this.club = club;
+  }
+
+  /** What advice to the own captain is made from: the public event and the own club's notes. */
+  LineupInputs lineup(TieId tie, LineupProblem.Against against, long seed) {
+    Freshness now = DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
+    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), earlier(ledger, event, club), against, seed)
+        .asking(problem -> problem.after(now))
+        .marking(ledger.hurt());
+  }
+
+  /** Form and chemistry of the own squad, from the public event and the own club's notes. */
+  Ratings ratings() {
+    ClubNotes notes = ledger.privateOf(club);
+    Evidence evidence = Evidence.of(event, earlier(ledger, event, club), Evidence.ageing(event, notes.halfLife()));
+    return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
+  }
+
+  /** The aim of a tie with what each of its ends would be worth. */
+  Aim aim(TieId tie, Aim.Kind kind, long seed) {
+    return switch (kind) {
+      case WIN -> Aim.WIN;
+      case RUBBERS -> Aim.RUBBERS;
+      case QUALIFY -> {
+        Map<Aim.Ended, Double> worths = worths(tie, ThroughChances.USUAL_PLAYS, seed);
+        yield worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
+      }
+    };
+  }
+
+  private Map<Aim.Ended, Double> worths(TieId tie, int plays, long seed) {
+    Map<Aim.Ended, Double> worths = new HashMap<>();
+    ThroughChances.of(event, tie, club, plays, seed)
+        .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+    return worths;
+  }
+
+  /** The ties that the own club has ahead; one on whose end nothing hangs for going through weighs nothing. */
+  Optional<DayProblem> dayAhead(DayProblem.Wanted wanted, long seed) {
+    Map<TieId, Double> weights = new HashMap<>();
+    event.ties().values().stream().filter(tie -> tie.has(club) && tie.pool().isPresent() && !tie.isOpened()).forEach(tie -> {
+      Map<Aim.Ended, Double> worths = worths(tie.id(), PLAYS_TO_SEE_WHETHER_IT_MATTERS, seed);
+      weights.put(tie.id(), !worths.isEmpty() && Aim.qualify(worths).isSettled() ? 0.0 : 1.0);
+    });
+    return DayInputs.of(
+        event, club, tie -> lineup(tie, LineupProblem.Against.UNKNOWN, seed), weights, wanted, visible.now());
+  }
+
+  /** A forecast for the own club, and how it went if that is known. */
+  record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
+
+  List<Forecasted> forecasts() {
+    return ledger.forecasts(club).stream()
+        .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
+        .toList();
+  }
+
+  /** What the own club noted from film, in the order of the games' codes. */
+  List<FilmNotes.Game> films() {
+    return FilmNotes.kept(ledger.filmsOf(club), event.conditions());
+  }
+
+  /** The players that the own club may name, rubber by rubber. */
+  Choices choices(ExchangeId exchange, Map<RubberNo, List<PlayerId>> soFar) {
+    return Choices.of(event, exchange, club, soFar);
+  }
+
+  /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
+  boolean isLegal(ExchangeId exchange, Sheet sheet) {
+    return SheetRules.faults(event, exchange, club, sheet).isEmpty();
+  }
+
+  /** The club's own sealed sheet. */
+  Optional<Decision.Sealed> ownSheet(ExchangeId exchange) {
+    return ledger.ownSheet(exchange, club);
+  }
+
+  /** Earlier games, which are everybody's, and the film of this club. */
+  static Earlier earlier(Ledger ledger, Event event, ClubId club) {
+    return new Earlier(ledger.pastGames(), FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
+  }
+}
