@@ -36,6 +36,21 @@ public sealed interface PrivateNote {
   }
 
   /**
+   * A captain's promise of playing time to one player.
+   *
+   * @param rubbers by the end of the day, at least; 0 takes it back
+   */
+  record RubbersPromised(PlayerId player, int rubbers) implements PrivateNote {
+    public static final int MOST = 99;
+
+    public RubbersPromised {
+      if (rubbers < 0 || rubbers > MOST) {
+        throw new IllegalArgumentException("a promise is 0 to " + MOST + " rubbers, not " + rubbers);
+      }
+    }
+  }
+
+  /**
    * How a captain lets older games count for the own club.
    *
    * @param days a game that is so many days old counts half; empty: every game counts the same

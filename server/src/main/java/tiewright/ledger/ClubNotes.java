@@ -12,6 +12,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.TieId;
 
@@ -21,11 +22,13 @@ import tiewright.event.TieId;
  * @param halfLife days after which a game counts half in the own ratings
  */
 public record ClubNotes(
-    Map<PlayerId, FormJudged> forms, Map<Pair, ChemistryJudged> chemistry, Map<TieId, TieWish> tieWishes, OptionalInt halfLife) {
+    Map<PlayerId, FormJudged> forms, Map<Pair, ChemistryJudged> chemistry, Map<TieId, TieWish> tieWishes,
+    Map<PlayerId, RubbersPromised> promises, OptionalInt halfLife) {
   public ClubNotes {
     forms = Collections.unmodifiableMap(new TreeMap<>(forms));
     chemistry = Collections.unmodifiableMap(new TreeMap<>(chemistry));
     tieWishes = Collections.unmodifiableMap(new TreeMap<>(tieWishes));
+    promises = Collections.unmodifiableMap(new TreeMap<>(promises));
   }
 
   /** Everything that advice to the captain is made from. */
@@ -33,6 +36,7 @@ public record ClubNotes(
     List<PrivateNote> all = new ArrayList<>(forms.values());
     all.addAll(chemistry.values());
     all.addAll(tieWishes.values());
+    all.addAll(promises.values());
     all.add(new PrivateNote.HalfLifeChosen(club, halfLife));
     return all;
   }

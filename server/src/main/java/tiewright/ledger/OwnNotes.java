@@ -20,7 +20,7 @@ import tiewright.event.PrivateNote;
 final class OwnNotes {
   private OwnNotes() {}
 
-  /** A captain judges, wishes and marks as hurt the own squad only, and notes nothing else; an official marks for the club. */
+  /** A captain judges, wishes, promises and marks as hurt the own squad only, and notes nothing else; an official marks for the club. */
   static boolean mayNote(Event event, ClubId club, PrivateNote note) {
     Set<PlayerId> squad = event.squad(club).stream().map(Player::id).collect(Collectors.toSet());
     if (note instanceof PrivateNote.HurtMarked hurt) {
@@ -31,6 +31,9 @@ final class OwnNotes {
     }
     if (note instanceof PrivateNote.ChemistryJudged chemistry) {
       return squad.contains(chemistry.pair().first()) && squad.contains(chemistry.pair().second());
+    }
+    if (note instanceof PrivateNote.RubbersPromised promise) {
+      return squad.contains(promise.player());
     }
     if (note instanceof PrivateNote.FilmKept film) {
       return film.club().equals(club);

@@ -206,7 +206,7 @@ final class PrivateTables {
     });
     OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
         .fetchOptional(PRIVATE_HALF_LIFE.DAYS).map(OptionalInt::of).orElse(OptionalInt.empty());
-    return new ClubNotes(forms, chemistry, wishes, halfLife);
+    return new ClubNotes(forms, chemistry, wishes, PromiseTable.of(jooq, codes), halfLife);
   }
 
   static List<PastGame> pastGames(DSLContext jooq) {

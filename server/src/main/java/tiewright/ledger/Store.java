@@ -101,7 +101,10 @@ final class Store implements AutoCloseable {
   void write(Entry entry) {
     durably(inside -> {
       FactTables.append(inside, entry.key(), entry.before(), entry.facts());
-      entry.left().forEach(player -> PrivateTables.forget(inside, player));
+      entry.left().forEach(player -> {
+        PrivateTables.forget(inside, player);
+        PromiseTable.forget(inside, player);
+      });
       entry.gone().forEach(club -> FilmTable.forget(inside, club));
       entry.notes().forEach(note -> put(inside, note));
     });
@@ -173,6 +176,8 @@ final class Store implements AutoCloseable {
       PrivateTables.put(inside, chemistry);
     } else if (note instanceof PrivateNote.TieWish wish) {
       PrivateTables.put(inside, wish);
+    } else if (note instanceof PrivateNote.RubbersPromised promise) {
+      PromiseTable.put(inside, promise);
     } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
       PrivateTables.put(inside, chosen);
     } else if (note instanceof PrivateNote.Forecast forecast) {

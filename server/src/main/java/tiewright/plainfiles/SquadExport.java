@@ -18,6 +18,7 @@ import tiewright.event.PrivateNote;
 /** Who takes part and where, as rows. */
 final class SquadExport {
   private static final List<String> JUDGED = List.of("form", "form_sd");
+  private static final String PROMISED = "promised";
   private final Event event;
   private final Directory directory;
   private final OwnNotes own;
@@ -37,10 +38,15 @@ final class SquadExport {
   CsvText players() {
     Map<PlayerId, PrivateNote.FormJudged> forms = new HashMap<>();
     own.forms().forEach(form -> forms.put(form.player(), form));
+    Map<PlayerId, Integer> promised = new HashMap<>();
+    own.promises().stream().filter(promise -> promise.rubbers() > 0).forEach(promise -> promised.put(promise.player(), promise.rubbers()));
     boolean judged = !forms.isEmpty();
     List<String> header = new ArrayList<>(PlainFile.PLAYERS.columns());
     if (!judged) {
       header.removeAll(JUDGED);
+    }
+    if (promised.isEmpty()) {
+      header.remove(PROMISED);
     }
     CsvText text = new CsvText(header);
     for (Player player : event.players().values()) {
@@ -52,6 +58,9 @@ final class SquadExport {
       }
       cells.add(directory.person(player.id()).map(Directory.Person::bornYear).orElse(OptionalInt.empty()));
       cells.addAll(List.of(player.from(), player.until(), present(player), player.deputy() ? "yes" : "no"));
+      if (!promised.isEmpty()) {
+        cells.add(Optional.ofNullable(promised.get(player.id())));
+      }
       text.row(cells.toArray());
     }
     return text;

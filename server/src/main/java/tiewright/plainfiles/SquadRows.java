@@ -61,6 +61,7 @@ final class SquadRows {
     cells.span(row, "from", from, "until", until);
     Optional<Boolean> present = cells.yes(row, "present");
     boolean deputy = cells.yes(row, "deputy").orElse(false);
+    OptionalInt promised = cells.whole(row, "promised", 0, PrivateNote.RubbersPromised.MOST);
     if (code.isPresent() && !reading.enterPlayer(code.get(), club.map(ClubId::code).orElse(""))) {
       cells.fault(row, "player", "the player " + code.get() + " stands here twice");
     } else if (code.isPresent() && club.isPresent() && name.isPresent()) {
@@ -70,6 +71,9 @@ final class SquadRows {
       reading.notes().add(new PrivateNote.PersonNamed(id, name.get(), born));
       if (form.isPresent() || sd.isPresent()) {
         reading.notes().add(new PrivateNote.FormJudged(id, form, sd));
+      }
+      if (promised.orElse(0) > 0) {
+        reading.notes().add(new PrivateNote.RubbersPromised(id, promised.getAsInt()));
       }
     }
   }

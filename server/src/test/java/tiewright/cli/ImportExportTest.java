@@ -18,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.http.Service;
@@ -94,6 +96,42 @@ class ImportExportTest {
     assertThat(run("export", at("with"), "--data", at("data"), "--club", "KS", "--link", "http://hall/enter/the captain's secret"))
         .as(err.toString()).isZero();
     assertThat(texts("with")).isEqualTo(texts("before"));
+  }
+
+  @Test
+  void promises_of_playing_time_go_out_with_the_own_clubs_link_alone_and_come_in_again() throws IOException {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    issue("L1", "KS", "the captain's secret");
+    issue("L2", "WH", "another captain's secret");
+    try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
+      ledger.note(ClubId.of("KS"), new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2));
+    }
+    assertThat(run("export", at("plain"), "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(run("export", at("rival"), "--data", at("data"), "--club", "WH", "--link", "another captain's secret")).isZero();
+    for (String folder : List.of("plain", "rival")) {
+      assertThat(texts(folder).get("players.csv").lines().findFirst().orElseThrow()).doesNotContain("promised");
+    }
+    assertThat(run("export", at("own"), "--data", at("data"), "--club", "KS", "--link", "the captain's secret")).isZero();
+    List<String> players = texts("own").get("players.csv").lines().toList();
+    assertThat(players.get(0)).endsWith(",deputy,promised");
+    assertThat(players).filteredOn(line -> line.startsWith("KS8,")).singleElement().asString().endsWith(",2");
+    assertThat(players.stream().skip(1).filter(line -> !line.startsWith("KS8,"))).allMatch(line -> line.endsWith(","));
+    assertThat(run("import", at("own"), "--data", at("again"))).as(err.toString()).isZero();
+    assertThat(run("export", at("second"), "--data", at("again"), "--club", "KS")).isZero();
+    assertThat(texts("second")).isEqualTo(texts("own"));
+  }
+
+  @Test
+  void a_promise_that_is_no_number_of_rubbers_is_named_with_its_line() throws IOException {
+    for (String typed : List.of("-1", "1.5", "all", "100")) {
+      Path folder = Files.createDirectories(temp.resolve("promised " + typed));
+      for (String file : List.of("event.csv", "conditions.csv", "clubs.csv")) {
+        Files.copy(Path.of(DEMO, file), folder.resolve(file));
+      }
+      Files.writeString(folder.resolve("players.csv"), "player,club,name,promised\nKS1,KS,Maren,0\nKS2,KS,Pia," + typed + "\n");
+      assertThat(run("check", folder.toString())).isEqualTo(2);
+      assertThat(out.toString() + err).contains("players.csv:3: promised: ").doesNotContain("players.csv:2:");
+    }
   }
 
   @Test

@@ -28,6 +28,7 @@ import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.SetUpFact.ClubEntered;
 import tiewright.event.SetUpFact.ClubRemoved;
@@ -51,6 +52,9 @@ class PrivateNotesTest {
   private static final ChemistryJudged WELL =
       new ChemistryJudged(new Pair(N2, N3), 1.25, OptionalDouble.of(3), Optional.empty());
   private static final TieWish WISH = new TieWish(TIE, N, List.of(N3, N1), List.of(N2));
+
+  private static final RubbersPromised PROMISE = new RubbersPromised(N2, 2);
+  private static final ClubNotes NOTHING = new ClubNotes(Map.of(), Map.of(), Map.of(), Map.of(), OptionalInt.empty());
 
   @TempDir Path folder;
   private Ledger ledger;
@@ -128,10 +132,11 @@ class PrivateNotesTest {
     ledger.note(N, WISH);
     ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
     ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
+    ledger.note(N, PROMISE);
     reopen();
     assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(
-        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH), OptionalInt.of(180)));
-    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
+        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH), Map.of(N2, PROMISE), OptionalInt.of(180)));
+    assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
   }
 
   @Test
@@ -147,7 +152,12 @@ class PrivateNotesTest {
     ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
     ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
     ledger.note(N, new HalfLifeChosen(N, OptionalInt.empty()));
-    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
+    ledger.note(N, new RubbersPromised(N1, 1));
+    ledger.note(N, PROMISE);
+    ledger.note(N, new RubbersPromised(N2, 3));
+    assertThat(ledger.privateOf(N).promises()).isEqualTo(Map.of(N1, new RubbersPromised(N1, 1), N2, new RubbersPromised(N2, 3)));
+    ledger.note(N, List.of(new RubbersPromised(N1, 0), new RubbersPromised(N2, 0)));
+    assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
   }
 
   @Test
@@ -157,40 +167,46 @@ class PrivateNotesTest {
         new ChemistryJudged(new Pair(N1, S1), 1, OptionalDouble.empty(), Optional.empty()),
         new TieWish(TIE, S, List.of(), List.of()),
         new HalfLifeChosen(S, OptionalInt.of(30)),
+        new RubbersPromised(S1, 1),
         new TieWish(TIE, N, List.of(N1), List.of(S1)),
         new PersonNamed(N1, "Other", OptionalInt.empty()))) {
       assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
     }
-    assertThat(ledger.privateOf(S)).isEqualTo(new ClubNotes(Map.of(), Map.of(), Map.of(), OptionalInt.empty()));
+    assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
     assertThat(ledger.directory().people()).isEmpty();
   }
 
   @Test
   void what_was_noted_about_a_player_does_not_follow_to_another_club() {
-    noted(FORM, TOGETHER, WELL);
+    noted(FORM, TOGETHER, WELL, PROMISE);
     happened(player(N1, S), player(N2, S));
+    assertThat(ledger.privateOf(S).promises()).isEmpty();
     assertThat(ledger.privateOf(S).forms()).isEmpty();
     assertThat(ledger.privateOf(S).chemistry()).isEmpty();
     happened(player(N1, N), player(N2, N));
     assertThat(ledger.privateOf(N).forms()).as("gone for good").isEmpty();
+    assertThat(ledger.privateOf(N).promises()).as("gone for good").isEmpty();
   }
 
   @Test
   void notes_go_with_a_removed_player_and_a_removed_club() {
-    noted(FORM, WELL);
+    noted(FORM, WELL, PROMISE, new RubbersPromised(N1, 1));
     happened(new PlayerRemoved(N1));
     happened(player(N1, S));
     assertThat(ledger.privateOf(S).forms()).isEmpty();
+    assertThat(ledger.privateOf(S).promises()).isEmpty();
     happened(new ClubRemoved(N));
     happened(player(N2, S), player(N3, S));
+    assertThat(ledger.privateOf(S).promises()).isEmpty();
     assertThat(ledger.privateOf(S).chemistry()).isEmpty();
   }
 
   @Test
   void notes_stay_when_a_player_is_entered_again_in_the_same_squad() {
-    noted(FORM);
-    happened(player(N1, N));
+    noted(FORM, PROMISE);
+    happened(player(N1, N), player(N2, N));
     assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, FORM));
+    assertThat(ledger.privateOf(N).promises()).isEqualTo(Map.of(N2, PROMISE));
   }
 
   @Test
@@ -199,6 +215,7 @@ class PrivateNotesTest {
     java.util.List<Event> heard = new java.util.concurrent.CopyOnWriteArrayList<>();
     ledger.onChange(heard::add);
     ledger.note(N, FORM);
+    ledger.note(N, PROMISE);
     noted(WISH);
     assertThat(ledger.event()).isEqualTo(before);
     ledger.close();

@@ -54,6 +54,7 @@ final class RandomDay {
   private final Map<PlayerId, Directory.Person> people = new TreeMap<>();
   private final List<PrivateNote.FormJudged> forms = new ArrayList<>();
   private final List<PrivateNote.ChemistryJudged> chemistry = new ArrayList<>();
+  private final List<PrivateNote.RubbersPromised> promises = new ArrayList<>();
   private final List<PrivateNote.PastGame> past = new ArrayList<>();
   private final List<ClubId> clubs = new ArrayList<>();
   private Conditions conditions = Conditions.of(Preset.CLUB_DAY);
@@ -78,7 +79,7 @@ final class RandomDay {
   }
 
   OwnNotes notes() {
-    return OwnNotes.of(forms, chemistry);
+    return OwnNotes.of(forms, chemistry).promising(promises);
   }
 
   List<PrivateNote.PastGame> past() {
@@ -145,6 +146,9 @@ final class RandomDay {
       if (chance(0.3)) {
         forms.add(new PrivateNote.FormJudged(player, OptionalDouble.of(random.nextInt(80) / 8.0 - 5), OptionalDouble.empty()));
       }
+    }
+    if (chance(0.3)) {
+      promises.add(new PrivateNote.RubbersPromised(PlayerId.of(club.code() + 7), random.nextInt(4))); // 0 is none
     }
     if (chance(0.5)) {
       chemistry.add(new PrivateNote.ChemistryJudged(

@@ -73,7 +73,8 @@ class RoundTripTest {
 
   static OwnNotes notes(EventFolder folder) {
     return OwnNotes.of(
-        folder.notes(PrivateNote.FormJudged.class), folder.notes(PrivateNote.ChemistryJudged.class));
+        folder.notes(PrivateNote.FormJudged.class), folder.notes(PrivateNote.ChemistryJudged.class))
+        .promising(folder.notes(PrivateNote.RubbersPromised.class));
   }
 
   static java.util.List<PrivateNote.PastGame> past(EventFolder folder) {
