@@ -83,6 +83,21 @@ class HouseTest {
               "tiewright.cli..", "io.javalin..", "org.jooq..", "org.h2..", "tiewright.schema..", "java.sql..");
 
   @ArchTest
+  static final ArchRule film_knows_the_rating_the_event_and_below =
+      classes().that().resideInAPackage("tiewright.film..")
+          .should().onlyDependOnClassesThat().resideInAnyPackage(
+              "tiewright.film..", "tiewright.rating..", "tiewright.event..", "tiewright.conditions..", "tiewright.scoring..",
+              "org.hipparchus..", "org.jspecify..", "java.lang..", "java.util..", "java.time..");
+
+  @ArchTest
+  static final ArchRule no_room_below_or_beside_knows_the_film =
+      noClasses().that().resideInAnyPackage(
+              "tiewright.scoring..", "tiewright.conditions..", "tiewright.event..", "tiewright.rating..", "tiewright.standings..",
+              "tiewright.draw..", "tiewright.sheet..", "tiewright.correction..", "tiewright.desk..", "tiewright.setup..",
+              "tiewright.lineup..", "tiewright.timetable..", "tiewright.ledger..")
+          .should().dependOnClassesThat().resideInAPackage("tiewright.film..");
+
+  @ArchTest
   static final ArchRule a_search_knows_no_other_room =
       classes().that().resideInAPackage("tiewright.search..")
           .should().onlyDependOnClassesThat().resideInAnyPackage(

@@ -48,7 +48,7 @@ final class RatingsCommand implements Callable<Integer> {
     EventFolder read = Folders.sound(folder);
     Event event = read.event();
     Evidence evidence = Evidence.of(
-        event, new Earlier(read.notes(PrivateNote.PastGame.class), read.films()), Evidence.ageing(event, days()));
+        event, new Earlier(read.notes(PrivateNote.PastGame.class), read.counted()), Evidence.ageing(event, days()));
     Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
     print(ratings);
     if (!csv) {

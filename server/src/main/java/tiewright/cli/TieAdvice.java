@@ -79,7 +79,7 @@ final class TieAdvice {
     if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
       throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
     }
-    return LineupInputs.of(event, asked.id(), id, read.notes(), new Earlier(read.notes(PrivateNote.PastGame.class), read.films()), against, seed)
+    return LineupInputs.of(event, asked.id(), id, read.notes(), new Earlier(read.notes(PrivateNote.PastGame.class), read.counted()), against, seed)
         .asking(problem -> problem.after(new Freshness(problem.freshness().loads(), cost())));
   }
 

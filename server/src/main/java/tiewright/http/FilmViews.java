@@ -48,7 +48,7 @@ final class FilmViews {
   }
 
   private static String kept(List<FilmNotes.Game> games) {
-    int rallies = games.stream().mapToInt(game -> game.counted().rallies()).sum();
+    int rallies = games.stream().mapToInt(game -> game.film().counted().rallies()).sum();
     return games.isEmpty()
         ? "No film notes are kept yet. Games stand here once you have given games.csv and rallies.csv below."
         : "Kept: " + counted(games.size(), "game", "games") + " with " + counted(rallies, "rally", "rallies")
@@ -61,16 +61,16 @@ final class FilmViews {
 
   private static FilmView.Game game(VisibleEvent event, int number, FilmNotes.Game game) {
     List<String> lines = new ArrayList<>();
-    lines.add(pair(event, game.counted().one()) + " v " + pair(event, game.counted().two()) + ", " + game.counted().format().code());
-    lines.add(counted(game.counted().rallies(), "rally", "rallies") + " on film that somebody won; they lead to " + game.ledTo() + ".");
-    game.card().filter(card -> !card.equals(game.ledTo())).ifPresent(card -> lines.add(
+    lines.add(pair(event, game.film().counted().one()) + " v " + pair(event, game.film().counted().two()) + ", " + game.film().counted().format().code());
+    lines.add(counted(game.film().counted().rallies(), "rally", "rallies") + " on film that somebody won; they lead to " + game.film().replay().score() + ".");
+    game.film().card().filter(card -> !card.equals(game.film().replay().score())).ifPresent(card -> lines.add(
         "The notes say that the card reads " + card + ": a rally is missing, noted wrong or not on film. It counts as it was noted."));
     return new FilmView.Game("Game " + game.code() + where(game), lines, remove(number, game.code()));
   }
 
   private static String where(FilmNotes.Game game) {
-    return game.counted().tie().map(tie -> ", tie " + tie).orElse("")
-        + game.counted().rubber().map(rubber -> ", " + (rubber.isDecider() ? "decider" : "rubber " + rubber)).orElse("");
+    return game.film().counted().tie().map(tie -> ", tie " + tie).orElse("")
+        + game.film().counted().rubber().map(rubber -> ", " + (rubber.isDecider() ? "decider" : "rubber " + rubber)).orElse("");
   }
 
   private static String pair(VisibleEvent event, Pair pair) {

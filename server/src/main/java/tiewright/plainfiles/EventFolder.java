@@ -20,6 +20,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
+import tiewright.film.FilmGame;
 import tiewright.rating.FilmedGame;
 
 /**
@@ -28,11 +29,11 @@ import tiewright.rating.FilmedGame;
  * @param files those that are there
  * @param facts what the files say, in an order in which it can be folded; without meaning when there are faults
  * @param notes names, forms, chemistry and earlier games, which lie beside the ledger
- * @param films filmed games as far as they tell who won which rally
+ * @param films filmed games as they were charted, in the order of games.csv
  * @param faults by file in the order of {@link PlainFile}, then by line
  */
 public record EventFolder(
-    Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FilmedGame> films, List<FolderFault> faults) {
+    Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FilmGame> films, List<FolderFault> faults) {
   private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
 
   private static final Map<PlainFile, List<PlainFile>> REFERS_TO = Map.of(
@@ -113,6 +114,11 @@ public record EventFolder(
   /** The notes of one kind, in the order of their file. */
   public <N extends PrivateNote> List<N> notes(Class<N> kind) {
     return notes.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** The filmed games as far as they tell of strengths. */
+  public List<FilmedGame> counted() {
+    return films.stream().map(FilmGame::counted).toList();
   }
 
   /** A fault for each file that another one refers to and that is not there: half an event cannot be brought in. */

@@ -10,8 +10,8 @@ import tiewright.event.Event;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.TieId;
+import tiewright.film.FilmGame;
 import tiewright.rating.FilmedGame;
-import tiewright.scoring.Score;
 
 /**
  * What a club noted from film, given as the text of games.csv and rallies.csv: the games, or everything that is wrong.
@@ -37,13 +37,15 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
    *
    * @param about header and row of games.csv, in the order of {@link PlainFile}
    * @param rallies header and rows of rallies.csv, by number
-   * @param counted as far as it tells of strengths
-   * @param ledTo the points to which the rallies lead, side 1 first
-   * @param card what the notes say stood on the card
+   * @param film what they say
    */
-  public record Game(String code, String about, String rallies, FilmedGame counted, Score ledTo, Optional<Score> card) {
+  public record Game(String about, String rallies, FilmGame film) {
+    public String code() {
+      return film.code();
+    }
+
     public FilmKept keptFor(ClubId club) {
-      return new FilmKept(club, code, about, rallies);
+      return new FilmKept(club, code(), about, rallies);
     }
   }
 
@@ -76,7 +78,7 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
 
   /** What was kept, as far as it tells of strengths. */
   public static List<FilmedGame> counted(Collection<FilmKept> kept, Conditions conditions) {
-    return kept(kept, conditions).stream().map(Game::counted).toList();
+    return kept(kept, conditions).stream().map(game -> game.film().counted()).toList();
   }
 
   /** The two files that a club's notes make together, by name; none without a game. */
@@ -117,7 +119,7 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
     copy(PlainFile.GAMES, film.row(), about);
     CsvText rallies = new CsvText(PlainFile.RALLIES);
     film.rows().forEach(row -> copy(PlainFile.RALLIES, row, rallies));
-    return new Game(film.code(), about.toString(), rallies.toString(), film.counted(), film.ledTo(), film.card());
+    return new Game(about.toString(), rallies.toString(), film.game());
   }
 
   private static void copy(PlainFile file, CsvTable.Row row, CsvText text) {

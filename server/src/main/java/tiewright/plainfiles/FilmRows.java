@@ -10,60 +10,61 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
-import tiewright.rating.FilmRally;
-import tiewright.rating.FilmedGame;
+import tiewright.film.FilmGame;
+import tiewright.film.RallyNote;
+import tiewright.film.Start;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
-import tiewright.scoring.SideNo;
 
-/** The notes of a film: games.csv and rallies.csv. Looked at for their form, and as far as they tell who won which rally. */
+/** The notes of a film: games.csv and rallies.csv. */
 final class FilmRows {
   private static final List<String> PLACES = List.of("right_1", "left_1", "right_2", "left_2");
   private final Reading reading;
   private final Cells cells;
   private final PairCells pairs;
-  private final Map<String, Map<String, SideNo>> playersOfGame = new HashMap<>();
+  private final RallyCells rallyCells;
+  private final Map<String, Map<String, PlayerId>> playersOfGame = new HashMap<>();
   private final Map<String, CsvTable.Row> rowOfGame = new LinkedHashMap<>();
-  private final Map<String, FilmedGame.About> sound = new LinkedHashMap<>();
+  private final Map<String, FilmGame> sound = new LinkedHashMap<>();
   private final Map<String, SortedMap<Integer, Noted>> ralliesOfGame = new HashMap<>();
   private final Set<String> rallies = new HashSet<>();
 
-  private record Noted(CsvTable.Row row, FilmRally rally) {}
+  private record Noted(CsvTable.Row row, RallyNote rally) {}
 
   FilmRows(Reading reading) {
     this.reading = reading;
     this.cells = reading.cells();
     this.pairs = new PairCells(reading);
+    this.rallyCells = new RallyCells(cells);
   }
 
   void read() {
     reading.rows(PlainFile.GAMES).forEach(this::game);
     reading.rows(PlainFile.RALLIES).forEach(this::rally);
-    films().forEach(film -> reading.films().add(film.counted()));
+    films().forEach(film -> reading.films().add(film.game()));
   }
 
   /**
    * A filmed game as it was read.
    *
+   * @param row of games.csv
    * @param rows of its rallies, in the order in which they were played
    */
-  record Film(String code, CsvTable.Row row, List<CsvTable.Row> rows, FilmedGame counted, Score ledTo, Optional<Score> card) {}
+  record Film(FilmGame game, CsvTable.Row row, List<CsvTable.Row> rows) {}
 
   /** The games without a fault in their own row, in the order of the file. */
   List<Film> films() {
-    return sound.entrySet().stream().map(game -> film(game.getKey(), game.getValue())).toList();
+    return sound.values().stream().map(this::film).toList();
   }
 
-  private Film film(String code, FilmedGame.About about) {
-    List<Noted> noted = List.copyOf(ralliesOfGame.getOrDefault(code, new TreeMap<>()).values());
-    List<FilmRally> played = noted.stream().map(Noted::rally).toList();
+  private Film film(FilmGame game) {
+    List<Noted> noted = List.copyOf(ralliesOfGame.getOrDefault(game.code(), new TreeMap<>()).values());
     return new Film(
-        code, rowOfGame.get(code), noted.stream().map(Noted::row).toList(), FilmedGame.of(about, played),
-        FilmedGame.ledTo(about, played), about.card());
+        new FilmGame(game.code(), game.tie(), game.rubber(), game.start(), game.card(), noted.stream().map(Noted::rally).toList()),
+        rowOfGame.get(game.code()), noted.stream().map(Noted::row).toList());
   }
 
   private void game(CsvTable.Row row) {
@@ -73,12 +74,9 @@ final class FilmRows {
     if (row.cell("rubber").isPresent() && tie.isEmpty() && row.cell("tie").isEmpty()) {
       cells.fault(row, "tie", "a rubber is one of a tie: name the tie");
     }
-    Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
-    if (format.isEmpty() && row.cell("format").isPresent()) {
-      cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
-    }
-    Map<String, SideNo> players = players(row);
-    Optional<SideNo> first = onCourt(row, "first_server", players, true);
+    Optional<Format> format = format(row);
+    Map<String, PlayerId> players = players(row);
+    Optional<PlayerId> first = rallyCells.onCourtNeeded(row, "first_server", players.values());
     OptionalInt one = cells.whole(row, "card_1", 0, 999);
     OptionalInt two = cells.whole(row, "card_2", 0, 999);
     if (code.isPresent() && playersOfGame.putIfAbsent(code.get(), players) != null) {
@@ -87,28 +85,36 @@ final class FilmRows {
       Optional<Score> card =
           one.isPresent() && two.isPresent() ? Optional.of(Score.of(one.getAsInt(), two.getAsInt())) : Optional.empty();
       rowOfGame.put(code.get(), row);
-      sound.put(code.get(), new FilmedGame.About(
-          tie, rubber, format.get(), first.get(), pair(players, SideNo.ONE), pair(players, SideNo.TWO), card));
+      sound.put(code.get(), new FilmGame(code.get(), tie, rubber, start(format.get(), first.get(), players), card, List.of()));
     }
   }
 
-  /** The four by their sides. */
-  private Map<String, SideNo> players(CsvTable.Row row) {
-    Map<String, SideNo> players = new LinkedHashMap<>();
+  private Optional<Format> format(CsvTable.Row row) {
+    Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
+    if (format.isEmpty() && row.cell("format").isPresent()) {
+      cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
+    }
+    return format;
+  }
+
+  /** The four by where they stand; fewer after a fault. */
+  private Map<String, PlayerId> players(CsvTable.Row row) {
+    Map<String, PlayerId> players = new LinkedHashMap<>();
     for (String place : PLACES) {
       reading.playerNeeded(row, place).ifPresent(player -> {
-        if (players.putIfAbsent(player.code(), place.endsWith("1") ? SideNo.ONE : SideNo.TWO) != null) {
+        if (players.containsValue(player)) {
           cells.fault(row, place, player + " stands on the court twice");
+        } else {
+          players.put(place, player);
         }
       });
     }
     return players;
   }
 
-  private static Pair pair(Map<String, SideNo> players, SideNo side) {
-    List<PlayerId> two = players.entrySet().stream()
-        .filter(player -> player.getValue() == side).map(player -> PlayerId.of(player.getKey())).toList();
-    return Pair.of(two.get(0), two.get(1));
+  private static Start start(Format format, PlayerId first, Map<String, PlayerId> players) {
+    return new Start(
+        format, first, players.get("right_1"), players.get("left_1"), players.get("right_2"), players.get("left_2"));
   }
 
   private void rally(CsvTable.Row row) {
@@ -120,28 +126,8 @@ final class FilmRows {
     if (game.isPresent() && number.isPresent() && !rallies.add(game.get() + "," + number.getAsInt())) {
       cells.fault(row, "rally", "rally " + number.getAsInt() + " of game " + game.get() + " stands here twice");
     }
-    Map<String, SideNo> players = game.map(playersOfGame::get).orElse(Map.of());
-    Optional<FilmRally.Ending> ending = cells.needed(row, "ending")
-        .flatMap(any -> cells.choice(row, "ending", List.of("earned", "forced", "gave", "replay", "unsure")))
-        .flatMap(FilmRally.Ending::parse);
-    Optional<SideNo> serving = onCourt(row, "server", players, false);
-    Optional<SideNo> side = onCourt(row, "player", players, ending.filter(one -> !one.namesPlayer()).isEmpty());
-    cells.choice(row, "third", List.of("soft", "hard", "lob", "none"));
-    cells.choice(row, "signal", List.of("stay", "switch", "crossed"));
-    List.of("where", "serve", "return", "third_to", "call", "call_by", "call_end", "mark", "film_time")
-        .forEach(column -> cells.text(row, column));
-    if (game.isPresent() && number.isPresent() && ending.isPresent()) {
-      ralliesOfGame.computeIfAbsent(game.get(), any -> new TreeMap<>())
-          .put(number.getAsInt(), new Noted(row, new FilmRally(ending.get(), side, serving)));
-    }
-  }
-
-  /** The side of a player who must be one of the four, as far as these are known. */
-  private Optional<SideNo> onCourt(CsvTable.Row row, String column, Map<String, SideNo> players, boolean needed) {
-    Optional<String> player = needed ? cells.code(row, column) : cells.codeIfAny(row, column);
-    if (player.isPresent() && players.size() == PLACES.size() && !players.containsKey(player.get())) {
-      cells.fault(row, column, player.get() + " does not play this game");
-    }
-    return player.map(players::get);
+    Map<String, PlayerId> players = game.map(playersOfGame::get).orElse(Map.of());
+    rallyCells.note(row, number.orElse(1), players.values()).filter(any -> number.isPresent()).ifPresent(note ->
+        ralliesOfGame.computeIfAbsent(game.orElse(""), any -> new TreeMap<>()).put(note.number(), new Noted(row, note)));
   }
 }

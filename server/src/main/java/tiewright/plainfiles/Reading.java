@@ -15,7 +15,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Side;
 import tiewright.event.TieId;
-import tiewright.rating.FilmedGame;
+import tiewright.film.FilmGame;
 
 /** A folder while it is read: its tables, what was found in them so far, and what is wrong. */
 final class Reading {
@@ -24,7 +24,7 @@ final class Reading {
   private final Cells cells = new Cells();
   private final List<Fact> facts = new ArrayList<>();
   private final List<PrivateNote> notes = new ArrayList<>();
-  private final List<FilmedGame> films = new ArrayList<>();
+  private final List<FilmGame> films = new ArrayList<>();
   private final Set<String> clubs = new HashSet<>();
   private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
   private final Map<String, TieSides> ties = new LinkedHashMap<>();
@@ -77,7 +77,7 @@ final class Reading {
     return notes;
   }
 
-  List<FilmedGame> films() {
+  List<FilmGame> films() {
     return films;
   }
 

@@ -144,13 +144,13 @@ class DemoEventTest {
         Files.readString(DEMO.resolve("games.csv")), Files.readString(DEMO.resolve("rallies.csv")), FilmNotes.Known.of(event));
     assertThat(film.faults()).isEmpty();
     assertThat(film.games()).hasSize(2).allSatisfy(game -> {
-      Tie tie = event.tie(game.counted().tie().orElseThrow()).orElseThrow();
-      RubberNo rubber = game.counted().rubber().orElseThrow();
-      assertThat(tie.card(rubber).score(rubber).orElseThrow().games()).containsExactly(game.ledTo());
-      assertThat(game.card()).contains(game.ledTo());
-      assertThat(tie.opened().get(rubber).home()).contains(game.counted().one());
-      assertThat(tie.opened().get(rubber).away()).contains(game.counted().two());
-      assertThat(game.counted().rallies()).as("no rally after the last point").isEqualTo(game.rallies().split("\n").length - 2);
+      Tie tie = event.tie(game.film().counted().tie().orElseThrow()).orElseThrow();
+      RubberNo rubber = game.film().counted().rubber().orElseThrow();
+      assertThat(tie.card(rubber).score(rubber).orElseThrow().games()).containsExactly(game.film().replay().score());
+      assertThat(game.film().card()).contains(game.film().replay().score());
+      assertThat(tie.opened().get(rubber).home()).contains(game.film().counted().one());
+      assertThat(tie.opened().get(rubber).away()).contains(game.film().counted().two());
+      assertThat(game.film().counted().rallies()).as("no rally after the last point").isEqualTo(game.rallies().split("\n").length - 2);
     });
     assertThat(FilmNotes.file(PlainFile.RALLIES, film.games().stream().map(game -> game.keptFor(ClubId.of("KS"))).toList()))
         .isEqualTo(Files.readString(DEMO.resolve("rallies.csv")));

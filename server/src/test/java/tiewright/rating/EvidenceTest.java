@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.Event;
@@ -21,69 +19,33 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
+import tiewright.film.Ending;
+import tiewright.film.FilmGame;
+import tiewright.film.RallyNote;
+import tiewright.film.Start;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
-import tiewright.scoring.SideNo;
 
 class EvidenceTest {
   private static final Pair ONE = Pair.of("N1", "N2");
   private static final Pair TWO = Pair.of("S1", "S2");
 
-  private static List<FilmRally> won(String winners) {
-    List<FilmRally> rallies = new ArrayList<>();
+  /** Side one serves first; each letter is the side that won a rally. */
+  private static FilmedGame film(Optional<String> tie, Optional<String> rubber, Optional<Score> card, Format format, String winners) {
+    List<RallyNote> rallies = new ArrayList<>();
     for (char winner : winners.toCharArray()) {
-      rallies.add(new FilmRally(FilmRally.Ending.EARNED, Optional.of(winner == 'A' ? SideNo.ONE : SideNo.TWO), Optional.empty()));
+      rallies.add(RallyNote.of(rallies.size() + 1, Ending.EARNED, winner == 'A' ? ONE.first() : TWO.first()));
     }
-    return rallies;
-  }
-
-  private static FilmedGame film(Optional<String> tie, Optional<String> rubber, Optional<Score> card, Format format, List<FilmRally> rallies) {
-    return FilmedGame.of(
-        new FilmedGame.About(
-            tie.map(TieId::of), rubber.flatMap(RubberNo::parse), format, SideNo.ONE, ONE, TWO, card),
-        rallies);
+    Start start = new Start(format, ONE.first(), ONE.first(), ONE.second(), TWO.first(), TWO.second());
+    return new FilmGame("g", tie.map(TieId::of), rubber.flatMap(RubberNo::parse), start, card, rallies).counted();
   }
 
   private static FilmedGame film(String winners) {
-    return film(Optional.empty(), Optional.empty(), Optional.empty(), Format.sideOut(11), won(winners));
+    return film(Optional.empty(), Optional.empty(), Optional.empty(), Format.sideOut(11), winners);
   }
 
   private static PrivateNote.PastGame past(String date, int home, int away) {
     return new PrivateNote.PastGame(LocalDate.parse(date), "N1", "N2", "S1", "S2", Score.of(home, away), Format.sideOut(11));
-  }
-
-  /** The walk that is printed in Pickleball Magazine 5-3: A serves 1, 2, 3, then 8, 9, 10, 11; B serves 4, 5, 6, 7, then 12. */
-  @Test
-  void who_serves_follows_from_who_won_the_rallies_before() {
-    FilmedGame film = film("AABBBAABAABB");
-    assertThat(film.byOne()).isEqualTo(new FilmedGame.Served(7, 4));
-    assertThat(film.byTwo()).isEqualTo(new FilmedGame.Served(5, 3));
-    assertThat(film.card()).isEmpty();
-  }
-
-  @ParameterizedTest
-  @CsvSource({"EARNED,ONE,ONE", "FORCED,ONE,TWO", "GAVE,TWO,ONE", "REPLAY,ONE,", "UNSURE,ONE,"})
-  void a_winner_is_earned_and_an_error_is_lost(FilmRally.Ending ending, SideNo player, SideNo winner) {
-    assertThat(new FilmRally(ending, Optional.of(player), Optional.empty()).winner()).isEqualTo(Optional.ofNullable(winner));
-  }
-
-  @Test
-  void replays_and_doubtful_rallies_count_for_nobody_and_a_named_server_is_believed() {
-    List<FilmRally> rallies = new ArrayList<>(won("A"));
-    rallies.add(new FilmRally(FilmRally.Ending.REPLAY, Optional.empty(), Optional.empty()));
-    rallies.add(new FilmRally(FilmRally.Ending.UNSURE, Optional.of(SideNo.TWO), Optional.empty()));
-    rallies.addAll(won("A"));
-    rallies.add(new FilmRally(FilmRally.Ending.GAVE, Optional.of(SideNo.TWO), Optional.of(SideNo.TWO)));
-    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.empty(), Format.sideOut(11), rallies);
-    assertThat(film.byOne()).isEqualTo(new FilmedGame.Served(2, 2));
-    assertThat(film.byTwo()).isEqualTo(new FilmedGame.Served(1, 0));
-  }
-
-  @Test
-  void nothing_is_counted_after_the_game_is_over() {
-    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.empty(), Format.rally(7), won("AAAAAAABBB"));
-    assertThat(film.rallies()).isEqualTo(7);
-    assertThat(film.card()).contains(Score.of(7, 0));
   }
 
   @Test
@@ -91,7 +53,7 @@ class EvidenceTest {
     Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").card("A1", "3", "5-9", How.RETIRED_HOME).event();
     assertThat(Evidence.of(event, Earlier.of(List.of()), Ageing.none()).games()).hasSize(2);
     for (Optional<String> rubber : List.of(Optional.of("1"), Optional.<String>empty())) {
-      FilmedGame film = film(Optional.of("A1"), rubber, Optional.empty(), Format.sideOut(11), won("AAB"));
+      FilmedGame film = film(Optional.of("A1"), rubber, Optional.empty(), Format.sideOut(11), "AAB");
       Evidence evidence = Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none());
       assertThat(evidence.games()).singleElement().satisfies(game -> assertThat(game.score()).isEqualTo(Score.of(11, 3)));
       assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(Days.DATE));
@@ -101,7 +63,7 @@ class EvidenceTest {
   @Test
   void a_film_without_a_single_rally_leaves_the_card_alone() {
     Event event = Days.oneTie().opened("A1").cards("A1", "11-2").event();
-    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.empty(), Format.sideOut(11), List.of());
+    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.empty(), Format.sideOut(11), "");
     Evidence evidence = Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none());
     assertThat(evidence.games()).hasSize(1);
     assertThat(evidence.films()).isEmpty();
@@ -110,14 +72,14 @@ class EvidenceTest {
   @Test
   void the_filmed_game_of_a_rubber_of_several_is_the_one_with_its_score() {
     Event event = Days.oneTie().with(Setting.BEST_OF, "3").opened("A1").card("A1", "1", "11-2 7-11 11-9").event();
-    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.of(Score.of(7, 11)), Format.sideOut(11), won("ABAB"));
+    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.of(Score.of(7, 11)), Format.sideOut(11), "ABAB");
     assertThat(Evidence.of(event, new Earlier(List.of(), List.of(film)), Ageing.none()).games())
         .extracting(PastGame::score).containsExactly(Score.of(11, 2), Score.of(11, 9));
   }
 
   @Test
   void an_earlier_game_on_film_counts_once_and_gives_the_film_its_day() {
-    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.of(Score.of(11, 4)), Format.sideOut(11), won("AAB"));
+    FilmedGame film = film(Optional.empty(), Optional.empty(), Optional.of(Score.of(11, 4)), Format.sideOut(11), "AAB");
     Evidence evidence =
         Evidence.of(
             Days.oneTie().event(), new Earlier(List.of(past("2026-05-02", 11, 4), past("2026-05-03", 11, 5)), List.of(film)), Ageing.none());

@@ -110,17 +110,19 @@ final class World {
   World play(Format format, Pair one, Pair two, boolean filmed) {
     SideNo first = random.nextBoolean() ? SideNo.ONE : SideNo.TWO;
     GameState state = GameState.start(format, first);
-    List<FilmRally> rallies = new ArrayList<>();
+    FilmedGame.Served byOne = FilmedGame.Served.NONE;
+    FilmedGame.Served byTwo = FilmedGame.Served.NONE;
     while (!state.isOver()) {
       boolean oneServes = state.serving() == SideNo.ONE;
       double chance = oneServes ? chance(format, one, two) : chance(format, two, one);
       SideNo winner = random.nextDouble() < chance ? state.serving() : state.serving().other();
-      rallies.add(new FilmRally(FilmRally.Ending.EARNED, Optional.of(winner), Optional.empty()));
+      byOne = oneServes ? byOne.and(winner == SideNo.ONE) : byOne;
+      byTwo = oneServes ? byTwo : byTwo.and(winner == SideNo.TWO);
       state = state.after(winner);
     }
     if (filmed) {
-      films.add(FilmedGame.of(
-          new FilmedGame.About(Optional.empty(), Optional.empty(), format, first, one, two, Optional.of(state.score())), rallies));
+      films.add(new FilmedGame(
+          Optional.empty(), Optional.empty(), Optional.empty(), format, one, two, Optional.of(state.score()), byOne, byTwo));
     } else {
       games.add(new PastGame(DAY, one, two, state.score(), format));
     }
