@@ -75,8 +75,8 @@ final class LineupCommand implements Callable<Integer> {
   }
 
   private LineupProblem problem() {
-    LineupInputs inputs = asked.inputs(expectation(), seed);
-    LineupProblem aimed = inputs.problem().aimingAt(asked.aim(aim, seed)).promising(inputs.promise(floor));
+    LineupInputs inputs = asked.inputs(expectation(), seed).promising(floor);
+    LineupProblem aimed = inputs.problem().aimingAt(asked.aim(aim, seed));
     return learn ? aimed.learning() : aimed;
   }
 
@@ -119,6 +119,7 @@ final class LineupCommand implements Callable<Integer> {
     LineupWords words = LineupWords.ofCodes();
     err.println("seed " + seed);
     if (!csv) {
+      proposal.promises().forEach(reason -> err.println(words.sentence(reason)));
       proposal.sheets().get(0).reasons().forEach(reason -> err.println(words.sentence(reason)));
       proposal.notes().forEach(reason -> err.println(words.sentence(reason)));
     }

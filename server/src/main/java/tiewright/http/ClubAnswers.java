@@ -25,6 +25,7 @@ import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.OwnRecord;
+import tiewright.lineup.PlayingDay;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
@@ -98,7 +99,13 @@ final class ClubAnswers {
       weights.put(tie.id(), !worths.isEmpty() && Aim.qualify(worths).isSettled() ? 0.0 : 1.0);
     });
     return DayInputs.of(
-        event, club, tie -> lineup(tie, LineupProblem.Against.UNKNOWN, seed), weights, wanted, visible.now());
+        event, club, ledger.privateOf(club).all(club), tie -> lineup(tie, LineupProblem.Against.UNKNOWN, seed), weights, wanted,
+        visible.now());
+  }
+
+  /** What the own players have had of the day, what was promised to them, and whether it can still be kept. */
+  PlayingDay playingDay() {
+    return PlayingDay.of(event, club, ledger.privateOf(club).all(club));
   }
 
   /** A forecast for the own club, and how it went if that is known. */

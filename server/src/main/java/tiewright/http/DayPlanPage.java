@@ -15,9 +15,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.Pair;
-import tiewright.event.Player;
-import tiewright.event.PlayerId;
-import tiewright.event.Side;
+import tiewright.event.Refusal;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
@@ -30,6 +28,7 @@ import tiewright.http.views.DayPlanView;
 import tiewright.lineup.Budget;
 import tiewright.lineup.DayPlan;
 import tiewright.lineup.DayProblem;
+import tiewright.lineup.PlayingDay;
 import tiewright.wording.LineupWords;
 
 /** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
@@ -53,24 +52,40 @@ final class DayPlanPage implements Page {
   public void at(Routes routes) {
     routes.get(Door.CAPTAIN, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
     routes.post(Door.CAPTAIN, HERE, this::plan);
+    routes.post(Door.CAPTAIN, HERE + "/promise", this::promise);
     routes.post(Door.CAPTAIN, HERE + "/stop", visit -> {
       Optional.ofNullable(jobs.get(visit.club())).ifPresent(job -> job.budget().stop().press());
       visit.go(HERE);
     });
   }
 
+  private void promise(Visit visit) {
+    Form form = visit.form();
+    DayPromises.read(visit, form).ifPresentOrElse(
+        promise -> {
+          visit.hall().ledger().note(visit.club(), promise);
+          visit.go(HERE + "#promises");
+        },
+        () -> visit.refuse(form, tried -> screen(visit, tried)));
+  }
+
+  private static int count(Form form, String field) {
+    int count = form.number(field).orElse(0);
+    if (count < 0 || count > MOST) {
+      form.fault(Refusal.of("form.out-of-range").with("least", 0).with("most", MOST).at(field));
+    }
+    return count;
+  }
+
   private void plan(Visit visit) {
     Form form = visit.form();
-    int floor = form.number("floor").orElse(0);
-    int inARow = form.number("row").orElse(0);
-    if (form.isClean() && (floor < 0 || floor > MOST || inARow < 0 || inARow > MOST)) {
-      form.fault(tiewright.event.Refusal.of("form.not-a-number").at("floor"));
-    }
+    int floor = count(form, "floor");
+    int inARow = count(form, "row");
     if (!form.isClean()) {
       visit.refuse(form, tried -> screen(visit, tried));
       return;
     }
-    DayProblem.Wanted wanted = new DayProblem.Wanted(floor, Map.of(), inARow, form.text("learn").equals("yes"));
+    DayProblem.Wanted wanted = new DayProblem.Wanted(floor, visit.own().playingDay().promised(), inARow, form.text("learn").equals("yes"));
     Optional.ofNullable(jobs.get(visit.club())).ifPresent(before -> before.budget().stop().press());
     Budget budget = Budget.ofSteps(DayPlan.USUAL_STEPS, 1).within(MOST_TIME);
     Optional<DayProblem> day = visit.own().dayAhead(wanted, 1);
@@ -89,15 +104,16 @@ final class DayPlanPage implements Page {
     Optional<Job> job = Optional.ofNullable(jobs.get(visit.club()));
     boolean done = job.filter(one -> one.plan().isDone()).isPresent();
     Optional<DayPlan> plan = done ? result(job.get()) : Optional.empty();
+    PlayingDay day = visit.own().playingDay();
     if (job.isPresent() && !done) {
       visit.ctx().header("Refresh", "2");
     }
     return Screen.of("dayPlan", visit.event().clubName(visit.club()) + ": the day so far and ahead", new DayPlanView(
         tried.refusal(),
         List.of(Cautions.OF_ADVICE, "It plans with the pairs that the other clubs are expected to send, in any order. Nothing is handed in by it: each sheet stays yours to name."),
-        form(job), job.filter(one -> !done).map(DayPlanPage::progress), job.filter(one -> done).map(one -> notes(visit, one, plan)).orElse(List.of()),
+        form(job, tried), job.filter(one -> !done).map(DayPlanPage::progress), job.filter(one -> done).map(one -> notes(visit, one, plan, day)).orElse(List.of()),
         plan.map(found -> found.ties().stream().map(tie -> tie(visit.event(), tie)).toList()).orElse(List.of()),
-        players(visit.event(), visit.club(), plan)));
+        DayPromises.view(visit, day, tried), players(visit.event(), day, plan)));
   }
 
   private static Optional<DayPlan> result(Job job) {
@@ -111,7 +127,7 @@ final class DayPlanPage implements Page {
         done, job.budget().steps(), HERE + "/stop", Button.stop("Stop and show the best so far"));
   }
 
-  private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found) {
+  private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found, PlayingDay day) {
     if (job.plan().isCompletedExceptionally()) {
       return List.of("The search broke off, and nothing was found out. Plan again; if it breaks off again, tell the organiser.");
     }
@@ -122,6 +138,9 @@ final class DayPlanPage implements Page {
     List<String> notes = new ArrayList<>(words.plan(found.get()));
     if (visit.event().seq() != job.seq()) {
       notes.add("Made at " + Frames.said(visit.event().clock(job.asked())) + ". Something has happened since: plan again to count it in.");
+    }
+    if (!job.wanted().promised().equals(day.promised())) {
+      notes.add("You promised something else since this was planned: plan again to count it in.");
     }
     return notes;
   }
@@ -141,13 +160,13 @@ final class DayPlanPage implements Page {
     return event.name(pair.first()) + " and " + event.name(pair.second());
   }
 
-  private static ActionForm form(Optional<Job> job) {
+  private static ActionForm form(Optional<Job> job, Tried tried) {
     DayProblem.Wanted wanted = job.map(Job::wanted).orElse(DayProblem.Wanted.CHANCES_ONLY);
     return ActionForm.of("plan", HERE, "Plan the ties ahead", Button.main("Plan the day"))
-        .saying("Must play, must rest and wishes about pairs count as you noted them.")
+        .saying("Must play, must rest, wishes about pairs and what you promised to single players count as you noted them.")
         .asking(
-            counts("floor", "Rubbers for everybody by the end of these ties", "No floor", wanted.floor()),
-            counts("row", "Ties in a row at most", "Any number", wanted.mostInARow()),
+            counts("floor", "Rubbers for everybody by the end of these ties", "No floor", wanted.floor()).withError(tried.error("floor")),
+            counts("row", "Ties in a row at most", "Any number", wanted.mostInARow()).withError(tried.error("row")),
             SelectField.of("learn", "Where nothing hangs on a tie", "Play the strongest", List.of(
                 Option.of("yes", "Try pairs that are not known well", wanted.learning()))));
   }
@@ -157,35 +176,28 @@ final class DayPlanPage implements Page {
         .mapToObj(count -> Option.of(Integer.toString(count), Integer.toString(count), count == chosen)).toList());
   }
 
-  private static ReasonTable players(VisibleEvent event, ClubId club, Optional<DayPlan> plan) {
-    List<ReasonTable.Row> rows = new ArrayList<>();
-    for (Player player : event.squad(club)) {
-      int soFar = soFar(event, club, player.id());
-      int byTheEnd = plan.map(found -> found.rubbers().getOrDefault(player.id(), soFar)).orElse(soFar);
-      List<String> why = plan.map(found -> found.ties().stream()
-          .filter(tie -> tie.sheet().players().contains(player.id()))
-          .map(tie -> "Planned: " + new TieViews(event).title(event.tie(tie.tie()).orElseThrow())).toList()).orElse(List.of());
-      rows.add(new ReasonTable.Row(
-          List.of(
-              ReasonTable.Cell.of(event.name(player.id())), ReasonTable.Cell.of(Integer.toString(soFar)),
-              ReasonTable.Cell.of(plan.isEmpty() ? "not planned" : Integer.toString(Math.max(0, byTheEnd - soFar))),
-              ReasonTable.Cell.of(Integer.toString(byTheEnd))),
-          "Which", why.isEmpty() ? List.of("Nothing planned.") : why, false));
-    }
-    return new ReasonTable("day-players", "Rubbers so far and ahead", List.of(
+  private static ReasonTable players(VisibleEvent event, PlayingDay day, Optional<DayPlan> plan) {
+    List<ReasonTable.Column> columns = new ArrayList<>(List.of(
         new ReasonTable.Column("Player", false), new ReasonTable.Column("So far", true), new ReasonTable.Column("Planned", true),
-        new ReasonTable.Column("In all", true)), rows, "So far: named in opened sheets and played, the rubber on court among them.");
+        new ReasonTable.Column("In all", true)));
+    if (day.isAnythingPromised()) {
+      columns.add(new ReasonTable.Column("Promised", true));
+    }
+    return new ReasonTable(
+        "day-players", "Rubbers so far and ahead", columns, day.lines().stream().map(line -> row(event, line, columns.size(), plan)).toList(),
+        "So far: played, on court, or named on an opened sheet and still to be played.");
   }
 
-  private static int soFar(VisibleEvent event, ClubId club, PlayerId player) {
-    int rubbers = 0;
-    for (Tie tie : event.tiesOf(club)) {
-      Side side = tie.sideOf(club).orElseThrow();
-      for (var opened : tie.opened().entrySet()) {
-        boolean named = opened.getValue().pair(side).filter(pair -> pair.has(player)).isPresent();
-        rubbers += named && (tie.calls().containsKey(opened.getKey()) || tie.card(opened.getKey()).score(opened.getKey()).filter(score -> !score.how().isWalkover()).isPresent()) ? 1 : 0;
-      }
-    }
-    return rubbers;
+  private static ReasonTable.Row row(VisibleEvent event, PlayingDay.Line line, int columns, Optional<DayPlan> plan) {
+    int byTheEnd = plan.map(found -> found.rubbers().getOrDefault(line.player(), line.had())).orElse(line.had());
+    List<String> why = plan.map(found -> found.ties().stream()
+        .filter(tie -> tie.sheet().players().contains(line.player()))
+        .map(tie -> "Planned: " + new TieViews(event).title(event.tie(tie.tie()).orElseThrow())).toList()).orElse(List.of());
+    List<String> cells = List.of(
+        event.name(line.player()), Integer.toString(line.had()),
+        plan.isEmpty() ? "not planned" : Integer.toString(Math.max(0, byTheEnd - line.had())), Integer.toString(byTheEnd),
+        line.promised() == 0 ? "" : Integer.toString(line.promised()));
+    return new ReasonTable.Row(
+        cells.stream().limit(columns).map(ReasonTable.Cell::of).toList(), "Which", why.isEmpty() ? List.of("Nothing planned.") : why, false);
   }
 }

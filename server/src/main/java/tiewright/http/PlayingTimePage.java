@@ -11,38 +11,55 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.CopyText;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.PlayingTimeView;
+import tiewright.lineup.PlayingDay;
 
-/** Who of the squad was named how often: counted from the opened sheets and nothing else. */
+/** Who of the squad was named how often, counted from the opened sheets, beside what the captain promised. */
 final class PlayingTimePage implements Page {
 
   @Override
   public void at(Routes routes) {
     routes.get(Door.CAPTAIN, "/captain/playing-time", visit -> visit.show(
-        Screen.of("playingTime", visit.event().clubName(visit.club()) + ": playing time", view(visit.event(), visit.club()))));
+        Screen.of("playingTime", visit.event().clubName(visit.club()) + ": playing time", view(visit.event(), visit.club(), visit.own().playingDay()))));
   }
 
   /** @param lines one for each rubber the player was named for */
   private record Time(int ties, int rubbers, List<String> lines) {}
 
-  private static PlayingTimeView view(VisibleEvent event, ClubId club) {
+  private static PlayingTimeView view(VisibleEvent event, ClubId club, PlayingDay day) {
     List<Tie> opened = NowPage.sorted(event.tiesOf(club)).stream().filter(Tie::isOpened).toList();
     List<ReasonTable.Row> rows = new ArrayList<>();
     List<String> text = new ArrayList<>();
     for (Player player : event.squad(club)) {
       Time time = time(event, club, opened, player.id());
+      List<String> cells = new ArrayList<>(List.of(
+          event.name(player.id()), Integer.toString(time.rubbers()), Integer.toString(time.ties()), Integer.toString(opened.size() - time.ties())));
+      if (day.isAnythingPromised()) {
+        day.line(player.id()).ifPresent(line -> cells.addAll(promised(line)));
+      }
       rows.add(new ReasonTable.Row(
-          List.of(
-              ReasonTable.Cell.of(event.name(player.id())), ReasonTable.Cell.of(Integer.toString(time.rubbers())),
-              ReasonTable.Cell.of(Integer.toString(time.ties())), ReasonTable.Cell.of(Integer.toString(opened.size() - time.ties()))),
-          "Which", time.lines().isEmpty() ? List.of("Not named yet.") : time.lines(), false));
+          cells.stream().map(ReasonTable.Cell::of).toList(), "Which", time.lines().isEmpty() ? List.of("Not named yet.") : time.lines(), false));
       text.add(event.name(player.id()) + ": " + time.rubbers() + " rubbers in " + time.ties() + " ties");
     }
     return new PlayingTimeView(
-        new ReasonTable("playing-time", "From " + opened.size() + " opened sheets", List.of(
-            new ReasonTable.Column("Player", false), new ReasonTable.Column("Rubbers", true),
-            new ReasonTable.Column("Ties played", true), new ReasonTable.Column("Ties rested", true)), rows,
-            "Counted from the opened sheets, deciders and changed pairs included."),
+        new ReasonTable("playing-time", "From " + opened.size() + " opened sheets", columns(day), rows,
+            "Counted from the opened sheets, deciders and changed pairs included."
+                + (day.isAnythingPromised() ? " A rubber that the other side gave away keeps no promise." : "")),
         new CopyText("copy-playing-time", "Playing time as text", String.join("\n", text), "Copy", "Copied"));
+  }
+
+  private static List<ReasonTable.Column> columns(PlayingDay day) {
+    List<ReasonTable.Column> columns = new ArrayList<>(List.of(
+        new ReasonTable.Column("Player", false), new ReasonTable.Column("Rubbers", true), new ReasonTable.Column("Ties played", true),
+        new ReasonTable.Column("Ties rested", true)));
+    if (day.isAnythingPromised()) {
+      columns.add(new ReasonTable.Column("Promised", true));
+      columns.add(new ReasonTable.Column("Still missing", true));
+    }
+    return columns;
+  }
+
+  private static List<String> promised(PlayingDay.Line line) {
+    return line.promised() == 0 ? List.of("", "") : List.of(Integer.toString(line.promised()), Integer.toString(line.missing()));
   }
 
   private static Time time(VisibleEvent event, ClubId club, List<Tie> opened, PlayerId player) {

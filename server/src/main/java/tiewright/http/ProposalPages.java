@@ -100,8 +100,9 @@ final class ProposalPages implements Page {
           .map(sheet -> Proposals.evaluate(inputs.problem(), sheet, budget).sheet())
           .map(sheet -> sheet(visit, tie, sheet, "Drawn with the number " + asked.seed(), words, true)).stream().toList();
       return new ProposalView(
-          Refusal.NONE, cautions(inputs), List.of(),
+          Refusal.NONE, cautions(inputs), List.of(), sentences(proposed.promises(), words),
           proposed.sheets().stream().map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true)).toList(),
+          proposed.keeping().stream().map(sheet -> sheet(visit, tie, sheet, "The best sheet that keeps what you promised", words, true)).toList(),
           sentences(proposed.notes(), words), own,
           candidates(visit, proposed.decider(), words), notes(proposed.decider(), words),
           order.map(advice -> words.order(advice, asked.aim(), asked.seed())).orElse(List.of()), drawn, whatIf(inputs, asked, words),
@@ -109,13 +110,13 @@ final class ProposalPages implements Page {
     }
     Proposal.Impossible impossible = (Proposal.Impossible) proposal;
     return new ProposalView(
-        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), own, List.of(), List.of(), List.of(), List.of(),
+        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), List.of(), List.of(), own, List.of(), List.of(), List.of(), List.of(),
         List.of(), List.of(asked.ask(tie.id())), forms(visit, tie));
   }
 
   private static ProposalView afterOpening(Visit visit, DeciderAdvice advice, LineupWords words) {
     return new ProposalView(
-        Refusal.NONE, List.of(Cautions.OF_ADVICE), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
+        Refusal.NONE, List.of(Cautions.OF_ADVICE), List.of(), List.of(), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
         List.of(), candidates(visit, Optional.of(advice), words), notes(Optional.of(advice), words), List.of(), List.of(), List.of(),
         List.of(), List.of());
   }
@@ -160,7 +161,7 @@ final class ProposalPages implements Page {
     reasons.addAll(sentences(sheet.reasons(), words));
     return new ProposalView.Sheet(
         title, lines, bar("Chance to win the tie", sheet.chance(), sheet.low(), sheet.high()), reasons,
-        usable ? List.of(use(tie, sheet)) : List.of());
+        usable ? List.of(use(tie, sheet, title)) : List.of());
   }
 
   private static String names(VisibleEvent event, Pair pair) {
@@ -176,9 +177,9 @@ final class ProposalPages implements Page {
   }
 
   /** Takes the sheet into the form by a press: names never stand in an address. */
-  private static ActionForm use(Tie tie, ProposedSheet sheet) {
+  private static ActionForm use(Tie tie, ProposedSheet sheet, String title) {
     ActionForm form = ActionForm.of(
-        "use-" + sheet.rank(), "/captain/sheet/" + tie.id(), "", Button.other("Take this one into my sheet")).sending("step", "choose");
+        "use-" + title.replaceAll("[^A-Za-z0-9]+", "-"), "/captain/sheet/" + tie.id(), "", Button.other("Take this one into my sheet")).sending("step", "choose");
     for (java.util.Map.Entry<RubberNo, Optional<Pair>> one : sheet.sheet().pairs().entrySet()) {
       if (one.getValue().isPresent()) {
         form = form

@@ -33,10 +33,10 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
   }
 
   LineupInputs inputs(Visit visit, TieId tie) {
-    LineupInputs plain = visit.own().lineup(tie, against, seed);
+    LineupInputs plain = visit.own().lineup(tie, against, seed).promising(floor);
     return plain.asking(problem -> {
       LineupProblem fresh = tired ? problem : problem.after(new Freshness(problem.freshness().loads(), Freshness.Cost.NONE));
-      LineupProblem aimed = fresh.aimingAt(visit.own().aim(tie, aim, seed)).promising(plain.promise(floor));
+      LineupProblem aimed = fresh.aimingAt(visit.own().aim(tie, aim, seed));
       return learning ? aimed.learning() : aimed;
     });
   }

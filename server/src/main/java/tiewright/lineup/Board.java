@@ -35,6 +35,7 @@ final class Board {
   private final double[][] bits; // learnt, where that counts
   private final LevelWorth levelWorth;
   private final TieWorth worth;
+  private final Owed owed;
   private @Nullable EdgeCurve curve; // made when first asked for
 
   Board(LineupProblem problem) {
@@ -55,7 +56,7 @@ final class Board {
     this.bits = problem.purpose().learning() ? bits() : new double[0][0];
     this.levelWorth = new LevelWorth(problem, pairs);
     this.worth = new TieWorth(this);
-
+    this.owed = new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
   }
 
   private static List<Pair> opponents(Belief belief) {
@@ -137,18 +138,14 @@ final class Board {
     return Optional.of(Math.min(1, sum));
   }
 
-  /** Rubbers missing to the playing time promised. */
-  int shortOfPromise(int[] line) {
-    int missing = 0;
-    PlayingTime promised = problem.purpose().playingTime();
-    for (PlayerId player : promised.floor() == 0 ? List.<PlayerId>of() : players) {
-      int more = 0;
-      for (int pair : line) {
-        more += pair != EMPTY && pairs.get(pair).has(player) ? 1 : 0;
-      }
-      missing += promised.missing(player, more);
-    }
-    return missing;
+  /** What is left of the promises of playing time after a sheet. */
+  Owed owed() {
+    return owed;
+  }
+
+  /** Aims that are equal to a tenth of a point count as equal, so that what ranks below them can decide. */
+  boolean isCoarse() {
+    return owed.binds() || problem.purpose().learning();
   }
 
   Sheet sheet(int[] line) {

@@ -59,7 +59,7 @@ public record DayProblem(List<Ahead> ties, Map<PlayerId, Before> before, Wanted 
    * What the captain wants, before the chances.
    *
    * @param floor rubbers for everybody by the end of these ties, those before counted; 0 = nothing promised
-   * @param promised rubbers promised to single players, where that is more
+   * @param promised rubbers that single players are to have by the end of these ties, where that is more
    * @param mostInARow ties in a row that anybody may be named for; 0 = any number
    * @param learning what nobody knows well is tried in ties on which little hangs
    */

@@ -61,7 +61,7 @@ public final class Forecasts {
     if (!all || sheet.players().isEmpty()) {
       return Optional.empty();
     }
-    Board board = new Board(inputs.problem());
+    Board board = new Board(inputs.problem().promising(PlayingTime.NOTHING_PROMISED));
     double worth = board.worth().of(board.line(sheet));
     double best = Ranking.of(board, board.orderMatters(), 1).best().stream()
         .mapToDouble(one -> board.worth().of(one.line())).max().orElse(worth);

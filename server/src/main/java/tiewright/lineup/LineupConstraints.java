@@ -143,8 +143,8 @@ public class LineupConstraints implements ConstraintProvider {
   /** After that, playing time as promised. */
   Constraint promise(ConstraintFactory factory) {
     return allSeats(factory)
-        .filter((seats, facts) -> facts.board().problem().purpose().playingTime().floor() > 0)
-        .penalizeLong(LineupWeights.RUBBER, (seats, facts) -> facts.board().shortOfPromise(facts.line(seats)))
+        .filter((seats, facts) -> facts.board().owed().binds())
+        .penalizeLong(LineupWeights.RUBBER, (seats, facts) -> facts.board().owed().missing(facts.line(seats)))
         .asConstraint(LineupWeights.PROMISE);
   }
 

@@ -66,15 +66,23 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
     LineupProblem problem =
         LineupProblem.of(TieRules.of(event.conditions()), ours, theirs, Rating.fit(notes.prior(), evidence), against, seed)
             .withWishes(notes.wishes())
-            .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL));
+            .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL))
+            .promising(promised(event, tie, club, own));
     return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), earlier(event, tie, side.other()), hurt(event, club), evidence.size());
   }
 
-  /** So many rubbers for everybody by the end of this tie, counting those of today. */
-  public PlayingTime promise(int floor) {
-    Map<PlayerId, Integer> played = new HashMap<>();
-    problem.ours().members().forEach(member -> played.put(member.id(), problem.freshness().load(member.id()).rubbers()));
-    return new PlayingTime(floor, played);
+  private static PlayingTime promised(Event event, Tie tie, ClubId club, List<PrivateNote> own) {
+    ClubDay day = new ClubDay(event, club, own);
+    ClubDay.Had had = day.had(Optional.of(tie.id()));
+    Map<PlayerId, Integer> rubbers = new HashMap<>();
+    event.squad(club).forEach(player -> rubbers.put(player.id(), had.all(player.id())));
+    List<TiePlaces> others = day.ahead().stream().filter(other -> !other.id().equals(tie.id())).map(day::granted).toList();
+    return new PlayingTime(0, OwnNotes.promised(event, club, own), rubbers, others);
+  }
+
+  /** With so many rubbers for everybody by the end of this tie, counting those of today, beside what single players are promised. */
+  public LineupInputs promising(int floor) {
+    return asking(asked -> asked.promising(asked.purpose().playingTime().withFloor(floor)));
   }
 
   /** With those of our squad who are marked as hurt or ill, besides who retired. */
@@ -109,7 +117,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
   }
 
   /** Not marked absent by the desk, and not away by the squad list at the published start. */
-  private static boolean isHere(Player player, Tie tie) {
+  static boolean isHere(Player player, Tie tie) {
     boolean late = tie.start().isPresent() && player.from().filter(tie.start().get()::isBefore).isPresent();
     boolean gone = tie.start().isPresent() && player.until().filter(until -> !tie.start().get().isBefore(until)).isPresent();
     return !player.absent() && !late && !gone;

@@ -16,7 +16,7 @@ final class LineupWeights {
   static final String HALF = "A rubber with one player only";
   static final String NOT_FULL = "A rubber empty that the squad could fill";
   static final String TIE_CHANCE = "What the captain wants of the tie";
-  static final String PROMISE = "Rubbers missing to the playing time promised";
+  static final String PROMISE = "Promised rubbers that are left unkept";
 
   static final String LEARNING = "What the tie would teach";
 

@@ -48,6 +48,19 @@ final class OwnNotes {
     return event.player(player).map(Player::club).filter(club::equals).isPresent();
   }
 
+  /** Rubbers that single players are promised today; the last note about the same counts, and one of 0 ends it. */
+  static Map<PlayerId, Integer> promised(Event event, ClubId club, List<PrivateNote> notes) {
+    Map<PlayerId, Integer> promised = new HashMap<>();
+    for (PrivateNote note : notes) {
+      if (note instanceof PrivateNote.RubbersPromised promise
+          && event.player(promise.player()).map(Player::club).filter(club::equals).isPresent()) {
+        promised.put(promise.player(), promise.rubbers());
+      }
+    }
+    promised.values().removeIf(rubbers -> rubbers == 0);
+    return promised;
+  }
+
   /** How much older games count for this captain. */
   Ageing ageing() {
     return Evidence.ageing(event, halfLife);

@@ -20,14 +20,18 @@ public sealed interface Proposal {
    *     was drawn by lot and may be drawn again
    * @param everySheetTried true: proven best by trying every legal sheet; false: the best that the search found
    * @param tried sheets tried, where each was
+   * @param keeping the best of those that keep as much as can be kept of what single players are promised; empty where the first
+   *     does, or not every sheet was tried
    * @param decider who would play it; empty where there is none or nobody is named for it
+   * @param promises what is due of the promises to single players, and which of them cannot hold
    * @param notes what holds for all of them
    */
   record Proposed(
-      List<ProposedSheet> sheets, boolean orderMatters, boolean everySheetTried, long tried, Optional<DeciderAdvice> decider, List<Reason> notes)
-      implements Proposal {
+      List<ProposedSheet> sheets, boolean orderMatters, boolean everySheetTried, long tried, Optional<ProposedSheet> keeping,
+      Optional<DeciderAdvice> decider, List<Reason> promises, List<Reason> notes) implements Proposal {
     public Proposed {
       sheets = List.copyOf(sheets);
+      promises = List.copyOf(promises);
       notes = List.copyOf(notes);
     }
 

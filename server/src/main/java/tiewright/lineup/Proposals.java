@@ -66,29 +66,41 @@ public final class Proposals {
     if (ranking.best().isEmpty()) {
       return impossible();
     }
-    SheetNotes notes = new SheetNotes(board, ranking, orderMatters());
     List<int[]> lines = ranking.best().stream().map(Ranking.Ranked::line).toList();
-    List<ProposedSheet> sheets = new ArrayList<>();
+    Optional<Keeping> keeping = ranking.complete() ? PromiseNotes.keeping(board, lines.get(0), budget.stop()) : Optional.empty();
     List<int[]> shown = lines.stream().map(this::shuffledIfFree).toList();
-    Doubt doubt = new Doubt(board, shown, budget.seed());
-    double[] best = doubt.worths(shown.get(0));
-    for (int i = 0; i < Math.min(count, shown.size()); i++) {
-      double cost = cost(shown.get(0), shown.get(i));
-      double beats = Doubt.better(doubt.worths(shown.get(i)), best);
-      List<Reason> reasons = new ArrayList<>(notes.of(shown.get(i)));
-      if (i == 0) {
-        reasons.addAll(notes.wishCosts());
-        nextBest(shown, doubt, best).ifPresent(reasons::add);
-      }
-      sheets.add(proposed(i + 1, shown.get(i), doubt, cost, beats, reasons));
-    }
+    List<int[]> all = new ArrayList<>(shown);
+    Optional<int[]> kept = keeping.filter(one -> one.missing() < board.owed().missing(lines.get(0)))
+        .map(Keeping::line).filter(line -> lines.stream().limit(count).noneMatch(other -> Arrays.equals(line, other))).map(this::shuffledIfFree);
+    kept.ifPresent(all::add);
+    Doubt doubt = new Doubt(board, all, budget.seed());
+    SheetNotes notes = new SheetNotes(board, ranking, orderMatters());
+    List<ProposedSheet> sheets = sheets(shown.subList(0, Math.min(count, shown.size())), doubt, notes);
+    List<Reason> more = new ArrayList<>(PromiseNotes.costs(board, lines.get(0), keeping));
+    more.addAll(notes.wishCosts());
+    nextBest(shown, doubt).ifPresent(more::add);
+    sheets.set(0, sheets.get(0).saying(more));
     Optional<DeciderAdvice> decider = decider(shown.get(0));
-    List<Reason> all = new ArrayList<>(notes.ofAll());
+    List<Reason> ofAll = new ArrayList<>(notes.ofAll());
     decider.flatMap(DeciderAdvice::best).ifPresent(first -> {
-      all.add(Reason.of("decider-likely").with("chance", sheets.get(0).level()));
-      all.add(keepFresh(first.pair(), lines.get(0)));
+      ofAll.add(Reason.of("decider-likely").with("chance", sheets.get(0).level()));
+      ofAll.add(keepFresh(first.pair(), lines.get(0)));
     });
-    return new Proposal.Proposed(sheets, orderMatters(), ranking.complete(), ranking.tried(), decider, all);
+    return new Proposal.Proposed(
+        sheets, orderMatters(), ranking.complete(), ranking.tried(), kept.map(line -> against(shown.get(0), 0, line, doubt, notes)), decider,
+        PromiseNotes.ofAll(board), ofAll);
+  }
+
+  private List<ProposedSheet> sheets(List<int[]> shown, Doubt doubt, SheetNotes notes) {
+    List<ProposedSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < shown.size(); i++) {
+      sheets.add(against(shown.get(0), i + 1, shown.get(i), doubt, notes));
+    }
+    return sheets;
+  }
+
+  private ProposedSheet against(int[] first, int rank, int[] line, Doubt doubt, SheetNotes notes) {
+    return proposed(rank, line, doubt, cost(first, line), Doubt.better(doubt.worths(line), doubt.worths(first)), notes.of(line));
   }
 
   /** The best sheets: all tried if there are few enough; else those tried, and the one that the search finds. */
@@ -129,12 +141,12 @@ public final class Proposals {
     return new Proposal.Impossible(conflict, reasons);
   }
 
-  private Optional<Reason> nextBest(List<int[]> shown, Doubt doubt, double[] best) {
+  private Optional<Reason> nextBest(List<int[]> shown, Doubt doubt) {
     if (shown.size() < 2) {
       return Optional.of(Reason.of("only-sheet"));
     }
     double cost = cost(shown.get(0), shown.get(1));
-    double beats = Doubt.better(doubt.worths(shown.get(1)), best);
+    double beats = Doubt.better(doubt.worths(shown.get(1)), doubt.worths(shown.get(0)));
     String kind = cost < SheetNotes.WORTH_SAYING ? "next-best-equal" : "next-best";
     return Optional.of(Reason.of(kind).costing(cost, board.problem().purpose().aim()).with("beats", beats));
   }
@@ -166,19 +178,11 @@ public final class Proposals {
     double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
     double beats = best.isEmpty() ? 0.5 : Doubt.better(doubt.worths(line), doubt.worths(best.get(0)));
     List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
-    return new Evaluation(proposed(0, line, doubt, cost, beats, reasons), notGranted(line));
+    return new Evaluation(proposed(0, line, doubt, cost, beats, reasons), notGranted(sheet));
   }
 
-  private List<Wish> notGranted(int[] line) {
-    return board.problem().wishes().stream().filter(wish -> !grants(wish, line)).toList();
-  }
-
-  private boolean grants(Wish wish, int[] line) {
-    boolean barred =
-        Arrays.stream(line).filter(pair -> pair != Board.EMPTY)
-            .anyMatch(pair -> Wishes.bars(wish, board.problem().ours(), board.pairs().get(pair)));
-    boolean plays = board.sheet(line).players().contains(wish.players().get(0));
-    return !barred && (wish.kind() != Wish.Kind.MUST_PLAY || plays);
+  private List<Wish> notGranted(Sheet sheet) {
+    return board.problem().wishes().stream().filter(wish -> !Wishes.grants(wish, board.problem().ours(), sheet)).toList();
   }
 
   private ProposedSheet proposed(int rank, int[] line, Doubt doubt, double cost, double beats, List<Reason> reasons) {

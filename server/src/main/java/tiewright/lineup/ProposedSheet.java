@@ -2,6 +2,7 @@ package tiewright.lineup;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
@@ -9,7 +10,7 @@ import tiewright.event.Sheet;
 /**
  * A legal sheet and what it is worth.
  *
- * @param rank 1 the best; 0 for a sheet that the captain made
+ * @param rank 1 the best; 0 for a sheet that the captain made, and for one that stands beside the ranking
  * @param worth of the captain's aim: the chance to win, rubbers ahead, or the chance to go through
  * @param chance to win the tie, best guess: with every strength at its best guess, mean over what the other club may send
  * @param level chance that the rubbers finish level, so that a decider is played or the tie is drawn
@@ -31,6 +32,12 @@ public record ProposedSheet(
   /** Nobody can tell it from the best: it is the better one in more than one of ten plausible strengths. */
   public boolean isWithinDoubt() {
     return beatsBest > 1 - SURE;
+  }
+
+  /** With more to say of it. */
+  ProposedSheet saying(List<Reason> more) {
+    List<Reason> all = Stream.concat(reasons.stream(), more.stream()).toList();
+    return new ProposedSheet(rank, sheet, lines, worth, chance, level, low, high, cost, beatsBest, all);
   }
 
   /**

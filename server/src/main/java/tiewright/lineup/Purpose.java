@@ -6,9 +6,4 @@ package tiewright.lineup;
  */
 public record Purpose(Aim aim, PlayingTime playingTime, boolean learning) {
   public static final Purpose WIN = new Purpose(Aim.WIN, PlayingTime.NOTHING_PROMISED, false);
-
-  /** The aim counts in whole tenths of a point, so that what ranks below it can decide. */
-  boolean isCoarse() {
-    return playingTime.floor() > 0 || learning;
-  }
 }

@@ -36,7 +36,7 @@ record Ranking(List<Ranked> best, long tried, boolean complete) {
 
   static Ranking of(Board board, boolean eachOrder, int count, Stop stop) {
     PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
-    long most = Math.min(MOST_SHEETS, MOST_CHANCES / board.weights().length);
+    long most = most(board);
     long[] tried = {0};
     SheetSearch.End end =
         SheetSearch.run(board, eachOrder, MOST_STEPS, line -> {
@@ -53,5 +53,10 @@ record Ranking(List<Ranked> best, long tried, boolean complete) {
     List<Ranked> best = new ArrayList<>(kept);
     best.sort(WORST_FIRST.reversed());
     return new Ranking(List.copyOf(best), tried[0], end == SheetSearch.End.ALL_SEEN);
+  }
+
+  /** Sheets of this problem that are tried at most. */
+  static long most(Board board) {
+    return Math.min(MOST_SHEETS, MOST_CHANCES / board.weights().length);
   }
 }

@@ -39,10 +39,11 @@ final class SheetNotes {
     if (board.problem().purpose().learning()) {
       reasons.add(Reason.of("learning").with("bits", Math.round(board.learnt(line) * 100) / 100.0 + ""));
     }
-    int missing = board.shortOfPromise(line);
+    int missing = board.owed().missingToFloor(line);
     if (missing > 0) {
       reasons.add(Reason.of("short-of-promise").with("rubbers", missing).with("floor", board.problem().purpose().playingTime().floor()));
     }
+    reasons.addAll(PromiseNotes.unkept(board, line));
     return reasons;
   }
 

@@ -37,7 +37,7 @@ final class SheetSearch {
   }
 
   /** @param eachOrder false: the same pairs in another order count as the same sheet, for places where order is worth nothing */
-  private SheetSearch(Board board, boolean eachOrder, long mostSteps, Visitor visitor) {
+  private SheetSearch(Board board, List<Wish> wishes, boolean eachOrder, long mostSteps, Visitor visitor) {
     this.board = board;
     this.eachOrder = eachOrder;
     this.visitor = visitor;
@@ -50,21 +50,26 @@ final class SheetSearch {
     java.util.Arrays.fill(left, board.rules().mostPerPlayer());
     this.line = new int[board.rules().rubbers()];
     java.util.Arrays.fill(line, Board.EMPTY);
-    board.problem().wishes().stream().filter(wish -> wish.kind() == Wish.Kind.MUST_PLAY).forEach(musts::add);
+    wishes.stream().filter(wish -> wish.kind() == Wish.Kind.MUST_PLAY).forEach(musts::add);
     Squad squad = board.problem().ours();
     for (int i = 0; i < count; i++) {
       Pair pair = board.pairs().get(i);
       first[i] = board.players().indexOf(pair.first());
       second[i] = board.players().indexOf(pair.second());
       rankSums[i] = squad.rank(pair.first()) + squad.rank(pair.second());
-      if (Wishes.allow(board.problem(), pair)) {
+      if (wishes.stream().noneMatch(wish -> Wishes.bars(wish, squad, pair))) {
         usable.add(i);
       }
     }
   }
 
   static End run(Board board, boolean eachOrder, long mostSteps, Visitor visitor) {
-    SheetSearch search = new SheetSearch(board, eachOrder, mostSteps, visitor);
+    return run(board, board.problem().wishes(), eachOrder, mostSteps, visitor);
+  }
+
+  /** With other wishes than those of the board's problem. */
+  static End run(Board board, List<Wish> wishes, boolean eachOrder, long mostSteps, Visitor visitor) {
+    SheetSearch search = new SheetSearch(board, wishes, eachOrder, mostSteps, visitor);
     boolean on = search.place(0);
     return on ? End.ALL_SEEN : search.steps > mostSteps ? End.TOO_LONG : End.ENDED;
   }

@@ -1,10 +1,12 @@
 package tiewright.lineup;
 
 import java.util.List;
+import java.util.Optional;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.event.Sheet;
 
-/** Which pairs do the wishes leave? */
+/** Which pairs do the wishes leave, and which sheets grant them? */
 final class Wishes {
   private Wishes() {}
 
@@ -21,6 +23,11 @@ final class Wishes {
       case MUST_REST -> pair.has(one);
       case MUST_PLAY -> false;
     };
+  }
+
+  static boolean grants(Wish wish, Squad squad, Sheet sheet) {
+    boolean barred = sheet.pairs().values().stream().flatMap(Optional::stream).anyMatch(pair -> bars(wish, squad, pair));
+    return !barred && (wish.kind() != Wish.Kind.MUST_PLAY || sheet.players().contains(wish.players().get(0)));
   }
 
   /** A wish for two players to play together binds nobody while one of them is absent. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tiewright.event.Pair;
 import tiewright.event.Sheet;
 import tiewright.lineup.Aim;
@@ -15,6 +16,7 @@ import tiewright.lineup.DayPlan;
 import tiewright.lineup.DeciderAdvice;
 import tiewright.lineup.Habit;
 import tiewright.lineup.OrderAdvice;
+import tiewright.lineup.PlayingDay;
 import tiewright.lineup.Reason;
 import tiewright.lineup.WhatIf;
 import tiewright.lineup.Wish;
@@ -67,12 +69,37 @@ public final class LineupWords {
         said.add(words.sentence("lineup.day-missing", Map.of("player", player, "rubbers", rubbers))));
     plan.tooMany().forEach((player, ties) ->
         said.add(words.sentence("lineup.day-in-a-row", Map.of("player", player, "ties", ties))));
-    if (said.isEmpty()) {
-      said.add(words.sentence("lineup.day-kept", Map.of()));
-    }
+    boolean all = plan.proven() && plan.allSheets();
+    said.add(words.sentence("lineup." + (said.isEmpty() ? "day-kept" : all ? "day-none-keeps" : "day-none-found"), Map.of()));
     String how = !plan.allSheets() ? "day-part" : plan.proven() ? "day-proven" : "day-searched";
     said.add(words.sentence("lineup." + how, Map.of()));
     return said;
+  }
+
+  /**
+   * How a promise to one player stands.
+   *
+   * @param ties the names of the ties ahead in which the player is to rest
+   * @param mayGoOn another tie may come
+   */
+  public String promise(PlayingDay.Line line, List<String> ties, boolean mayGoOn) {
+    Map<String, Object> data = Map.of(
+        "player", line.player(), "promised", line.promised(), "had", line.had(), "missing", line.missing(), "named", line.named(),
+        "left", line.left(), "granted", line.granted(), "ties", ties);
+    List<String> codes = new ArrayList<>(List.of("promised"));
+    if (line.named() > 0) {
+      codes.add("promised-named");
+    }
+    codes.add("promised-" + line.standing().code());
+    if (line.standing() == PlayingDay.Standing.GONE && mayGoOn) {
+      codes.add("promised-perhaps");
+    }
+    return codes.stream().map(code -> words.sentence("lineup." + code, data)).collect(Collectors.joining(" "));
+  }
+
+  /** More is promised in all than can be played; empty where it is not. */
+  public Optional<String> beyond(PlayingDay day) {
+    return day.beyond() == 0 ? Optional.empty() : Optional.of(words.sentence("lineup.promised-beyond", Map.of("rubbers", day.beyond())));
   }
 
   private static final int MIX_SHOWN = 5;

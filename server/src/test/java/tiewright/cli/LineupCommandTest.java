@@ -71,6 +71,24 @@ class LineupCommandTest {
   }
 
   @Test
+  void a_promise_in_the_file_is_due_in_the_last_tie_and_priced() throws IOException {
+    StringBuilder text = new StringBuilder("player,club,name,rank,form,present,promised\n");
+    for (int i = 1; i <= 10; i++) {
+      text.append("E").append(i).append(",E,Player ").append(i).append(',').append(i).append(',').append(12 - i).append(",yes,")
+          .append(i == 10 ? "1" : "").append('\n');
+      text.append("F").append(i).append(",F,Player ").append(i + 10).append(',').append(i).append(",,yes,\n");
+    }
+    file("players.csv", text.toString());
+    assertThat(run("lineup", folder.toString(), "--tie", "T1", "--club", "E")).isZero();
+    assertThat(err.toString()).contains("Due in this tie to E10: 1 of 1 missing rubbers", "It leaves your promise to E10 unkept",
+        "The best sheet that keeps all you promised costs ");
+    err.getBuffer().setLength(0);
+    file("ties.csv", "tie,stage,pool,round,home,away,start\nT1,pool,A,1,E,F,10:00\nT2,pool,A,2,F,G,11:00\nT3,pool,A,3,E,G,12:00\n");
+    assertThat(run("lineup", folder.toString(), "--tie", "T1", "--club", "E")).isZero();
+    assertThat(err.toString()).contains("Nothing that you promised has to be played in this tie").doesNotContain("unkept");
+  }
+
+  @Test
   void the_same_seed_prints_the_same_rows() {
     run("lineup", folder.toString(), "--tie", "T1", "--club", "E", "--seed", "5", "--against", "unknown", "--csv");
     String first = out.toString();

@@ -18,7 +18,7 @@ import tiewright.sheet.SealSheet;
 class AdviceIsPrivateTest {
   private static final List<String> PAGES = List.of(
       "/", "/ties", "/tie/A1", "/tables", "/club/N", "/player/N1", "/captain", "/captain/proposal/A1", "/captain/day", "/captain/record",
-      "/captain/squad", "/desk", "/desk/tie/A1", "/log", "/organiser");
+      "/captain/squad", "/captain/playing-time", "/desk", "/desk/tie/A1", "/log", "/organiser");
 
   private static Served oneTie() {
     Days day = Days.oneTie();
@@ -55,6 +55,7 @@ class AdviceIsPrivateTest {
       Guest captain = served.captain("N");
       captain.send("/captain/squad", "/captain/squad/form", Map.of("player", "N1", "form-N1", "8", "doubt-N1", "1"));
       captain.send("/captain/proposal/A1", "/captain/proposal/A1/wishes", Map.of("player", "N2", "wish", "play"));
+      captain.send("/captain/day", "/captain/day/promise", Map.of("promise-player", "N8", "promise-rubbers", "1"));
       captain.send("/captain/day", "/captain/day", Map.of("floor", "1", "row", "", "learn", "yes"));
       assertThat(captain.get("/captain/proposal/A1?aim=rubbers&seed=7").text()).contains("Drawn with the number 7", "rubbers");
       assertThat(captain.get("/captain/squad").text()).contains("+8 in 100");

@@ -32,7 +32,7 @@ class NonsenseTest {
       "/cards/A1/{x}/correct", "/captain/sheet/{x}", "/captain/decider/{x}", "/captain/proposal/{x}", "/desk/tie/{x}",
       "/organiser/club/{x}", "/desk/notice/{x}", "/club/{x}/calendar.ics", "/player/{x}/calendar.ics", "/enter/{x}", "/tables?as-of={x}", "/captain/sheet/A1?from={x}", "/organiser/conditions?preset={x}", "/{x}");
   private static final List<String> PAGES = List.of(
-      "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/form", "/captain/proposal/A1", "/desk",
+      "/", "/conditions", "/captain", "/captain/sheet/A1", "/captain/decider/A1", "/captain/squad", "/captain/form", "/captain/proposal/A1", "/captain/day", "/desk",
       "/desk/check-in", "/desk/tie/A1", "/cards/A1/1", "/cards/A1/1/correct", "/organiser", "/organiser/event", "/organiser/conditions",
       "/organiser/clubs", "/organiser/club/N", "/organiser/courts", "/organiser/opening", "/organiser/draw", "/organiser/knockout",
       "/organiser/times", "/organiser/plan", "/organiser/day-breaks", "/organiser/budget", "/desk/safety", "/organiser/links", "/organiser/rulings", "/organiser/notices", "/organiser/signing", "/tables", "/needs", "/bracket");

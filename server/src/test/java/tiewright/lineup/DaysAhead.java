@@ -42,7 +42,10 @@ final class DaysAhead {
         before.put(PlayerId.of("a" + player), new DayProblem.Before(random.nextInt(3), OptionalInt.of(500 + random.nextInt(40)), random.nextInt(2)));
       }
     }
-    Map<PlayerId, Integer> promised = Map.of(PlayerId.of("a" + (1 + random.nextInt(players))), 1 + random.nextInt(2));
+    Map<PlayerId, Integer> promised = new HashMap<>();
+    for (int more = 1 + random.nextInt(3); more > 0; more--) {
+      promised.put(PlayerId.of("a" + (1 + random.nextInt(players))), 1 + random.nextInt(3));
+    }
     DayProblem.Wanted wanted = new DayProblem.Wanted(random.nextInt(3), promised, random.nextInt(4), random.nextBoolean());
     return new DayProblem(ahead, before, wanted, Freshness.Cost.USUAL);
   }

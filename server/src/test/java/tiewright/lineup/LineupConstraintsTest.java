@@ -187,6 +187,37 @@ class LineupConstraintsTest {
     scores(0, HALF, -6_000_000, given(promising, List.of(1, 2, 3, 4)));
   }
 
+  /** a5 and a6 are promised one rubber each by the end of the day, a1 has had the one promised. */
+  private static LineupProblem forTheDay(TiePlaces... others) {
+    return PLAIN.promising(new PlayingTime(
+        0, Map.of(PlayerId.of("a1"), 1, PlayerId.of("a5"), 1, PlayerId.of("a6"), 1), Map.of(PlayerId.of("a1"), 1), List.of(others)));
+  }
+
+  @Test
+  void a_promise_for_the_day_binds_a_tie_only_as_far_as_the_others_cannot_give_it() {
+    TiePlaces full = new TiePlaces(4, 1, Set.of());
+    breaches(LineupConstraints::promise, 2, given(forTheDay(), List.of(1, 2, 3, 4)));
+    breaches(LineupConstraints::promise, 1, given(forTheDay(), List.of(1, 2, 3, 5)));
+    breaches(LineupConstraints::promise, 0, given(forTheDay(), List.of(1, 2, 5, 6)));
+    breaches(LineupConstraints::promise, 0, given(forTheDay(full), List.of(1, 2, 3, 4)));
+    breaches(LineupConstraints::promise, 1, given(forTheDay(new TiePlaces(4, 1, Set.of(PlayerId.of("a6")))), List.of(1, 2, 3, 4)));
+    breaches(LineupConstraints::promise, 1, given(forTheDay(new TiePlaces(1, 1, Set.of())), List.of(1, 2, 3, 4)));
+    breaches(LineupConstraints::promise, 2, given(forTheDay(), List.of(0, 0, 0, 0)));
+    scores(0, HALF, -1_000_000, given(forTheDay(), List.of(1, 2, 3, 5)));
+    scores(0, HALF, 0, given(forTheDay(full), List.of(1, 2, 3, 4)));
+  }
+
+  @Test
+  void of_a_floor_and_a_promise_the_larger_counts() {
+    LineupProblem both = PLAIN.promising(new PlayingTime(
+        1, Map.of(PlayerId.of("a5"), 3), Map.of(), List.of(new TiePlaces(4, 1, Set.of()))));
+    // a6 misses one to the floor; a5 three to the promise, of which the other tie can give one
+    breaches(LineupConstraints::promise, 1 + 2, given(both, List.of(1, 2, 3, 4)));
+    breaches(LineupConstraints::promise, 1 + 1 + 1, given(both, List.of(1, 2, 3, 5)));
+    LineupProblem less = PLAIN.promising(new PlayingTime(2, Map.of(PlayerId.of("a5"), 1), Map.of(), List.of(new TiePlaces(4, 1, Set.of()))));
+    breaches(LineupConstraints::promise, 4 * 1 + 2 + 2, given(less, List.of(1, 2, 3, 4)));
+  }
+
   @Test
   void learning() {
     LineupProblem learning = PLAIN.learning();

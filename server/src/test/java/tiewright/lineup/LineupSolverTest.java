@@ -3,9 +3,13 @@ package tiewright.lineup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -63,7 +67,22 @@ class LineupSolverTest {
     if (random.nextInt(4) == 0) {
       problem = problem.learning();
     }
-    return random.nextInt(4) > 0 ? problem : problem.promising(new PlayingTime(1 + random.nextInt(2), Map.of(PlayerId.of("a1"), 1)));
+    return problem.promising(randomPromises(random, players));
+  }
+
+  /** Nothing, a floor for everybody, promises for the day to up to four players that other ties can or cannot give, or both. */
+  static PlayingTime randomPromises(Random random, int players) {
+    Map<PlayerId, Integer> promised = new HashMap<>();
+    Map<PlayerId, Integer> played = new HashMap<>(Map.of(PlayerId.of("a1"), 1));
+    for (int more = random.nextInt(5); more > 0; more--) {
+      promised.put(PlayerId.of("a" + (1 + random.nextInt(players))), 1 + random.nextInt(3));
+      played.put(PlayerId.of("a" + (1 + random.nextInt(players))), random.nextInt(2));
+    }
+    List<TiePlaces> others = new ArrayList<>();
+    for (int tie = random.nextInt(3); tie > 0; tie--) {
+      others.add(new TiePlaces(2 + 2 * random.nextInt(2), 1 + random.nextInt(2), Set.of(PlayerId.of("a" + (1 + random.nextInt(players))))));
+    }
+    return new PlayingTime(random.nextInt(4) > 0 ? 0 : 1 + random.nextInt(2), promised, played, others);
   }
 
   private static Aim randomAim(Random random) {

@@ -9,6 +9,8 @@ import tiewright.http.pieces.SelectField;
  * What the tool proposes to one captain. For that club's eyes only.
  *
  * @param impossible why no sheet grants every wish; empty if one does
+ * @param promises what is due of the promises to single players, and which of them cannot hold
+ * @param keeping the best sheet that keeps them, where the first does not
  * @param own the captain's own sealed sheet, measured the same way; empty if none is sealed
  * @param decider who could play the decider
  * @param order the blind draw and what a reading of the other club is worth
@@ -21,7 +23,9 @@ public record ProposalView(
     Refusal refusal,
     List<String> cautions,
     List<String> impossible,
+    List<String> promises,
     List<Sheet> sheets,
+    List<Sheet> keeping,
     List<String> notes,
     List<Sheet> own,
     List<Candidate> decider,
