@@ -1,6 +1,6 @@
-// Keeps a page that is only read up to date. A message on /events means "something changed"; the page is then
-// fetched again and the parts marked data-live (each with an id) are swapped. While somebody types, or a thumb was
-// just on the screen, nothing moves: the news is announced and waits for a press.
+// Keeps a page that is only read up to date. A message on /events means "something changed", with a number: so often;
+// the page is then fetched again and the parts marked data-live (each with an id) are swapped. While somebody types, or
+// a thumb was just on the screen, nothing moves: the news is announced and waits for a press.
 const bar = document.getElementById("live-bar");
 const news = bar.querySelector(".news");
 const show = bar.querySelector("button");
@@ -62,18 +62,20 @@ function replace(part, next) {
   if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
 }
 
-function changed() {
-  waiting += 1;
+function changed(message) {
+  waiting += Number(message?.data.split(" ")[1] ?? 1); // "changed 3": three at once
+  if (!show.hidden) announce();
   // a little chance in the wait, so that a hall full of phones does not ask in the same instant
   schedule(150 + Math.random() * 600);
 }
 
+// A wait that runs is not begun again: in a busy hall changes come faster than it ends, and the page would never move.
 function schedule(ms) {
-  clearTimeout(timer);
-  timer = setTimeout(settle, ms);
+  if (timer === 0) timer = setTimeout(settle, ms);
 }
 
 function settle() {
+  timer = 0;
   if (waiting === 0) return;
   if (!mustHold()) return swap();
   announce();

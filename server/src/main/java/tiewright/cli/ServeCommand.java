@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -27,6 +28,7 @@ import tiewright.ledger.LedgerException;
     mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
   private static final String USUAL_FOLDER = "tiewright-data";
+  private static final int SECONDS_TO_STOP = 30;
 
   @Spec private CommandSpec spec;
 
@@ -60,9 +62,19 @@ final class ServeCommand implements Callable<Integer> {
   @Option(names = "--once", description = "Asks itself for the first page and stops: shows whether and how fast this machine can start it.")
   private boolean once;
 
+  private final CountDownLatch stop = new CountDownLatch(1);
+  private final CountDownLatch stopped = new CountDownLatch(1);
+
   @Override
   public Integer call() throws Exception {
-    ServiceOptions options = options();
+    try {
+      return serve(options());
+    } finally {
+      stopped.countDown();
+    }
+  }
+
+  private int serve(ServiceOptions options) throws Exception {
     mustBeFree();
     Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
     try (Ledger ledger = Ledger.open(options.data(), clock); Service service = Service.start(options, ledger, clock)) {
@@ -80,13 +92,25 @@ final class ServeCommand implements Callable<Integer> {
       }
       out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
       out.flush();
-      CountDownLatch stop = new CountDownLatch(1);
-      Runtime.getRuntime().addShutdownHook(new Thread(stop::countDown));
+      Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
       stop.await();
     } catch (LedgerException | IllegalArgumentException refused) {
       throw new BadInput(refused.getMessage());
     }
+    spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
     return 0;
+  }
+
+  /** The machine ends this program when this returns: not before service and ledger are closed. */
+  private void stop() {
+    stop.countDown();
+    try {
+      if (!stopped.await(SECONDS_TO_STOP, TimeUnit.SECONDS)) {
+        spec.commandLine().getErr().println("Tiewright did not close in " + SECONDS_TO_STOP + " seconds and is ended as it is; what was acknowledged is kept.");
+      }
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Asked before anything is opened, so that the answer is a sentence. */

@@ -15,7 +15,11 @@ public record RubberScore(RubberNo rubber, List<Score> games, How how) {
   }
 
   public int gamesWon(Side side) {
-    return (int) games.stream().filter(game -> points(game, side) > points(game, side.other())).count();
+    int won = 0;
+    for (Score game : games) {
+      won += points(game, side) > points(game, side.other()) ? 1 : 0;
+    }
+    return won;
   }
 
   public int points(Side side) {
@@ -32,6 +36,10 @@ public record RubberScore(RubberNo rubber, List<Score> games, How how) {
     }
     int difference = gamesWon(Side.HOME) - gamesWon(Side.AWAY);
     return difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
+  }
+
+  boolean isWonBy(Side side) {
+    return winner().filter(side::equals).isPresent();
   }
 
   private static int points(Score game, Side side) {

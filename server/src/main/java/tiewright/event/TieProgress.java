@@ -104,6 +104,10 @@ public record TieProgress(
   }
 
   private static int won(List<RubberScore> scores, Side side) {
-    return (int) scores.stream().filter(score -> score.winner().filter(side::equals).isPresent()).count();
+    int won = 0;
+    for (RubberScore score : scores) {
+      won += score.isWonBy(side) ? 1 : 0;
+    }
+    return won;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import tiewright.conditions.Conditions;
 
 /**
@@ -20,6 +21,8 @@ public final class VisibleEvent {
   private final Directory directory;
   private final Viewer viewer;
   private final Instant now;
+  /** A page asks often how far the same tie has come. */
+  private final Map<TieId, TieProgress> progress = new ConcurrentHashMap<>();
 
   private VisibleEvent(Event event, Directory directory, Viewer viewer, Instant now) {
     this.event = event;
@@ -132,7 +135,7 @@ public final class VisibleEvent {
   }
 
   public TieProgress progress(Tie tie) {
-    return event.progress(tie);
+    return progress.computeIfAbsent(tie.id(), id -> event.progress(tie));
   }
 
   public Map<String, List<ClubId>> pools() {

@@ -18,14 +18,14 @@ import tiewright.lineup.Forecasts;
 final class Forecaster {
   private final Ledger ledger;
   private final Set<String> made = new HashSet<>();
-  private volatile boolean ended;
+  private boolean ended;
 
   Forecaster(Ledger ledger) {
     this.ledger = ledger;
   }
 
   /** Told in order, after every change. */
-  void changed(Event event) {
+  synchronized void changed(Event event) {
     for (Tie tie : ended ? List.<Tie>of() : event.ties().values()) {
       boolean fresh = tie.cards().isEmpty() && tie.isOpened();
       if (fresh && made.add(tie.id().code())) {
@@ -37,8 +37,8 @@ final class Forecaster {
     }
   }
 
-  /** The service closes: what is told later is not written down any more. */
-  void end() {
+  /** The service closes: what is being written down is finished, what is told later is not begun. */
+  synchronized void end() {
     ended = true;
   }
 

@@ -13,21 +13,39 @@ import tiewright.event.Link;
 import tiewright.event.Viewer;
 
 /**
- * Tells open pages that something changed, and nothing else: no name, no number. Somebody whose view did not change hears
+ * Tells open pages that something changed, and how often since they were last told: no name, no number of anything. Somebody whose view did not change hears
  * nothing, so that a captain who replaces a sealed sheet makes no ripple on any other screen.
  */
 final class Live implements AutoCloseable {
   private static final int HEARTBEAT_SECONDS = 15;
+  /** Between two rounds: in a busy hall changes come faster than anybody reads, and every word to 500 phones costs. */
+  private static final long ROUND_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
-  /** @param link the personal link it came by; revoked, it hears nothing more */
-  private record Listener(Viewer viewer, Optional<String> link, long seen) {
-    Listener upTo(long now) {
-      return new Listener(viewer, link, now);
+  /**
+   * @param link the personal link it came by; revoked, it hears nothing more
+   * @param seen the last fact that its reader may notice
+   * @param owed how many such facts it has not been told of
+   */
+  private record Listener(Viewer viewer, Optional<String> link, long seen, int owed) {
+    Listener upTo(Event event) {
+      long now = event.reach().seq(viewer);
+      return now > seen ? new Listener(viewer, link, now, owed + 1) : this;
+    }
+
+    Listener told() {
+      return new Listener(viewer, link, seen, 0);
+    }
+
+    boolean isRevoked(Event event) {
+      return link.map(event.links()::get).filter(Link::revoked).isPresent();
     }
   }
 
   private final Map<SseClient, Listener> listeners = new ConcurrentHashMap<>();
   private final ScheduledExecutorService postman = Executors.newSingleThreadScheduledExecutor(Live::thread);
+  // of the postman's thread alone
+  private long lastRound = System.nanoTime() - ROUND_NANOS;
+  private boolean roundDue;
 
   Live() {
     postman.scheduleWithFixedDelay(this::heartbeat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
@@ -36,24 +54,37 @@ final class Live implements AutoCloseable {
   void join(SseClient client, Visitor visitor, Event event) {
     Viewer viewer = visitor.viewer();
     client.keepAlive();
-    listeners.put(client, new Listener(viewer, visitor.link().map(Link::name), event.reach().seq(viewer)));
+    listeners.put(client, new Listener(viewer, visitor.link().map(Link::name), event.reach().seq(viewer), 0));
     client.onClose(() -> listeners.remove(client));
     // every word to a page is said on one thread: two at once, and one of them would be lost
     later(() -> send(client, () -> client.sendComment("here")));
   }
 
-  /** A fact was appended: whoever may notice it is told. */
+  /** A fact was appended: whoever may notice it is told, at once or with the next round. */
   void changed(Event event) {
-    later(() -> listeners.forEach((client, listener) -> {
-      long now = event.reach().seq(listener.viewer());
-      if (listener.link().map(event.links()::get).filter(Link::revoked).isPresent()) {
-        listeners.remove(client);
-        client.close();
-      } else if (now > listener.seen()) {
-        listeners.put(client, listener.upTo(now));
-        send(client, () -> client.sendData("changed"));
+    later(() -> {
+      listeners.forEach((client, listener) -> {
+        if (listener.isRevoked(event)) {
+          drop(client);
+        }
+      });
+      listeners.replaceAll((client, listener) -> listener.upTo(event));
+      if (!roundDue) {
+        roundDue = true;
+        postman.schedule(this::round, Math.max(0, lastRound + ROUND_NANOS - System.nanoTime()), TimeUnit.NANOSECONDS);
       }
-    }));
+    });
+  }
+
+  private void round() {
+    roundDue = false;
+    lastRound = System.nanoTime();
+    listeners.forEach((client, listener) -> {
+      if (listener.owed() > 0) {
+        listeners.replace(client, listener.told());
+        send(client, () -> client.sendData(listener.owed() == 1 ? "changed" : "changed " + listener.owed()));
+      }
+    });
   }
 
   /** A deadline passed: every page shows more now, without any new fact. */

@@ -1,25 +1,27 @@
 package tiewright.http;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Optional;
 import java.util.function.Supplier;
 import tiewright.event.TieId;
 import tiewright.standings.NeedsReport;
 import tiewright.timetable.Expected;
 
 /**
- * What takes a second to work out and is the same for everybody: kept as long as nothing has happened that everybody may
- * notice, so that a hall full of phones asks for it once.
+ * What takes a moment to work out and is the same for everybody: kept as long as nothing has happened that everybody may
+ * notice. In a hall full of phones, which all ask when something has changed, one works it out and the others wait for it.
  */
 final class Worked {
-  private static final int KEPT = 64;
+  private record Pool(long seq, String pool) {}
 
-  /** @param seq the last fact that everybody may notice */
-  private record Key(long seq, String pool) {}
+  /** @param minute the expected times move with the clock, once a minute */
+  private record Moment(long seq, long minute) {}
 
-  private final Map<Key, List<NeedsReport>> needs = new ConcurrentHashMap<>();
+  private final Recent<Pool, List<NeedsReport>> needs = new Recent<>(64);
+  private final Recent<Moment, Map<TieId, Expected>> expected = new Recent<>(8);
 
   /**
    * What each club of the pool still needs, in draw order.
@@ -28,16 +30,8 @@ final class Worked {
    * @param work how it is worked out, asked once for each {@code now}
    */
   List<NeedsReport> needs(long now, String pool, Supplier<List<NeedsReport>> work) {
-    if (needs.size() >= KEPT) {
-      needs.keySet().removeIf(key -> key.seq() != now);
-    }
-    return needs.computeIfAbsent(new Key(now, pool), key -> work.get());
+    return needs.get(new Pool(now, pool), work);
   }
-
-  /** @param minute the expected times move with the clock, once a minute */
-  private record Moment(long seq, long minute) {}
-
-  private volatile Map<Moment, Map<TieId, Expected>> expected = Map.of();
 
   /**
    * When ties are likely to begin: the same for everybody within a minute.
@@ -45,12 +39,40 @@ final class Worked {
    * @param now the last fact that everybody may notice
    */
   Map<TieId, Expected> expected(long now, Instant at, Supplier<Map<TieId, Expected>> work) {
-    Moment moment = new Moment(now, at.getEpochSecond() / 60);
-    Map<TieId, Expected> known = expected.get(moment);
-    if (known == null) {
-      known = work.get();
-      expected = Map.of(moment, known);
+    return expected.get(new Moment(now, at.getEpochSecond() / 60), work);
+  }
+
+  /** The answers asked for last. Each is worked out by whoever asks first; those who ask meanwhile wait, others do not. */
+  private static final class Recent<K, V> {
+    private final Map<K, Once<V>> kept;
+
+    Recent(int most) {
+      this.kept = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<K, Once<V>> eldest) {
+          return size() > most;
+        }
+      };
     }
-    return known;
+
+    V get(K key, Supplier<V> work) {
+      Once<V> once;
+      synchronized (kept) {
+        once = kept.computeIfAbsent(key, unknown -> new Once<>());
+      }
+      return once.get(work);
+    }
+  }
+
+  private static final class Once<V> {
+    private Optional<V> value = Optional.empty();
+
+    /** Work that fails is tried again by whoever asks next. */
+    synchronized V get(Supplier<V> work) {
+      if (value.isEmpty()) {
+        value = Optional.of(work.get());
+      }
+      return value.get();
+    }
   }
 }

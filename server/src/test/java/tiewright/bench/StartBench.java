@@ -46,7 +46,7 @@ final class StartBench {
     String data = folder.resolve("event").toString();
     List<String> bare = List.of("-cp", jar + File.pathSeparator + testClasses(), BareJavalin.class.getName());
     List<String> service = List.of("-jar", jar.toString(), "serve", "--port", "0", "--data", data);
-    toTheEnd(List.of(), "--demo", "--data", data);
+    Started.once(jar, List.of(), "--demo", "--data", data);
     Timings page = starts("a bare page", bare, List.of());
     Timings first = starts("the demo event's folder", service, List.of());
     List<String> packed = List.of("-XX:SharedArchiveFile=" + archive());
@@ -57,19 +57,7 @@ final class StartBench {
     heap("heap at rest, the demo event's folder", service);
   }
 
-  /** Starts the service with {@code --once} and waits for its end. */
-  private void toTheEnd(List<String> options, String... arguments) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>(List.of(Started.JAVA.toString()));
-    command.addAll(options);
-    command.addAll(List.of("-jar", jar.toString(), "serve", "--port", "0", "--once"));
-    command.addAll(List.of(arguments));
-    int status = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
-    if (status != 0) {
-      throw new IOException(command + " ended with " + status);
-    }
-  }
-
-  private static Path testClasses() {
+  static Path testClasses() {
     try {
       return Path.of(StartBench.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     } catch (URISyntaxException impossible) {
@@ -100,7 +88,7 @@ final class StartBench {
   private Path archive() throws IOException, InterruptedException {
     Path archive = folder.resolve("tiewright.jsa");
     long start = System.nanoTime();
-    toTheEnd(List.of("-XX:ArchiveClassesAtExit=" + archive), "--demo", "--data", folder.resolve("other").toString());
+    Started.once(jar, List.of("-XX:ArchiveClassesAtExit=" + archive), "--demo", "--data", folder.resolve("other").toString());
     System.out.printf(Locale.ROOT, "  archive made in %.1f s, %d MiB%n", (System.nanoTime() - start) / 1e9, Files.size(archive) >> 20);
     return archive;
   }
@@ -125,7 +113,7 @@ final class StartBench {
     return said;
   }
 
-  private static void delete(Path folder) throws IOException {
+  static void delete(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {
       files.sorted(Comparator.reverseOrder()).forEach(file -> {
         try {

@@ -41,6 +41,18 @@ record Started(Process process, URI at, double millis, double processorMillis) i
     return new Started(process, at, millis, processor);
   }
 
+  /** Starts the service with {@code --once} and waits for its end. */
+  static void once(Path jar, List<String> options, String... arguments) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of(JAVA.toString()));
+    command.addAll(options);
+    command.addAll(List.of("-jar", jar.toString(), "serve", "--port", "0", "--once"));
+    command.addAll(List.of(arguments));
+    int status = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
+    if (status != 0) {
+      throw new IOException(command + " ended with " + status);
+    }
+  }
+
   private static URI address(Process process, List<String> command) throws IOException {
     BufferedReader lines = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     StringBuilder said = new StringBuilder();

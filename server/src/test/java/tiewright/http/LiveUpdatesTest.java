@@ -94,6 +94,22 @@ class LiveUpdatesTest {
     }
   }
 
+  @Test
+  void changes_that_come_fast_are_told_in_rounds_and_none_is_left_out() throws IOException {
+    int changes = 40;
+    try (Served served = oneTie(); Ear stranger = new Ear(served.stranger())) {
+      for (int i = 1; i <= changes; i++) {
+        served.ask(Days.organiser(), notice("Call " + i));
+      }
+      int heard = 0;
+      while (heard < changes) {
+        String[] words = stranger.next().substring("data: changed".length()).strip().split(" ");
+        heard += words[0].isEmpty() ? 1 : Integer.parseInt(words[0]);
+      }
+      assertThat(heard).isEqualTo(changes);
+    }
+  }
+
   /** Listens to {@code /events} as a page does; messages are kept, comments are not. */
   private static final class Ear implements AutoCloseable {
     private final BufferedReader lines;

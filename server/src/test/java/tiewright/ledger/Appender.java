@@ -1,20 +1,15 @@
 package tiewright.ledger;
 
 import java.io.BufferedReader;
-import java.io.File;
 import java.io.IOException;
-import java.net.URISyntaxException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
+import tiewright.TestClassPath;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Fact;
@@ -41,25 +36,10 @@ final class Appender {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     return new Appender(
         new ProcessBuilder(
-                java, "-XX:TieredStopAtLevel=1", "-cp", classPath(), Appender.class.getName(),
+                java, "-XX:TieredStopAtLevel=1", "-cp", TestClassPath.text(), Appender.class.getName(),
                 folder.toString(), keys)
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start());
-  }
-
-  /** Of these tests, whichever way they are run. */
-  private static String classPath() {
-    return Appender.class.getClassLoader() instanceof URLClassLoader loader
-        ? Arrays.stream(loader.getURLs()).map(Appender::path).collect(Collectors.joining(File.pathSeparator))
-        : System.getProperty("java.class.path");
-  }
-
-  private static String path(URL url) {
-    try {
-      return Path.of(url.toURI()).toString();
-    } catch (URISyntaxException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   /** Waits for the next acknowledged seq. */
