@@ -18,7 +18,7 @@ final class BracketPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/bracket", visit -> visit.show(Screen.of("bracket", "Knockout", view(AsItStood.of(visit)))));
+    routes.everybodys("/bracket", visit -> Screen.of("bracket", "Knockout", view(AsItStood.of(visit))));
   }
 
   private static BracketView view(AsItStood stood) {

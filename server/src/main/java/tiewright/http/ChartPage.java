@@ -20,9 +20,9 @@ import tiewright.http.views.ListsView;
 final class ChartPage implements Page {
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/plan", visit -> visit.show(Screen.of("chart", "Order of play", view(visit))));
-    routes.get(Door.ANYBODY, "/plan/clubs", visit -> visit.show(Screen.of("lists", "Order of play, club by club", lists(visit))));
-    routes.get(Door.ANYBODY, "/board", visit -> visit.show(Screen.of("board", "On court and next", NowPage.view(visit))));
+    routes.everybodys("/plan", visit -> Screen.of("chart", "Order of play", view(visit)));
+    routes.everybodys("/plan/clubs", visit -> Screen.of("lists", "Order of play, club by club", lists(visit)));
+    routes.everybodys("/board", visit -> Screen.of("board", "On court and next", NowPage.view(visit)));
   }
 
   private static ChartView view(Visit visit) {

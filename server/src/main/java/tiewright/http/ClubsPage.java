@@ -17,7 +17,7 @@ final class ClubsPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/clubs", visit -> visit.show(Screen.of("clubs", "Clubs", all(visit.event()))));
+    routes.everybodys("/clubs", visit -> Screen.of("clubs", "Clubs", all(visit.event())));
     routes.get(Door.ANYBODY, "/club/{club}", visit -> {
       Club club = visit.readId("club", ClubId::of).flatMap(visit.event()::club)
           .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));

@@ -15,7 +15,7 @@ import tiewright.ledger.Ledger;
  *
  * @param address how phones reach the service, without a slash at the end: "http://192.0.2.7:7070"
  */
-record Hall(Ledger ledger, Clock clock, Tokens tokens, Templates templates, Live live, Worked worked, Planning planning, Address address) {
+record Hall(Ledger ledger, Clock clock, Tokens tokens, Templates templates, Live live, Worked worked, EverybodysPages pages, Planning planning, Address address) {
 
   /** The key of the browsers' tokens: made once, kept beside the data so that a restart signs nobody out. */
   static byte[] sessionKey(Path folder, SecureRandom random) {

@@ -27,17 +27,12 @@ final class Live implements AutoCloseable {
    * @param owed how many such facts it has not been told of
    */
   private record Listener(Viewer viewer, Optional<String> link, long seen, int owed) {
-    Listener upTo(Event event) {
-      long now = event.reach().seq(viewer);
+    Listener upTo(long now) {
       return now > seen ? new Listener(viewer, link, now, owed + 1) : this;
     }
 
     Listener told() {
       return new Listener(viewer, link, seen, 0);
-    }
-
-    boolean isRevoked(Event event) {
-      return link.map(event.links()::get).filter(Link::revoked).isPresent();
     }
   }
 
@@ -64,11 +59,11 @@ final class Live implements AutoCloseable {
   void changed(Event event) {
     later(() -> {
       listeners.forEach((client, listener) -> {
-        if (listener.isRevoked(event)) {
+        if (listener.link().map(event.links()::get).filter(Link::revoked).isPresent()) {
           drop(client);
         }
       });
-      listeners.replaceAll((client, listener) -> listener.upTo(event));
+      listeners.replaceAll((client, listener) -> listener.upTo(event.reach().seq(listener.viewer())));
       if (!roundDue) {
         roundDue = true;
         postman.schedule(this::round, Math.max(0, lastRound + ROUND_NANOS - System.nanoTime()), TimeUnit.NANOSECONDS);

@@ -10,7 +10,7 @@ import tiewright.wording.NeedsWords;
 final class NeedsPage implements Page {
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/needs", visit -> visit.show(Screen.of("needs", "What each club can still reach", view(visit))));
+    routes.everybodys("/needs", visit -> Screen.of("needs", "What each club can still reach", view(visit)));
   }
 
   private static NeedsView view(Visit visit) {

@@ -14,7 +14,7 @@ final class NoticesPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/notices", visit -> visit.show(Screen.of("notices", "Notices and rulings", view(visit.event()))));
+    routes.everybodys("/notices", visit -> Screen.of("notices", "Notices and rulings", view(visit.event())));
   }
 
   private static NoticesView view(VisibleEvent event) {

@@ -25,7 +25,7 @@ final class NowPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/", visit -> visit.show(Screen.of("now", "On now", view(visit))));
+    routes.everybodys("/", visit -> Screen.of("now", "On now", view(visit)));
   }
 
   static NowView view(Visit visit) {

@@ -3,6 +3,7 @@ package tiewright.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Where pages say which address they answer and for whom. */
 final class Routes {
@@ -21,6 +22,11 @@ final class Routes {
 
   void get(Door door, String path, Consumer<Visit> page) {
     routes.get(path, ctx -> page.accept(visits.visit(ctx)), door);
+  }
+
+  /** A page for everybody, which is the same for all who come without a link. */
+  void everybodys(String path, Function<Visit, Screen> page) {
+    routes.get(path, ctx -> visits.visit(ctx).showEverybodys(page), Door.ANYBODY);
   }
 
   void post(Door door, String path, Consumer<Visit> page) {

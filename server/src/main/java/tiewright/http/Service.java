@@ -44,7 +44,7 @@ public final class Service implements AutoCloseable {
     SecureRandom random = new SecureRandom();
     Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
     this.hall = new Hall(
-        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new Planning(), new Hall.Address(options.publicUrl()));
+        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new EverybodysPages(), new Planning(), new Hall.Address(options.publicUrl()));
     this.visitors = new Visitors(tokens, options.tls().isPresent());
     this.folder = options.data();
     this.control = new Control(ledger, tokens.secret());

@@ -18,7 +18,7 @@ final class TablesPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/tables", visit -> visit.show(Screen.of("tables", "Tables", view(AsItStood.of(visit)))));
+    routes.everybodys("/tables", visit -> Screen.of("tables", "Tables", view(AsItStood.of(visit))));
   }
 
   private static TablesView view(AsItStood stood) {

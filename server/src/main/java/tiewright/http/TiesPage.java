@@ -25,7 +25,7 @@ final class TiesPage implements Page {
 
   @Override
   public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/ties", visit -> visit.show(Screen.of("ties", "Order of the ties", all(visit))));
+    routes.everybodys("/ties", visit -> Screen.of("ties", "Order of the ties", all(visit)));
     routes.get(Door.ANYBODY, "/tie/{tie}", visit -> {
       Tie tie = visit.tie();
       visit.show(Screen.of("tie", new TieViews(visit.event()).title(tie), one(visit.event(), tie)));

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.Link;
 import tiewright.event.Recorded;
@@ -36,6 +37,7 @@ final class Visit {
   private final Hall hall;
   private final Visitor visitor;
   private final Event whole;
+  private final Directory directory;
   private final VisibleEvent event;
 
   Visit(Context ctx, Hall hall, Visitor visitor, Event whole) {
@@ -47,7 +49,8 @@ final class Visit {
     this.hall = hall;
     this.visitor = visitor;
     this.whole = whole;
-    this.event = VisibleEvent.of(whole, hall.ledger().directory(), visitor.viewer(), now);
+    this.directory = hall.ledger().directory();
+    this.event = VisibleEvent.of(whole, directory, visitor.viewer(), now);
   }
 
   Context ctx() {
@@ -153,11 +156,25 @@ final class Visit {
     show(200, screen);
   }
 
+  /** Whoever comes without a link gets the page that was made for the first of them who asked in this second. */
+  void showEverybodys(Function<Visit, Screen> page) {
+    if (visitor.link().isPresent()) {
+      show(page.apply(this));
+      return;
+    }
+    String address = ctx.path() + "?" + Optional.ofNullable(ctx.queryString()).orElse("");
+    ctx.html(hall.pages().page(event.seq(), directory, event.now(), address, () -> html(page.apply(this))));
+  }
+
   void show(int status, Screen screen) {
+    ctx.status(status).html(html(screen));
+  }
+
+  private String html(Screen screen) {
     // of one length, so that no page grows by how often somebody sealed
     String seen = hall.tokens().close(SEEN, String.format(Locale.ROOT, "%019d", event.seq()));
     Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
-    ctx.status(status).html(hall.templates().html(screen.template(), screen.with(more)));
+    return hall.templates().html(screen.template(), screen.with(more));
   }
 
   void go(String path) {

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import tiewright.event.TieId;
 import tiewright.standings.NeedsReport;
@@ -61,18 +60,6 @@ final class Worked {
         once = kept.computeIfAbsent(key, unknown -> new Once<>());
       }
       return once.get(work);
-    }
-  }
-
-  private static final class Once<V> {
-    private Optional<V> value = Optional.empty();
-
-    /** Work that fails is tried again by whoever asks next. */
-    synchronized V get(Supplier<V> work) {
-      if (value.isEmpty()) {
-        value = Optional.of(work.get());
-      }
-      return value.get();
     }
   }
 }
