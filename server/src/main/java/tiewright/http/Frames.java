@@ -6,8 +6,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Link;
+import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Frame;
@@ -35,7 +37,7 @@ final class Frames {
             .orElse("the desk has not entered anything yet"),
         roleLine(visit),
         own.isEmpty() ? everybodys : own,
-        own.isEmpty() ? List.of() : everybodys,
+        own.isEmpty() ? List.of() : Stream.concat(laterOn(visit).stream(), everybodys.stream()).toList(),
         CaptainPages.dueSoon(visit),
         event.now());
   }
@@ -82,9 +84,7 @@ final class Frames {
           .map(player -> List.of(link("/player/" + player.code(), "My next", here)))
           .orElse(List.of(link("/club/" + code(visit), "My club", here)));
       case CAPTAIN -> List.of(
-          link("/captain", "My ties", here), link("/captain/day", "My day", here), link("/captain/squad", "My squad", here),
-          link("/captain/form", "Form and chemistry", here),
-          link("/captain/playing-time", "Playing time", here), link("/captain/record", "Advice scored", here));
+          link("/captain", "My ties", here), link("/captain/day", "My day", here), link("/captain/squad", "My squad", here));
       case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));
       case DESK, REFEREE -> desk(here);
       case ORGANISER -> {
@@ -93,6 +93,14 @@ final class Frames {
         yield links;
       }
     };
+  }
+
+  /** The own pages that are not asked for between two rubbers: on a phone they would push the page itself out of sight. */
+  private static List<NavLink> laterOn(Visit visit) {
+    String here = visit.ctx().path();
+    return visit.role() != Role.CAPTAIN ? List.of() : List.of(
+        link("/captain/form", "Form and chemistry", here), link("/captain/playing-time", "Playing time", here),
+        link("/captain/record", "Advice scored", here));
   }
 
   private static List<NavLink> desk(String here) {

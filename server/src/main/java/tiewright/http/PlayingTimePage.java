@@ -49,8 +49,8 @@ final class PlayingTimePage implements Page {
 
   private static List<ReasonTable.Column> columns(PlayingDay day) {
     List<ReasonTable.Column> columns = new ArrayList<>(List.of(
-        new ReasonTable.Column("Player", false), new ReasonTable.Column("Rubbers", true), new ReasonTable.Column("Ties played", true),
-        new ReasonTable.Column("Ties rested", true)));
+        new ReasonTable.Column("Player", false), new ReasonTable.Column("Rubbers", true), new ReasonTable.Column("Ties", true),
+        new ReasonTable.Column("Rested", true)));
     if (day.isAnythingPromised()) {
       columns.add(new ReasonTable.Column("Promised", true));
       columns.add(new ReasonTable.Column("Still missing", true));

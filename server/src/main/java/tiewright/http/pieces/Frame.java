@@ -13,8 +13,8 @@ import java.util.List;
  * @param asOfLine when the page was made ("as of 13:20")
  * @param heardLine when the desk was last heard from ("last heard from the desk at 13:18")
  * @param roleLine as whom the reader is here, empty for the public
- * @param nav the pages of this reader
- * @param everybodys the pages that everybody may open; empty where {@code nav} holds them
+ * @param nav the pages that this reader needs most
+ * @param more the others, folded on a phone; empty where {@code nav} holds all
  * @param due deadlines of the reader that no page may hide
  * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
  */
@@ -27,18 +27,18 @@ public record Frame(
     String heardLine,
     String roleLine,
     List<NavLink> nav,
-    List<NavLink> everybodys,
+    List<NavLink> more,
     List<Countdown> due,
     Instant serverNow) {
 
   public Frame {
     nav = List.copyOf(nav);
-    everybodys = List.copyOf(everybodys);
+    more = List.copyOf(more);
     due = List.copyOf(due);
   }
 
-  /** The reader is on one of the pages for everybody: the list of them stands open. */
-  public boolean isOnEverybodys() {
-    return everybodys.stream().anyMatch(NavLink::current);
+  /** The reader is on one of them: their list stands open. */
+  public boolean isOnMore() {
+    return more.stream().anyMatch(NavLink::current);
   }
 }
