@@ -70,7 +70,7 @@ final class CardPages implements Page {
           visit.role().isOfficial() && card.standing() != Card.Standing.EMPTY ? LogPage.of(tie, rubber) : "",
           Door.OFFICIALS.opensFor(visit.role()) && card.standing() != Card.Standing.EMPTY ? CorrectionPage.path(tie, rubber) : "");
     }).toList();
-    return new TieCardsView(views.card(tie), rubbers);
+    return new TieCardsView(new TiePapers(visit.event()).card(tie), rubbers);
   }
 
   static State state(Card card) {

@@ -128,7 +128,7 @@ final class DeskTiePages implements Page {
             + Frames.said(event.clock(call.getValue().at())))
         .toList();
     return Screen.of("deskTie", "Desk: " + views.title(tie), new DeskTieView(
-        views.card(tie), tried.refusal(), exchanges, calls, DeskTieForms.ofPlay(visit, views, tie, tried), "/cards/" + tie.id()));
+        new TiePapers(visit.event()).card(tie), tried.refusal(), exchanges, calls, DeskTieForms.ofPlay(visit, views, tie, tried), "/cards/" + tie.id()));
   }
 
   private static DeskTieView.Exchange exchange(Visit visit, TieViews views, Tie tie, ExchangeId id, Tried tried) {

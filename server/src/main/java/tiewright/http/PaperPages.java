@@ -26,8 +26,9 @@ final class PaperPages implements Page {
     routes.get(Door.ANYBODY, "/paper/cards", visit -> show(visit, "Cards of all ties", cards(visit.event())));
     routes.get(Door.ANYBODY, "/paper/tie/{tie}", visit -> {
       TieViews views = new TieViews(visit.event());
+      TiePapers papers = new TiePapers(visit.event());
       Tie tie = visit.tie();
-      show(visit, views.title(tie), new PaperView("The card and the sheets of this tie.", tie.isOpened() ? views.sheets(tie) : blank(visit.event(), views, tie), List.of(views.card(tie))));
+      show(visit, views.title(tie), new PaperView("The card and the sheets of this tie.", tie.isOpened() ? papers.sheets(tie) : blank(visit.event(), views, tie), List.of(papers.card(tie))));
     });
   }
 
@@ -82,17 +83,17 @@ final class PaperPages implements Page {
   }
 
   private static PaperView sheets(VisibleEvent event) {
+    TiePapers papers = new TiePapers(event);
     TieViews views = new TieViews(event);
     List<SheetView> sheets = NowPage.sorted(List.copyOf(event.ties())).stream().filter(Tie::isOpened)
-        .flatMap(tie -> views.sheets(tie).stream().map(sheet -> new SheetView(
+        .flatMap(tie -> papers.sheets(tie).stream().map(sheet -> new SheetView(
             sheet.title() + " in " + views.title(tie), sheet.state(), sheet.barLine(), sheet.rows(), "")))
         .toList();
     return new PaperView(sheets.isEmpty() ? "No sheet is open yet." : "", sheets, List.of());
   }
 
   private static PaperView cards(VisibleEvent event) {
-    TieViews views = new TieViews(event);
-    List<CardView> cards = NowPage.sorted(List.copyOf(event.ties())).stream().filter(Tie::isReady).map(views::card).toList();
+    List<CardView> cards = NowPage.sorted(List.copyOf(event.ties())).stream().filter(Tie::isReady).map(new TiePapers(event)::card).toList();
     return new PaperView(cards.isEmpty() ? "No tie has both its clubs yet." : "", List.of(), cards);
   }
 }

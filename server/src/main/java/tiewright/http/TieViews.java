@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tiewright.event.Card;
 import tiewright.event.ClubId;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
-import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.SlotSource;
 import tiewright.event.Stage;
@@ -19,15 +17,13 @@ import tiewright.event.TieId;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
-import tiewright.http.pieces.CardView;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Moved;
-import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TieLine;
 import tiewright.scoring.Score;
 
-/** Ties as one viewer may see them: in one line, as a card, as two sheets. */
+/** Ties as one viewer may see them, in words and in one line. */
 final class TieViews {
   private final VisibleEvent event;
   private final Map<TieId, String> expected;
@@ -169,19 +165,6 @@ final class TieViews {
         : State.NONE;
   }
 
-  /** The card with everything that counts so far. */
-  CardView card(Tie tie) {
-    TieProgress progress = event.progress(tie);
-    List<CardView.Row> rows = new ArrayList<>();
-    rubbers(tie).forEach(rubber -> rows.add(row(tie, rubber, progress)));
-    return new CardView(
-        title(tie), stage(tie) + ", " + when(tie) + (where(tie).isEmpty() ? "" : ", " + where(tie)), state(tie),
-        side(tie, Side.HOME), side(tie, Side.AWAY), rows, "Rubbers won",
-        progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.HOME)),
-        progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.AWAY)),
-        "Signed for " + side(tie, Side.HOME), "Signed for " + side(tie, Side.AWAY));
-  }
-
   /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
   List<RubberNo> rubbers(Tie tie) {
     List<RubberNo> all = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()));
@@ -195,35 +178,8 @@ final class TieViews {
     return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
   }
 
-  private CardView.Row row(Tie tie, RubberNo rubber, TieProgress progress) {
-    Optional<RubberScore> score = progress.rubbers().stream().filter(one -> one.rubber().equals(rubber)).findFirst();
-    Optional<Tie.OpenedRubber> pairs = Optional.ofNullable(tie.opened().get(rubber));
-    return new CardView.Row(
-        rubber(rubber),
-        pairs.map(pair -> names(pair.home())).orElse(List.of("", "")),
-        pairs.map(pair -> names(pair.away())).orElse(List.of("", "")),
-        score.map(one -> points(one, Side.HOME)).orElse(""),
-        score.map(one -> points(one, Side.AWAY)).orElse(""),
-        score.flatMap(RubberScore::winner).map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        score.map(one -> how(tie, one.how())).orElse(held(tie, rubber)));
-  }
-
-  private List<String> names(Optional<Pair> pair) {
+  List<String> names(Optional<Pair> pair) {
     return pair.map(two -> List.of(event.name(two.first()), event.name(two.second()))).orElse(List.of("no pair"));
-  }
-
-  private static String points(RubberScore score, Side side) {
-    return score.games().stream()
-        .map(game -> Integer.toString(side == Side.HOME ? game.home() : game.away()))
-        .reduce((one, other) -> one + " " + other)
-        .orElse("");
-  }
-
-  private String held(Tie tie, RubberNo rubber) {
-    if (tie.stopped().containsKey(rubber)) {
-      return "stopped since " + Frames.said(event.clock(tie.stopped().get(rubber)));
-    }
-    return tie.card(rubber).standing() == Card.Standing.HELD ? "held: two cards differ" : "";
   }
 
   /** How a rubber ended, in words that name the club; empty for one that was simply played. */
@@ -242,35 +198,6 @@ final class TieViews {
 
   static String score(List<Score> games) {
     return games.stream().map(game -> game.home() + "-" + game.away()).reduce((one, other) -> one + ", " + other).orElse("");
-  }
-
-  /** The two sheets: covered until both are open. */
-  List<SheetView> sheets(Tie tie) {
-    return List.of(sheet(tie, Side.HOME), sheet(tie, Side.AWAY));
-  }
-
-  private SheetView sheet(Tie tie, Side side) {
-    VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
-    String title = side(tie, side);
-    if (tie.isOpened()) {
-      List<SheetView.Row> rows = tie.opened().entrySet().stream()
-          .map(one -> sheetRow(one.getKey(), one.getValue().pair(side)))
-          .toList();
-      String at = exchange.openedAt().map(moment -> "opened at " + Frames.said(event.clock(moment))).orElse("");
-      return new SheetView(title, new State(Mark.OPENED, "opened"), at, rows, "");
-    }
-    boolean in = exchange.side(side).in();
-    String until = exchange.deadline().map(at -> "both open at " + Frames.said(event.clock(at))).orElse("no time yet");
-    return new SheetView(
-        title, in ? new State(Mark.SEALED, "in") : new State(Mark.PLAIN, "not in"), until, List.of(), "");
-  }
-
-  private SheetView.Row sheetRow(RubberNo rubber, Optional<Pair> pair) {
-    return new SheetView.Row(
-        rubber(rubber),
-        pair.map(two -> event.name(two.first())).orElse("no pair"),
-        pair.map(two -> event.name(two.second())).orElse(""),
-        "");
   }
 
   boolean isOf(Tie tie, Optional<ClubId> club) {

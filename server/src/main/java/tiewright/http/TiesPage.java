@@ -54,6 +54,7 @@ final class TiesPage implements Page {
   }
 
   private static TieView one(VisibleEvent event, Tie tie) {
+    TiePapers papers = new TiePapers(event);
     TieViews views = new TieViews(event);
     VisibleExchange sheets = event.exchange(ExchangeId.sheets(tie.id()));
     VisibleExchange decider = event.exchange(ExchangeId.decider(tie.id()));
@@ -61,9 +62,9 @@ final class TiesPage implements Page {
     receipts.addAll(receipts(views, tie, decider, "pair for the decider"));
     List<String> changes = java.util.stream.Stream.concat(sheets.replacements().stream(), decider.replacements().stream())
         .map(change -> change(event, change)).toList();
-    return new TieView(views.line(tie), views.card(tie), views.sheets(tie), receipts, changes,
+    return new TieView(views.line(tie), papers.card(tie), papers.sheets(tie), receipts, changes,
         new Changes(event).history(tie),
-        new CopyText("copy-tie", "This tie as text", text(views, tie), "Copy", "Copied"));
+        new CopyText("copy-tie", "This tie as text", text(papers.card(tie)), "Copy", "Copied"));
   }
 
   private static List<Receipt> receipts(TieViews views, Tie tie, VisibleExchange exchange, String what) {
@@ -107,8 +108,7 @@ final class TiesPage implements Page {
         + change.fact().approvedBy() + ")";
   }
 
-  private static String text(TieViews views, Tie tie) {
-    CardView card = views.card(tie);
+  private static String text(CardView card) {
     List<String> lines = new ArrayList<>();
     lines.add(card.title() + ", " + card.when());
     for (CardView.Row row : card.rows()) {
