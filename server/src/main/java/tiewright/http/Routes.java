@@ -20,13 +20,15 @@ final class Routes {
     this.visits = visits;
   }
 
+  /** Answers HEAD as GET, the page itself left away (RFC 9110, 9.3.2): a closed page is closed to both. */
   void get(Door door, String path, Consumer<Visit> page) {
     routes.get(path, ctx -> page.accept(visits.visit(ctx)), door);
+    routes.head(path, ctx -> page.accept(visits.visit(ctx)), door);
   }
 
   /** A page for everybody, which is the same for all who come without a link. */
   void everybodys(String path, Function<Visit, Screen> page) {
-    routes.get(path, ctx -> visits.visit(ctx).showEverybodys(page), Door.ANYBODY);
+    get(Door.ANYBODY, path, visit -> visit.showEverybodys(page));
   }
 
   void post(Door door, String path, Consumer<Visit> page) {

@@ -44,6 +44,10 @@ public final class Guest {
     return send(HttpRequest.newBuilder(URI.create(url + path)).GET());
   }
 
+  Got head(String path) {
+    return send(HttpRequest.newBuilder(URI.create(url + path)).method("HEAD", HttpRequest.BodyPublishers.noBody()));
+  }
+
   /** Opens the page and sends the form on it that goes to {@code action}, with these values typed in. */
   public Got send(String page, String action, Map<String, String> typed) {
     return post(action, filled(page, action, typed));

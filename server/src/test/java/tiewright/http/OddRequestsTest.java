@@ -65,6 +65,21 @@ class OddRequestsTest {
     }
   }
 
+  /** RFC 9110, 9.3.2. */
+  @Test
+  void who_asks_only_for_the_head_of_a_page_gets_the_same_answer_without_the_page() {
+    try (Served served = oneTie()) {
+      Guest stranger = served.stranger();
+      Guest captain = served.captain("N");
+      for (String page : List.of("/", "/ties", "/tables", "/captain", "/captain/form", "/desk", "/log", "/organiser", "/tie/A1", "/tie/none", "/nowhere")) {
+        assertThat(stranger.head(page).status()).as(page).isEqualTo(stranger.get(page).status());
+        assertThat(captain.head(page).status()).as(page).isEqualTo(captain.get(page).status());
+        assertThat(captain.head(page).body()).isEmpty();
+      }
+      assertThat(stranger.head("/captain").status()).isEqualTo(403);
+    }
+  }
+
   @Test
   void an_origin_that_is_no_address_is_another_site() {
     try (Served served = oneTie()) {
