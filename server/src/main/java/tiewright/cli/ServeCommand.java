@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
@@ -76,6 +77,7 @@ final class ServeCommand implements Callable<Integer> {
 
   private int serve(ServiceOptions options) throws Exception {
     mustBeFree();
+    CompletableFuture.runAsync(Service::load);
     Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
     try (Ledger ledger = Ledger.open(options.data(), clock); Service service = Service.start(options, ledger, clock)) {
       PrintWriter out = spec.commandLine().getOut();

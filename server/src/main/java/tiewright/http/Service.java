@@ -53,6 +53,12 @@ public final class Service implements AutoCloseable {
     this.server = Javalin.create(config -> configure(config, options));
   }
 
+  /** Loads what a server is made of. Beside the opening of a ledger, on another processor, it shortens a start by a tenth. */
+  public static void load() {
+    new Templates();
+    Javalin.create(config -> config.startup.showJavalinBanner = false).javalinServlet();
+  }
+
   /** Starts to listen. The ledger stays the caller's: it is closed by whoever opened it. */
   public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
     Service service = new Service(options, ledger, clock);
