@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
 import tiewright.wording.LineupWords;
 
@@ -24,7 +25,8 @@ final class DeciderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    DeciderAdvice advice = asked.inputs(LineupProblem.Against.STRAIGHT, 1).decider();
+    LineupInputs inputs = asked.inputs(LineupProblem.Against.STRAIGHT, 1);
+    DeciderAdvice advice = inputs.decider();
     PrintWriter err = spec.commandLine().getErr();
     LineupWords words = LineupWords.ofCodes();
     if (advice.candidates().isEmpty()) {
@@ -39,6 +41,7 @@ final class DeciderCommand implements Callable<Integer> {
     }
     printed.to(spec.commandLine().getOut(), csv);
     if (!csv) {
+      err.println(words.restsOn(inputs.basis()));
       advice.notes().forEach(note -> err.println(words.sentence(note)));
     }
     return 0;

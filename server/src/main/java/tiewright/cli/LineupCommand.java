@@ -15,6 +15,7 @@ import tiewright.lineup.Proposal;
 import tiewright.lineup.Proposals;
 import tiewright.lineup.ProposedSheet;
 import tiewright.lineup.WhatIf;
+import tiewright.rating.Basis;
 import tiewright.wording.LineupWords;
 
 @Command(name = "lineup", description = "Proposed sheets for a tie, the best first.", mixinStandardHelpOptions = true)
@@ -63,19 +64,19 @@ final class LineupCommand implements Callable<Integer> {
     if (floor < 0) {
       throw new BadInput("--floor is a number of rubbers, 0 or more.");
     }
-    LineupProblem problem = problem();
+    LineupInputs inputs = asked.inputs(expectation(), seed).promising(floor);
+    LineupProblem problem = problem(inputs);
     Proposal proposal = Proposals.propose(problem, Budget.usual(seed), top);
     if (whatIf) {
       WhatIf.of(problem).ifPresent(this::say);
     }
     return switch (proposal.kind()) {
-      case PROPOSED -> print((Proposal.Proposed) proposal);
+      case PROPOSED -> print((Proposal.Proposed) proposal, inputs.basis());
       case IMPOSSIBLE -> refuse((Proposal.Impossible) proposal);
     };
   }
 
-  private LineupProblem problem() {
-    LineupInputs inputs = asked.inputs(expectation(), seed).promising(floor);
+  private LineupProblem problem(LineupInputs inputs) {
     LineupProblem aimed = inputs.problem().aimingAt(asked.aim(aim, seed));
     return learn ? aimed.learning() : aimed;
   }
@@ -97,7 +98,7 @@ final class LineupCommand implements Callable<Integer> {
     throw new BadInput("--against is straight or unknown, not \"" + against + "\".");
   }
 
-  private int print(Proposal.Proposed proposal) {
+  private int print(Proposal.Proposed proposal, Basis basis) {
     Printed printed =
         new Printed("rank", "rubber", "player_1", "player_2", "rubber_chance", "tie_chance", "low", "high", "cost");
     for (ProposedSheet sheet : proposal.sheets()) {
@@ -109,16 +110,17 @@ final class LineupCommand implements Callable<Integer> {
       }
     }
     printed.to(spec.commandLine().getOut(), csv);
-    say(proposal);
+    say(proposal, basis);
     return 0;
   }
 
   /** What stands behind the numbers; on standard error, for the rows alone are the result. */
-  private void say(Proposal.Proposed proposal) {
+  private void say(Proposal.Proposed proposal, Basis basis) {
     PrintWriter err = spec.commandLine().getErr();
     LineupWords words = LineupWords.ofCodes();
     err.println("seed " + seed);
     if (!csv) {
+      err.println(words.restsOn(basis));
       proposal.promises().forEach(reason -> err.println(words.sentence(reason)));
       proposal.sheets().get(0).reasons().forEach(reason -> err.println(words.sentence(reason)));
       proposal.notes().forEach(reason -> err.println(words.sentence(reason)));

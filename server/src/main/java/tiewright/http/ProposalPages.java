@@ -83,7 +83,7 @@ final class ProposalPages implements Page {
     String title = visit.event().clubName(visit.club()) + ": proposal for the tie with "
         + views.side(tie, tie.sideOf(visit.club()).orElseThrow().other());
     return Screen.of("proposal", title, tie.isOpened()
-        ? afterOpening(visit, inputs.decider(), words)
+        ? afterOpening(visit, inputs, words)
         : beforeOpening(visit, tie, inputs, asked, words));
   }
 
@@ -100,7 +100,7 @@ final class ProposalPages implements Page {
           .map(sheet -> Proposals.evaluate(inputs.problem(), sheet, budget).sheet())
           .map(sheet -> sheet(visit, tie, sheet, "Drawn with the number " + asked.seed(), words, true)).stream().toList();
       return new ProposalView(
-          Refusal.NONE, cautions(inputs), List.of(), sentences(proposed.promises(), words),
+          Refusal.NONE, cautions(inputs, words), List.of(), sentences(proposed.promises(), words),
           proposed.sheets().stream().map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true)).toList(),
           proposed.keeping().stream().map(sheet -> sheet(visit, tie, sheet, "The best sheet that keeps what you promised", words, true)).toList(),
           sentences(proposed.notes(), words), own,
@@ -110,13 +110,14 @@ final class ProposalPages implements Page {
     }
     Proposal.Impossible impossible = (Proposal.Impossible) proposal;
     return new ProposalView(
-        Refusal.NONE, cautions(inputs), sentences(impossible.reasons(), words), List.of(), List.of(), List.of(), List.of(), own, List.of(), List.of(), List.of(), List.of(),
+        Refusal.NONE, cautions(inputs, words), sentences(impossible.reasons(), words), List.of(), List.of(), List.of(), List.of(), own, List.of(), List.of(), List.of(), List.of(),
         List.of(), List.of(asked.ask(tie.id())), forms(visit, tie));
   }
 
-  private static ProposalView afterOpening(Visit visit, DeciderAdvice advice, LineupWords words) {
+  private static ProposalView afterOpening(Visit visit, LineupInputs inputs, LineupWords words) {
+    DeciderAdvice advice = inputs.decider();
     return new ProposalView(
-        Refusal.NONE, List.of(Cautions.OF_ADVICE), List.of(), List.of(), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
+        Refusal.NONE, List.of(Cautions.OF_ADVICE, words.restsOn(inputs.basis())), List.of(), List.of(), List.of(), List.of(), List.of("Both sheets are open: what is left to choose is a pair for the decider."),
         List.of(), candidates(visit, Optional.of(advice), words), notes(Optional.of(advice), words), List.of(), List.of(), List.of(),
         List.of(), List.of());
   }
@@ -129,11 +130,10 @@ final class ProposalPages implements Page {
         .toList();
   }
 
-  private static List<String> cautions(LineupInputs inputs) {
+  private static List<String> cautions(LineupInputs inputs, LineupWords words) {
     return List.of(
-        Cautions.OF_ADVICE,
-        "It rests on what you noted about your squad and on " + inputs.games() + " earlier games. Nothing of the other club's"
-            + " sheet is known to it. Any legal sheet of your own is accepted.");
+        Cautions.OF_ADVICE, words.restsOn(inputs.basis()),
+        "Nothing of the other club's sheet is known to it. Any legal sheet of your own is accepted.");
   }
 
   private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {

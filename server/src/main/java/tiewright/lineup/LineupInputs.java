@@ -22,6 +22,7 @@ import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
+import tiewright.rating.Basis;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Rating;
@@ -38,9 +39,9 @@ import tiewright.rating.Strengths;
  * @param theirSheet theirs, once it is opened
  * @param theirEarlier what they named in ties that are open, this one apart
  * @param hurt our players who retired in a rubber today: ask before naming, nobody is barred
- * @param games how many games the strengths rest on
+ * @param basis what the strengths rest on besides the notes
  */
-public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Optional<Sheet> theirSheet, List<Sheet> theirEarlier, Set<PlayerId> hurt, int games) {
+public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Optional<Sheet> theirSheet, List<Sheet> theirEarlier, Set<PlayerId> hurt, Basis basis) {
   public LineupInputs {
     theirEarlier = List.copyOf(theirEarlier);
     hurt = Set.copyOf(hurt);
@@ -68,7 +69,7 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
             .withWishes(notes.wishes())
             .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL))
             .promising(promised(event, tie, club, own));
-    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), earlier(event, tie, side.other()), hurt(event, club), evidence.size());
+    return new LineupInputs(problem, opened(tie, side), opened(tie, side.other()), earlier(event, tie, side.other()), hurt(event, club), evidence.basis());
   }
 
   private static PlayingTime promised(Event event, Tie tie, ClubId club, List<PrivateNote> own) {
@@ -89,12 +90,12 @@ public record LineupInputs(LineupProblem problem, Optional<Sheet> ourSheet, Opti
   public LineupInputs marking(Set<PlayerId> marked) {
     Set<PlayerId> all = new LinkedHashSet<>(hurt);
     marked.stream().filter(player -> problem.ours().member(player).isPresent()).forEach(all::add);
-    return new LineupInputs(problem, ourSheet, theirSheet, theirEarlier, all, games);
+    return new LineupInputs(problem, ourSheet, theirSheet, theirEarlier, all, basis);
   }
 
   /** The same question put otherwise: for another aim, with other promises, with everybody as tired as is known elsewhere. */
   public LineupInputs asking(UnaryOperator<LineupProblem> otherwise) {
-    return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, theirEarlier, hurt, games);
+    return new LineupInputs(otherwise.apply(problem), ourSheet, theirSheet, theirEarlier, hurt, basis);
   }
 
   /** The tie as it lies after the opening: against the sheet that the other club named. */

@@ -3,18 +3,26 @@ package tiewright.rating;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import tiewright.event.Event;
 
 /**
  * What the ratings are made from, each game once: final scores, and rallies of filmed games.
  *
- * @param games games of which only the final score is known
- * @param films games with their rallies; none of them is among {@code games}
+ * @param cards games of the day of which only the final score is known
+ * @param earlier games of earlier days of which only the final score is known
+ * @param films games with their rallies; none of them is among the others
  */
-public record Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
+public record Evidence(List<PastGame> cards, List<PastGame> earlier, List<FilmedGame> films, Ageing ageing) {
   public Evidence {
-    games = List.copyOf(games);
+    cards = List.copyOf(cards);
+    earlier = List.copyOf(earlier);
     films = List.copyOf(films);
+  }
+
+  /** Without a card of the day. */
+  public Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
+    this(List.of(), games, films, ageing);
   }
 
   /** Final scores only, all counting the same. */
@@ -35,17 +43,26 @@ public record Evidence(List<PastGame> games, List<FilmedGame> films, Ageing agei
     return event.about().map(about -> new Ageing(about.date(), halfLife)).orElse(Ageing.none());
   }
 
+  /** Every game of which only the final score is known, those of the day first. */
+  public List<PastGame> games() {
+    return Stream.concat(cards.stream(), earlier.stream()).toList();
+  }
+
   double weight(LocalDate played) {
     return ageing.weight(played);
   }
 
   /** Games, each once. */
   public int size() {
-    return games.size() + films.size();
+    return cards.size() + earlier.size() + films.size();
   }
 
   /** Rallies seen on film. */
   public int rallies() {
     return films.stream().mapToInt(FilmedGame::rallies).sum();
+  }
+
+  public Basis basis() {
+    return new Basis(cards.size(), earlier.size(), films.size(), rallies());
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
+import tiewright.event.SameGame;
 import tiewright.event.TieId;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
@@ -58,5 +59,10 @@ public record FilmedGame(
   /** The card of a game between these pairs reads so. */
   boolean reads(Pair home, Score score) {
     return card.filter(points -> (one.equals(home) ? points : points.swapped()).equals(score)).isPresent();
+  }
+
+  /** What it is known by if it was played on that day; empty without a card. */
+  Optional<SameGame> same(LocalDate day) {
+    return card.map(score -> SameGame.of(day, one, two, score));
   }
 }

@@ -6,25 +6,23 @@ import java.util.List;
 import java.util.Optional;
 import tiewright.event.Codes;
 import tiewright.event.Event;
-import tiewright.event.How;
 import tiewright.event.Pair;
 import tiewright.event.PrivateNote;
-import tiewright.event.RubberNo;
-import tiewright.event.SetUpFact;
-import tiewright.event.Tie;
-import tiewright.event.TieId;
+import tiewright.event.SameGame;
 import tiewright.scoring.Format;
 import tiewright.scoring.Legality;
 import tiewright.scoring.Score;
 
 /**
- * Brings the evidence together. Left out is what was not played to its end, what cannot be a game of four people under its
- * format, and the score of a game that is there on film.
+ * Brings the evidence together, each game once. Left out is what was not played to its end, what cannot be a game of four people
+ * under its format, the score of a game that is there on film, and an earlier game that is in truth one of a card of the day.
  */
 final class Gathering {
   private final List<FilmedGame> unmatched = new ArrayList<>();
   private final List<FilmedGame> films = new ArrayList<>();
-  private final List<PastGame> games = new ArrayList<>();
+  private final List<PastGame> cards = new ArrayList<>();
+  private final List<PastGame> before = new ArrayList<>();
+  private final List<SameGame> ofToday = new ArrayList<>();
   private final LocalDate today;
 
   private Gathering(List<FilmedGame> films, LocalDate today) {
@@ -33,45 +31,31 @@ final class Gathering {
   }
 
   static Evidence of(Event event, Earlier earlier, Ageing ageing) {
-    LocalDate today = event.about().map(SetUpFact.EventDescribed::date).orElse(ageing.today());
-    Gathering gathering = new Gathering(earlier.films(), today);
-    event.ties().values().forEach(tie -> gathering.today(event, tie));
-    earlier.results().forEach(game -> brought(game).ifPresent(gathering::earlier));
-    gathering.unmatched.forEach(film -> gathering.films.add(film.played().isPresent() ? film : film.on(today)));
-    return new Evidence(gathering.games, gathering.films, ageing);
+    Gathering gathering = new Gathering(earlier.films(), CardedRubber.day(event));
+    CardedRubber.of(event).forEach(gathering::today);
+    SameGame.beyond(gathering.ofToday, earlier.results(), SameGame::of).forEach(game -> brought(game).ifPresent(gathering::earlier));
+    gathering.unmatched.forEach(film -> gathering.films.add(film.played().isPresent() ? film : film.on(gathering.today)));
+    return new Evidence(gathering.cards, gathering.before, gathering.films, ageing);
   }
 
-  private void today(Event event, Tie tie) {
-    tie.opened().forEach((rubber, opened) -> {
-      if (opened.home().isPresent() && opened.away().isPresent()) {
-        Pair home = opened.home().get();
-        List<Score> scores = new ArrayList<>(tie.card(rubber).score(rubber).filter(any -> any.how() == How.PLAYED)
-            .map(any -> any.games()).orElse(List.of()));
-        filmed(tie.id(), rubber, home, opened.away().get()).forEach(film -> {
-          scores.stream().filter(score -> film.reads(home, score)).findFirst().or(() -> scores.stream().findFirst())
-              .ifPresent(scores::remove);
-          take(film, today);
-        });
-        scores.forEach(score ->
-            game(today, home, opened.away().get(), score, format(event, rubber)).ifPresent(games::add));
-      }
+  private void today(CardedRubber rubber) {
+    List<Score> scores = new ArrayList<>(rubber.scores());
+    ofToday.addAll(rubber.same());
+    unmatched.stream().filter(rubber::isOn).toList().forEach(film -> {
+      scores.stream().filter(score -> film.reads(rubber.home(), score)).findFirst().or(() -> scores.stream().findFirst())
+          .ifPresentOrElse(scores::remove, () -> film.same(today).ifPresent(ofToday::add));
+      take(film, today);
     });
+    scores.forEach(score -> game(today, rubber.home(), rubber.away(), score, rubber.format()).ifPresent(cards::add));
   }
 
-  /** The films of a rubber; where the notes name the tie alone, those with its pairs. */
-  private List<FilmedGame> filmed(TieId tie, RubberNo rubber, Pair home, Pair away) {
-    return unmatched.stream()
-        .filter(film -> film.tie().filter(tie::equals).isPresent())
-        .filter(film -> film.rubber().map(rubber::equals).orElseGet(() -> film.isBetween(home, away)))
-        .toList();
-  }
-
-  /** A film without a tie is of an earlier game if that has the same pairs and score. */
+  /** A film of an earlier game has the same pairs and score; one that names a tie can only be of the day. */
   private void earlier(PastGame game) {
     Optional<FilmedGame> film = unmatched.stream()
-        .filter(any -> any.tie().isEmpty() && any.isBetween(game.home(), game.away()) && any.reads(game.home(), game.score()))
+        .filter(any -> any.tie().isEmpty() || game.date().equals(today))
+        .filter(any -> any.isBetween(game.home(), game.away()) && any.reads(game.home(), game.score()))
         .findFirst();
-    film.ifPresentOrElse(same -> take(same, game.date()), () -> games.add(game));
+    film.ifPresentOrElse(same -> take(same, game.date()), () -> before.add(game));
   }
 
   private void take(FilmedGame film, LocalDate day) {
@@ -86,10 +70,6 @@ final class Gathering {
     }
     return game(
         game.date(), Pair.of(game.home1(), game.home2()), Pair.of(game.away1(), game.away2()), game.score(), game.format());
-  }
-
-  private static Format format(Event event, RubberNo rubber) {
-    return rubber.isDecider() ? event.conditions().deciderScoring() : event.conditions().scoring();
   }
 
   private static Optional<PastGame> game(LocalDate date, Pair home, Pair away, Score score, Format format) {

@@ -20,6 +20,7 @@ import tiewright.lineup.PlayingDay;
 import tiewright.lineup.Reason;
 import tiewright.lineup.WhatIf;
 import tiewright.lineup.Wish;
+import tiewright.rating.Basis;
 import tiewright.rating.Estimate;
 
 /** The advice to a captain in sentences, one for each reason. */
@@ -40,6 +41,20 @@ public final class LineupWords {
     Aim.Kind aim = reason.data().get("aim") instanceof Aim.Kind other ? other : Aim.Kind.WIN;
     reason.data().forEach((name, value) -> said.put(name, name.equals("cost") && value instanceof Double cost ? cost(cost, aim) : said(value)));
     return words.sentence(reason.code(), said);
+  }
+
+  /** What the strengths rest on: cards of the day, earlier games and film, each for itself. */
+  public String restsOn(Basis basis) {
+    return words.sentence("lineup.rests-on", Map.of(
+        "cards", words.sentence("lineup.basis-cards" + number(basis.cards()), Map.of("games", basis.cards())),
+        "earlier", words.sentence("lineup.basis-earlier" + number(basis.earlier()), Map.of("games", basis.earlier())),
+        "film", words.sentence("lineup.basis-film" + number(basis.filmed()), Map.of(
+            "games", basis.filmed(),
+            "rallies", words.sentence(basis.rallies() == 1 ? "rating.rally" : "rating.rallies", Map.of("count", basis.rallies()))))));
+  }
+
+  private static String number(int count) {
+    return count == 0 ? "-none" : count == 1 ? "-one" : "";
   }
 
   /** A wish as the captain would say it. */

@@ -99,6 +99,21 @@ class LineupCommandTest {
   }
 
   @Test
+  void people_hear_what_it_rests_on_and_tables_do_not() throws IOException {
+    file("past-results.csv", "date,home_1,home_2,away_1,away_2,home,away,format\n2026-06-06,E1,E2,x,y,11,4,side-out-11\n"
+        + "2026-06-06,E1,E2,x,y,11,4,side-out-11\n2026-06-07,E1,E3,x,y,9,11,side-out-11\n");
+    for (String command : List.of("lineup", "decider")) {
+      err.getBuffer().setLength(0);
+      assertThat(run(command, folder.toString(), "--tie", "T1", "--club", "E")).isZero();
+      assertThat(err.toString()).contains("It rests on what was noted about the squad, on no card of today, 3 earlier games and no film.");
+      err.getBuffer().setLength(0);
+      assertThat(run(command, folder.toString(), "--tie", "T1", "--club", "E", "--csv")).isZero();
+      assertThat(err.toString()).doesNotContain("rests on");
+    }
+    assertThat(out.toString()).doesNotContain("rests on");
+  }
+
+  @Test
   void wishes_that_cannot_hold_are_named_and_nothing_is_printed() throws IOException {
     file("chemistry.csv", "player_1,player_2,extra,rule\nE1,E2,0,together\nE1,E3,0,together\nE4,E5,0,apart\n");
     assertThat(run("lineup", folder.toString(), "--tie", "T1", "--club", "E", "--csv")).isEqualTo(4);

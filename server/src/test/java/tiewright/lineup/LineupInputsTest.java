@@ -20,6 +20,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
+import tiewright.rating.Basis;
 import tiewright.rating.Earlier;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
@@ -89,7 +90,7 @@ class LineupInputsTest {
   void opened_sheets_and_the_games_of_the_day_count() {
     Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").card("A1", "3", "5-9", How.RETIRED_HOME).event();
     LineupInputs inputs = inputs(event, "N");
-    assertThat(inputs.games()).isEqualTo(2);
+    assertThat(inputs.basis()).isEqualTo(new Basis(2, 0, 0, 0));
     assertThat(inputs.theirSheet()).contains(Days.straight("S", 4));
     assertThat(inputs.afterOpening().orElseThrow().belief()).isEqualTo(Belief.surely(Days.straight("S", 4)));
     assertThat(inputs.problem().strengths().form(PlayerId.of("N1")).mean()).isGreaterThan(1);
@@ -108,7 +109,7 @@ class LineupInputsTest {
     LineupInputs inputs =
         LineupInputs.of(
             Days.oneTie().event(), TieId.of("A1"), ClubId.of("N"), List.of(), Earlier.of(List.of(won, onBothSides, unfinished)), LineupProblem.Against.STRAIGHT, 1);
-    assertThat(inputs.games()).isEqualTo(1);
+    assertThat(inputs.basis()).isEqualTo(new Basis(0, 1, 0, 0));
     assertThat(inputs.problem().strengths().form(PlayerId.of("N1")).mean()).isGreaterThan(0);
   }
 

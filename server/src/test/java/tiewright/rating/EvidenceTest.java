@@ -87,6 +87,40 @@ class EvidenceTest {
     assertThat(evidence.films()).singleElement().satisfies(one -> assertThat(one.played()).contains(LocalDate.parse("2026-05-02")));
   }
 
+  @Test
+  void a_game_that_a_club_keeps_and_everybody_knows_counts_once() {
+    PrivateNote.PastGame common = past("2026-05-02", 11, 4);
+    PrivateNote.PastGame turned = new PrivateNote.PastGame(common.date(), "S2", "S1", "N2", "N1", Score.of(4, 11), Format.rally(11));
+    PrivateNote.PastGame more = past("2026-05-03", 11, 5);
+    Event event = Days.oneTie().event();
+    Evidence evidence = Evidence.of(event, Earlier.of(List.of(common), List.of(turned, more), List.of()), Ageing.none());
+    assertThat(evidence.earlier()).extracting(PastGame::score).containsExactly(Score.of(11, 4), Score.of(11, 5));
+    assertThat(evidence).isEqualTo(Evidence.of(event, Earlier.of(List.of(common, more)), Ageing.none()));
+    Evidence twice = Evidence.of(event, Earlier.of(List.of(common), List.of(turned, turned), List.of()), Ageing.none());
+    assertThat(twice.earlier()).as("two alike on one list are two games").hasSize(2);
+  }
+
+  @Test
+  void an_earlier_game_that_is_one_of_the_day_counts_once_by_its_card_or_film() {
+    Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").event();
+    List<PrivateNote.PastGame> own = List.of(past(Days.DATE.toString(), 11, 2), past(Days.DATE.toString(), 11, 9), past("2026-05-02", 11, 2));
+    Evidence evidence = Evidence.of(event, Earlier.of(own), Ageing.none());
+    assertThat(evidence.cards()).extracting(PastGame::score).containsExactly(Score.of(11, 2), Score.of(11, 3));
+    assertThat(evidence.earlier()).extracting(PastGame::score).containsExactly(Score.of(11, 9), Score.of(11, 2));
+    FilmedGame film = film(Optional.of("A1"), Optional.of("1"), Optional.of(Score.of(11, 2)), Format.sideOut(11), "AAB");
+    Evidence filmed = Evidence.of(event, Earlier.of(List.of(), own, List.of(film)), Ageing.none());
+    assertThat(filmed.basis()).isEqualTo(new Basis(1, 2, 1, 3));
+    Evidence withoutCard = Evidence.of(Days.oneTie().opened("A1").event(), Earlier.of(List.of(), own, List.of(film)), Ageing.none());
+    assertThat(withoutCard.basis()).as("the film of a rubber whose card is not in").isEqualTo(new Basis(0, 2, 1, 3));
+  }
+
+  @Test
+  void what_everybody_knows_is_the_common_list_and_the_cards_of_the_day_each_once() {
+    Event event = Days.oneTie().opened("A1").cards("A1", "11-2", "11-3").card("A1", "3", "5-9", How.RETIRED_HOME).event();
+    List<PrivateNote.PastGame> common = List.of(past(Days.DATE.toString(), 11, 2), past("2026-05-02", 11, 2));
+    assertThat(Earlier.known(event, common)).hasSize(3).contains(tiewright.event.SameGame.of(common.get(0)), tiewright.event.SameGame.of(common.get(1)));
+  }
+
   /** Two games, one of them a half-life old, against the same counted one and a half times: the mode of a normal posterior. */
   @Test
   void a_game_counts_half_after_each_half_life() {

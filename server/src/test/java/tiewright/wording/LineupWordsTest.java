@@ -25,6 +25,7 @@ import tiewright.lineup.Reason;
 import tiewright.lineup.Squad;
 import tiewright.lineup.TieRules;
 import tiewright.lineup.Wish;
+import tiewright.rating.Basis;
 import tiewright.rating.Prior;
 import tiewright.rating.Rating;
 import tiewright.scoring.Format;
@@ -56,6 +57,16 @@ class LineupWordsTest {
       case IMPOSSIBLE -> reasons.addAll(((Proposal.Impossible) proposal).reasons());
     }
     return reasons.stream().map(WORDS::sentence).toList();
+  }
+
+  @Test
+  void what_it_rests_on_is_told_apart_in_games_and_rallies() {
+    assertThat(WORDS.restsOn(new Basis(12, 40, 3, 96))).isEqualTo(
+        "It rests on what was noted about the squad, on 12 games of today's cards, 40 earlier games and 96 rallies on film of 3 games."
+            + " A game that is known twice counts once.");
+    assertThat(WORDS.restsOn(new Basis(1, 1, 1, 1)))
+        .contains("on 1 game of today's cards, 1 earlier game and 1 rally on film of 1 game.");
+    assertThat(WORDS.restsOn(new Basis(0, 0, 0, 0))).contains("on no card of today, no earlier game and no film.");
   }
 
   @Test
