@@ -19,6 +19,7 @@ import tiewright.event.Link;
 import tiewright.event.Role;
 import tiewright.http.Service;
 import tiewright.ledger.ClubNotes;
+import tiewright.ledger.KeptGame;
 import tiewright.ledger.Ledger;
 import tiewright.plainfiles.FolderExport;
 import tiewright.plainfiles.OwnNotes;
@@ -38,7 +39,7 @@ final class ExportCommand implements Callable<Integer> {
   @Option(names = "--data", required = true, paramLabel = "DIR", description = "The data folder of the service.")
   private Path data = Path.of("");
 
-  @Option(names = "--club", paramLabel = "C", description = "Add what this club noted: form, chemistry, promises of playing time and film.")
+  @Option(names = "--club", paramLabel = "C", description = "Add what this club noted: form, chemistry, promises of playing time, film and its own earlier games.")
   private @Nullable String club;
 
   @Option(names = "--link", paramLabel = "L", description = "The personal link of that club's captain or deputy, once it has one.")
@@ -83,7 +84,10 @@ final class ExportCommand implements Callable<Integer> {
       throw new BadInput("What " + code + " noted is for its captain: add --link with the captain's or deputy's personal link, one that still holds.");
     }
     ClubNotes notes = ledger.privateOf(id);
-    return OwnNotes.of(notes.forms().values(), notes.chemistry().values()).promising(notes.promises().values()).filmed(ledger.filmsOf(id));
+    return OwnNotes.of(notes.forms().values(), notes.chemistry().values())
+        .promising(notes.promises().values())
+        .filmed(ledger.filmsOf(id))
+        .played(ledger.pastGamesOf(id).stream().map(KeptGame::game).toList());
   }
 
   /** Before a club has any link, all notes about it came with the files that were brought in here. */

@@ -2,7 +2,9 @@ package tiewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -28,7 +30,12 @@ import tiewright.wording.Words;
     description = "Brings an event folder into a data folder that holds no event yet; everything or nothing.",
     mixinStandardHelpOptions = true)
 final class ImportCommand implements Callable<Integer> {
-  private static final List<PlainFile> FILM = List.of(PlainFile.GAMES, PlainFile.RALLIES);
+  /** What belongs to one club alone, and the page that takes it from its captain. */
+  private static final Map<PlainFile, String> OF_ONE_CLUB = new EnumMap<>(Map.of(
+      PlainFile.GAMES, "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
+      PlainFile.RALLIES, "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
+      PlainFile.OWN_PAST_RESULTS,
+      "these earlier games belong to one club alone. Its captain gives the file to the service on the page /captain/past."));
 
   @Spec private CommandSpec spec;
 
@@ -61,8 +68,10 @@ final class ImportCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Brought in " + event.about().orElseThrow().name() + ": " + event.clubs().size() + " clubs, "
         + event.players().size() + " players, " + event.ties().size() + " ties.");
-    FILM.stream().filter(read.files()::contains).forEach(file -> spec.commandLine().getErr().println(
-        file.fileName() + " was looked at and not brought in: film notes belong to one club alone."
-            + " Its captain gives the file to the service on the page /captain/film."));
+    OF_ONE_CLUB.forEach((file, why) -> {
+      if (read.files().contains(file)) {
+        spec.commandLine().getErr().println(file.fileName() + " was looked at and not brought in: " + why);
+      }
+    });
   }
 }

@@ -18,10 +18,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.Event;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote;
 import tiewright.plainfiles.EventFolder;
 import tiewright.rating.Ageing;
-import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Ratings;
@@ -47,8 +45,7 @@ final class RatingsCommand implements Callable<Integer> {
   public Integer call() {
     EventFolder read = Folders.sound(folder);
     Event event = read.event();
-    Evidence evidence = Evidence.of(
-        event, new Earlier(read.notes(PrivateNote.PastGame.class), read.counted()), Evidence.ageing(event, days()));
+    Evidence evidence = Evidence.of(event, read.earlier(), Evidence.ageing(event, days()));
     Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
     print(ratings);
     if (!csv) {

@@ -10,7 +10,6 @@ import tiewright.conditions.OrderOfStrength;
 import tiewright.event.ClubId;
 import tiewright.event.Codes;
 import tiewright.event.Event;
-import tiewright.event.PrivateNote;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.lineup.Aim;
@@ -20,7 +19,6 @@ import tiewright.lineup.LineupProblem;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
-import tiewright.rating.Earlier;
 import tiewright.standings.ThroughChances;
 
 /** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
@@ -79,7 +77,7 @@ final class TieAdvice {
     if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
       throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
     }
-    return LineupInputs.of(event, asked.id(), id, read.notes(), new Earlier(read.notes(PrivateNote.PastGame.class), read.counted()), against, seed)
+    return LineupInputs.of(event, asked.id(), id, read.notes(), read.earlier(), against, seed)
         .asking(problem -> problem.after(new Freshness(problem.freshness().loads(), cost())));
   }
 

@@ -112,6 +112,22 @@ public sealed interface PrivateNote {
   /** A club no longer wants its notes of a filmed game. */
   record FilmDropped(ClubId club, String game) implements PrivateNote {}
 
+  /** Earlier games that a club gives for itself alone; those that it keeps already are not kept twice. */
+  record GamesGiven(ClubId club, List<PastGame> games) implements PrivateNote {
+    public GamesGiven {
+      games = List.copyOf(games);
+    }
+
+    /** Says nothing of the games: what is printed or logged by mistake stays with the club. */
+    @Override
+    public String toString() {
+      return "GamesGiven[club=" + club + "]";
+    }
+  }
+
+  /** A club no longer keeps the earlier game of this number. */
+  record GameTakenBack(ClubId club, int number) implements PrivateNote {}
+
   /** An earlier game that feeds the ratings. Players are codes of the event or names unknown to it. */
   record PastGame(
       LocalDate date, String home1, String home2, String away1, String away2, Score score, Format format)

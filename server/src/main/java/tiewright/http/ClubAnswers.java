@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
@@ -12,10 +13,12 @@ import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.RubberNo;
+import tiewright.event.SameGame;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.ledger.ClubNotes;
+import tiewright.ledger.KeptGame;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DayInputs;
@@ -137,8 +140,20 @@ final class ClubAnswers {
     return ledger.ownSheet(exchange, club);
   }
 
-  /** Earlier games, which are everybody's, and the film of this club. */
+  /** @param known it counts for everybody already: on the list, or on a card of today */
+  record OwnGame(KeptGame kept, boolean known) {}
+
+  /** The earlier games that the own club keeps for itself, by day. */
+  List<OwnGame> pastGames() {
+    List<KeptGame> kept = ledger.pastGamesOf(club);
+    Set<KeptGame> more = Set.copyOf(SameGame.beyond(Earlier.known(event, ledger.pastGames()), kept, one -> SameGame.of(one.game())));
+    return kept.stream().map(game -> new OwnGame(game, !more.contains(game))).toList();
+  }
+
+  /** Earlier games, everybody's and those of this club, and its film. */
   static Earlier earlier(Ledger ledger, Event event, ClubId club) {
-    return new Earlier(ledger.pastGames(), FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
+    return Earlier.of(
+        ledger.pastGames(), ledger.pastGamesOf(club).stream().map(KeptGame::game).toList(),
+        FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
   }
 }

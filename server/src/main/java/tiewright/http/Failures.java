@@ -4,6 +4,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.ServletException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -15,6 +17,7 @@ final class Failures {
 
   private static final int UNREADABLE = 400;
   private static final int TOO_LONG = 413;
+  private static final int HEARD_AT_MOST = 50_000_000;
 
   private final Routes.Consumers visits;
 
@@ -52,9 +55,29 @@ final class Failures {
 
   private void unread(Context ctx, int status) {
     boolean tooLong = status == TOO_LONG;
+    if (tooLong) {
+      hearOut(ctx);
+    }
     show(ctx, status, tooLong ? "Too long" : "That cannot be read",
         tooLong ? "This form holds more than the service takes, so nothing was done." : "The service cannot read what was sent, so nothing was done.",
         tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
+  }
+
+  /** A browser that is still sending would hear no answer: what comes is let go by, as long as it has an end. */
+  private static void hearOut(Context ctx) {
+    byte[] some = new byte[64 << 10];
+    try {
+      InputStream rest = ctx.req().getInputStream();
+      for (int heard = 0; heard < HEARD_AT_MOST; ) {
+        int more = rest.read(some);
+        if (more < 0) {
+          return;
+        }
+        heard += more;
+      }
+    } catch (IOException | IllegalStateException gone) {
+      LOG.debug("what was too long cannot be read to its end", gone);
+    }
   }
 
   private static Throwable root(Throwable failure) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import tiewright.event.Club;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.Tie;
@@ -16,16 +14,12 @@ import tiewright.http.pieces.Option;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.FilmView;
 import tiewright.plainfiles.FilmNotes;
-import tiewright.plainfiles.FolderFault;
-import tiewright.plainfiles.PlainFile;
 
 /** Makes the page of film notes. */
 final class FilmViews {
-  static final List<PlainFile> FILES = List.of(PlainFile.GAMES, PlainFile.RALLIES);
   static final String GAME = "game";
   static final String ALL = "all";
 
-  private static final int FAULTS_SHOWN = 100;
   private static final List<String> CAUTIONS = List.of(
       "Tell opponents that they are filmed, before the game. Where minors play, filming and sharing film need consent first;"
           + " local rules and the venue's come before this page.",
@@ -43,7 +37,7 @@ final class FilmViews {
   static FilmView of(VisibleEvent event, List<FilmNotes.Game> games, GivenFilm given, Tried tried) {
     return new FilmView(
         tried.refusal(), CAUTIONS, kept(games), IntStream.range(0, games.size()).mapToObj(i -> game(event, i, games.get(i))).toList(),
-        games.isEmpty() ? List.of() : List.of(all(tried)), FILES.stream().map(file -> file(file, given)).toList(),
+        games.isEmpty() ? List.of() : List.of(all(tried)), given.fields(),
         FilmPage.PATH, Button.main("Keep these film notes"), codes(event));
   }
 
@@ -55,7 +49,7 @@ final class FilmViews {
             + " on film that somebody won. Form and chemistry, proposals and advice for a decider rest on them.";
   }
 
-  private static String counted(int number, String one, String many) {
+  static String counted(int number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
 
@@ -88,23 +82,17 @@ final class FilmViews {
             List.of(Option.of("yes", "Delete the notes of every game", false))));
   }
 
-  private static FilmView.GivenFile file(PlainFile file, GivenFilm given) {
-    List<FolderFault> faults = given.faults(file);
-    Stream<String> more = faults.size() > FAULTS_SHOWN
-        ? Stream.of("and " + (faults.size() - FAULTS_SHOWN) + " more of this kind or others.")
-        : Stream.empty();
-    return new FilmView.GivenFile(
-        file.fileName(), file.fileName(), String.join(",", file.columns()), given.text(file),
-        Stream.concat(faults.stream().limit(FAULTS_SHOWN).map(FolderFault::toString), more).toList());
-  }
-
   private static List<String> codes(VisibleEvent event) {
-    List<String> lines = new ArrayList<>();
-    for (Club club : event.clubs()) {
-      lines.add(club.name() + ": " + event.squad(club.id()).stream()
-          .map(player -> player.id() + " " + event.name(player.id())).collect(Collectors.joining(", ")));
-    }
+    List<String> lines = new ArrayList<>(players(event));
     lines.add("Ties: " + event.ties().stream().map(tie -> tie.id().code()).collect(Collectors.joining(", ")));
     return lines;
+  }
+
+  /** The codes that files may name players by, a club a line. */
+  static List<String> players(VisibleEvent event) {
+    return event.clubs().stream()
+        .map(club -> club.name() + ": " + event.squad(club.id()).stream()
+            .map(player -> player.id() + " " + event.name(player.id())).collect(Collectors.joining(", ")))
+        .toList();
   }
 }

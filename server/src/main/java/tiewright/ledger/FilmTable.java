@@ -29,7 +29,6 @@ final class FilmTable {
         .execute();
   }
 
-  /** A club that is entered later under the same code shall not read what this one noted. */
   static void forget(DSLContext jooq, ClubId club) {
     jooq.deleteFrom(PRIVATE_FILMS).where(PRIVATE_FILMS.CLUB.eq(club.code())).execute();
   }

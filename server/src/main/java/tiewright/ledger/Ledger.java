@@ -134,6 +134,11 @@ public final class Ledger implements AutoCloseable {
     return writer.call(() -> store.filmsOf(club));
   }
 
+  /** Earlier games that the club keeps for itself, by day; for nobody else. */
+  public List<KeptGame> pastGamesOf(ClubId club) {
+    return writer.call(() -> store.pastGamesOf(club));
+  }
+
   /** What the club's captain noted about those who are in the squad now; for nobody else. */
   public ClubNotes privateOf(ClubId club) {
     return writer.call(() -> store.notesOf(club, now.event().squad(club).stream().map(Player::id).toList()));
@@ -149,7 +154,7 @@ public final class Ledger implements AutoCloseable {
     return writer.call(() -> store.forecasts(club));
   }
 
-  /** Earlier games that feed the ratings, in the order they were brought in. */
+  /** Earlier games that feed everybody's ratings, in the order they were brought in. */
   public List<PastGame> pastGames() {
     return writer.call(store::pastGames);
   }

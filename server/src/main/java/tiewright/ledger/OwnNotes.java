@@ -41,6 +41,12 @@ final class OwnNotes {
     if (note instanceof PrivateNote.FilmDropped film) {
       return film.club().equals(club);
     }
+    if (note instanceof PrivateNote.GamesGiven given) {
+      return given.club().equals(club);
+    }
+    if (note instanceof PrivateNote.GameTakenBack game) {
+      return game.club().equals(club);
+    }
     if (note instanceof PrivateNote.HalfLifeChosen chosen) {
       return chosen.club().equals(club);
     }

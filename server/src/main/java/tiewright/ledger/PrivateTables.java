@@ -5,7 +5,6 @@ import static tiewright.schema.Tables.PRIVATE_FORECAST;
 import static tiewright.schema.Tables.PRIVATE_FORM;
 import static tiewright.schema.Tables.PRIVATE_HALF_LIFE;
 import static tiewright.schema.Tables.PRIVATE_HURT;
-import static tiewright.schema.Tables.PRIVATE_PAST_GAME;
 import static tiewright.schema.Tables.PRIVATE_PERSON;
 import static tiewright.schema.Tables.PRIVATE_TIE_WISH;
 
@@ -21,7 +20,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jooq.DSLContext;
-import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import tiewright.event.ClubId;
 import tiewright.event.Directory.Person;
@@ -33,13 +31,10 @@ import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PairWish;
-import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
-import tiewright.scoring.Format;
-import tiewright.scoring.Score;
 
 /** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */
 final class PrivateTables {
@@ -145,26 +140,6 @@ final class PrivateTables {
             row.getByRating(), row.getGivenAway()));
   }
 
-  /** Past games have no subject: each one counts, also when two are alike. */
-  static void put(DSLContext jooq, PastGame note) {
-    int last =
-        jooq.select(DSL.max(PRIVATE_PAST_GAME.NUMBER))
-            .from(PRIVATE_PAST_GAME)
-            .fetchOptional(DSL.max(PRIVATE_PAST_GAME.NUMBER))
-            .orElse(0);
-    jooq.insertInto(PRIVATE_PAST_GAME)
-        .set(PRIVATE_PAST_GAME.NUMBER, last + 1)
-        .set(PRIVATE_PAST_GAME.PLAYED_ON, note.date())
-        .set(PRIVATE_PAST_GAME.HOME_1, note.home1())
-        .set(PRIVATE_PAST_GAME.HOME_2, note.home2())
-        .set(PRIVATE_PAST_GAME.AWAY_1, note.away1())
-        .set(PRIVATE_PAST_GAME.AWAY_2, note.away2())
-        .set(PRIVATE_PAST_GAME.HOME, note.score().home())
-        .set(PRIVATE_PAST_GAME.AWAY, note.score().away())
-        .set(PRIVATE_PAST_GAME.FORMAT, note.format().code())
-        .execute();
-  }
-
   /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
   static void forget(DSLContext jooq, PlayerId player) {
     jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(player.code())).execute();
@@ -173,6 +148,13 @@ final class PrivateTables {
         .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(player.code()))
         .or(PRIVATE_CHEMISTRY.PLAYER_2.eq(player.code()))
         .execute();
+  }
+
+  /** A club that is entered later under the same code shall not read what this one noted, nor what it was told. */
+  static void forget(DSLContext jooq, ClubId club) {
+    jooq.deleteFrom(PRIVATE_TIE_WISH).where(PRIVATE_TIE_WISH.CLUB.eq(club.code())).execute();
+    jooq.deleteFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code())).execute();
+    jooq.deleteFrom(PRIVATE_FORECAST).where(PRIVATE_FORECAST.CLUB.eq(club.code())).execute();
   }
 
   static Map<PlayerId, Person> people(DSLContext jooq) {
@@ -207,14 +189,6 @@ final class PrivateTables {
     OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
         .fetchOptional(PRIVATE_HALF_LIFE.DAYS).map(OptionalInt::of).orElse(OptionalInt.empty());
     return new ClubNotes(forms, chemistry, wishes, PromiseTable.of(jooq, codes), halfLife);
-  }
-
-  static List<PastGame> pastGames(DSLContext jooq) {
-    return jooq.selectFrom(PRIVATE_PAST_GAME)
-        .orderBy(PRIVATE_PAST_GAME.NUMBER)
-        .fetch(row -> new PastGame(
-            row.getPlayedOn(), row.getHome_1(), row.getHome_2(), row.getAway_1(), row.getAway_2(),
-            Score.of(row.getHome(), row.getAway()), Format.parse(row.getFormat()).orElseThrow()));
   }
 
   private static @Nullable Double orNull(OptionalDouble value) {

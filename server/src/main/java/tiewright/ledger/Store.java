@@ -90,11 +90,15 @@ final class Store implements AutoCloseable {
   }
 
   List<PastGame> pastGames() {
-    return PrivateTables.pastGames(jooq);
+    return PastGameTables.all(jooq);
   }
 
   List<PrivateNote.FilmKept> filmsOf(ClubId club) {
     return FilmTable.of(jooq, club);
+  }
+
+  List<KeptGame> pastGamesOf(ClubId club) {
+    return PastGameTables.of(jooq, club);
   }
 
   /** Returns when the entry is on the disk. */
@@ -105,9 +109,15 @@ final class Store implements AutoCloseable {
         PrivateTables.forget(inside, player);
         PromiseTable.forget(inside, player);
       });
-      entry.gone().forEach(club -> FilmTable.forget(inside, club));
+      entry.gone().forEach(club -> forget(inside, club));
       entry.notes().forEach(note -> put(inside, note));
     });
+  }
+
+  private static void forget(DSLContext inside, ClubId club) {
+    PrivateTables.forget(inside, club);
+    FilmTable.forget(inside, club);
+    PastGameTables.forget(inside, club);
   }
 
   void write(Collection<? extends PrivateNote> notes) {
@@ -186,8 +196,12 @@ final class Store implements AutoCloseable {
       FilmTable.put(inside, film);
     } else if (note instanceof PrivateNote.FilmDropped film) {
       FilmTable.drop(inside, film);
+    } else if (note instanceof PrivateNote.GamesGiven given) {
+      PastGameTables.give(inside, given);
+    } else if (note instanceof PrivateNote.GameTakenBack game) {
+      PastGameTables.takeBack(inside, game);
     } else if (note instanceof PrivateNote.PastGame game) {
-      PrivateTables.put(inside, game);
+      PastGameTables.put(inside, game);
     } else {
       throw new IllegalStateException("no table keeps a " + note.getClass().getSimpleName());
     }

@@ -21,6 +21,7 @@ import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.film.FilmGame;
+import tiewright.rating.Earlier;
 import tiewright.rating.FilmedGame;
 
 /**
@@ -29,11 +30,12 @@ import tiewright.rating.FilmedGame;
  * @param files those that are there
  * @param facts what the files say, in an order in which it can be folded; without meaning when there are faults
  * @param notes names, forms, chemistry and earlier games, which lie beside the ledger
+ * @param ownGames earlier games that the club which gave the folder keeps for itself
  * @param films filmed games as they were charted, in the order of games.csv
  * @param faults by file in the order of {@link PlainFile}, then by line
  */
 public record EventFolder(
-    Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<FilmGame> films, List<FolderFault> faults) {
+    Set<PlainFile> files, List<Fact> facts, List<PrivateNote> notes, List<PrivateNote.PastGame> ownGames, List<FilmGame> films, List<FolderFault> faults) {
   private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
 
   private static final Map<PlainFile, List<PlainFile>> REFERS_TO = Map.of(
@@ -50,6 +52,7 @@ public record EventFolder(
     files = Set.copyOf(files);
     facts = List.copyOf(facts);
     notes = List.copyOf(notes);
+    ownGames = List.copyOf(ownGames);
     films = List.copyOf(films);
     faults = List.copyOf(faults);
   }
@@ -69,7 +72,7 @@ public record EventFolder(
     }
     Reading reading = read(tables.readable());
     return new EventFolder(
-        there, reading.facts(), reading.notes(), reading.films(), tables.faults(reading.cells().faults()));
+        there, reading.facts(), reading.notes(), reading.ownGames(), reading.films(), tables.faults(reading.cells().faults()));
   }
 
   private static Reading read(Map<PlainFile, CsvTable> tables) {
@@ -81,8 +84,14 @@ public record EventFolder(
     new ResultRows(reading).read();
     new EndRows(reading).read();
     new FilmRows(reading).read();
-    new PastRows(reading).read();
+    reading.notes().addAll(new PastRows(reading, PlainFile.PAST_RESULTS).read());
+    reading.ownGames().addAll(new PastRows(reading, PlainFile.OWN_PAST_RESULTS).read());
     return reading;
+  }
+
+  /** What ratings rest on besides the cards: games for everybody and of the own club, each once, and film. */
+  public Earlier earlier() {
+    return Earlier.of(notes(PrivateNote.PastGame.class), ownGames, counted());
   }
 
   /** The event that the files describe: the fold of the facts; an empty one when there are faults. */

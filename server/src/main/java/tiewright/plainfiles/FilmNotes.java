@@ -52,8 +52,8 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
   /** Reads both texts against the event they belong to. */
   public static FilmNotes read(String games, String rallies, Known event) {
     Tables tables = new Tables();
-    take(tables, PlainFile.GAMES, games);
-    take(tables, PlainFile.RALLIES, rallies);
+    tables.takeGiven(PlainFile.GAMES, games);
+    tables.takeGiven(PlainFile.RALLIES, rallies);
     Reading reading = Reading.beside(event, tables.readable());
     FilmRows rows = new FilmRows(reading);
     rows.read();
@@ -65,8 +65,8 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
     List<Game> games = new ArrayList<>();
     for (FilmKept film : kept) {
       Tables tables = new Tables();
-      take(tables, PlainFile.GAMES, film.about());
-      take(tables, PlainFile.RALLIES, film.rallies());
+      tables.takeGiven(PlainFile.GAMES, film.about());
+      tables.takeGiven(PlainFile.RALLIES, film.rallies());
       Reading reading = new Reading(tables.readable());
       reading.conditions(conditions);
       FilmRows rows = new FilmRows(reading);
@@ -95,23 +95,6 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
   /** The file of that name as a club's notes make it. */
   public static String file(PlainFile file, Collection<FilmKept> kept) {
     return files(kept).get(file == PlainFile.GAMES ? 0 : 1).toString();
-  }
-
-  /** The words of a file that was sent; empty if they are no UTF-8. */
-  public static Optional<String> text(byte[] bytes) {
-    return CsvTable.text(bytes);
-  }
-
-  public static FolderFault notText(PlainFile file) {
-    return CsvTable.notText(file.fileName());
-  }
-
-  private static void take(Tables tables, PlainFile file, String text) {
-    if (text.isBlank()) {
-      tables.fault(new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"));
-    } else {
-      tables.take(file, CsvTable.of(file.fileName(), text));
-    }
   }
 
   private static Game game(FilmRows.Film film) {

@@ -3,7 +3,6 @@ package tiewright.plainfiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +14,8 @@ import tiewright.event.SetUpFact;
 /**
  * An event as a folder of plain files. What was exported and brought in again exports the same, byte for byte.
  *
- * <p>Sealed sheets are in no export, nor are calls, notices, rulings, links and the log. Form, chemistry and film are there only
- * as far as {@link OwnNotes} brings them.
+ * <p>Sealed sheets are in no export, nor are calls, notices, rulings, links and the log. Form, chemistry, film and
+ * a club's own earlier games are there only as far as {@link OwnNotes} brings them.
  */
 public final class FolderExport {
   private FolderExport() {}
@@ -48,7 +47,8 @@ public final class FolderExport {
     List<CsvText> film = FilmNotes.files(own.films());
     unlessEmpty(files, PlainFile.GAMES, film.get(0));
     unlessEmpty(files, PlainFile.RALLIES, film.get(1));
-    unlessEmpty(files, PlainFile.PAST_RESULTS, past(past));
+    unlessEmpty(files, PlainFile.PAST_RESULTS, PastNotes.text(PlainFile.PAST_RESULTS, past));
+    unlessEmpty(files, PlainFile.OWN_PAST_RESULTS, PastNotes.text(PlainFile.OWN_PAST_RESULTS, own.games()));
     return files;
   }
 
@@ -87,14 +87,6 @@ public final class FolderExport {
     CsvText text = new CsvText(PlainFile.CONDITIONS);
     text.row("preset", event.conditions().base().printed());
     event.conditions().differences().forEach((setting, value) -> text.row(setting.code(), value));
-    return text;
-  }
-
-  private static CsvText past(Collection<PrivateNote.PastGame> games) {
-    CsvText text = new CsvText(PlainFile.PAST_RESULTS);
-    games.forEach(game -> text.row(
-        game.date(), game.home1(), game.home2(), game.away1(), game.away2(), game.score().home(), game.score().away(),
-        game.format().code()));
     return text;
   }
 }

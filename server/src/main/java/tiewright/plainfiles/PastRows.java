@@ -11,22 +11,23 @@ import tiewright.scoring.Legality;
 import tiewright.scoring.Score;
 import tiewright.wording.ScoreWords;
 
-/** Earlier games that feed the ratings: past-results.csv. Players may be strangers to the event. */
+/** Earlier games that feed the ratings, everybody's or those of one club. Players may be strangers to the event. */
 final class PastRows {
   private static final List<String> PLAYERS = List.of("home_1", "home_2", "away_1", "away_2");
-  private final Reading reading;
+  private final List<CsvTable.Row> rows;
   private final Cells cells;
 
-  PastRows(Reading reading) {
-    this.reading = reading;
+  PastRows(Reading reading, PlainFile file) {
+    this.rows = reading.rows(file);
     this.cells = reading.cells();
   }
 
-  void read() {
-    reading.rows(PlainFile.PAST_RESULTS).forEach(this::game);
+  /** In the order of the file, as far as a row can be read. */
+  List<PrivateNote.PastGame> read() {
+    return rows.stream().flatMap(row -> game(row).stream()).toList();
   }
 
-  private void game(CsvTable.Row row) {
+  private Optional<PrivateNote.PastGame> game(CsvTable.Row row) {
     Optional<LocalDate> date = cells.needed(row, "date").flatMap(any -> cells.date(row, "date"));
     List<String> players = new ArrayList<>();
     for (String column : PLAYERS) {
@@ -44,11 +45,11 @@ final class PastRows {
       cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
     }
     if (date.isEmpty() || players.size() < PLAYERS.size() || home.isEmpty() || away.isEmpty() || format.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     Score score = Score.of(home.getAsInt(), away.getAsInt());
     Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", ScoreWords.sentence(fault)));
-    reading.notes().add(new PrivateNote.PastGame(
+    return Optional.of(new PrivateNote.PastGame(
         date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
   }
 }

@@ -25,6 +25,7 @@ final class Reading {
   private final List<Fact> facts = new ArrayList<>();
   private final List<PrivateNote> notes = new ArrayList<>();
   private final List<FilmGame> films = new ArrayList<>();
+  private final List<PrivateNote.PastGame> ownGames = new ArrayList<>();
   private final Set<String> clubs = new HashSet<>();
   private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
   private final Map<String, TieSides> ties = new LinkedHashMap<>();
@@ -79,6 +80,11 @@ final class Reading {
 
   List<FilmGame> films() {
     return films;
+  }
+
+  /** Earlier games that one club keeps for itself. */
+  List<PrivateNote.PastGame> ownGames() {
+    return ownGames;
   }
 
   Conditions conditions() {

@@ -23,6 +23,15 @@ final class Tables {
     }
   }
 
+  /** The text of a file that was given by itself, and that this needs. */
+  void takeGiven(PlainFile file, String text) {
+    if (text.isBlank()) {
+      fault(new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"));
+    } else {
+      take(file, CsvTable.of(file.fileName(), text));
+    }
+  }
+
   void fault(FolderFault fault) {
     faults.add(fault);
   }

@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,11 +22,14 @@ import tiewright.event.Decision;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Role;
+import tiewright.event.RubberNo;
 import tiewright.event.SetUpFact;
+import tiewright.event.TieId;
 import tiewright.http.Service;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
 import tiewright.plainfiles.FilmNotes;
+import tiewright.plainfiles.PastNotes;
 
 /** The demo event through a real data folder and out again. */
 class ImportExportTest {
@@ -158,6 +162,61 @@ class ImportExportTest {
     assertThat(texts("second")).isEqualTo(texts("own"));
   }
 
+  @Test
+  void a_clubs_own_earlier_games_go_out_with_its_link_alone_and_feed_the_commands_on_that_folder() throws IOException {
+    assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
+    issue("L1", "KS", "the captain's secret");
+    issue("L2", "WH", "another captain's secret");
+    assertThat(run("export", at("before"), "--data", at("data"), "--club", "KS", "--link", "the captain's secret")).isZero();
+    String rows = "date,home_1,home_2,away_1,away_2,home,away,format\n2026-05-02,KS1,KS2,Somebody,Another,11,2,side-out-11\n";
+    try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
+      ledger.note(ClubId.of("KS"), new PrivateNote.GamesGiven(ClubId.of("KS"), PastNotes.read(rows).games()));
+    }
+    assertThat(run("export", at("plain"), "--data", at("data"))).as(err.toString()).isZero();
+    assertThat(run("export", at("rival"), "--data", at("data"), "--club", "WH", "--link", "another captain's secret")).isZero();
+    for (String folder : List.of("plain", "rival")) {
+      assertThat(texts(folder)).doesNotContainKey("own-past-results.csv");
+      assertThat(texts(folder).values()).noneMatch(text -> text.contains("Somebody"));
+    }
+    assertThat(run("export", at("own"), "--data", at("data"), "--club", "KS", "--link", "the captain's secret")).isZero();
+    assertThat(texts("own").get("own-past-results.csv")).isEqualTo(rows);
+    assertThat(Commands.run("ratings", at("own"), "--csv").out()).isNotEqualTo(Commands.run("ratings", at("before"), "--csv").out());
+    assertThat(run("import", at("own"), "--data", at("again"))).as(err.toString()).isZero();
+    assertThat(err.toString()).contains("own-past-results.csv was looked at and not brought in", "on the page /captain/past");
+  }
+
+  /**
+   * Twin days that differ only in what one club keeps for itself and in what the advice wrote down: every export but that club's
+   * own is the same, byte for byte.
+   */
+  @Test
+  void no_export_but_the_own_clubs_differs_by_what_a_club_keeps_or_the_advice_wrote_down() throws IOException {
+    ClubId club = ClubId.of("KS");
+    for (String data : List.of("quiet", "busy")) {
+      assertThat(run("import", DEMO, "--data", at(data))).as(err.toString()).isZero();
+      issue(data, "L1", "KS", "the captain's secret");
+      issue(data, "L2", "WH", "another captain's secret");
+    }
+    give("busy", "KS", Path.of(DEMO));
+    try (Ledger ledger = Ledger.open(temp.resolve("busy"), Clock.systemUTC())) {
+      ledger.note(club, new PrivateNote.FormJudged(PlayerId.of("KS1"), OptionalDouble.of(7.25), OptionalDouble.of(1.5)));
+      ledger.note(club, new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2));
+      ledger.note(club, new PrivateNote.GamesGiven(
+          club, PastNotes.read("date,home_1,home_2,away_1,away_2,home,away,format\n2026-05-02,KS1,KS2,X,Y,11,2,side-out-11").games()));
+      ledger.note(club, new PrivateNote.Forecast(TieId.of("A-1-1"), club, Optional.of(RubberNo.of(1)), 0.6125, 1, 0));
+      assertThat(ledger.forecasts(club)).isNotEmpty();
+    }
+    for (String data : List.of("quiet", "busy")) {
+      assertThat(run("export", at(data + "-plain"), "--data", at(data))).as(err.toString()).isZero();
+      assertThat(run("export", at(data + "-rival"), "--data", at(data), "--club", "WH", "--link", "another captain's secret")).isZero();
+      assertThat(run("export", at(data + "-own"), "--data", at(data), "--club", "KS", "--link", "the captain's secret")).isZero();
+    }
+    assertThat(texts("busy-plain")).isEqualTo(texts("quiet-plain"));
+    assertThat(texts("busy-rival")).isEqualTo(texts("quiet-rival"));
+    assertThat(texts("busy-own")).as("only the club's own tells").isNotEqualTo(texts("quiet-own"));
+    assertThat(texts("busy-own").values()).as("and not even that has the forecasts").noneMatch(text -> text.contains("0.6125"));
+  }
+
   private void give(String data, String club, Path folder) throws IOException {
     ClubId id = ClubId.of(club);
     try (Ledger ledger = Ledger.open(temp.resolve(data), Clock.systemUTC())) {
@@ -168,9 +227,13 @@ class ImportExportTest {
   }
 
   private void issue(String name, String club, String secret) {
+    issue("data", name, club, secret);
+  }
+
+  private void issue(String data, String name, String club, String secret) {
     Decision issue = (event, given) -> Decision.Accepted.of(new SetUpFact.LinkIssued(
         name, Role.CAPTAIN, Optional.of(ClubId.of(club)), Optional.empty(), "captain of " + club, Service.hash(secret)));
-    try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
+    try (Ledger ledger = Ledger.open(temp.resolve(data), Clock.systemUTC())) {
       ledger.decide(Request.of("issue " + name, Actor.of(Role.ORGANISER, "L0")), issue);
     }
   }

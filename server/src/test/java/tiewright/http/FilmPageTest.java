@@ -2,10 +2,16 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.HttpURLConnection;
+import java.net.Socket;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -156,6 +162,28 @@ class FilmPageTest {
       }
       String most = "x".repeat(FilmPage.MOST_BYTES - 10_000);
       assertThat(choose(captain, most, RALLIES).status()).as("read, and found wanting").isEqualTo(422);
+    }
+  }
+
+  @Test
+  void who_sends_all_of_it_before_listening_hears_why_it_is_refused() throws IOException {
+    try (Served served = served()) {
+      String link = served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain");
+      HttpURLConnection entering = (HttpURLConnection) URI.create(link).toURL().openConnection();
+      entering.setInstanceFollowRedirects(false);
+      String cookie = entering.getHeaderField("Set-Cookie").split(";")[0];
+      String head = "--x\r\nContent-Disposition: form-data; name=\"games.csv-file\"; filename=\"g.csv\"\r\n\r\n";
+      URI at = URI.create(served.service.url());
+      try (Socket socket = new Socket(at.getHost(), at.getPort()); OutputStream out = socket.getOutputStream()) {
+        out.write(("POST " + PAGE + " HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\nCookie: " + cookie
+            + "\r\nContent-Type: multipart/form-data; boundary=x\r\nContent-Length: " + (head.length() + 400 * 65_536) + "\r\n\r\n" + head)
+            .getBytes(StandardCharsets.US_ASCII));
+        byte[] piece = "x".repeat(65_536).getBytes(StandardCharsets.US_ASCII);
+        for (int i = 0; i < 400; i++) {
+          out.write(piece);
+        }
+        assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII)).isEqualTo("HTTP/1.1 413");
+      }
     }
   }
 

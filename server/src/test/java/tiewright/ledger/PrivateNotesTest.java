@@ -19,6 +19,8 @@ import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.GameTakenBack;
+import tiewright.event.PrivateNote.GamesGiven;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmDropped;
@@ -122,6 +124,40 @@ class PrivateNotesTest {
     happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
     happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
     assertThat(ledger.filmsOf(N)).isEmpty();
+  }
+
+  @Test
+  void earlier_games_of_a_club_are_kept_for_it_alone_each_once_and_taken_back_by_number() {
+    PastGame first = game(2, 11, 4);
+    PastGame second = game(1, 11, 7);
+    ledger.note(N, new GamesGiven(N, List.of(first, second)));
+    ledger.note(S, new GamesGiven(S, List.of(first)));
+    ledger.note(N, new GamesGiven(N, List.of(first, second, first)));
+    reopen();
+    assertThat(ledger.pastGamesOf(N)).containsExactly(new KeptGame(2, second), new KeptGame(1, first), new KeptGame(3, first));
+    assertThat(ledger.pastGamesOf(S)).containsExactly(new KeptGame(1, first));
+    assertThat(ledger.pastGames()).as("nothing of it for everybody").isEmpty();
+    ledger.note(N, new GameTakenBack(N, 1));
+    assertThat(ledger.pastGamesOf(N)).extracting(KeptGame::number).containsExactly(2, 3);
+    assertThat(ledger.pastGamesOf(S)).hasSize(1);
+    assertThatThrownBy(() -> ledger.note(S, new GameTakenBack(N, 2))).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> ledger.note(S, new GamesGiven(N, List.of(first)))).isInstanceOf(IllegalArgumentException.class);
+    assertThat(new GamesGiven(N, List.of(first)).toString()).doesNotContain("11");
+  }
+
+  private static PastGame game(int day, int home, int away) {
+    return new PastGame(LocalDate.of(2031, 5, day), "n1", "n2", "s1", "s2", Score.of(home, away), Format.sideOut(11));
+  }
+
+  /** Whatever a table keeps by the club's code: film, earlier games, forecasts, the half-life and wishes for a tie. */
+  @Test
+  void a_club_that_is_entered_anew_reads_nothing_of_the_one_before() {
+    ledger.note(N, new GamesGiven(N, List.of(game(2, 11, 4))));
+    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+    happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
+    happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
+    assertThat(ledger.pastGamesOf(N)).isEmpty();
+    assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
   }
 
   @Test
