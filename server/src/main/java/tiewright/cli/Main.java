@@ -34,7 +34,9 @@ import picocli.CommandLine.Command;
       LineupCommand.class,
       DeciderCommand.class,
       RatingsCommand.class,
-      TimetableCommand.class
+      TimetableCommand.class,
+      FilmCommand.class,
+      RotaCommand.class
     })
 public final class Main {
   private Main() {}

@@ -16,8 +16,18 @@ public record Impossible(Kind kind, int rally, Score score, Optional<PlayerId> n
   /** What is wrong with it. */
   public enum Kind {
     /** The game was over. */
-    AFTER_END,
+    AFTER_END("after-end"),
     /** Somebody else served. */
-    OTHER_SERVER
+    OTHER_SERVER("other-server");
+
+    private final String code;
+
+    Kind(String code) {
+      this.code = code;
+    }
+
+    public String code() {
+      return code;
+    }
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.scoring.GameState;
@@ -46,6 +47,10 @@ public final class Replay {
 
   /** The same when it is known how it ended; a score to which no course leads changes nothing. */
   public static Replay of(Start start, List<RallyNote> rallies, Score end) {
+    return of(start, rallies, end::equals);
+  }
+
+  static Replay of(Start start, List<RallyNote> rallies, Predicate<Score> end) {
     Replay replay = of(start, rallies);
     replay.endedAt(end);
     return replay;
@@ -105,8 +110,8 @@ public final class Replay {
   }
 
   /** Keeps the courses that lead there, if any does. */
-  private void endedAt(Score end) {
-    Set<GameState> left = now().stream().filter(state -> state.score().equals(end)).collect(Collectors.toCollection(LinkedHashSet::new));
+  private void endedAt(Predicate<Score> end) {
+    Set<GameState> left = now().stream().filter(state -> end.test(state.score())).collect(Collectors.toCollection(LinkedHashSet::new));
     if (left.isEmpty()) {
       return;
     }

@@ -11,6 +11,7 @@ import tiewright.conditions.Conditions;
 import tiewright.event.ClubId;
 import tiewright.event.TieId;
 import tiewright.event.TieScore;
+import tiewright.scoring.Share;
 
 /**
  * How often would a pool end in a lot under these conditions? Pools of made-up clubs that are all equally strong are played
@@ -20,7 +21,6 @@ import tiewright.event.TieScore;
 public final class DryRun {
   public static final int MOST_RUNS = 10_000;
   public static final int MOST_CLUBS = 8;
-  private static final double Z_95 = 1.959963984540054;
 
   private DryRun() {}
 
@@ -76,8 +76,8 @@ public final class DryRun {
     }
     List<Found> found = new ArrayList<>();
     times.forEach((way, count) -> found.add(new Found(way, count, examples.get(way))));
-    double[] interval = wilson(withLot, runs);
-    return new Report(clubs, runs, seed, withLot, interval[0], interval[1], found);
+    Share share = new Share(withLot, runs);
+    return new Report(clubs, runs, seed, withLot, share.low(), share.high(), found);
   }
 
   private static List<ClubId> clubs(int count) {
@@ -100,14 +100,5 @@ public final class DryRun {
     table.lotsToDraw().forEach(level ->
         ways.add(new Way(table.row(level.get(0)).orElseThrow().place(), level.size())));
     return List.copyOf(ways);
-  }
-
-  /** E. B. Wilson, J. Am. Stat. Assoc. 22:209 (1927). */
-  static double[] wilson(int hits, int runs) {
-    double p = (double) hits / runs;
-    double z2 = Z_95 * Z_95;
-    double middle = (p + z2 / (2 * runs)) / (1 + z2 / runs);
-    double half = Z_95 * Math.sqrt(p * (1 - p) / runs + z2 / (4.0 * runs * runs)) / (1 + z2 / runs);
-    return new double[] {Math.max(0, middle - half), Math.min(1, middle + half)};
   }
 }

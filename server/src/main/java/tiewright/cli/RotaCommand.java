@@ -1,0 +1,77 @@
+package tiewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.film.Rota;
+import tiewright.plainfiles.EventFolder;
+import tiewright.plainfiles.PlainFile;
+
+@Command(
+    name = "rota",
+    description = "A practice rota for a club: every two players partner once and oppose twice.",
+    mixinStandardHelpOptions = true)
+final class RotaCommand implements Callable<Integer> {
+  private static final int IMPOSSIBLE = 4;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FOLDER")
+  private Path folder = Path.of("");
+
+  @Option(names = "--club", required = true, paramLabel = "C")
+  private String club = "";
+
+  @Option(names = "--csv", description = "Print round,court,player_1,player_2,player_3,player_4.")
+  private boolean csv;
+
+  @Override
+  public Integer call() {
+    EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
+    List<PlayerId> here = read.event().players().values().stream()
+        .filter(player -> player.club().code().equals(club))
+        .map(Player::id)
+        .filter(player -> !read.away().contains(player))
+        .toList();
+    if (here.isEmpty()) {
+      throw new BadInput("players.csv has nobody present for the club " + club + ".");
+    }
+    Optional<Rota> rota = Rota.of(here);
+    if (rota.isEmpty()) {
+      spec.commandLine().getErr().println("A rota takes " + Rota.LEAST + " to " + Rota.MOST + " players, and " + here.size() + " of " + club
+          + " are present. Mark others as present, or divide the squad.");
+      return IMPOSSIBLE;
+    }
+    Printed printed = new Printed("round", "court", "player_1", "player_2", "player_3", "player_4");
+    rota.get().games().forEach(game -> printed.row(
+        game.round(), game.court(), game.one().first(), game.one().second(), game.two().first(), game.two().second()));
+    printed.to(spec.commandLine().getOut(), csv);
+    if (!csv) {
+      say(here, rota.get());
+    }
+    return 0;
+  }
+
+  private void say(List<PlayerId> here, Rota rota) {
+    PrintWriter err = spec.commandLine().getErr();
+    Set<Pair> partners = new HashSet<>();
+    rota.games().forEach(game -> partners.addAll(List.of(game.one(), game.two())));
+    int pairs = here.size() * (here.size() - 1) / 2;
+    err.println("players 1 and 2 against 3 and 4; " + rota.rounds() + " rounds");
+    err.println(partners.size() == pairs
+        ? "Each of the " + pairs + " pairs plays once; every two players oppose twice."
+        : partners.size() + " of the " + pairs + " pairs play, once each: " + here.size() + " players cannot all be mixed evenly. Whoever is missing in a round rests.");
+  }
+}
