@@ -12,6 +12,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -65,6 +67,7 @@ final class BackupCommand implements Callable<Integer> {
       try (InputStream in = answer.body()) {
         Files.copy(in, file);
       }
+      Ledger.noteBackup(data, Instant.now(), Optional.of(file));
       return true;
     } catch (ConnectException gone) {
       return false;

@@ -36,7 +36,8 @@ import picocli.CommandLine.Command;
       RatingsCommand.class,
       TimetableCommand.class,
       FilmCommand.class,
-      RotaCommand.class
+      RotaCommand.class,
+      EraseCommand.class
     })
 public final class Main {
   private Main() {}

@@ -39,12 +39,30 @@ public record Directory(Map<PlayerId, Person> people) {
         .isPresent();
   }
 
+  /** What is left of the names once private data are deleted: no birth year, no full name, nothing of a minor. */
+  public Directory erased(NamesKept names, int year) {
+    Map<PlayerId, Person> kept = new LinkedHashMap<>();
+    if (names == NamesKept.INITIALS) {
+      people.forEach((player, person) -> {
+        String name = person.name().strip();
+        if (!isMinor(player, year) && name.indexOf(' ') > 0) {
+          kept.put(player, new Person(shortened(name), OptionalInt.empty()));
+        }
+      });
+    }
+    return new Directory(kept);
+  }
+
   /** The name as strangers may read it: minors by first name and initial. */
   public String publicName(PlayerId player, int year) {
     String full = name(player);
     if (!isMinor(player, year)) {
       return full;
     }
+    return shortened(full);
+  }
+
+  private static String shortened(String full) {
     int blank = full.lastIndexOf(' ');
     return blank < 0 ? full : full.substring(0, blank) + " " + full.substring(blank + 1, full.offsetByCodePoints(blank + 1, 1)) + ".";
   }

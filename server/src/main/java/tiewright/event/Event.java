@@ -42,6 +42,7 @@ public record Event(
     List<Heat> heat,
     Disputes disputes,
     SetUpFact.SafetyDescribed safety,
+    Deletion deletion,
     Optional<Instant> firstSealedAt,
     Reach reach) {
 

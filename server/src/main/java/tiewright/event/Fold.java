@@ -37,6 +37,7 @@ final class Fold {
   private final List<Event.Heat> heat = new ArrayList<>();
   private Disputes disputes = Disputes.NONE;
   private SetUpFact.SafetyDescribed safety = SetUpFact.SafetyDescribed.NOTHING;
+  private Deletion deletion = Deletion.NONE;
   private Optional<Instant> firstSealedAt = Optional.empty();
   private Reach reach = Reach.NOTHING;
 
@@ -67,6 +68,7 @@ final class Fold {
     heat.addAll(from.heat());
     disputes = from.disputes();
     safety = from.safety();
+    deletion = from.deletion();
     firstSealedAt = from.firstSealedAt();
     reach = from.reach();
   }
@@ -79,7 +81,7 @@ final class Fold {
     return new Event(
         seq, about, conditionsVersion, conditions, conditionsRead, clubs, players, courts, links, opening, draw,
         knockoutDraw, ties, exchanges, withdrawals, lots, signedTables, signed, rulings, notices, order, heat, disputes, safety,
-        firstSealedAt, reach);
+        deletion, firstSealedAt, reach);
   }
 
   void apply(Recorded recorded) {
@@ -103,6 +105,8 @@ final class Fold {
       case LINK_REVOKED -> links.computeIfPresent(((SetUpFact.LinkRevoked) fact).link(), (n, l) -> l.asRevoked());
       case OPENING_CHOSEN -> opening = Optional.of((SetUpFact.OpeningChosen) fact);
       case SAFETY_DESCRIBED -> safety = (SetUpFact.SafetyDescribed) fact;
+      case DELETION_DATED -> deletion = deletion.dated((SetUpFact.DeletionDated) fact);
+      case DATA_ERASED -> erased(recorded.receivedAt());
       case POOLS_DRAWN -> drawn((DrawFact.PoolsDrawn) fact);
       case KNOCKOUT_DRAWN -> drawn((DrawFact.KnockoutDrawn) fact);
       case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);
@@ -205,6 +209,12 @@ final class Fold {
     links.put(
         fact.link(),
         new Link(fact.link(), fact.role(), fact.club(), fact.player(), fact.label(), fact.hash(), false));
+  }
+
+  /** The organisers' links stay: somebody has to be able to show what was deleted. */
+  private void erased(Instant at) {
+    deletion = deletion.erased(at);
+    links.replaceAll((name, link) -> link.role() == Role.ORGANISER ? link : link.asRevoked());
   }
 
   private void drawn(DrawFact.PoolsDrawn fact) {

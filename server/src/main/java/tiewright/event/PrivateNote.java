@@ -79,6 +79,13 @@ public sealed interface PrivateNote {
     }
   }
 
+  /**
+   * Everything private goes, whatever table it lies in.
+   *
+   * @param kept what stays of names: first names and initials, or nobody
+   */
+  record EverythingErased(Directory kept) implements PrivateNote {}
+
   /** A sheet to be kept encrypted until the opening. */
   record SheetKept(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements PrivateNote {
     /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */

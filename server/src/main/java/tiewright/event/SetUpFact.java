@@ -3,8 +3,11 @@ package tiewright.event;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import tiewright.conditions.Conditions;
 
 /** Facts of the weeks before: the event, its conditions, who takes part, who may act. */
@@ -126,6 +129,34 @@ public sealed interface SetUpFact extends Fact {
     @Override
     public FactKind kind() {
       return FactKind.SAFETY_DESCRIBED;
+    }
+  }
+
+  /**
+   * On this day, at its beginning in the event's zone, everything private is deleted; a later one replaces the earlier.
+   *
+   * @param names what stands for players afterwards
+   */
+  record DeletionDated(LocalDate date, NamesKept names) implements SetUpFact {
+    @Override
+    public FactKind kind() {
+      return FactKind.DELETION_DATED;
+    }
+  }
+
+  /**
+   * Everything private was deleted, and every personal link ended but the organisers'.
+   *
+   * @param counts how much of each kind; nothing of what it said
+   */
+  record DataErased(SortedMap<String, Integer> counts) implements SetUpFact {
+    public DataErased {
+      counts = Collections.unmodifiableSortedMap(new TreeMap<>(counts));
+    }
+
+    @Override
+    public FactKind kind() {
+      return FactKind.DATA_ERASED;
     }
   }
 

@@ -197,6 +197,11 @@ public final class VisibleEvent {
     return event.safety();
   }
 
+  /** When private data go, and whether they have gone; for everybody. */
+  public Deletion deletion() {
+    return event.deletion();
+  }
+
   /** What went wrong and how it was decided; the same for everybody. */
   public Disputes disputes() {
     return event.disputes();

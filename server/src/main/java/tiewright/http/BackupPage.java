@@ -1,13 +1,11 @@
 package tiewright.http;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 import tiewright.http.pieces.Button;
 import tiewright.http.views.WorkView;
+import tiewright.ledger.Ledger;
 
 /** The whole data folder as one file, taken while the service runs. */
 final class BackupPage implements Page {
@@ -25,23 +23,8 @@ final class BackupPage implements Page {
     String name = "tiewright-backup-" + STAMP.format(visit.event().clock(visit.event().now())) + ".zip";
     visit.ctx().contentType("application/zip")
         .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-        .result(zip(visit));
-  }
-
-  private static byte[] zip(Visit visit) {
-    try {
-      Path folder = Files.createTempDirectory("tiewright-backup");
-      Path zip = folder.resolve("backup.zip");
-      try {
-        visit.hall().ledger().backUp(zip);
-        return Files.readAllBytes(zip);
-      } finally {
-        Files.deleteIfExists(zip);
-        Files.deleteIfExists(folder);
-      }
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+        .result(visit.hall().ledger().backedUp());
+    Ledger.noteBackup(visit.hall().ledger().folder(), visit.event().now(), Optional.empty());
   }
 
   private static Screen screen() {

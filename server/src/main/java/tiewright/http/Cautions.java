@@ -1,6 +1,9 @@
 package tiewright.http;
 
 import java.util.List;
+import java.util.stream.Stream;
+import tiewright.event.VisibleEvent;
+import tiewright.wording.DeletionWords;
 
 /** The usual cautions, in one place. They defer to people: the organiser, first aid, licensed helpers, local rules. */
 final class Cautions {
@@ -22,4 +25,9 @@ final class Cautions {
       "Small samples: this describes past results and a captain's own judgement, it does not judge a person. You decide.";
 
   private Cautions() {}
+
+  /** Where somebody gives data: with the day on which they are deleted. */
+  static List<String> with(List<String> cautions, VisibleEvent event) {
+    return Stream.concat(cautions.stream(), Stream.of(DeletionWords.sentence(event.deletion(), event.zone()))).toList();
+  }
 }

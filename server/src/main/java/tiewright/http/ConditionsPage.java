@@ -14,6 +14,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.views.ConditionsView;
 import tiewright.setup.TickConditionsRead;
 import tiewright.wording.ConditionsWords;
+import tiewright.wording.DeletionWords;
 
 /** The conditions of play as everybody reads and prints them; a captain ticks that they were read. */
 final class ConditionsPage implements Page {
@@ -36,7 +37,7 @@ final class ConditionsPage implements Page {
   private static Screen screen(Visit visit, Tried tried) {
     VisibleEvent event = visit.event();
     return Screen.of("conditions", "Conditions of play", new ConditionsView(
-        tried.refusal(), standing(event), event.opening().map(OrganiserPage::openingInWords).orElse(""), groups(event.conditions()),
+        tried.refusal(), standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()), event.opening().map(OrganiserPage::openingInWords).orElse(""), groups(event.conditions()),
         asked(visit), ticked(visit)));
   }
 

@@ -63,16 +63,6 @@ final class Control implements Page {
     if (!MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), ("Bearer " + token).getBytes(StandardCharsets.UTF_8))) {
       throw new ClosedDoor(Door.ORGANISER);
     }
-    try {
-      Path folder = Files.createTempDirectory("tiewright-backup");
-      Path zip = folder.resolve("backup.zip");
-      ledger.backUp(zip);
-      byte[] bytes = Files.readAllBytes(zip);
-      Files.delete(zip);
-      Files.delete(folder);
-      ctx.contentType("application/zip").result(bytes);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    ctx.contentType("application/zip").result(ledger.backedUp());
   }
 }

@@ -36,7 +36,7 @@ final class FilmViews {
 
   static FilmView of(VisibleEvent event, List<FilmNotes.Game> games, GivenFilm given, Tried tried) {
     return new FilmView(
-        tried.refusal(), CAUTIONS, kept(games), IntStream.range(0, games.size()).mapToObj(i -> game(event, i, games.get(i))).toList(),
+        tried.refusal(), Cautions.with(CAUTIONS, event), kept(games), IntStream.range(0, games.size()).mapToObj(i -> game(event, i, games.get(i))).toList(),
         games.isEmpty() ? List.of() : List.of(all(tried)), given.fields(),
         FilmPage.PATH, Button.main("Keep these film notes"), codes(event));
   }

@@ -13,6 +13,7 @@ import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.State;
 import tiewright.http.views.OrganiserView;
+import tiewright.wording.DeletionWords;
 
 /** From nothing to a published day, step by step, and what waits for the organiser now. */
 final class OrganiserPage implements Page {
@@ -52,6 +53,9 @@ final class OrganiserPage implements Page {
             event.order().plan().isPresent() || allTimed(event), PlanPage.HERE),
         timing(event),
         step("Lay out the knockout in public", "Needed only if there is one.", hasKnockout(event), "/organiser/knockout"),
+        step("Promise the day on which private data are deleted",
+            event.deletion().promised().map(one -> DeletionWords.day(one.date())).orElse("Names, birth years and what clubs note are not needed for ever."),
+            event.deletion().promised().isPresent(), PrivateDataPage.HERE),
         step("Hand out the personal links", links(event), withoutLink(event).isEmpty() && !event.clubs().isEmpty(), "/organiser/links"));
   }
 
@@ -150,6 +154,7 @@ final class OrganiserPage implements Page {
         new NavLink("/organiser/cases", "Rulings needed: ineligible players, wrong order", false),
         new NavLink("/organiser/notices", "Post a notice", false),
         new NavLink("/log", "Read the log", false),
-        new NavLink("/organiser/backup", "Take a backup", false));
+        new NavLink("/organiser/backup", "Take a backup", false),
+        new NavLink(PrivateDataPage.HERE, "Private data: what is held, and when it is deleted", false));
   }
 }

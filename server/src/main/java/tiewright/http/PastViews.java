@@ -33,7 +33,7 @@ final class PastViews {
 
   PastView page(GivenFile field, Tried tried) {
     return new PastView(
-        tried.refusal(), CAUTIONS, kept(), games.isEmpty() ? List.of() : List.of(some(tried), all(tried)), field, PastPage.PATH,
+        tried.refusal(), Cautions.with(CAUTIONS, event), kept(), games.isEmpty() ? List.of() : List.of(some(tried), all(tried)), field, PastPage.PATH,
         Button.main("Keep these games"), FilmViews.players(event));
   }
 

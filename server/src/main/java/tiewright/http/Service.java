@@ -36,6 +36,7 @@ public final class Service implements AutoCloseable {
   private final Visitors visitors;
   private final Opener opener;
   private final Forecaster forecaster;
+  private final Eraser eraser;
   private final Control control;
   private final Path folder;
   private final Javalin server;
@@ -50,6 +51,7 @@ public final class Service implements AutoCloseable {
     this.control = new Control(ledger, tokens.secret());
     this.opener = new Opener(ledger, clock, hall.live());
     this.forecaster = new Forecaster(hall.ledger());
+    this.eraser = new Eraser(ledger, clock);
     this.server = Javalin.create(config -> configure(config, options));
   }
 
@@ -69,6 +71,7 @@ public final class Service implements AutoCloseable {
     ledger.onChange(service.hall.live()::changed);
     ledger.onChange(service.forecaster::changed);
     service.opener.start();
+    service.eraser.start();
     return service;
   }
 
@@ -97,6 +100,11 @@ public final class Service implements AutoCloseable {
     opener.look();
   }
 
+  /** Deletes now what is due, without waiting for the timer. */
+  void eraseWhatIsDue() {
+    eraser.look();
+  }
+
   /** What searches for an order of play. */
   Planning planning() {
     return hall.planning();
@@ -112,6 +120,7 @@ public final class Service implements AutoCloseable {
   public void close() {
     Control.forget(folder);
     opener.close();
+    eraser.close();
     hall.planning().close();
     forecaster.end();
     hall.live().close();
@@ -161,7 +170,7 @@ public final class Service implements AutoCloseable {
         new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),
         new WithdrawalPage(), new CasesPage(), new ProtestsPage(), new DryRunPage(), new StopPages(), new HurtPage(), new SafetyInfoPage(),
         new PostNoticePage(), new SigningPage(), new LogPage(),
-        new BackupPage());
+        new BackupPage(), new PrivateDataPage());
   }
 
   /** The visit of this request, made once: what the guard let in is what the page answers. */

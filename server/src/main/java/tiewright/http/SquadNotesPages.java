@@ -17,16 +17,19 @@ import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.SquadNotesView;
 import tiewright.ledger.ClubNotes;
+import tiewright.plainfiles.FilmNotes;
 
 /** The captain's own judgement of form and pairs. Private to the club: in no other page, export or log. */
 final class SquadNotesPages implements Page {
   private static final double MOST = 50;
+  private static final String FORGET = "/captain/squad/forget";
   private static final List<String> CAUTIONS = List.of(
       "Form is how many rallies in 100 you expect the player to win above an even game: +3 means 53 of 100."
           + " The doubt is how far you could be wrong in two cases of three.",
@@ -39,6 +42,7 @@ final class SquadNotesPages implements Page {
     routes.post(Door.CAPTAIN, "/captain/squad/form", SquadNotesPages::form);
     routes.post(Door.CAPTAIN, "/captain/squad/pair", SquadNotesPages::pair);
     routes.post(Door.CAPTAIN, "/captain/squad/half-life", SquadNotesPages::halfLife);
+    routes.post(Door.CAPTAIN, FORGET, SquadNotesPages::forget);
   }
 
   private static void form(Visit visit) {
@@ -71,6 +75,30 @@ final class SquadNotesPages implements Page {
     Form form = visit.form();
     OptionalInt days = HalfLifeForm.days(form);
     note(visit, form, () -> new HalfLifeChosen(visit.club(), days));
+  }
+
+  /** What was noted about one player goes at once; film in which the player was on court too, if that was ticked. */
+  private static void forget(Visit visit) {
+    Form form = visit.form();
+    Optional<PlayerId> player = ownPlayer(visit, form, "forget-player");
+    if (!form.isClean()) {
+      visit.refuse(form, tried -> screen(visit, tried));
+      return;
+    }
+    List<String> films = !form.isTicked("forget-film") ? List.of() : visit.own().films().stream()
+        .filter(game -> game.film().start().players().contains(player.orElseThrow()))
+        .map(FilmNotes.Game::code).toList();
+    visit.hall().ledger().forget(visit.club(), player.orElseThrow(), films);
+    visit.go("/captain/squad");
+  }
+
+  private static ActionForm forget(Visit visit, Tried tried) {
+    return ActionForm.of("forget", FORGET, "Delete what is noted about one player", Button.stop("Delete it"))
+        .saying("At the player's wish: form, pairs, wishes, promises and marks go at once and for good. The name stays until the day above, for results need it.")
+        .asking(
+            squad(visit, "forget-player", "Player", tried),
+            new ChoiceList("forget-film", "Film", "", tried.error("forget-film"), true,
+                List.of(Option.of("yes", "Delete the notes of every filmed game that the player was in, too", false))));
   }
 
   private static void note(Visit visit, Form form, java.util.function.Supplier<PrivateNote> note) {
@@ -111,7 +139,8 @@ final class SquadNotesPages implements Page {
         .map(note -> new SquadNotesView.PairLine(words(event, note), remove(note.pair())))
         .toList();
     return Screen.of("squadNotes", event.clubName(visit.club()) + ": my squad",
-        new SquadNotesView(tried.refusal(), players, pairs, pairForm(visit, tried), HalfLifeForm.of(notes.halfLife(), tried), CAUTIONS));
+        new SquadNotesView(tried.refusal(), players, pairs, pairForm(visit, tried), HalfLifeForm.of(notes.halfLife(), tried),
+            forget(visit, tried), Cautions.with(CAUTIONS, event)));
   }
 
   private static String words(FormJudged note) {

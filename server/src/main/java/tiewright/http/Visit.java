@@ -14,6 +14,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
+import tiewright.event.Held;
 import tiewright.event.Link;
 import tiewright.event.Recorded;
 import tiewright.event.Refusal;
@@ -197,7 +198,16 @@ final class Visit {
       refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
       return;
     }
-    Answer answer = hall.ledger().decide(request(form), decision.get());
+    answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
+  }
+
+  /** Asks for everything private to be deleted, with a form. */
+  void erase(Form form, Function<Held, Decision> decision, String next, Function<Tried, Screen> again) {
+    answered(form, hall.ledger().erase(request(form), decision), done -> go(next), again);
+  }
+
+  private void answered(
+      Form form, Answer answer, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
     if (answer instanceof Answer.Done done) {
       then.accept(done);
     } else if (answer instanceof Answer.Refused refused) {

@@ -39,6 +39,23 @@ final class Backup {
     }
   }
 
+  /** The same in memory. */
+  static byte[] bytes(Store store) {
+    try {
+      Path folder = Files.createTempDirectory("tiewright-backup");
+      Path zip = folder.resolve("backup.zip");
+      try {
+        copy(store, zip);
+        return Files.readAllBytes(zip);
+      } finally {
+        Files.deleteIfExists(zip);
+        Files.deleteIfExists(folder);
+      }
+    } catch (IOException e) {
+      throw new LedgerException("The backup could not be made: " + e.getMessage() + ".", e);
+    }
+  }
+
   /** The file appears whole or not at all, and only its owner may read it. */
   private static void copy(Store store, Path target) throws IOException {
     Path part = Files.createTempFile(target.getParent(), "backup", ".part");

@@ -16,6 +16,7 @@ import tiewright.event.ClubId;
 import tiewright.event.CorrectionChoice;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
+import tiewright.event.NamesKept;
 import tiewright.event.Pair;
 import tiewright.event.Penalty;
 import tiewright.event.PlayerId;
@@ -48,6 +49,7 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
           text(How.class, How::code, known(How::parse)),
           text(Withdrawal.class, Withdrawal::code, known(Withdrawal::parse)),
           text(CorrectionChoice.class, CorrectionChoice::code, known(CorrectionChoice::parse)),
+          text(NamesKept.class, NamesKept::code, known(NamesKept::parse)),
           text(Penalty.class, Penalty::code, known(Penalty::parse)),
           text(Conditions.class, Conditions::text, Conditions::ofText),
           text(ExchangeId.class, Texts::exchange, Texts::exchange),
@@ -61,6 +63,7 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
       return switch (generic.getTypeName().replaceAll("[a-z]+[.$]", "")) {
         case "List<ClubId>" -> text(Texts::clubs, Texts::clubs);
         case "List<Score>" -> text(Texts::scores, Texts::scores);
+        case "SortedMap<String, Integer>" -> text(Texts::counts, Texts::counts);
         case "SortedMap<String, List<ClubId>>" -> text(Texts::pools, Texts::pools);
         default -> optional(generic);
       };

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class DataFolder implements AutoCloseable {
   static final String DATABASE = "tiewright.mv.db";
   static final String KEY = "seal.key";
+  private static final String ERASING = "erasing";
   private static final String LOCK = "tiewright.lock";
 
   private final Path path;
@@ -75,6 +76,38 @@ final class DataFolder implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Before the database file is moved; {@link #databaseIsThere} after it. */
+  void databaseIsClosed() throws IOException {
+    if (database != null) {
+      database.close();
+      database = null;
+    }
+  }
+
+  /** Notes on the disk that this request deletes: whoever opens the folder next finishes what was cut off. */
+  void beginErasing(String request) throws IOException {
+    Path mark = path.resolve(ERASING);
+    Files.writeString(mark, request);
+    ownerOnly(mark);
+    try (FileChannel channel = FileChannel.open(mark, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  /** The request whose deleting was begun and not finished. */
+  Optional<String> erasing() throws IOException {
+    Path mark = path.resolve(ERASING);
+    return Files.exists(mark) ? Optional.of(Files.readString(mark)) : Optional.empty();
+  }
+
+  void erasingIsDone() throws IOException {
+    Files.deleteIfExists(path.resolve(ERASING));
+  }
+
+  Path database() {
+    return path.resolve(DATABASE);
   }
 
   /** Returns when what was written to the database has reached the disk, as far as the disk tells the truth. */

@@ -2,11 +2,13 @@ package tiewright.ledger;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
@@ -14,6 +16,7 @@ import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
+import tiewright.event.Held;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -28,6 +31,7 @@ public final class Ledger implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
   private final Store store;
+  private final Clock clock;
   private final Asking asking;
   private final OneThread writer = new OneThread("tiewright-ledger");
   private final Listeners listeners = new Listeners();
@@ -35,6 +39,7 @@ public final class Ledger implements AutoCloseable {
 
   private Ledger(Store store, Clock clock) {
     this.store = store;
+    this.clock = clock;
     this.asking = new Asking(store, clock);
     this.now = Memory.of(store);
   }
@@ -97,6 +102,51 @@ public final class Ledger implements AutoCloseable {
    */
   public Answer decide(Request request, Decision decision) {
     return writer.call(() -> decideNow(request, decision));
+  }
+
+  /** How much is held that must be deleted on a date. */
+  public Held held() {
+    return writer.call(this::heldNow);
+  }
+
+  private Held heldNow() {
+    return PrivateData.held(store.jooq(), now.event(), now.directory());
+  }
+
+  /**
+   * Asks a decision that may delete everything private. Once it is answered nothing of it is left in the database file, in
+   * backups inside the folder or under the key of the sealed sheets; {@link #backups} names copies that lie elsewhere.
+   *
+   * @param decision made from what is held at that moment
+   */
+  public Answer erase(Request request, Function<Held, Decision> decision) {
+    return writer.call(() -> tell(now, Erasing.everything(
+        store, request.key(), () -> asking.ask(now, request, decision.apply(heldNow())))));
+  }
+
+  /**
+   * Deletes at once what the club noted about one of its own, for whoever asks for it; the name stays until the date.
+   *
+   * @param films codes of the filmed games whose notes go as well
+   * @throws IllegalArgumentException if the player is not in the club's squad
+   */
+  public void forget(ClubId club, PlayerId player, Collection<String> films) {
+    writer.run(() -> {
+      if (now.event().player(player).filter(one -> one.club().equals(club)).isEmpty()) {
+        throw new IllegalArgumentException("the captain of " + club + " may not delete this");
+      }
+      Erasing.onePlayer(store, club, player, films);
+    });
+  }
+
+  /** Copies of the data that were made, whatever has become of them; oldest first. */
+  public List<KnownBackup> backups() {
+    return BackupList.of(folder());
+  }
+
+  /** Notes where a backup lies that was written by others than {@link #backUp}; empty: somebody downloaded it. */
+  public static void noteBackup(Path folder, Instant at, Optional<Path> file) {
+    BackupList.note(folder, at, file);
   }
 
   /** The club's own sealed sheet in the clear; only for its captain. Empty too if the key does not open it. */
@@ -174,7 +224,15 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerException if a file of that name is already there or it cannot be written
    */
   public void backUp(Path zip, boolean withKey) {
-    writer.run(() -> Backup.write(store, zip, withKey));
+    writer.run(() -> {
+      Backup.write(store, zip, withKey);
+      BackupList.note(folder(), clock.instant(), Optional.of(zip));
+    });
+  }
+
+  /** {@link #backUp(Path)} for somebody who takes it along at once; nothing is noted about where it goes. */
+  public byte[] backedUp() {
+    return writer.call(() -> Backup.bytes(store));
   }
 
   /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
@@ -200,8 +258,10 @@ public final class Ledger implements AutoCloseable {
   }
 
   private Answer decideNow(Request request, Decision decision) {
-    Memory before = now;
-    Asking.Result result = asking.ask(before, request, decision);
+    return tell(now, asking.ask(now, request, decision));
+  }
+
+  private Answer tell(Memory before, Asking.Result result) {
     now = result.after();
     if (now.event().seq() != before.event().seq() || !now.directory().equals(before.directory())) {
       listeners.tell(now.event());

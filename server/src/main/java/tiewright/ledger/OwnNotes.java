@@ -73,6 +73,11 @@ final class OwnNotes {
 
   /** The directory with the names that the notes give, in code order. */
   static Directory named(Directory before, Collection<PrivateNote> notes) {
+    for (PrivateNote note : notes) {
+      if (note instanceof PrivateNote.EverythingErased erased) {
+        return erased.kept();
+      }
+    }
     Map<PlayerId, Directory.Person> people = new HashMap<>();
     notes.forEach(note -> {
       if (note instanceof PrivateNote.PersonNamed named) {

@@ -21,28 +21,33 @@ import tiewright.event.Recorded;
 /** The open database: reads it, and writes what belongs together in one transaction. For one thread only. */
 final class Store implements AutoCloseable {
   private final DataFolder folder;
-  private final Connection connection;
-  private final DSLContext jooq;
-  private final SealedSheets sheets;
+  private Connection connection;
+  private DSLContext jooq;
+  private SealedSheets sheets;
   private boolean isDoubtful;
 
   /** One answer to one request: all of it is written, or nothing. */
   record Entry(String key, long before, List<Recorded> facts, List<PrivateNote> notes, Set<PlayerId> left, Set<ClubId> gone) {}
 
-  private Store(DataFolder folder, Connection connection, Seal seal) {
+  /** Work on the files. */
+  interface OnFiles {
+    void run() throws IOException;
+  }
+
+  private Store(DataFolder folder) {
     this.folder = folder;
-    this.connection = connection;
+    this.sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
+    this.connection = new Owner(folder).open();
     this.jooq = Jooq.on(connection);
-    this.sheets = new SealedSheets(seal);
+    folder.databaseIsThere();
   }
 
   static Store open(Path path) {
     DataFolder folder = DataFolder.take(path);
     try {
-      Seal seal = Seal.withKeyIn(folder.key());
-      Connection connection = new Owner(folder).open();
-      folder.databaseIsThere();
-      return new Store(folder, connection, seal);
+      Store store = new Store(folder);
+      Erasing.finish(store);
+      return store;
     } catch (RuntimeException e) {
       folder.close();
       throw e;
@@ -124,6 +129,24 @@ final class Store implements AutoCloseable {
     durably(inside -> notes.forEach(note -> put(inside, note)));
   }
 
+  /** Works on the files while the database is closed, and opens it again whatever came of the work. */
+  void whileClosed(OnFiles work) throws IOException {
+    isDoubtful = true;
+    try {
+      connection.close();
+      folder.databaseIsClosed();
+      work.run();
+    } catch (SQLException failure) {
+      throw new IOException(failure.getMessage(), failure);
+    } finally {
+      sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
+      connection = new Owner(folder).open();
+      jooq = Jooq.on(connection);
+      folder.databaseIsThere();
+      isDoubtful = false;
+    }
+  }
+
   void copyTo(Path zip) {
     try {
       new Owner(folder).copyTo(zip);
@@ -142,7 +165,7 @@ final class Store implements AutoCloseable {
   }
 
   /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
-  private void durably(java.util.function.Consumer<DSLContext> work) {
+  void durably(java.util.function.Consumer<DSLContext> work) {
     if (isDoubtful) {
       throw doubtful(null);
     }
@@ -200,6 +223,8 @@ final class Store implements AutoCloseable {
       PastGameTables.give(inside, given);
     } else if (note instanceof PrivateNote.GameTakenBack game) {
       PastGameTables.takeBack(inside, game);
+    } else if (note instanceof PrivateNote.EverythingErased erased) {
+      PrivateData.erase(inside, erased);
     } else if (note instanceof PrivateNote.PastGame game) {
       PastGameTables.put(inside, game);
     } else {

@@ -121,6 +121,19 @@ final class Texts {
     return pools;
   }
 
+  /** {@code film=3,form=8}. */
+  static String counts(SortedMap<String, Integer> counts) {
+    return counts.entrySet().stream().map(count -> count.getKey() + "=" + count.getValue()).collect(Collectors.joining(","));
+  }
+
+  static SortedMap<String, Integer> counts(String text) {
+    SortedMap<String, Integer> counts = new TreeMap<>();
+    for (String count : text.isEmpty() ? new String[0] : text.split(",")) {
+      counts.put(count.substring(0, count.indexOf('=')), Integer.valueOf(count.substring(count.indexOf('=') + 1)));
+    }
+    return counts;
+  }
+
   private static List<String> parts(String text, int count) {
     List<String> parts = List.of(text.split(",", -1));
     if (parts.size() != count) {

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Decision;
+import tiewright.event.Deletion;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.FactKind;
+import tiewright.event.NamesKept;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
@@ -36,10 +38,10 @@ public record DescribeEvent(
         .refuseIf(moved && event.isFrozen(), Refusal.of("setup.day-is-fixed").with("date", before.map(SetUpFact.EventDescribed::date).orElse(date)).at("date"))
         .refuse(closes.filter(at -> !at.isAfter(starts)).map(at ->
             Refusal.of("setup.closes-before-start").with("starts", starts).with("closes", at).at("closes")))
-        .then(() -> facts(event));
+        .then(() -> facts(event, today));
   }
 
-  private List<Fact> facts(Event event) {
+  private List<Fact> facts(Event event, LocalDate today) {
     SetUpFact.EventDescribed after =
         new SetUpFact.EventDescribed(Plain.of(name), date, Plain.of(venue), zone, starts, closes);
     List<Fact> facts = new ArrayList<>(List.of(after));
@@ -47,7 +49,23 @@ public record DescribeEvent(
         .filter(before -> !event.ties().isEmpty() && !before.equals(whenAndWhere(after)))
         .ifPresent(before -> facts.add(
             Notices.changed(event, "When and where the event is held", before, whenAndWhere(after), "")));
+    deletion(event, today).ifPresent(facts::add);
     return facts;
+  }
+
+  /** The usual day of deletion where none is set; one that was the usual one, or would no longer be after the event, moves along. */
+  private Optional<SetUpFact.DeletionDated> deletion(Event event, LocalDate today) {
+    Optional<SetUpFact.DeletionDated> promised = event.deletion().promised();
+    boolean follows = promised.filter(one -> one.date().isAfter(date) && !isUsual(event, one.date())).isEmpty();
+    boolean sameDay = event.about().filter(about -> about.date().equals(date)).isPresent();
+    return follows && !(promised.isPresent() && sameDay)
+        ? Optional.of(new SetUpFact.DeletionDated(
+            Deletion.usual(date, today), promised.map(SetUpFact.DeletionDated::names).orElse(NamesKept.CODES)))
+        : Optional.empty();
+  }
+
+  private static boolean isUsual(Event event, LocalDate on) {
+    return event.about().filter(about -> Deletion.usual(about.date(), about.date()).equals(on)).isPresent();
   }
 
   private static String whenAndWhere(SetUpFact.EventDescribed about) {

@@ -32,7 +32,8 @@ public final class FactWords {
   public String sentence(Fact fact) {
     return switch (fact.kind()) {
       case EVENT_DESCRIBED, CONDITIONS_PUBLISHED, CONDITIONS_READ, CLUB_ENTERED, CLUB_REMOVED, PLAYER_ENTERED, PLAYER_REMOVED,
-          COURT_SET, CHECKED_IN, LINK_ISSUED, LINK_REVOKED, OPENING_CHOSEN, SAFETY_DESCRIBED -> setUp((SetUpFact) fact);
+          COURT_SET, CHECKED_IN, LINK_ISSUED, LINK_REVOKED, OPENING_CHOSEN, SAFETY_DESCRIBED,
+          DELETION_DATED, DATA_ERASED -> setUp((SetUpFact) fact);
       case POOLS_DRAWN, KNOCKOUT_DRAWN, TIE_ARRANGED, TIE_TIMED, PLAN_PUBLISHED, RUBBER_TIMED, TIE_CALLED_OFF, SLOT_FILLED,
           TIE_RESTARTED, SLOT_KEPT -> draw((DrawFact) fact);
       case SHEET_SEALED, SHEET_RETURNED, SHEET_HANDED_IN, OPENING_ASKED, SIDE_RULED, SHEETS_OPENED, PAIR_REPLACED, CLUB_TOLD ->
@@ -65,6 +66,10 @@ public final class FactWords {
     } else if (fact instanceof SetUpFact.OpeningChosen one) {
       String how = !one.organiserIsCaptain() ? "" : one.neutral().isPresent() ? ".person" : ".automatic";
       return say(fact, how, "neutral", one.neutral());
+    } else if (fact instanceof SetUpFact.DeletionDated one) {
+      return say(fact, "." + one.names().code(), "date", DeletionWords.day(one.date()));
+    } else if (fact instanceof SetUpFact.DataErased one) {
+      return say(fact, "", "what", DeletionWords.counts(one.counts()));
     }
     return person(fact);
   }

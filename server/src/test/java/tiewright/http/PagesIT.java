@@ -39,7 +39,7 @@ class PagesIT {
   private static final List<String> ORGANISER = List.of(
       "/organiser", "/organiser/event", "/organiser/conditions", "/organiser/courts", "/organiser/clubs", "/organiser/club/KS",
       "/organiser/draw", "/organiser/budget", "/organiser/plan", "/organiser/day-breaks", "/organiser/times", "/organiser/knockout", "/organiser/links", "/organiser/rulings",
-      "/organiser/tables", "/organiser/opening", "/organiser/notices", "/organiser/backup");
+      "/organiser/tables", "/organiser/opening", "/organiser/notices", "/organiser/backup", "/organiser/private-data");
 
   private final SoftAssertions found = new SoftAssertions();
   private Chromium browser;

@@ -18,6 +18,7 @@ import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.How;
+import tiewright.event.NamesKept;
 import tiewright.event.OfficialFact;
 import tiewright.event.Pair;
 import tiewright.event.Penalty;
@@ -77,6 +78,9 @@ final class ExampleFacts {
         new SetUpFact.LinkRevoked("L2"),
         new SetUpFact.OpeningChosen(true, Optional.of("Ola")),
         new SetUpFact.SafetyDescribed(WORDS, "", "112"),
+        new SetUpFact.DeletionDated(LocalDate.of(2026, 3, 28), NamesKept.INITIALS),
+        new SetUpFact.DataErased(new TreeMap<>(java.util.Map.of("film", 3, "half_life", 1))),
+        new SetUpFact.DataErased(new TreeMap<>()),
         new SetUpFact.OpeningChosen(false, Optional.empty()));
   }
 

@@ -23,6 +23,7 @@ import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.How;
+import tiewright.event.NamesKept;
 import tiewright.event.OfficialFact;
 import tiewright.event.Pair;
 import tiewright.event.Penalty;
@@ -68,6 +69,9 @@ class FactWordsTest {
       new SetUpFact.LinkRevoked("L1"),
       new SetUpFact.OpeningChosen(false, Optional.empty()),
       new SetUpFact.SafetyDescribed("By the door", "In the foyer", "112"),
+      new SetUpFact.DeletionDated(LocalDate.of(2031, 6, 1), NamesKept.CODES),
+      new SetUpFact.DeletionDated(LocalDate.of(2031, 6, 1), NamesKept.INITIALS),
+      new SetUpFact.DataErased(new TreeMap<>(Map.of("person", 16, "film", 0))),
       new SetUpFact.OpeningChosen(true, Optional.empty()),
       new SetUpFact.OpeningChosen(true, Optional.of("Ines")),
       new DrawFact.PoolsDrawn("three red hats", "Ines", new TreeMap<>(Map.of("A", List.of(N, S)))),

@@ -8,11 +8,12 @@ import tiewright.http.pieces.Refusal;
  *
  * @param pairs what was noted about pairs, with the way to take it back
  * @param halfLife how much older games count
+ * @param forget deletes early what is noted about one player
  * @param cautions how to read all of it
  */
 public record SquadNotesView(
     Refusal refusal, List<Form> players, List<PairLine> pairs, ActionForm pair, ActionForm halfLife,
-    List<String> cautions) {
+    ActionForm forget, List<String> cautions) {
 
   /** @param judged the judgement in words, or that there is none */
   public record Form(String player, String name, String judged, ActionForm form) {}
