@@ -1,5 +1,6 @@
 package tiewright.bench;
 
+import java.io.Closeable;
 import java.io.File;
 import java.io.IOException;
 import java.net.URI;
@@ -22,7 +23,6 @@ import java.util.Queue;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executors;
@@ -56,7 +56,7 @@ final class HallBench {
   private static final Path JAR = Path.of(System.getProperty("jar", "server/target/tiewright.jar")).toAbsolutePath();
 
   private final HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
-  private final ScheduledExecutorService timer = Executors.newScheduledThreadPool(2);
+  private final ScheduledExecutorService timer = Executors.newScheduledThreadPool(64);
   private final Random random = new Random(1);
   private final Queue<Double> pages = new ConcurrentLinkedQueue<>();
   private final AtomicInteger sent = new AtomicInteger();
@@ -64,6 +64,7 @@ final class HallBench {
   private final Set<Instant> acknowledged = ConcurrentHashMap.newKeySet();
   private final AtomicInteger refused = new AtomicInteger();
   private final AtomicInteger failed = new AtomicInteger();
+  private final AtomicInteger ended = new AtomicInteger();
   private volatile boolean measuring;
 
   private record Rubber(TieId tie, RubberNo number, int home, int away) {}
@@ -82,7 +83,7 @@ final class HallBench {
     List<Rubber> rubbers = prepare(data);
     try (Started service = Started.java(List.of("-jar", JAR.toString(), "serve", "--port", "0", "--data", data.toString()))) {
       String cookie = enter(service.at());
-      List<CompletableFuture<?>> watchers = watch(service.at());
+      List<Watcher> watchers = watch(service.at());
       Future<?> entering = timer.scheduleAtFixedRate(
           () -> enterCard(service.at(), cookie, rubbers.get(random.nextInt(rubbers.size()))), 0, 1_000 / ENTRIES_A_SECOND, TimeUnit.MILLISECONDS);
       TimeUnit.SECONDS.sleep(WARM_UP_SECONDS);
@@ -92,7 +93,9 @@ final class HallBench {
       entering.cancel(false);
       TimeUnit.SECONDS.sleep(1);
       print();
-      watchers.forEach(watcher -> watcher.cancel(true));
+      for (Watcher watcher : watchers) {
+        watcher.close();
+      }
       double own = throughput("pages a second, the service", service.at());
       try (Started bare = Started.java(List.of("-cp", JAR + File.pathSeparator + StartBench.testClasses(), BareJavalin.class.getName()))) {
         System.out.printf(Locale.ROOT, "  %-60s %.3f%n", "the service / a bare page", own / throughput("pages a second, a bare page", bare.at()));
@@ -150,40 +153,45 @@ final class HallBench {
         });
   }
 
-  private List<CompletableFuture<?>> watch(URI at) {
-    List<CompletableFuture<?>> watchers = new ArrayList<>();
+  private List<Watcher> watch(URI at) throws IOException {
+    List<Watcher> watchers = new ArrayList<>();
     for (int i = 0; i < WATCHERS; i++) {
       Watcher watcher = new Watcher(at);
-      watchers.add(client.sendAsync(
-          HttpRequest.newBuilder(at.resolve("/events")).header("Accept", "text/event-stream").build(),
-          HttpResponse.BodyHandlers.ofLines()).thenAcceptAsync(answer -> answer.body().forEach(watcher::hears), Executors.newSingleThreadExecutor(HallBench::daemon)));
+      watchers.add(watcher);
+      Thread thread = new Thread(null, watcher::listen, "watcher", 64 << 10);
+      thread.setDaemon(true);
+      thread.start();
     }
     return watchers;
   }
 
-  private static Thread daemon(Runnable work) {
-    Thread thread = new Thread(null, work, "watcher", 64 << 10);
-    thread.setDaemon(true);
-    return thread;
-  }
-
-  /** An open page. */
-  private final class Watcher {
-    private final URI page;
+  /** An open page: one connection on which it hears of changes, one by which it asks for the page again. */
+  private final class Watcher implements Closeable {
+    private final Line events;
+    private final Line page;
     private boolean waiting;
 
-    Watcher(URI at) {
-      this.page = at.resolve("/");
+    Watcher(URI at) throws IOException {
+      this.events = new Line(at);
+      this.page = new Line(at);
     }
 
-    void hears(String line) {
-      synchronized (this) {
-        if (!line.startsWith("data: changed") || waiting) {
-          return;
+    void listen() {
+      try {
+        events.ask("/events", "text/event-stream");
+        while (true) {
+          hears(events.line());
         }
-        waiting = true;
+      } catch (IOException end) {
+        ended.incrementAndGet();
       }
-      timer.schedule(this::ask, 150 + random.nextInt(600), TimeUnit.MILLISECONDS);
+    }
+
+    private synchronized void hears(String line) {
+      if (line.startsWith("data: changed") && !waiting) {
+        waiting = true;
+        timer.schedule(this::ask, 150 + random.nextInt(600), TimeUnit.MILLISECONDS);
+      }
     }
 
     private void ask() {
@@ -191,20 +199,30 @@ final class HallBench {
         waiting = false;
       }
       long start = System.nanoTime();
-      client.sendAsync(HttpRequest.newBuilder(page).build(), HttpResponse.BodyHandlers.discarding()).whenComplete((answer, failure) -> {
-        if (failure != null || answer.statusCode() != 200) {
-          failed.incrementAndGet();
-        } else if (measuring) {
-          pages.add((System.nanoTime() - start) / 1e6);
+      try {
+        synchronized (page) {
+          if (page.get("/") != 200) {
+            failed.incrementAndGet();
+          } else if (measuring) {
+            pages.add((System.nanoTime() - start) / 1e6);
+          }
         }
-      });
+      } catch (IOException broken) {
+        failed.incrementAndGet();
+      }
+    }
+
+    @Override
+    public void close() throws IOException {
+      events.close();
+      page.close();
     }
   }
 
   private void print() {
     double[] millis = pages.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    System.out.printf(Locale.ROOT, "  %d watchers, %d cards a second for %d s: %d pages, %.0f a second, %d failed%n",
-        WATCHERS, ENTRIES_A_SECOND, SECONDS, millis.length, millis.length / (double) SECONDS, failed.get());
+    System.out.printf(Locale.ROOT, "  %d watchers, %d cards a second for %d s: %d pages, %.0f a second, %d failed, %d pages cut off%n",
+        WATCHERS, ENTRIES_A_SECOND, SECONDS, millis.length, millis.length / (double) SECONDS, failed.get(), ended.get());
     System.out.printf(Locale.ROOT, "  %-60s half %.1f ms, p90 %.1f ms, p99 %.1f ms, longest %.1f ms%n", "a page took",
         part(millis, 0.5), part(millis, 0.9), part(millis, 0.99), part(millis, 1));
   }
@@ -235,16 +253,14 @@ final class HallBench {
   }
 
   private void askUntil(long end, URI at, AtomicInteger got) {
-    try {
+    try (Line line = new Line(at)) {
       while (System.nanoTime() < end) {
-        if (client.send(HttpRequest.newBuilder(at.resolve("/")).build(), HttpResponse.BodyHandlers.discarding()).statusCode() == 200) {
+        if (line.get("/") == 200) {
           got.incrementAndGet();
         }
       }
     } catch (IOException broken) {
       failed.incrementAndGet();
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
     }
   }
 }
