@@ -3,6 +3,7 @@ package tiewright.bench;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.Writer;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -67,9 +68,15 @@ record Started(Process process, URI at, double millis, double processorMillis) i
     throw new IOException("no address from " + command + ":\n" + said);
   }
 
-  /** Reads on, so that the program never waits for somebody to read what it prints. */
+  /** Reads on, so that the program never waits for somebody to read what it prints. Once it has ended, there is nothing to read. */
   private static void drain(BufferedReader lines) {
-    Thread reader = new Thread(() -> lines.lines().forEach(line -> {}), "drain");
+    Thread reader = new Thread(() -> {
+      try {
+        lines.transferTo(Writer.nullWriter());
+      } catch (IOException ended) {
+        return;
+      }
+    }, "drain");
     reader.setDaemon(true);
     reader.start();
   }
