@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,14 +12,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tiewright.event.Event;
-import tiewright.event.Player;
-import tiewright.event.Tie;
 import tiewright.film.CardCheck;
 import tiewright.film.Counted;
 import tiewright.film.FilmGame;
 import tiewright.film.GameCounts;
-import tiewright.film.OnCard;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PlainFile;
 import tiewright.wording.FilmWords;
@@ -41,7 +36,7 @@ final class FilmCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     EventFolder read = Folders.sound(folder, PlainFile.GAMES, PlainFile.RALLIES);
-    List<CardCheck> checks = read.films().stream().map(game -> check(game, read.event())).toList();
+    List<CardCheck> checks = read.films().stream().map(game -> CardCheck.within(read.event(), game)).toList();
     Printed printed = new Printed("game", "subject", "measure", "value", "out_of", "low", "high");
     checks.forEach(check -> GameCounts.of(check).forEach(count -> row(printed, check.game(), count)));
     printed.to(spec.commandLine().getOut(), csv);
@@ -52,15 +47,6 @@ final class FilmCommand implements Callable<Integer> {
       err.println("Small samples. Describes past film, does not judge a person. low and high hold 95 % of what the share could be.");
     }
     return checks.stream().anyMatch(CardCheck::isInConflict) ? CONFLICT : 0;
-  }
-
-  private static CardCheck check(FilmGame game, Event event) {
-    Optional<Tie> tie = game.tie().flatMap(event::tie);
-    Optional<OnCard> result = tie.flatMap(one -> event.progress(one).rubbers().stream()
-        .filter(score -> game.rubber().filter(score.rubber()::equals).isPresent() && !score.how().isWalkover())
-        .findFirst()
-        .map(score -> OnCard.of(game, tie, score, player -> event.player(player).map(Player::club))));
-    return result.map(card -> CardCheck.of(game, card)).orElseGet(() -> CardCheck.of(game));
   }
 
   private void row(Printed printed, FilmGame game, Counted count) {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import tiewright.event.Event;
+import tiewright.event.Player;
+import tiewright.event.Tie;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 import tiewright.scoring.SideNo;
@@ -56,6 +59,16 @@ public record CardCheck(FilmGame game, Replay replay, List<Conflict> conflicts) 
       conflicts.add(new Conflict(Source.RESULT, result.games()));
     }
     return new CardCheck(game, replay, conflicts);
+  }
+
+  /** Held against the result that counts for its rubber in the event, where there is one; a walkover is none. */
+  public static CardCheck within(Event event, FilmGame game) {
+    Optional<Tie> tie = game.tie().flatMap(event::tie);
+    Optional<OnCard> result = tie.flatMap(one -> event.progress(one).rubbers().stream()
+        .filter(score -> game.rubber().filter(score.rubber()::equals).isPresent() && !score.how().isWalkover())
+        .findFirst()
+        .map(score -> OnCard.of(game, tie, score, player -> event.player(player).map(Player::club))));
+    return result.map(card -> of(game, card)).orElseGet(() -> of(game));
   }
 
   /** With nothing to hold it against but its own notes. */

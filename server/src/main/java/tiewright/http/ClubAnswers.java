@@ -17,6 +17,8 @@ import tiewright.event.SameGame;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
+import tiewright.film.CardCheck;
+import tiewright.film.FilmGame;
 import tiewright.ledger.ClubNotes;
 import tiewright.ledger.KeptGame;
 import tiewright.ledger.Ledger;
@@ -123,6 +125,11 @@ final class ClubAnswers {
   /** What the own club noted from film, in the order of the games' codes. */
   List<FilmNotes.Game> films() {
     return FilmNotes.kept(ledger.filmsOf(club), event.conditions());
+  }
+
+  /** A filmed game held against what counts for its rubber. */
+  CardCheck checked(FilmGame game) {
+    return CardCheck.within(event, game);
   }
 
   /** The players that the own club may name, rubber by rubber. */

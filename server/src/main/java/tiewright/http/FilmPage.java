@@ -2,6 +2,7 @@ package tiewright.http;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tiewright.event.ClubId;
@@ -36,17 +37,30 @@ final class FilmPage implements Page {
     GivenFilm given = GivenFilm.of(visit.ctx(), form);
     FilmNotes notes = given.read(FilmViews.known(visit.event()));
     given.refusals(notes.faults()).forEach(form::fault);
-    Set<String> codes = visit.hall().ledger().filmsOf(visit.club()).stream().map(FilmKept::game).collect(Collectors.toSet());
-    notes.games().forEach(game -> codes.add(game.code()));
-    if (codes.size() > MOST_GAMES) {
-      form.fault(Refusal.of("form.film-too-many").with("most", MOST_GAMES).at(PlainFile.GAMES.fileName()));
-    }
+    tooMany(visit, notes.games().stream().map(FilmNotes.Game::code).toList()).map(refusal -> refusal.at(PlainFile.GAMES.fileName())).ifPresent(form::fault);
     if (!form.isClean()) {
       visit.refuse(form, tried -> screen(visit, given.with(notes.faults()), tried));
       return;
     }
     visit.hall().ledger().note(visit.club(), notes.games().stream().map(game -> game.keptFor(visit.club())).toList());
     visit.go(PATH);
+  }
+
+  /** The same where one game is given alone: it does not take the place of another one by mistake. */
+  static Optional<Refusal> mayNotKeep(Visit visit, String game, String was) {
+    return !game.equals(was) && kept(visit).contains(game)
+        ? Optional.of(Refusal.of("form.film-there").with("game", game))
+        : tooMany(visit, List.of(game));
+  }
+
+  private static Optional<Refusal> tooMany(Visit visit, List<String> more) {
+    Set<String> codes = kept(visit);
+    codes.addAll(more);
+    return codes.size() > MOST_GAMES ? Optional.of(Refusal.of("form.film-too-many").with("most", MOST_GAMES)) : Optional.empty();
+  }
+
+  private static Set<String> kept(Visit visit) {
+    return visit.hall().ledger().filmsOf(visit.club()).stream().map(FilmKept::game).collect(Collectors.toSet());
   }
 
   /** One game by its code; all of them only when that was ticked. */
@@ -77,6 +91,6 @@ final class FilmPage implements Page {
   private static Screen screen(Visit visit, GivenFilm given, Tried tried) {
     return Screen.of(
         "film", visit.event().clubName(visit.club()) + ": film notes",
-        FilmViews.of(visit.event(), visit.own().films(), given, tried));
+        FilmViews.of(visit, given, tried));
   }
 }

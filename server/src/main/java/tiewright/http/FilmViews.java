@@ -10,17 +10,20 @@ import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.FilmView;
 import tiewright.plainfiles.FilmNotes;
+import tiewright.rating.FilmedGame;
+import tiewright.wording.FilmWords;
 
 /** Makes the page of film notes. */
 final class FilmViews {
   static final String GAME = "game";
   static final String ALL = "all";
 
-  private static final List<String> CAUTIONS = List.of(
+  static final List<String> CAUTIONS = List.of(
       "Tell opponents that they are filmed, before the game. Where minors play, filming and sharing film need consent first;"
           + " local rules and the venue's come before this page.",
       "Small samples. Describes past film, does not judge a person.",
@@ -34,9 +37,12 @@ final class FilmViews {
         event.players().stream().map(Player::id).toList(), event.ties().stream().map(Tie::id).toList(), event.conditions());
   }
 
-  static FilmView of(VisibleEvent event, List<FilmNotes.Game> games, GivenFilm given, Tried tried) {
+  static FilmView of(Visit visit, GivenFilm given, Tried tried) {
+    VisibleEvent event = visit.event();
+    List<FilmNotes.Game> games = visit.own().films();
     return new FilmView(
-        tried.refusal(), Cautions.with(CAUTIONS, event), kept(games), IntStream.range(0, games.size()).mapToObj(i -> game(event, i, games.get(i))).toList(),
+        tried.refusal(), Cautions.with(CAUTIONS, event), kept(games),
+        IntStream.range(0, games.size()).mapToObj(i -> game(visit, i, games.get(i))).toList(),
         games.isEmpty() ? List.of() : List.of(all(tried)), given.fields(),
         FilmPage.PATH, Button.main("Keep these film notes"), codes(event));
   }
@@ -53,13 +59,23 @@ final class FilmViews {
     return number + " " + (number == 1 ? one : many);
   }
 
-  private static FilmView.Game game(VisibleEvent event, int number, FilmNotes.Game game) {
+  private static FilmView.Game game(Visit visit, int number, FilmNotes.Game game) {
+    VisibleEvent event = visit.event();
+    FilmedGame counted = game.film().counted();
     List<String> lines = new ArrayList<>();
-    lines.add(pair(event, game.film().counted().one()) + " v " + pair(event, game.film().counted().two()) + ", " + game.film().counted().format().code());
-    lines.add(counted(game.film().counted().rallies(), "rally", "rallies") + " on film that somebody won; they lead to " + game.film().replay().score() + ".");
-    game.film().card().filter(card -> !card.equals(game.film().replay().score())).ifPresent(card -> lines.add(
-        "The notes say that the card reads " + card + ": a rally is missing, noted wrong or not on film. It counts as it was noted."));
-    return new FilmView.Game("Game " + game.code() + where(game), lines, remove(number, game.code()));
+    lines.add(pair(event, counted.one()) + " v " + pair(event, counted.two()) + ", " + counted.format().code());
+    lines.add(counted(counted.rallies(), "rally", "rallies") + " on film that somebody won; they lead to " + game.film().replay().score() + ".");
+    List<String> conflicts = new FilmWords(visit.words()).conflicts(visit.own().checked(game.film()));
+    lines.addAll(conflicts);
+    if (!conflicts.isEmpty()) {
+      lines.add("A rally is missing, noted wrong or not on film; or the card is wrong. The game counts as it was noted.");
+    }
+    boolean hasKeys = NotedGame.of(game.film()).isPresent();
+    if (!hasKeys) {
+      lines.add("Its notes hold words for which there is no key: they are changed in the files below.");
+    }
+    List<NavLink> goOn = hasKeys ? List.of(new NavLink(NotingPage.at(game.code()), "Go on noting game " + game.code(), false)) : List.of();
+    return new FilmView.Game("Game " + game.code() + where(game), lines, goOn, remove(number, game.code()));
   }
 
   private static String where(FilmNotes.Game game) {

@@ -37,6 +37,13 @@ final class Form {
     return new Form(ctx.queryParamMap());
   }
 
+  /** What a form stands filled with before anybody typed. */
+  static Form of(Map<String, String> values) {
+    Map<String, List<String>> typed = new TreeMap<>();
+    values.forEach((field, value) -> typed.put(field, List.of(value)));
+    return new Form(typed);
+  }
+
   static Form empty() {
     return new Form(Map.of());
   }

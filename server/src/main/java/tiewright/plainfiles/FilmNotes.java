@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tiewright.conditions.Conditions;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.TieId;
+import tiewright.film.Detail;
 import tiewright.film.FilmGame;
+import tiewright.film.RallyNote;
+import tiewright.film.Start;
 import tiewright.rating.FilmedGame;
+import tiewright.scoring.Score;
 
 /**
  * What a club noted from film, given as the text of games.csv and rallies.csv: the games, or everything that is wrong.
@@ -58,6 +63,35 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
     FilmRows rows = new FilmRows(reading);
     rows.read();
     return new FilmNotes(rows.films().stream().map(FilmNotes::game).toList(), tables.faults(reading.cells().faults()));
+  }
+
+  /**
+   * Reads a game without its rallies.
+   *
+   * @param cells what stands in a column of games.csv, empty for nothing
+   * @return one game, or what is wrong, by column
+   */
+  public static FilmNotes ofCells(UnaryOperator<String> cells, Known event) {
+    CsvText about = new CsvText(PlainFile.GAMES);
+    about.row(PlainFile.GAMES.columns().stream().map(cells).toArray());
+    return read(about.toString(), new CsvText(PlainFile.RALLIES).toString(), event);
+  }
+
+  /** A game as its files would have it. */
+  public static Game written(FilmGame film) {
+    Start start = film.start();
+    CsvText about = new CsvText(PlainFile.GAMES);
+    about.row(
+        film.code(), film.tie(), film.rubber(), start.format().code(), start.firstServer(), start.right1(), start.left1(), start.right2(),
+        start.left2(), film.card().map(Score::home), film.card().map(Score::away));
+    CsvText rallies = new CsvText(PlainFile.RALLIES);
+    for (RallyNote rally : film.rallies()) {
+      Detail detail = rally.detail();
+      rallies.row(
+          film.code(), rally.number(), rally.server(), rally.ending().code(), rally.player(), detail.where(), detail.serve(), detail.returned(),
+          detail.third(), detail.thirdTo(), detail.signal(), detail.call(), detail.callBy(), detail.callEnd(), detail.mark(), detail.filmTime());
+    }
+    return new Game(about.toString(), rallies.toString(), film);
   }
 
   /** Reads again what was kept; somebody who has left the event since is still who played. */

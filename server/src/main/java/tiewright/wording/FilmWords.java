@@ -3,13 +3,24 @@ package tiewright.wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.film.CardCheck;
 import tiewright.film.Impossible;
+import tiewright.film.Measure;
+import tiewright.film.RallyKey;
+import tiewright.film.RallyNote;
+import tiewright.film.Replay;
+import tiewright.film.Situation;
+import tiewright.film.Step;
+import tiewright.scoring.Court;
+import tiewright.scoring.Format;
 import tiewright.scoring.Score;
+import tiewright.scoring.SideNo;
 
-/** What does not fit in film notes, in sentences. */
+/** What film notes say and what does not fit in them, in sentences. */
 public final class FilmWords {
   private final Words words;
 
@@ -28,6 +39,56 @@ public final class FilmWords {
     check.beyondCard().ifPresent(rally -> lines.add(words.sentence("film.beyond-card", Map.of("game", check.game().code(), "rally", rally))));
     check.firstImpossible().ifPresent(impossible -> lines.add(sentence(check.game().code(), impossible)));
     return lines;
+  }
+
+  /** How it stands after the rallies, and who stands where. */
+  public List<String> stands(Replay replay) {
+    Optional<Situation> next = replay.next();
+    if (next.isPresent()) {
+      return List.of(serve(next.get()), halves(next.get()));
+    }
+    return List.of(replay.isOver()
+        ? words.sentence("film.stands-over", Map.of("score", replay.score()))
+        : words.sentence("film.stands-unsure", Map.of("scores", replay.scores().stream().map(Score::toString).sorted().collect(Collectors.joining(" or ")))));
+  }
+
+  private String serve(Situation next) {
+    boolean sideOut = next.state().format().kind() == Format.Kind.SIDE_OUT;
+    return words.sentence(sideOut ? "film.stands-side-out" : "film.stands-rally", Map.of(
+        "call", next.call(), "server", next.server(), "number", next.serverNumber(), "receiver", next.receiver(),
+        "half", next.servesFrom() == Court.RIGHT ? "right" : "left"));
+  }
+
+  private String halves(Situation now) {
+    return words.sentence("film.halves", Map.of(
+        "right1", now.at(SideNo.ONE, Court.RIGHT), "left1", now.at(SideNo.ONE, Court.LEFT),
+        "right2", now.at(SideNo.TWO, Court.RIGHT), "left2", now.at(SideNo.TWO, Court.LEFT)));
+  }
+
+  /** A rally with the call before it, as far as that is known. */
+  public String rally(Step step) {
+    RallyNote note = step.note();
+    return words.sentence("film.rally", Map.of(
+        "rally", note.number(),
+        "call", step.situation().map(at -> words.sentence("film.rally-call", Map.of("call", at.call()))).orElse(""),
+        "server", step.server().map(server -> words.sentence("film.rally-server", Map.of("server", server))).orElse(""),
+        "ending", words.sentence("film.rally-" + note.ending().code(), note.player().map(player -> Map.of("player", player)).orElse(Map.of())),
+        "where", note.detail().where().map(where -> " (" + where + ")").orElse("")));
+  }
+
+  /** What is counted. */
+  public String measure(Measure measure) {
+    return words.sentence("film.measure." + measure.code(), Map.of());
+  }
+
+  /** How a rally ended, in a word. */
+  public String ending(RallyKey key) {
+    return words.sentence("film.ending." + key.value(), Map.of());
+  }
+
+  /** What a key notes. */
+  public String key(RallyKey key) {
+    return words.sentence("film.key." + key.name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of());
   }
 
   private String sentence(String game, Impossible impossible) {

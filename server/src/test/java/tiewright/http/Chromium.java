@@ -91,6 +91,18 @@ public final class Chromium implements AutoCloseable {
     field.sendKeys(words);
   }
 
+  /** Key by key at the end of what stands there, as a page that listens to keys hears them. */
+  void keys(String id, String keys) {
+    js("const f = document.getElementById(arguments[0]); f.focus(); f.setSelectionRange(f.value.length, f.value.length)", id);
+    driver.findElement(By.id(id)).sendKeys(keys);
+  }
+
+  void tap(String css) {
+    WebElement button = driver.findElement(By.cssSelector(css));
+    js("arguments[0].scrollIntoView({block: 'center'})", button);
+    button.click();
+  }
+
   /** The same by script, in one step where a list is chosen from many times: the page hears the change as from a hand. */
   void pick(String id, String value) {
     js("const f = document.getElementById(arguments[0]); f.value = arguments[1];"

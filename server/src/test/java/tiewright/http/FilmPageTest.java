@@ -87,7 +87,7 @@ class FilmPageTest {
     try (Served served = served()) {
       Guest captain = served.captain("N");
       captain.send(PAGE, PAGE, Map.of("games.csv", GAMES + "\n" + GAME, "rallies.csv", RALLIES + "\n" + won("G1", 3)));
-      assertThat(captain.get(PAGE).text()).contains("Kept: 1 game with 3 rallies", "a rally is missing, noted wrong or not on film");
+      assertThat(captain.get(PAGE).text()).contains("Kept: 1 game with 3 rallies", "A rally is missing, noted wrong or not on film");
     }
   }
 

@@ -3,6 +3,7 @@ package tiewright.http.views;
 import java.util.List;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.GivenFile;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Refusal;
 
 /**
@@ -25,6 +26,14 @@ public record FilmView(
     codes = List.copyOf(codes);
   }
 
-  /** @param lines who, how many rallies, where they lead */
-  public record Game(String title, List<String> lines, ActionForm remove) {}
+  /**
+   * @param lines who, how many rallies, where they lead, what does not fit
+   * @param goOn the way to note more of it, where there is one
+   */
+  public record Game(String title, List<String> lines, List<NavLink> goOn, ActionForm remove) {
+    public Game {
+      lines = List.copyOf(lines);
+      goOn = List.copyOf(goOn);
+    }
+  }
 }
