@@ -2,22 +2,22 @@ package tiewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.HashSet;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.film.Rota;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PlainFile;
+import tiewright.wording.FilmWords;
+import tiewright.wording.Words;
 
 @Command(
     name = "rota",
@@ -66,12 +66,7 @@ final class RotaCommand implements Callable<Integer> {
 
   private void say(List<PlayerId> here, Rota rota) {
     PrintWriter err = spec.commandLine().getErr();
-    Set<Pair> partners = new HashSet<>();
-    rota.games().forEach(game -> partners.addAll(List.of(game.one(), game.two())));
-    int pairs = here.size() * (here.size() - 1) / 2;
     err.println("players 1 and 2 against 3 and 4; " + rota.rounds() + " rounds");
-    err.println(partners.size() == pairs
-        ? "Each of the " + pairs + " pairs plays once; every two players oppose twice."
-        : partners.size() + " of the " + pairs + " pairs play, once each: " + here.size() + " players cannot all be mixed evenly. Whoever is missing in a round rests.");
+    err.println(new FilmWords(Words.ofCodes(ZoneOffset.UTC)).evenness(rota, here.size()));
   }
 }

@@ -1,6 +1,7 @@
 package tiewright.film;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A key that is typed while a film runs, and what it notes of the rally. */
@@ -84,6 +85,33 @@ public enum RallyKey {
 
   public Names names() {
     return names;
+  }
+
+  /** Names the key; what is typed may mean something else in an address. */
+  public String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public static Optional<RallyKey> parse(String code) {
+    return Arrays.stream(values()).filter(one -> one.code().equals(code)).findFirst();
+  }
+
+  /** What this key notes stands in the notes of the rally. */
+  public boolean isNotedIn(RallyNote rally) {
+    Detail detail = rally.detail();
+    Optional<String> noted = switch (note) {
+      case SIGNAL -> detail.signal();
+      case SERVE -> detail.serve();
+      case RETURN -> detail.returned();
+      case THIRD -> detail.third();
+      case ENDING -> Optional.of(rally.ending().code());
+      case WHERE -> detail.where();
+      case CALL -> detail.call();
+      case CALL_END -> detail.callEnd();
+      case MARK -> detail.mark();
+      case SERVER -> rally.server().map(any -> value);
+    };
+    return noted.filter(value::equals).isPresent();
   }
 
   static Optional<RallyKey> of(char typed) {

@@ -12,8 +12,7 @@ import tiewright.event.PlayerId;
  *
  * <p>For 4n and 4n + 1 players it is a whist tournament (Anderson, Combinatorial Designs and Tournaments, 1997, from memory): the
  * games of one round, found by search, are turned round a circle of players, one of whom stands in its middle for 4n. For
- * other numbers it is the rota of the next number that has one, with empty places: whoever meets one rests, and some pairs
- * never partner.
+ * other numbers every two partner at least once ({@link UnevenRota}); whoever is missing in a round rests.
  */
 public record Rota(List<Game> games, int rounds) {
   public static final int LEAST = 4;
@@ -36,26 +35,37 @@ public record Rota(List<Game> games, int rounds) {
     if (players.size() < LEAST || players.size() > MOST) {
       return Optional.empty();
     }
-    int places = IntStream.rangeClosed(players.size(), MOST).filter(size -> size % 4 <= 1).findFirst().orElseThrow();
-    int around = places % 4 == 0 ? places - 1 : places;
+    return Optional.of(players.size() % 4 <= 1 ? whist(players) : uneven(players));
+  }
+
+  private static Rota whist(List<PlayerId> players) {
+    int around = players.size() % 4 == 0 ? players.size() - 1 : players.size();
     Turning turning = Turning.of(around);
-    List<int[]> first = new FirstRound(turning, places > around).tables();
+    List<int[]> first = new FirstRound(turning, players.size() > around).tables();
     List<Game> games = new ArrayList<>();
     for (int round = 0; round < around; round++) {
-      int court = 1;
-      for (int[] table : first) {
-        List<PlayerId> four = new ArrayList<>();
-        for (int seat : table) {
-          int place = seat == around ? around : turning.turned(seat, round);
-          if (place < players.size()) {
-            four.add(players.get(place));
-          }
-        }
-        if (four.size() == 4) {
-          games.add(new Game(round + 1, court++, Pair.of(four.get(0), four.get(1)), Pair.of(four.get(2), four.get(3))));
-        }
+      int by = round;
+      for (int table = 0; table < first.size(); table++) {
+        int[] places = IntStream.of(first.get(table)).map(seat -> seat == around ? around : turning.turned(seat, by)).toArray();
+        games.add(game(round + 1, table + 1, places, players));
       }
     }
-    return Optional.of(new Rota(games, around));
+    return new Rota(games, around);
+  }
+
+  private static Rota uneven(List<PlayerId> players) {
+    List<List<int[]>> rounds = UnevenRota.of(players.size());
+    List<Game> games = new ArrayList<>();
+    for (int round = 0; round < rounds.size(); round++) {
+      for (int table = 0; table < rounds.get(round).size(); table++) {
+        games.add(game(round + 1, table + 1, rounds.get(round).get(table), players));
+      }
+    }
+    return new Rota(games, rounds.size());
+  }
+
+  private static Game game(int round, int court, int[] places, List<PlayerId> players) {
+    return new Game(
+        round, court, Pair.of(players.get(places[0]), players.get(places[1])), Pair.of(players.get(places[2]), players.get(places[3])));
   }
 }

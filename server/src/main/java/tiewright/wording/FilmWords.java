@@ -7,12 +7,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tiewright.event.Pair;
 import tiewright.film.CardCheck;
+import tiewright.film.FilmTotal;
 import tiewright.film.Impossible;
 import tiewright.film.Measure;
 import tiewright.film.RallyKey;
 import tiewright.film.RallyNote;
 import tiewright.film.Replay;
+import tiewright.film.Rota;
 import tiewright.film.Situation;
 import tiewright.film.Step;
 import tiewright.scoring.Court;
@@ -81,6 +85,32 @@ public final class FilmWords {
     return words.sentence("film.measure." + measure.code(), Map.of());
   }
 
+  /** What a total is worth, what it rests on, and what to beware of. */
+  public List<String> sentences(FilmTotal total) {
+    List<String> said = new ArrayList<>();
+    total.share().ifPresent(share -> said.add(words.sentence("film.total-share", Map.of(
+        "best", in100(share.value()), "low", in100(share.low()), "high", in100(share.high())))));
+    said.add(words.sentence("film.total-" + total.worth().name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of(
+        "of", total.outOf(), "shown", total.measure().shownFrom(), "acted", total.measure().actedOnFrom())));
+    said.add(words.sentence("film.total-against", Map.of("against", total.against().entrySet().stream()
+        .map(pair -> words.said(pair.getKey()) + (pair.getValue() == 1 ? "" : " (" + pair.getValue() + " games)"))
+        .collect(Collectors.joining("; ")))));
+    said.add(words.sentence("film.beware." + total.measure().code(), Map.of()));
+    return said;
+  }
+
+  private static long in100(double share) {
+    return Math.round(100 * share);
+  }
+
+  /** How evenly a rota mixes the players. */
+  public String evenness(Rota rota, int players) {
+    List<Pair> played = rota.games().stream().flatMap(game -> Stream.of(game.one(), game.two())).toList();
+    long again = played.size() - played.stream().distinct().count();
+    return words.sentence(again == 0 ? "film.rota-even" : "film.rota-uneven", Map.of(
+        "all", players * (players - 1) / 2, "again", again, "players", players));
+  }
+
   /** How a rally ended, in a word. */
   public String ending(RallyKey key) {
     return words.sentence("film.ending." + key.value(), Map.of());
@@ -88,7 +118,7 @@ public final class FilmWords {
 
   /** What a key notes. */
   public String key(RallyKey key) {
-    return words.sentence("film.key." + key.name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of());
+    return words.sentence("film.key." + key.code(), Map.of());
   }
 
   private String sentence(String game, Impossible impossible) {

@@ -2,6 +2,7 @@ package tiewright.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -49,7 +51,7 @@ class RotaTest {
 
   @ParameterizedTest
   @ValueSource(ints = {4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17})
-  void nobody_is_on_two_courts_at_once_and_nobody_partners_twice(int count) {
+  void nobody_is_on_two_courts_at_once_and_no_court_is_idle_that_could_mix(int count) {
     Rota rota = Rota.of(players(count)).orElseThrow();
     Map<Integer, Set<PlayerId>> busy = new HashMap<>();
     Map<Integer, Set<Integer>> courts = new HashMap<>();
@@ -59,11 +61,23 @@ class RotaTest {
       assertThat(game.court()).isBetween(1, count / 4);
       assertThat(game.round()).isBetween(1, rota.rounds());
     }
-    assertThat(partners(rota).values()).allMatch(times -> times == 1);
-    assertThat(opponents(rota).values()).allMatch(times -> times <= 2);
+  }
+
+  /** By counting: n players have n(n-1)/2 pairs, a round of c courts has 2c of them; so many rounds are needed at least. */
+  @ParameterizedTest
+  @CsvSource({"6, 8", "7, 11", "10, 12", "11, 14", "14, 16", "15, 18"})
+  void where_no_even_rota_is_known_every_two_still_partner_and_nobody_is_left_resting(int count, int least) {
+    Rota rota = Rota.of(players(count)).orElseThrow();
+    int pairs = count * (count - 1) / 2;
+    assertThat((pairs + 2 * (count / 4) - 1) / (2 * (count / 4))).isEqualTo(least);
+    assertThat(rota.rounds()).isBetween(least, least + 2);
+    assertThat(partners(rota)).hasSize(pairs).allSatisfy((pair, times) -> assertThat(times).isBetween(1, 2));
+    assertThat(opponents(rota).values()).allMatch(times -> times <= 4);
     Map<PlayerId, Integer> played = new HashMap<>();
     rota.games().forEach(game -> four(game).forEach(player -> played.merge(player, 1, Integer::sum)));
-    assertThat(played).as("everybody plays").hasSize(count);
+    assertThat(played).hasSize(count);
+    assertThat(Collections.max(played.values()) - Collections.min(played.values())).as(played.toString()).isLessThanOrEqualTo(2);
+    assertThat(Rota.of(players(count))).as("the same again").contains(rota);
   }
 
   @Test
