@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
+import tiewright.film.Agreement;
 import tiewright.film.CardCheck;
+import tiewright.film.FilmGame;
 import tiewright.film.FilmTotal;
 import tiewright.film.Impossible;
 import tiewright.film.Measure;
@@ -101,6 +103,28 @@ public final class FilmWords {
 
   private static long in100(double share) {
     return Math.round(100 * share);
+  }
+
+  /** Why notes of these two cannot be held against each other. */
+  public String cannotCompare(FilmGame one, FilmGame other) {
+    return words.sentence(one.code().equals(other.code()) ? "film.agreement-same" : "film.agreement-others", Map.of("one", one.code(), "other", other.code()));
+  }
+
+  /** How many rallies were compared. */
+  public String compared(Agreement agreement) {
+    return words.sentence(agreement.onlyOne() == 0 ? "film.agreement" : "film.agreement-more", Map.of(
+        "rallies", agreement.rallies(), "more", agreement.onlyOne()));
+  }
+
+  /** What two watchers may agree on. */
+  public String what(Agreement.What what) {
+    return words.sentence("film.what." + what.code(), Map.of());
+  }
+
+  /** Whether counts of it can be trusted. */
+  public String worth(Agreement.Field field) {
+    String worth = words.sentence("film.agreement-" + field.isEnough().map(enough -> enough ? "enough" : "unlike").orElse("unsaid"), Map.of());
+    return field.onlyOne() == 0 ? worth : worth + " " + words.sentence("film.agreement-one", Map.of("rallies", field.onlyOne()));
   }
 
   /** How evenly a rota mixes the players. */

@@ -14,7 +14,7 @@ import tiewright.event.Role;
 /** What the film of a club comes to, where on film it is, and whom to mix at practice. */
 class FilmCountsPageTest {
   private static final String FILM = "/captain/film";
-  private static final List<String> PAGES = List.of(FILM + "/counts", FILM + "/find?player=N2&ending=gave", "/captain/rota");
+  private static final List<String> PAGES = List.of(FILM + "/counts", FILM + "/find?player=N2&ending=gave", FILM + "/agreement?one=G1&other=G1", "/captain/rota");
 
   private static Served served() {
     Days day = Days.oneTie().opened("A1");
@@ -57,6 +57,23 @@ class FilmCountsPageTest {
       assertThat(captain.get(FILM + "/find?ending=earned").text()).contains("G1 not noted Rally 3");
       assertThat(captain.get(FILM + "/find?noted=crossed").text()).contains("0 rallies.");
       assertThat(captain.get(FILM + "/find?player=nobody&ending=what&noted=else").status()).isEqualTo(200);
+    }
+  }
+
+  @Test
+  void two_who_noted_the_same_game_are_compared() {
+    try (Served served = served()) {
+      Guest captain = served.captain("N");
+      note(captain, "G1", "j1 n\nk3\nl2\nj1");
+      note(captain, "G2", "j1\nk3\nl2\nk1");
+      String page = FILM + "/agreement";
+      assertThat(captain.get(page).text()).doesNotContain("Kappa");
+      // who won: the same 3 of 4; by luck 3/4 x 2/4 for one side and 1/4 x 2/4 for the other, so (0.75 - 0.5) / 0.5
+      assertThat(captain.get(page + "?one=G1&other=G2").text()).contains(
+          "The first 4 rallies of both", "Who won the rally 3 of 4 0.50 Too unlike", "Who ended it 4 of 4 1.00 Enough to count on.",
+          "Where the last ball went 0 of 0 none Cannot be said", "Of 1 rallies only one of them noted it.");
+      assertThat(captain.get(page + "?one=G1&other=G1").text()).contains("Choose two different games");
+      assertThat(captain.get(page + "?one=G1&other=G9").status()).isEqualTo(200);
     }
   }
 

@@ -32,7 +32,7 @@ class PagesIT {
       "/tie/A-3-2", "/tie/F", "/club/KS", "/player/KS1", "/player/KS1/court", "/help/receipts", "/paper", "/paper/blank-sheets",
       "/paper/blank-cards", "/paper/sheets", "/paper/cards", "/paper/tie/A-1-1", "/nowhere");
   private static final List<String> CAPTAIN = List.of(
-      "/captain", "/captain/squad", "/captain/form", "/captain/film", "/captain/film/note", "/captain/film/counts", "/captain/film/find?ending=gave", "/captain/rota", "/captain/film/note?tie=A-1-1&rubber=1", "/captain/past", "/captain/playing-time", "/captain/sheet/A-3-2", "/captain/sheet/A-3-2?from=last",
+      "/captain", "/captain/squad", "/captain/form", "/captain/film", "/captain/film/note", "/captain/film/counts", "/captain/film/agreement", "/captain/film/find?ending=gave", "/captain/rota", "/captain/film/note?tie=A-1-1&rubber=1", "/captain/past", "/captain/playing-time", "/captain/sheet/A-3-2", "/captain/sheet/A-3-2?from=last",
       "/captain/proposal/A-3-2", "/captain/decider/A-2-2", "/cards/A-2-2", "/cards/A-2-2/D", "/tables");
   private static final List<String> DESK = List.of(
       "/desk", "/desk/safety", "/desk/check-in", "/desk/tie/A-2-2", "/desk/tie/A-3-1", "/desk/tie/B-2-2", "/log", "/cards", "/cards/B-2-1/1/correct");
