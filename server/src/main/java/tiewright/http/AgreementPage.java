@@ -46,7 +46,8 @@ final class AgreementPage implements Page {
     return Screen.of("asked", visit.event().clubName(visit.club()) + ": do two watchers agree", new AskedView(
         Refusal.NONE, new NavLink(FilmPage.PATH, "Back to the film notes", false),
         List.of("Two people note the same rallies of one game, each under a name of its own, thirty rallies or more. What they do not agree on is a matter of who"
-            + " watches: write down in one sentence how you tell it, and do not act on its counts before."),
+            + " watches: write down in one sentence how you tell it, and do not act on its counts before.",
+            "Both notes count, in form and in counts, as if they were two games: delete one of them on the page of film notes once you have compared them."),
         Optional.of(new AskedView.Ask(
             PATH, List.of(
                 fields.select(ONE, "One person's notes", "Choose a game", form.text(ONE), options),

@@ -71,7 +71,7 @@ class FilmCountsPageTest {
       // who won: the same 3 of 4; by luck 3/4 x 2/4 for one side and 1/4 x 2/4 for the other, so (0.75 - 0.5) / 0.5
       assertThat(captain.get(page + "?one=G1&other=G2").text()).contains(
           "The first 4 rallies of both", "Who won the rally 3 of 4 0.50 Too unlike", "Who ended it 4 of 4 1.00 Enough to count on.",
-          "Where the last ball went 0 of 0 none Cannot be said", "Of 1 rallies only one of them noted it.");
+          "Where the last ball went 0 of 0 none Cannot be said", "Noted by one of them alone: 1.", "delete one of them");
       assertThat(captain.get(page + "?one=G1&other=G1").text()).contains("Choose two different games");
       assertThat(captain.get(page + "?one=G1&other=G9").status()).isEqualTo(200);
     }
