@@ -2,6 +2,7 @@ package tiewright.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -17,7 +18,8 @@ public record Agreement(int rallies, int onlyOne, List<Field> fields) {
 
   /** What two may agree on. */
   public enum What {
-    WINNER(step -> step.winner().map(Enum::name)),
+    /** By the pair, for the other watcher may have named the sides the other way round. */
+    WINNER(step -> step.winner().map(side -> step.start().pair(side).toString())),
     ENDING(step -> Optional.of(step.note().ending().code())),
     PLAYER(step -> step.note().player().map(Object::toString)),
     WHERE(step -> step.note().detail().where()),
@@ -34,7 +36,7 @@ public record Agreement(int rallies, int onlyOne, List<Field> fields) {
     }
 
     public String code() {
-      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 

@@ -1,7 +1,10 @@
 package tiewright.film;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
+import tiewright.event.PlayerId;
 import tiewright.scoring.Share;
 
 /**
@@ -13,6 +16,11 @@ import tiewright.scoring.Share;
  * @param high upper end; the most
  */
 public record Counted(String subject, Measure measure, int value, OptionalInt outOf, OptionalDouble low, OptionalDouble high) {
+  /** The player, or the two of a pair; not for the game as a whole. */
+  public List<PlayerId> who() {
+    return Stream.of(subject.split("\\+")).map(PlayerId::of).toList();
+  }
+
   static Counted plain(String subject, Measure measure, int value) {
     return new Counted(subject, measure, value, OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty());
   }

@@ -1,6 +1,7 @@
 package tiewright.film;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.scoring.Share;
@@ -29,7 +29,7 @@ public record FilmTotal(List<PlayerId> who, Measure measure, int value, int outO
 
   public FilmTotal {
     who = List.copyOf(who);
-    against = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(against));
+    against = Collections.unmodifiableMap(new LinkedHashMap<>(against));
   }
 
   public int games() {
@@ -51,10 +51,9 @@ public record FilmTotal(List<PlayerId> who, Measure measure, int value, int outO
     for (CardCheck game : games) {
       Start start = game.game().start();
       for (Counted count : GameCounts.of(game)) {
-        List<PlayerId> who = Stream.of(count.subject().split("\\+")).map(PlayerId::of).toList();
-        if (count.measure().shownFrom() > 0 && count.outOf().orElse(0) > 0 && who.stream().allMatch(inSquad)) {
-          SideNo other = start.side(who.get(0)).other();
-          sums.computeIfAbsent(new Key(who, count.measure()), any -> new Sum()).add(count, start.pair(other));
+        if (count.measure().shownFrom() > 0 && count.outOf().orElse(0) > 0 && count.who().stream().allMatch(inSquad)) {
+          SideNo other = start.side(count.who().get(0)).other();
+          sums.computeIfAbsent(new Key(count.who(), count.measure()), any -> new Sum()).add(count, start.pair(other));
         }
       }
     }

@@ -100,6 +100,11 @@ final class DayPlanPage implements Page {
     visit.go(HERE);
   }
 
+  /** Waits until the plan that a club asked for is found; at once where it asked for none. */
+  void await(ClubId club) {
+    Optional.ofNullable(jobs.get(club)).ifPresent(DayPlanPage::result);
+  }
+
   private Screen screen(Visit visit, Tried tried) {
     Optional<Job> job = Optional.ofNullable(jobs.get(visit.club()));
     boolean done = job.filter(one -> one.plan().isDone()).isPresent();
@@ -117,7 +122,7 @@ final class DayPlanPage implements Page {
   }
 
   private static Optional<DayPlan> result(Job job) {
-    return job.plan().isCompletedExceptionally() ? Optional.empty() : job.plan().join();
+    return job.plan().exceptionally(failure -> Optional.empty()).join();
   }
 
   private static Progress progress(Job job) {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -175,23 +174,20 @@ final class NotingViews {
 
   /** A row for each pair or player, a column for each count: how many of how many. */
   private ReasonTable table(String id, String caption, List<Measure> measures, List<Counted> counts) {
-    List<String> subjects = counts.stream().filter(count -> measures.contains(count.measure())).map(Counted::subject).distinct().toList();
+    List<List<PlayerId>> all = counts.stream().filter(count -> measures.contains(count.measure())).map(Counted::who).distinct().toList();
     List<ReasonTable.Column> columns = new ArrayList<>(List.of(new ReasonTable.Column(caption, false)));
     measures.forEach(measure -> columns.add(new ReasonTable.Column(words.measure(measure), true)));
-    List<ReasonTable.Row> rows = subjects.stream().map(subject -> {
-      List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(said(subject))));
-      measures.forEach(measure -> cells.add(ReasonTable.Cell.of(count(counts, subject, measure))));
+    List<ReasonTable.Row> rows = all.stream().map(who -> {
+      List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(who.stream().map(event::name).collect(Collectors.joining(" and ")))));
+      measures.forEach(measure -> cells.add(ReasonTable.Cell.of(count(counts, who, measure))));
       return ReasonTable.Row.of(cells);
     }).toList();
     return new ReasonTable(id, caption, columns, rows, "");
   }
 
-  private static String count(List<Counted> counts, String subject, Measure measure) {
-    Optional<Counted> count = counts.stream().filter(one -> one.subject().equals(subject) && one.measure() == measure).findFirst();
-    return count.filter(one -> one.outOf().orElse(0) > 0).map(one -> one.value() + " of " + one.outOf().getAsInt()).orElse("none");
-  }
-
-  private String said(String subject) {
-    return Arrays.stream(subject.split("\\+")).map(code -> event.name(PlayerId.of(code))).collect(Collectors.joining(" and "));
+  private static String count(List<Counted> counts, List<PlayerId> who, Measure measure) {
+    return counts.stream()
+        .filter(one -> one.measure() == measure && one.who().equals(who) && one.outOf().orElse(0) > 0)
+        .findFirst().map(one -> one.value() + " of " + one.outOf().getAsInt()).orElse("none");
   }
 }

@@ -33,6 +33,7 @@ public final class Service implements AutoCloseable {
       "Cache-Control", "no-store");
 
   private final Hall hall;
+  private final DayPlanPage dayPlans = new DayPlanPage();
   private final Visitors visitors;
   private final Opener opener;
   private final Forecaster forecaster;
@@ -105,6 +106,11 @@ public final class Service implements AutoCloseable {
     eraser.look();
   }
 
+  /** The plans of a day that captains look for. */
+  DayPlanPage dayPlans() {
+    return dayPlans;
+  }
+
   /** What searches for an order of play. */
   Planning planning() {
     return hall.planning();
@@ -164,7 +170,7 @@ public final class Service implements AutoCloseable {
     return List.of(
         new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new ChartPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
         new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
-        new SquadNotesPages(), new FormAndChemistryPage(), new FilmPage(), new NotingPage(), new FilmCountsPage(), new AgreementPage(), new RotaPage(), new PastPage(), new ProposalPages(), new DayPlanPage(), new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
+        new SquadNotesPages(), new FormAndChemistryPage(), new FilmPage(), new NotingPage(), new FilmCountsPage(), new AgreementPage(), new RotaPage(), new PastPage(), new ProposalPages(), dayPlans, new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
         new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
         new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
         new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),

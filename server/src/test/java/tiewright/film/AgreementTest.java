@@ -75,6 +75,14 @@ class AgreementTest {
     assertThat(agreement.fields()).extracting(Agreement.Field::what).doesNotContain(Agreement.What.SERVE, Agreement.What.SIGNAL);
   }
 
+  @Test
+  void the_other_may_have_named_the_sides_the_other_way_round() {
+    Start turned = new Start(Format.rally(99), A1, B1, Played.B2, A1, A2);
+    List<RallyNote> rallies = List.of(RallyNote.of(1, Ending.EARNED, A1), RallyNote.of(2, Ending.EARNED, B1));
+    FilmGame other = new FilmGame("h", Optional.empty(), Optional.empty(), turned, Optional.empty(), rallies);
+    assertThat(field(Agreement.of(game(rallies), other), Agreement.What.WINNER).kappa().same()).isEqualTo(2);
+  }
+
   /** Two who say words blindly agree no better than luck: kappa is about 0 whatever the words' shares are. */
   @Test
   void blind_watchers_have_a_kappa_of_about_nothing() {

@@ -73,29 +73,25 @@ class PromisePagesTest {
   }
 
   @Test
-  void the_plan_of_the_day_keeps_it_and_says_when_promises_have_changed_since() throws InterruptedException {
+  void the_plan_of_the_day_keeps_it_and_says_when_promises_have_changed_since() {
     try (Served served = served(twoTies())) {
       Guest captain = served.captain("Q");
       promised(captain, "Q10", "1");
       captain.send(DAY, DAY, Map.of("floor", "", "row", "", "learn", ""));
-      String text = planned(captain);
+      String text = planned(served, captain);
       assertThat(text).contains("Everything you asked of the day is kept.").doesNotContain("promised something else");
       assertThat(text).contains("Promised");
       promised(captain, "Q9", "1");
       assertThat(captain.get(DAY).text()).contains("You promised something else since this was planned");
       promised(captain, "Q10", "3");
       captain.send(DAY, DAY, Map.of("floor", "", "row", "", "learn", ""));
-      assertThat(planned(captain)).contains("rubbers missing by the end: 1.");
+      assertThat(planned(served, captain)).contains("rubbers missing by the end: 1.");
     }
   }
 
-  private static String planned(Guest captain) throws InterruptedException {
-    String text = captain.get(DAY).text();
-    for (int look = 0; look < 300 && text.contains("Looking for a plan"); look++) {
-      Thread.sleep(50);
-      text = captain.get(DAY).text();
-    }
-    return text;
+  private static String planned(Served served, Guest captain) {
+    served.service.dayPlans().await(ClubId.of("Q"));
+    return captain.get(DAY).text();
   }
 
   @Test
