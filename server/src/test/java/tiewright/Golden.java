@@ -12,22 +12,26 @@ import java.nio.file.Path;
  * anew, to be read before it is committed; the build machine, which sets {@code CI}, refuses to.
  */
 public final class Golden {
-  private Golden() {}
+    private Golden() {}
 
-  /** @param fromRoot such as {@code docs/conditions.md} */
-  public static void matches(String fromRoot, String text) throws IOException {
-    Path file = root().resolve(fromRoot);
-    if ("write".equals(System.getProperty("golden"))) {
-      assertThat(System.getenv("CI")).as("a golden text is not written on the build machine").isNull();
-      Files.createDirectories(file.getParent());
-      Files.writeString(file, text, StandardCharsets.UTF_8);
+    /** @param fromRoot such as {@code docs/conditions.md} */
+    public static void matches(String fromRoot, String text) throws IOException {
+        Path file = root().resolve(fromRoot);
+        if ("write".equals(System.getProperty("golden"))) {
+            assertThat(System.getenv("CI"))
+                    .as("a golden text is not written on the build machine")
+                    .isNull();
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+        }
+        assertThat(file).as("run this test with -Dgolden=write to write it").exists();
+        assertThat(text)
+                .as("%s, rewritten by -Dgolden=write", fromRoot)
+                .isEqualTo(Files.readString(file, StandardCharsets.UTF_8));
     }
-    assertThat(file).as("run this test with -Dgolden=write to write it").exists();
-    assertThat(text).as("%s, rewritten by -Dgolden=write", fromRoot).isEqualTo(Files.readString(file, StandardCharsets.UTF_8));
-  }
 
-  private static Path root() {
-    Path here = Path.of("").toAbsolutePath();
-    return Files.exists(here.resolve("server")) ? here : here.getParent();
-  }
+    private static Path root() {
+        Path here = Path.of("").toAbsolutePath();
+        return Files.exists(here.resolve("server")) ? here : here.getParent();
+    }
 }

@@ -10,27 +10,31 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.plainfiles.FolderFault;
 
-@Command(name = "check", description = "Validates the whole folder; every fault at once.", mixinStandardHelpOptions = true)
+@Command(
+        name = "check",
+        description = "Validates the whole folder; every fault at once.",
+        mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--csv", description = "Print file,line,column,reason.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print file,line,column,reason.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    List<FolderFault> faults = Folders.any(folder).faults();
-    if (csv) {
-      Printed printed = new Printed("file", "line", "column", "reason");
-      faults.forEach(fault -> printed.row(fault.file(), fault.line(), fault.column(), fault.reason()));
-      printed.to(spec.commandLine().getOut(), true);
-    } else if (faults.isEmpty()) {
-      spec.commandLine().getOut().println("No fault found.");
+    @Override
+    public Integer call() {
+        List<FolderFault> faults = Folders.any(folder).faults();
+        if (csv) {
+            Printed printed = new Printed("file", "line", "column", "reason");
+            faults.forEach(fault -> printed.row(fault.file(), fault.line(), fault.column(), fault.reason()));
+            printed.to(spec.commandLine().getOut(), true);
+        } else if (faults.isEmpty()) {
+            spec.commandLine().getOut().println("No fault found.");
+        }
+        faults.forEach(fault -> spec.commandLine().getErr().println(fault));
+        return faults.isEmpty() ? 0 : 2;
     }
-    faults.forEach(fault -> spec.commandLine().getErr().println(fault));
-    return faults.isEmpty() ? 0 : 2;
-  }
 }

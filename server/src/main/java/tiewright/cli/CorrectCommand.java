@@ -30,75 +30,95 @@ import tiewright.scoring.Score;
 import tiewright.wording.Words;
 
 @Command(
-    name = "correct",
-    description = "Everything that a corrected score would change, if play began again from there. Changes nothing.",
-    mixinStandardHelpOptions = true)
+        name = "correct",
+        description =
+                "Everything that a corrected score would change, if play began again from there. Changes nothing.",
+        mixinStandardHelpOptions = true)
 final class CorrectCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--tie", required = true, paramLabel = "T")
-  private String tie = "";
+    @Option(names = "--tie", required = true, paramLabel = "T")
+    private String tie = "";
 
-  @Option(names = "--rubber", required = true, paramLabel = "R", description = "1, 2, ... or D for the decider.")
-  private String rubber = "";
+    @Option(names = "--rubber", required = true, paramLabel = "R", description = "1, 2, ... or D for the decider.")
+    private String rubber = "";
 
-  @Option(names = "--home", required = true, paramLabel = "N", description = "Points of the home side; once for each game.")
-  private List<Integer> home = List.of();
+    @Option(
+            names = "--home",
+            required = true,
+            paramLabel = "N",
+            description = "Points of the home side; once for each game.")
+    private List<Integer> home = List.of();
 
-  @Option(names = "--away", required = true, paramLabel = "N", description = "Points of the away side; once for each game.")
-  private List<Integer> away = List.of();
+    @Option(
+            names = "--away",
+            required = true,
+            paramLabel = "N",
+            description = "Points of the away side; once for each game.")
+    private List<Integer> away = List.of();
 
-  @Option(names = "--how", paramLabel = "H", description = "How it ended, as in results.csv (default: ${DEFAULT-VALUE}).")
-  private String how = "played";
+    @Option(
+            names = "--how",
+            paramLabel = "H",
+            description = "How it ended, as in results.csv (default: ${DEFAULT-VALUE}).")
+    private String how = "played";
 
-  @Option(names = "--csv", description = "Print kind,subject,before,after,state.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print kind,subject,before,after,state.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    Event event = Folders.sound(folder, PlainFile.TIES).event();
-    Correction correction = correction();
-    List<Refusal> faults = correction.faults(event);
-    if (!faults.isEmpty()) {
-      Words words = Words.ofCodes(ZoneOffset.UTC);
-      throw new BadInput(faults.stream().map(words::sentence).distinct().toList());
+    @Override
+    public Integer call() {
+        Event event = Folders.sound(folder, PlainFile.TIES).event();
+        Correction correction = correction();
+        List<Refusal> faults = correction.faults(event);
+        if (!faults.isEmpty()) {
+            Words words = Words.ofCodes(ZoneOffset.UTC);
+            throw new BadInput(faults.stream().map(words::sentence).distinct().toList());
+        }
+        Decision.Given given =
+                new Decision.Given(Instant.EPOCH, Actor.of(Role.ORGANISER, "correct"), Directory.EMPTY, Map.of());
+        Printed printed = new Printed("kind", "subject", "before", "after", "state");
+        for (Impact.Node node :
+                correction.impact(event, given, CorrectionChoice.REPLAY).nodes()) {
+            printed.row(
+                    node.kind().code(),
+                    node.subjectText(),
+                    node.before().map(Object::toString).orElse(""),
+                    node.after().map(Object::toString).orElse(""),
+                    node.state().code());
+        }
+        printed.to(spec.commandLine().getOut(), csv);
+        return 0;
     }
-    Decision.Given given = new Decision.Given(
-        Instant.EPOCH, Actor.of(Role.ORGANISER, "correct"), Directory.EMPTY, Map.of());
-    Printed printed = new Printed("kind", "subject", "before", "after", "state");
-    for (Impact.Node node : correction.impact(event, given, CorrectionChoice.REPLAY).nodes()) {
-      printed.row(
-          node.kind().code(), node.subjectText(), node.before().map(Object::toString).orElse(""),
-          node.after().map(Object::toString).orElse(""), node.state().code());
-    }
-    printed.to(spec.commandLine().getOut(), csv);
-    return 0;
-  }
 
-  private Correction correction() {
-    if (!Codes.isCode(tie)) {
-      throw new BadInput("\"" + tie + "\" is no tie's code.");
+    private Correction correction() {
+        if (!Codes.isCode(tie)) {
+            throw new BadInput("\"" + tie + "\" is no tie's code.");
+        }
+        RubberNo number = RubberNo.parse(rubber)
+                .orElseThrow(
+                        () -> new BadInput("\"" + rubber + "\" is no rubber: give its number, or D for the decider."));
+        How ended = How.parse(how)
+                .orElseThrow(() -> new BadInput("\"" + how + "\" says not how a rubber ended: see results.csv."));
+        return new Correction(TieId.of(tie), number, games(ended), ended);
     }
-    RubberNo number = RubberNo.parse(rubber)
-        .orElseThrow(() -> new BadInput("\"" + rubber + "\" is no rubber: give its number, or D for the decider."));
-    How ended = How.parse(how).orElseThrow(() -> new BadInput("\"" + how + "\" says not how a rubber ended: see results.csv."));
-    return new Correction(TieId.of(tie), number, games(ended), ended);
-  }
 
-  private List<Score> games(How ended) {
-    if (home.size() != away.size()) {
-      throw new BadInput("Give --home and --away once for each game: here are " + home.size() + " and " + away.size() + ".");
+    private List<Score> games(How ended) {
+        if (home.size() != away.size()) {
+            throw new BadInput(
+                    "Give --home and --away once for each game: here are " + home.size() + " and " + away.size() + ".");
+        }
+        List<Score> games = new ArrayList<>();
+        for (int game = 0; game < home.size(); game++) {
+            if (home.get(game) < 0 || away.get(game) < 0) {
+                throw new BadInput("Points are never below nought.");
+            }
+            games.add(Score.of(home.get(game), away.get(game)));
+        }
+        return ended.isWalkover() || ended == How.VOID ? List.of() : games;
     }
-    List<Score> games = new ArrayList<>();
-    for (int game = 0; game < home.size(); game++) {
-      if (home.get(game) < 0 || away.get(game) < 0) {
-        throw new BadInput("Points are never below nought.");
-      }
-      games.add(Score.of(home.get(game), away.get(game)));
-    }
-    return ended.isWalkover() || ended == How.VOID ? List.of() : games;
-  }
 }

@@ -14,36 +14,44 @@ import tiewright.wording.LineupWords;
 
 @Command(name = "decider", description = "Who should play the decider.", mixinStandardHelpOptions = true)
 final class DeciderCommand implements Callable<Integer> {
-  private static final int IMPOSSIBLE = 4;
+    private static final int IMPOSSIBLE = 4;
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Mixin private TieAdvice asked = new TieAdvice();
+    @Mixin
+    private TieAdvice asked = new TieAdvice();
 
-  @Option(names = "--csv", description = "Print rank,player_1,player_2,weight,chance,low,high,verdict.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print rank,player_1,player_2,weight,chance,low,high,verdict.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    LineupInputs inputs = asked.inputs(LineupProblem.Against.STRAIGHT, 1);
-    DeciderAdvice advice = inputs.decider();
-    PrintWriter err = spec.commandLine().getErr();
-    LineupWords words = LineupWords.ofCodes();
-    if (advice.candidates().isEmpty()) {
-      advice.notes().forEach(note -> err.println(words.sentence(note)));
-      return IMPOSSIBLE;
+    @Override
+    public Integer call() {
+        LineupInputs inputs = asked.inputs(LineupProblem.Against.STRAIGHT, 1);
+        DeciderAdvice advice = inputs.decider();
+        PrintWriter err = spec.commandLine().getErr();
+        LineupWords words = LineupWords.ofCodes();
+        if (advice.candidates().isEmpty()) {
+            advice.notes().forEach(note -> err.println(words.sentence(note)));
+            return IMPOSSIBLE;
+        }
+        Printed printed = new Printed("rank", "player_1", "player_2", "weight", "chance", "low", "high", "verdict");
+        for (DeciderAdvice.Candidate each : advice.candidates()) {
+            printed.row(
+                    each.rank(),
+                    each.pair().first(),
+                    each.pair().second(),
+                    each.weight(),
+                    each.chance(),
+                    each.low(),
+                    each.high(),
+                    each.verdict().code());
+        }
+        printed.to(spec.commandLine().getOut(), csv);
+        if (!csv) {
+            err.println(words.restsOn(inputs.basis()));
+            advice.notes().forEach(note -> err.println(words.sentence(note)));
+        }
+        return 0;
     }
-    Printed printed = new Printed("rank", "player_1", "player_2", "weight", "chance", "low", "high", "verdict");
-    for (DeciderAdvice.Candidate each : advice.candidates()) {
-      printed.row(
-          each.rank(), each.pair().first(), each.pair().second(), each.weight(), each.chance(), each.low(), each.high(),
-          each.verdict().code());
-    }
-    printed.to(spec.commandLine().getOut(), csv);
-    if (!csv) {
-      err.println(words.restsOn(inputs.basis()));
-      advice.notes().forEach(note -> err.println(words.sentence(note)));
-    }
-    return 0;
-  }
 }

@@ -27,53 +27,60 @@ import tiewright.wording.DeletionWords;
 import tiewright.wording.Words;
 
 @Command(
-    name = "erase",
-    description = "Counts the private data of a stopped service's folder; with --name it deletes them for good.",
-    mixinStandardHelpOptions = true)
+        name = "erase",
+        description = "Counts the private data of a stopped service's folder; with --name it deletes them for good.",
+        mixinStandardHelpOptions = true)
 final class EraseCommand implements Callable<Integer> {
-  private static final int IMPOSSIBLE = 4;
+    private static final int IMPOSSIBLE = 4;
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Option(names = "--data", required = true, paramLabel = "DIR", description = "The event's data folder.")
-  private Path data = Path.of("");
+    @Option(names = "--data", required = true, paramLabel = "DIR", description = "The event's data folder.")
+    private Path data = Path.of("");
 
-  @Option(names = "--name", paramLabel = "NAME", description = "The name of the event, to be sure: deletes everything that is counted.")
-  private @Nullable String name;
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "The name of the event, to be sure: deletes everything that is counted.")
+    private @Nullable String name;
 
-  @Option(names = "--csv", description = "Print kind,count.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print kind,count.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    try (Ledger ledger = DataFolders.existing(data)) {
-      Held held = ledger.held();
-      Printed printed = new Printed("kind", "count");
-      held.all().forEach((kind, count) -> printed.row(csv ? kind : DeletionWords.kind(kind), count));
-      printed.to(spec.commandLine().getOut(), csv);
-      int status = name == null ? 0 : erase(ledger, name);
-      say(ledger);
-      return status;
-    } catch (LedgerException failure) {
-      throw new BadInput(failure.getMessage());
+    @Override
+    public Integer call() {
+        try (Ledger ledger = DataFolders.existing(data)) {
+            Held held = ledger.held();
+            Printed printed = new Printed("kind", "count");
+            held.all().forEach((kind, count) -> printed.row(csv ? kind : DeletionWords.kind(kind), count));
+            printed.to(spec.commandLine().getOut(), csv);
+            int status = name == null ? 0 : erase(ledger, name);
+            say(ledger);
+            return status;
+        } catch (LedgerException failure) {
+            throw new BadInput(failure.getMessage());
+        }
     }
-  }
 
-  private int erase(Ledger ledger, String typed) {
-    Request request = Request.of(UUID.randomUUID().toString(), Actor.of(Role.ORGANISER, "erase"));
-    if (ledger.erase(request, held -> new EraseData(held, Optional.of(typed))) instanceof Answer.Refused refused) {
-      Words words = Words.of(ledger.event(), ledger.directory());
-      refused.reasons().forEach(reason -> spec.commandLine().getErr().println(words.sentence(reason)));
-      return IMPOSSIBLE;
+    private int erase(Ledger ledger, String typed) {
+        Request request = Request.of(UUID.randomUUID().toString(), Actor.of(Role.ORGANISER, "erase"));
+        if (ledger.erase(request, held -> new EraseData(held, Optional.of(typed))) instanceof Answer.Refused refused) {
+            Words words = Words.of(ledger.event(), ledger.directory());
+            refused.reasons().forEach(reason -> spec.commandLine().getErr().println(words.sentence(reason)));
+            return IMPOSSIBLE;
+        }
+        return 0;
     }
-    return 0;
-  }
 
-  private void say(Ledger ledger) {
-    PrintWriter err = spec.commandLine().getErr();
-    Event event = ledger.event();
-    ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-    err.println(DeletionWords.sentence(event.deletion(), zone));
-    ledger.backups().stream().filter(KnownBackup::isThere).forEach(backup -> err.println("A backup still holds what was there then: " + backup.file().orElseThrow()));
-  }
+    private void say(Ledger ledger) {
+        PrintWriter err = spec.commandLine().getErr();
+        Event event = ledger.event();
+        ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
+        err.println(DeletionWords.sentence(event.deletion(), zone));
+        ledger.backups().stream()
+                .filter(KnownBackup::isThere)
+                .forEach(backup -> err.println("A backup still holds what was there then: "
+                        + backup.file().orElseThrow()));
+    }
 }

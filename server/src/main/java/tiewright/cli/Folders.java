@@ -10,37 +10,37 @@ import tiewright.plainfiles.PlainFile;
 
 /** Opens what a command was pointed at, or says why it cannot. */
 final class Folders {
-  private Folders() {}
+    private Folders() {}
 
-  /** The folder without faults, and with the files that the command cannot do without. */
-  static EventFolder sound(Path folder, PlainFile... needed) {
-    EventFolder read = any(folder);
-    List<FolderFault> faults = new ArrayList<>(read.missing(needed));
-    faults.addAll(read.faults());
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults.stream().map(FolderFault::toString).toList());
+    /** The folder without faults, and with the files that the command cannot do without. */
+    static EventFolder sound(Path folder, PlainFile... needed) {
+        EventFolder read = any(folder);
+        List<FolderFault> faults = new ArrayList<>(read.missing(needed));
+        faults.addAll(read.faults());
+        if (!faults.isEmpty()) {
+            throw new BadInput(faults.stream().map(FolderFault::toString).toList());
+        }
+        return read;
     }
-    return read;
-  }
 
-  static EventFolder any(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      throw new BadInput("There is no folder " + folder + ": give the folder that holds event.csv.");
+    static EventFolder any(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new BadInput("There is no folder " + folder + ": give the folder that holds event.csv.");
+        }
+        return EventFolder.read(folder);
     }
-    return EventFolder.read(folder);
-  }
 
-  static Path folder(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      throw new BadInput("There is no folder " + folder + ".");
+    static Path folder(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new BadInput("There is no folder " + folder + ".");
+        }
+        return folder;
     }
-    return folder;
-  }
 
-  static Path file(Path file) {
-    if (!Files.isRegularFile(file)) {
-      throw new BadInput("There is no file " + file + ".");
+    static Path file(Path file) {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput("There is no file " + file + ".");
+        }
+        return file;
     }
-    return file;
-  }
 }

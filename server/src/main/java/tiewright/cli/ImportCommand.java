@@ -26,52 +26,59 @@ import tiewright.plainfiles.PlainFile;
 import tiewright.wording.Words;
 
 @Command(
-    name = "import",
-    description = "Brings an event folder into a data folder that holds no event yet; everything or nothing.",
-    mixinStandardHelpOptions = true)
+        name = "import",
+        description = "Brings an event folder into a data folder that holds no event yet; everything or nothing.",
+        mixinStandardHelpOptions = true)
 final class ImportCommand implements Callable<Integer> {
-  /** What belongs to one club alone, and the page that takes it from its captain. */
-  private static final Map<PlainFile, String> OF_ONE_CLUB = new EnumMap<>(Map.of(
-      PlainFile.GAMES, "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
-      PlainFile.RALLIES, "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
-      PlainFile.OWN_PAST_RESULTS,
-      "these earlier games belong to one club alone. Its captain gives the file to the service on the page /captain/past."));
+    /** What belongs to one club alone, and the page that takes it from its captain. */
+    private static final Map<PlainFile, String> OF_ONE_CLUB = new EnumMap<>(
+            Map.of(
+                    PlainFile.GAMES,
+                    "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
+                    PlainFile.RALLIES,
+                    "film notes belong to one club alone. Its captain gives the file to the service on the page /captain/film.",
+                    PlainFile.OWN_PAST_RESULTS,
+                    "these earlier games belong to one club alone. Its captain gives the file to the service on the page /captain/past."));
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--data", required = true, paramLabel = "DIR", description = "The data folder of the service.")
-  private Path data = Path.of("");
+    @Option(names = "--data", required = true, paramLabel = "DIR", description = "The data folder of the service.")
+    private Path data = Path.of("");
 
-  @Override
-  public Integer call() {
-    EventFolder read = Folders.any(folder);
-    List<FolderFault> faults = Stream.concat(read.missingForImport().stream(), read.faults().stream()).toList();
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults.stream().map(FolderFault::toString).toList());
+    @Override
+    public Integer call() {
+        EventFolder read = Folders.any(folder);
+        List<FolderFault> faults = Stream.concat(read.missingForImport().stream(), read.faults().stream())
+                .toList();
+        if (!faults.isEmpty()) {
+            throw new BadInput(faults.stream().map(FolderFault::toString).toList());
+        }
+        try (Ledger ledger = DataFolders.any(data)) {
+            Request request = Request.of(UUID.randomUUID().toString(), Actor.of(Role.ORGANISER, "import"));
+            Answer answer = ledger.decide(request, ImportEvent.of(read));
+            if (answer instanceof Answer.Refused refused) {
+                Words words = Words.of(ledger.event(), ledger.directory());
+                throw new BadInput(
+                        refused.reasons().stream().map(words::sentence).toList());
+            }
+            told(read, ledger.event());
+        }
+        return 0;
     }
-    try (Ledger ledger = DataFolders.any(data)) {
-      Request request = Request.of(UUID.randomUUID().toString(), Actor.of(Role.ORGANISER, "import"));
-      Answer answer = ledger.decide(request, ImportEvent.of(read));
-      if (answer instanceof Answer.Refused refused) {
-        Words words = Words.of(ledger.event(), ledger.directory());
-        throw new BadInput(refused.reasons().stream().map(words::sentence).toList());
-      }
-      told(read, ledger.event());
-    }
-    return 0;
-  }
 
-  private void told(EventFolder read, Event event) {
-    PrintWriter out = spec.commandLine().getOut();
-    out.println("Brought in " + event.about().orElseThrow().name() + ": " + event.clubs().size() + " clubs, "
-        + event.players().size() + " players, " + event.ties().size() + " ties.");
-    OF_ONE_CLUB.forEach((file, why) -> {
-      if (read.files().contains(file)) {
-        spec.commandLine().getErr().println(file.fileName() + " was looked at and not brought in: " + why);
-      }
-    });
-  }
+    private void told(EventFolder read, Event event) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Brought in " + event.about().orElseThrow().name() + ": "
+                + event.clubs().size() + " clubs, " + event.players().size() + " players, "
+                + event.ties().size() + " ties.");
+        OF_ONE_CLUB.forEach((file, why) -> {
+            if (read.files().contains(file)) {
+                spec.commandLine().getErr().println(file.fileName() + " was looked at and not brought in: " + why);
+            }
+        });
+    }
 }

@@ -12,75 +12,80 @@ import picocli.CommandLine.Command;
 
 /** Entry of the jar. */
 @Command(
-    name = "tiewright",
-    mixinStandardHelpOptions = true,
-    version = "tiewright 1.0",
-    description = "Runs a doubles club team event; its calculations also work on a folder of plain files.",
-    subcommands = {
-      ServeCommand.class,
-      BackupCommand.class,
-      RestoreCommand.class,
-      CheckCommand.class,
-      ImportCommand.class,
-      ExportCommand.class,
-      StandingsCommand.class,
-      NeedsCommand.class,
-      CorrectCommand.class,
-      SheetsCountCommand.class,
-      ReceiptCommand.class,
-      RubberChanceCommand.class,
-      GameCommand.class,
-      OrderGameCommand.class,
-      LineupCommand.class,
-      DeciderCommand.class,
-      RatingsCommand.class,
-      TimetableCommand.class,
-      FilmCommand.class,
-      RotaCommand.class,
-      EraseCommand.class
-    })
+        name = "tiewright",
+        mixinStandardHelpOptions = true,
+        version = "tiewright 1.0",
+        description = "Runs a doubles club team event; its calculations also work on a folder of plain files.",
+        subcommands = {
+            ServeCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            CheckCommand.class,
+            ImportCommand.class,
+            ExportCommand.class,
+            StandingsCommand.class,
+            NeedsCommand.class,
+            CorrectCommand.class,
+            SheetsCountCommand.class,
+            ReceiptCommand.class,
+            RubberChanceCommand.class,
+            GameCommand.class,
+            OrderGameCommand.class,
+            LineupCommand.class,
+            DeciderCommand.class,
+            RatingsCommand.class,
+            TimetableCommand.class,
+            FilmCommand.class,
+            RotaCommand.class,
+            EraseCommand.class
+        })
 public final class Main {
-  private Main() {}
+    private Main() {}
 
-  public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(out, err, args));
-  }
-
-  /** Runs one command. Returns the exit status; results go to {@code out}, everything else to {@code err}. */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
-    line.setExecutionExceptionHandler((failure, command, parsed) -> {
-      if (failure instanceof BadInput bad) {
-        bad.lines().forEach(err::println);
-        return CommandLine.ExitCode.USAGE;
-      }
-      return unforeseen(failure, err);
-    });
-    return line.execute(named(args));
-  }
-
-  /** A file that cannot be read or written is the asker's to mend; anything else is ours, and is told in one sentence. */
-  private static int unforeseen(Exception failure, PrintWriter err) {
-    Throwable cause = failure instanceof UncheckedIOException && failure.getCause() != null ? failure.getCause() : failure;
-    if (cause instanceof IOException) {
-      String what = cause instanceof AccessDeniedException ? "no permission for " + cause.getMessage() : String.valueOf(cause.getMessage());
-      err.println("A file or folder cannot be used: " + what + ". Look whether it is there, may be written and has room.");
-      return CommandLine.ExitCode.USAGE;
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, args));
     }
-    StackTraceElement[] where = failure.getStackTrace();
-    err.println("Something is wrong in this program, so the command was not finished: " + failure
-        + (where.length == 0 ? "" : " (" + where[0] + ")") + ". Please report this line with the command.");
-    return CommandLine.ExitCode.SOFTWARE;
-  }
 
-  /** {@code serve} is meant where no command is named. */
-  private static String[] named(String... args) {
-    boolean asksForHelp = args.length > 0 && List.of("-h", "--help", "-V", "--version").contains(args[0]);
-    if (asksForHelp || args.length > 0 && !args[0].startsWith("-")) {
-      return args;
+    /** Runs one command. Returns the exit status; results go to {@code out}, everything else to {@code err}. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
+        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof BadInput bad) {
+                bad.lines().forEach(err::println);
+                return CommandLine.ExitCode.USAGE;
+            }
+            return unforeseen(failure, err);
+        });
+        return line.execute(named(args));
     }
-    return Stream.concat(Stream.of("serve"), Stream.of(args)).toArray(String[]::new);
-  }
+
+    /** A file that cannot be read or written is the asker's to mend; anything else is ours, and is told in one sentence. */
+    private static int unforeseen(Exception failure, PrintWriter err) {
+        Throwable cause =
+                failure instanceof UncheckedIOException && failure.getCause() != null ? failure.getCause() : failure;
+        if (cause instanceof IOException) {
+            String what = cause instanceof AccessDeniedException
+                    ? "no permission for " + cause.getMessage()
+                    : String.valueOf(cause.getMessage());
+            err.println("A file or folder cannot be used: " + what
+                    + ". Look whether it is there, may be written and has room.");
+            return CommandLine.ExitCode.USAGE;
+        }
+        StackTraceElement[] where = failure.getStackTrace();
+        err.println("Something is wrong in this program, so the command was not finished: " + failure
+                + (where.length == 0 ? "" : " (" + where[0] + ")") + ". Please report this line with the command.");
+        return CommandLine.ExitCode.SOFTWARE;
+    }
+
+    /** {@code serve} is meant where no command is named. */
+    private static String[] named(String... args) {
+        boolean asksForHelp =
+                args.length > 0 && List.of("-h", "--help", "-V", "--version").contains(args[0]);
+        if (asksForHelp || args.length > 0 && !args[0].startsWith("-")) {
+            return args;
+        }
+        return Stream.concat(Stream.of("serve"), Stream.of(args)).toArray(String[]::new);
+    }
 }

@@ -21,40 +21,48 @@ import tiewright.wording.NeedsWords;
 
 @Command(name = "needs", description = "What the club needs in the ties left.", mixinStandardHelpOptions = true)
 final class NeedsCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+    @Option(names = "--club", required = true, paramLabel = "C")
+    private String club = "";
 
-  @Option(names = "--csv", description = "Print club,statement,places.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print club,statement,places.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    Event event = Folders.sound(folder, PlainFile.TIES).event();
-    if (!Codes.isCode(club)) {
-      throw new BadInput("\"" + club + "\" is no club's code.");
+    @Override
+    public Integer call() {
+        Event event = Folders.sound(folder, PlainFile.TIES).event();
+        if (!Codes.isCode(club)) {
+            throw new BadInput("\"" + club + "\" is no club's code.");
+        }
+        ClubId id = ClubId.of(club);
+        String pool = event.pools().entrySet().stream()
+                .filter(each -> each.getValue().contains(id))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(
+                        () -> new BadInput("No pool has the club " + club + "; the clubs are " + names(event) + "."));
+        NeedsReport report = Needs.of(PoolTables.input(event, pool), id, OptionalInt.empty())
+                .orElseThrow(
+                        () -> new BadInput("The club " + club + " has no row in the table: its results are annulled."));
+        NeedsWords words = NeedsWords.withCodes();
+        Printed printed = new Printed("club", "statement", "places");
+        printed.row(club, words.overall(report), report.places());
+        report.cases().forEach(one -> printed.row(club, words.statement(one), one.places()));
+        printed.to(spec.commandLine().getOut(), csv);
+        return 0;
     }
-    ClubId id = ClubId.of(club);
-    String pool = event.pools().entrySet().stream()
-        .filter(each -> each.getValue().contains(id))
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElseThrow(() -> new BadInput("No pool has the club " + club + "; the clubs are " + names(event) + "."));
-    NeedsReport report = Needs.of(PoolTables.input(event, pool), id, OptionalInt.empty())
-        .orElseThrow(() -> new BadInput("The club " + club + " has no row in the table: its results are annulled."));
-    NeedsWords words = NeedsWords.withCodes();
-    Printed printed = new Printed("club", "statement", "places");
-    printed.row(club, words.overall(report), report.places());
-    report.cases().forEach(one -> printed.row(club, words.statement(one), one.places()));
-    printed.to(spec.commandLine().getOut(), csv);
-    return 0;
-  }
 
-  private static String names(Event event) {
-    return String.join(", ", event.pools().values().stream().flatMap(List::stream).map(ClubId::code).toList());
-  }
+    private static String names(Event event) {
+        return String.join(
+                ", ",
+                event.pools().values().stream()
+                        .flatMap(List::stream)
+                        .map(ClubId::code)
+                        .toList());
+    }
 }

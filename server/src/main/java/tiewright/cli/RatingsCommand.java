@@ -26,85 +26,103 @@ import tiewright.rating.Ratings;
 import tiewright.rating.Verdict;
 import tiewright.wording.RatingWords;
 
-@Command(name = "ratings", description = "Form of players and chemistry of pairs, with their doubt.", mixinStandardHelpOptions = true)
+@Command(
+        name = "ratings",
+        description = "Form of players and chemistry of pairs, with their doubt.",
+        mixinStandardHelpOptions = true)
 final class RatingsCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(
-      names = "--half-life", paramLabel = "DAYS",
-      description = "A game that is so many days old at the day of the event counts half; unless given every game counts the same.")
-  private String halfLife = "";
+    @Option(
+            names = "--half-life",
+            paramLabel = "DAYS",
+            description =
+                    "A game that is so many days old at the day of the event counts half; unless given every game counts the same.")
+    private String halfLife = "";
 
-  @Option(names = "--csv", description = "Print kind,player_1,player_2,estimate,sd,low,high,rallies,verdict.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print kind,player_1,player_2,estimate,sd,low,high,rallies,verdict.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    EventFolder read = Folders.sound(folder);
-    Event event = read.event();
-    Evidence evidence = Evidence.of(event, read.earlier(), Evidence.ageing(event, days()));
-    Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
-    print(ratings);
-    if (!csv) {
-      say(ratings);
+    @Override
+    public Integer call() {
+        EventFolder read = Folders.sound(folder);
+        Event event = read.event();
+        Evidence evidence = Evidence.of(event, read.earlier(), Evidence.ageing(event, days()));
+        Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
+        print(ratings);
+        if (!csv) {
+            say(ratings);
+        }
+        return 0;
     }
-    return 0;
-  }
 
-  private OptionalInt days() {
-    if (halfLife.isEmpty()) {
-      return OptionalInt.empty();
+    private OptionalInt days() {
+        if (halfLife.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (halfLife.matches("[0-9]{1,6}") && Ageing.isHalfLife(Integer.parseInt(halfLife))) {
+            return OptionalInt.of(Integer.parseInt(halfLife));
+        }
+        throw new BadInput(
+                "--half-life is a number of days from 1 to " + Ageing.MOST_DAYS + ", not \"" + halfLife + "\".");
     }
-    if (halfLife.matches("[0-9]{1,6}") && Ageing.isHalfLife(Integer.parseInt(halfLife))) {
-      return OptionalInt.of(Integer.parseInt(halfLife));
+
+    /** Clubs in the order of the file, then everybody else who has played. */
+    private static List<List<PlayerId>> squads(Event event, Evidence evidence) {
+        Map<Object, List<PlayerId>> squads = new LinkedHashMap<>();
+        event.players()
+                .values()
+                .forEach(player -> squads.computeIfAbsent(player.club(), club -> new ArrayList<>())
+                        .add(player.id()));
+        Set<PlayerId> others = new TreeSet<>();
+        Stream.concat(
+                        evidence.games().stream().flatMap(game -> Stream.of(game.home(), game.away())),
+                        evidence.films().stream().flatMap(film -> Stream.of(film.one(), film.two())))
+                .flatMap(pair -> Stream.of(pair.first(), pair.second()))
+                .filter(player -> event.player(player).isEmpty())
+                .forEach(others::add);
+        List<List<PlayerId>> all = new ArrayList<>(squads.values());
+        all.add(List.copyOf(others));
+        return all;
     }
-    throw new BadInput("--half-life is a number of days from 1 to " + Ageing.MOST_DAYS + ", not \"" + halfLife + "\".");
-  }
 
-  /** Clubs in the order of the file, then everybody else who has played. */
-  private static List<List<PlayerId>> squads(Event event, Evidence evidence) {
-    Map<Object, List<PlayerId>> squads = new LinkedHashMap<>();
-    event.players().values().forEach(player -> squads.computeIfAbsent(player.club(), club -> new ArrayList<>()).add(player.id()));
-    Set<PlayerId> others = new TreeSet<>();
-    Stream.concat(
-            evidence.games().stream().flatMap(game -> Stream.of(game.home(), game.away())),
-            evidence.films().stream().flatMap(film -> Stream.of(film.one(), film.two())))
-        .flatMap(pair -> Stream.of(pair.first(), pair.second()))
-        .filter(player -> event.player(player).isEmpty())
-        .forEach(others::add);
-    List<List<PlayerId>> all = new ArrayList<>(squads.values());
-    all.add(List.copyOf(others));
-    return all;
-  }
-
-  private void print(Ratings ratings) {
-    Printed printed =
-        new Printed("kind", "player_1", "player_2", "estimate", "sd", "low", "high", "rallies", "verdict");
-    RatingWords words = RatingWords.ofCodes();
-    for (Ratings.Line line : ratings.lines()) {
-      printed.row(
-          line.kind().code(), line.players().get(0), line.players().size() > 1 ? line.players().get(1) : "",
-          figure(line.estimate().mean()), csv ? line.estimate().sd() : RatingWords.figure(line.estimate().sd()).substring(1), figure(line.estimate().low()),
-          figure(line.estimate().high()), line.seen().rallies(), csv ? line.verdict().code() : words.brief(line.verdict()));
+    private void print(Ratings ratings) {
+        Printed printed =
+                new Printed("kind", "player_1", "player_2", "estimate", "sd", "low", "high", "rallies", "verdict");
+        RatingWords words = RatingWords.ofCodes();
+        for (Ratings.Line line : ratings.lines()) {
+            printed.row(
+                    line.kind().code(),
+                    line.players().get(0),
+                    line.players().size() > 1 ? line.players().get(1) : "",
+                    figure(line.estimate().mean()),
+                    csv
+                            ? line.estimate().sd()
+                            : RatingWords.figure(line.estimate().sd()).substring(1),
+                    figure(line.estimate().low()),
+                    figure(line.estimate().high()),
+                    line.seen().rallies(),
+                    csv ? line.verdict().code() : words.brief(line.verdict()));
+        }
+        printed.to(spec.commandLine().getOut(), csv);
     }
-    printed.to(spec.commandLine().getOut(), csv);
-  }
 
-  private Object figure(double value) {
-    return csv ? value : RatingWords.figure(value);
-  }
+    private Object figure(double value) {
+        return csv ? value : RatingWords.figure(value);
+    }
 
-  /** What stands behind the numbers; on standard error, for the rows alone are the result. */
-  private void say(Ratings ratings) {
-    PrintWriter err = spec.commandLine().getErr();
-    RatingWords words = RatingWords.ofCodes();
-    ratings.lines().stream()
-        .filter(line -> line.verdict() != Verdict.NOT_ENOUGH_FILM)
-        .forEach(line -> err.println(String.join(" ", words.sentences(ratings, line))));
-    words.tooLittle(ratings).ifPresent(err::println);
-    words.notes(ratings).forEach(err::println);
-  }
+    /** What stands behind the numbers; on standard error, for the rows alone are the result. */
+    private void say(Ratings ratings) {
+        PrintWriter err = spec.commandLine().getErr();
+        RatingWords words = RatingWords.ofCodes();
+        ratings.lines().stream()
+                .filter(line -> line.verdict() != Verdict.NOT_ENOUGH_FILM)
+                .forEach(line -> err.println(String.join(" ", words.sentences(ratings, line))));
+        words.tooLittle(ratings).ifPresent(err::println);
+        words.notes(ratings).forEach(err::println);
+    }
 }

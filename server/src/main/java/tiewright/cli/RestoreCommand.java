@@ -12,31 +12,41 @@ import tiewright.ledger.Ledger;
 import tiewright.ledger.LedgerException;
 
 @Command(
-    name = "restore",
-    description = "Lays a backup into a new folder, from which the service goes on, for example on the spare laptop.",
-    mixinStandardHelpOptions = true)
+        name = "restore",
+        description =
+                "Lays a backup into a new folder, from which the service goes on, for example on the spare laptop.",
+        mixinStandardHelpOptions = true)
 final class RestoreCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The zip file that backup made.")
-  private Path file = Path.of("");
+    @Parameters(paramLabel = "FILE", description = "The zip file that backup made.")
+    private Path file = Path.of("");
 
-  @Option(names = "--data", paramLabel = "DIR", required = true, description = "A new or empty folder.")
-  private Path data = Path.of("");
+    @Option(names = "--data", paramLabel = "DIR", required = true, description = "A new or empty folder.")
+    private Path data = Path.of("");
 
-  @Option(names = "--key", paramLabel = "FILE", description = "seal.key of the first folder, to go on reading sealed sheets.")
-  private Path key;
+    @Option(
+            names = "--key",
+            paramLabel = "FILE",
+            description = "seal.key of the first folder, to go on reading sealed sheets.")
+    private Path key;
 
-  @Override
-  public Integer call() {
-    try {
-      var restored = Ledger.restore(Folders.file(file), Optional.ofNullable(key).map(Folders::file), data);
-      spec.commandLine().getErr().println("Restored into " + data + ". Go on with: serve --data " + data);
-      restored.mustSealAgain().forEach(sheet -> spec.commandLine().getErr().println(
-          "The sealed sheet of " + sheet.club() + " for " + sheet.exchange().tie() + " cannot be read without the key: the club must seal again."));
-      return 0;
-    } catch (LedgerException failure) {
-      throw new BadInput(failure.getMessage());
+    @Override
+    public Integer call() {
+        try {
+            var restored =
+                    Ledger.restore(Folders.file(file), Optional.ofNullable(key).map(Folders::file), data);
+            spec.commandLine().getErr().println("Restored into " + data + ". Go on with: serve --data " + data);
+            restored.mustSealAgain()
+                    .forEach(sheet -> spec.commandLine()
+                            .getErr()
+                            .println("The sealed sheet of " + sheet.club() + " for "
+                                    + sheet.exchange().tie()
+                                    + " cannot be read without the key: the club must seal again."));
+            return 0;
+        } catch (LedgerException failure) {
+            throw new BadInput(failure.getMessage());
+        }
     }
-  }
 }

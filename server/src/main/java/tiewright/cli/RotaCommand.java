@@ -20,53 +20,63 @@ import tiewright.wording.FilmWords;
 import tiewright.wording.Words;
 
 @Command(
-    name = "rota",
-    description = "A practice rota for a club: every two players partner once and oppose twice.",
-    mixinStandardHelpOptions = true)
+        name = "rota",
+        description = "A practice rota for a club: every two players partner once and oppose twice.",
+        mixinStandardHelpOptions = true)
 final class RotaCommand implements Callable<Integer> {
-  private static final int IMPOSSIBLE = 4;
+    private static final int IMPOSSIBLE = 4;
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+    @Option(names = "--club", required = true, paramLabel = "C")
+    private String club = "";
 
-  @Option(names = "--csv", description = "Print round,court,player_1,player_2,player_3,player_4.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print round,court,player_1,player_2,player_3,player_4.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
-    List<PlayerId> here = read.event().players().values().stream()
-        .filter(player -> player.club().code().equals(club))
-        .map(Player::id)
-        .filter(player -> !read.away().contains(player))
-        .toList();
-    if (here.isEmpty()) {
-      throw new BadInput("players.csv has nobody present for the club " + club + ".");
+    @Override
+    public Integer call() {
+        EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
+        List<PlayerId> here = read.event().players().values().stream()
+                .filter(player -> player.club().code().equals(club))
+                .map(Player::id)
+                .filter(player -> !read.away().contains(player))
+                .toList();
+        if (here.isEmpty()) {
+            throw new BadInput("players.csv has nobody present for the club " + club + ".");
+        }
+        Optional<Rota> rota = Rota.of(here);
+        if (rota.isEmpty()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("A rota takes " + Rota.LEAST + " to " + Rota.MOST + " players, and " + here.size() + " of "
+                            + club + " are present. Mark others as present, or divide the squad.");
+            return IMPOSSIBLE;
+        }
+        Printed printed = new Printed("round", "court", "player_1", "player_2", "player_3", "player_4");
+        rota.get()
+                .games()
+                .forEach(game -> printed.row(
+                        game.round(),
+                        game.court(),
+                        game.one().first(),
+                        game.one().second(),
+                        game.two().first(),
+                        game.two().second()));
+        printed.to(spec.commandLine().getOut(), csv);
+        if (!csv) {
+            say(here, rota.get());
+        }
+        return 0;
     }
-    Optional<Rota> rota = Rota.of(here);
-    if (rota.isEmpty()) {
-      spec.commandLine().getErr().println("A rota takes " + Rota.LEAST + " to " + Rota.MOST + " players, and " + here.size() + " of " + club
-          + " are present. Mark others as present, or divide the squad.");
-      return IMPOSSIBLE;
-    }
-    Printed printed = new Printed("round", "court", "player_1", "player_2", "player_3", "player_4");
-    rota.get().games().forEach(game -> printed.row(
-        game.round(), game.court(), game.one().first(), game.one().second(), game.two().first(), game.two().second()));
-    printed.to(spec.commandLine().getOut(), csv);
-    if (!csv) {
-      say(here, rota.get());
-    }
-    return 0;
-  }
 
-  private void say(List<PlayerId> here, Rota rota) {
-    PrintWriter err = spec.commandLine().getErr();
-    err.println("players 1 and 2 against 3 and 4; " + rota.rounds() + " rounds");
-    err.println(new FilmWords(Words.ofCodes(ZoneOffset.UTC)).evenness(rota, here.size()));
-  }
+    private void say(List<PlayerId> here, Rota rota) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("players 1 and 2 against 3 and 4; " + rota.rounds() + " rounds");
+        err.println(new FilmWords(Words.ofCodes(ZoneOffset.UTC)).evenness(rota, here.size()));
+    }
 }

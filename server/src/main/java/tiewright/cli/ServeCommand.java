@@ -24,134 +24,163 @@ import tiewright.ledger.Ledger;
 import tiewright.ledger.LedgerException;
 
 @Command(
-    name = "serve",
-    description = "Runs the service on one event's data folder and prints where it is.",
-    mixinStandardHelpOptions = true)
+        name = "serve",
+        description = "Runs the service on one event's data folder and prints where it is.",
+        mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
-  private static final String USUAL_FOLDER = "tiewright-data";
-  private static final int SECONDS_TO_STOP = 30;
+    private static final String USUAL_FOLDER = "tiewright-data";
+    private static final int SECONDS_TO_STOP = 30;
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "The event's data folder; made if it is not there. Not given: tiewright-data here, with --demo a new temporary one.")
-  private Path data;
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description =
+                    "The event's data folder; made if it is not there. Not given: tiewright-data here, with --demo a new temporary one.")
+    private Path data;
 
-  @Option(names = "--port", paramLabel = "N", defaultValue = "7070", description = "Port, 0 for any free one (default ${DEFAULT-VALUE}).")
-  private int port;
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "7070",
+            description = "Port, 0 for any free one (default ${DEFAULT-VALUE}).")
+    private int port;
 
-  @Option(names = "--host", paramLabel = "ADDRESS", defaultValue = "127.0.0.1", description = "Address to listen on. 0.0.0.0 lets phones of the hall's network join (default ${DEFAULT-VALUE}: this machine only).")
-  private String host;
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            defaultValue = "127.0.0.1",
+            description =
+                    "Address to listen on. 0.0.0.0 lets phones of the hall's network join (default ${DEFAULT-VALUE}: this machine only).")
+    private String host;
 
-  @Option(names = "--public-url", paramLabel = "URL", description = "How phones reach the service, if that is not http://HOST:PORT.")
-  private String publicUrl;
+    @Option(
+            names = "--public-url",
+            paramLabel = "URL",
+            description = "How phones reach the service, if that is not http://HOST:PORT.")
+    private String publicUrl;
 
-  @Option(names = "--tls-cert", paramLabel = "PEM", description = "Certificate chain for HTTPS; needs --tls-key.")
-  private Path tlsCert;
+    @Option(names = "--tls-cert", paramLabel = "PEM", description = "Certificate chain for HTTPS; needs --tls-key.")
+    private Path tlsCert;
 
-  @Option(names = "--tls-key", paramLabel = "PEM", description = "Its private key, PKCS #8 without a pass phrase.")
-  private Path tlsKey;
+    @Option(names = "--tls-key", paramLabel = "PEM", description = "Its private key, PKCS #8 without a pass phrase.")
+    private Path tlsKey;
 
-  @Option(names = "--demo", description = "Starts from an invented event in mid-morning; the service's clock runs on that day.")
-  private boolean demo;
+    @Option(
+            names = "--demo",
+            description = "Starts from an invented event in mid-morning; the service's clock runs on that day.")
+    private boolean demo;
 
-  @Option(names = "--new-organiser-link", description = "Prints a new organiser's link, for when the last one was lost.")
-  private boolean newLink;
+    @Option(
+            names = "--new-organiser-link",
+            description = "Prints a new organiser's link, for when the last one was lost.")
+    private boolean newLink;
 
-  @Option(names = "--once", description = "Asks itself for the first page and stops: shows whether and how fast this machine can start it.")
-  private boolean once;
+    @Option(
+            names = "--once",
+            description =
+                    "Asks itself for the first page and stops: shows whether and how fast this machine can start it.")
+    private boolean once;
 
-  private final CountDownLatch stop = new CountDownLatch(1);
-  private final CountDownLatch stopped = new CountDownLatch(1);
+    private final CountDownLatch stop = new CountDownLatch(1);
+    private final CountDownLatch stopped = new CountDownLatch(1);
 
-  @Override
-  public Integer call() throws Exception {
-    try {
-      return serve(options());
-    } finally {
-      stopped.countDown();
+    @Override
+    public Integer call() throws Exception {
+        try {
+            return serve(options());
+        } finally {
+            stopped.countDown();
+        }
     }
-  }
 
-  private int serve(ServiceOptions options) throws Exception {
-    mustBeFree();
-    CompletableFuture.runAsync(Service::load);
-    Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
-    try (Ledger ledger = Ledger.open(options.data(), clock); Service service = Service.start(options, ledger, clock)) {
-      PrintWriter out = spec.commandLine().getOut();
-      out.println("Tiewright is at " + service.url());
-      if (demo) {
-        DemoDay.begin(ledger, clock);
-        new FirstLinks(ledger, service).forEveryRole(out);
-      } else if (newLink || hasNoOrganiser(ledger.event())) {
-        new FirstLinks(ledger, service).forTheOrganiser(out);
-      }
-      if (once) {
-        out.println(FirstPage.of(service.url()));
+    private int serve(ServiceOptions options) throws Exception {
+        mustBeFree();
+        CompletableFuture.runAsync(Service::load);
+        Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
+        try (Ledger ledger = Ledger.open(options.data(), clock);
+                Service service = Service.start(options, ledger, clock)) {
+            PrintWriter out = spec.commandLine().getOut();
+            out.println("Tiewright is at " + service.url());
+            if (demo) {
+                DemoDay.begin(ledger, clock);
+                new FirstLinks(ledger, service).forEveryRole(out);
+            } else if (newLink || hasNoOrganiser(ledger.event())) {
+                new FirstLinks(ledger, service).forTheOrganiser(out);
+            }
+            if (once) {
+                out.println(FirstPage.of(service.url()));
+                return 0;
+            }
+            out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
+            out.flush();
+            Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
+            stop.await();
+        } catch (LedgerException | IllegalArgumentException refused) {
+            throw new BadInput(refused.getMessage());
+        }
+        spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
         return 0;
-      }
-      out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
-      out.flush();
-      Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
-      stop.await();
-    } catch (LedgerException | IllegalArgumentException refused) {
-      throw new BadInput(refused.getMessage());
     }
-    spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
-    return 0;
-  }
 
-  /** The machine ends this program when this returns: not before service and ledger are closed. */
-  private void stop() {
-    stop.countDown();
-    try {
-      if (!stopped.await(SECONDS_TO_STOP, TimeUnit.SECONDS)) {
-        spec.commandLine().getErr().println("Tiewright did not close in " + SECONDS_TO_STOP + " seconds and is ended as it is; what was acknowledged is kept.");
-      }
-    } catch (InterruptedException ended) {
-      Thread.currentThread().interrupt();
+    /** The machine ends this program when this returns: not before service and ledger are closed. */
+    private void stop() {
+        stop.countDown();
+        try {
+            if (!stopped.await(SECONDS_TO_STOP, TimeUnit.SECONDS)) {
+                spec.commandLine()
+                        .getErr()
+                        .println("Tiewright did not close in " + SECONDS_TO_STOP
+                                + " seconds and is ended as it is; what was acknowledged is kept.");
+            }
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
     }
-  }
 
-  /** Asked before anything is opened, so that the answer is a sentence. */
-  private void mustBeFree() {
-    try (ServerSocket tried = new ServerSocket(port, 1, InetAddress.getByName(host))) {
-      tried.getLocalPort();
-    } catch (IOException taken) {
-      throw new BadInput("The service cannot listen at " + host + ", port " + port
-          + ": another program uses the port, or the address is not one of this machine. Choose another with --port or --host.");
+    /** Asked before anything is opened, so that the answer is a sentence. */
+    private void mustBeFree() {
+        try (ServerSocket tried = new ServerSocket(port, 1, InetAddress.getByName(host))) {
+            tried.getLocalPort();
+        } catch (IOException taken) {
+            throw new BadInput(
+                    "The service cannot listen at " + host + ", port " + port
+                            + ": another program uses the port, or the address is not one of this machine. Choose another with --port or --host.");
+        }
     }
-  }
 
-  private static boolean hasNoOrganiser(Event event) {
-    return event.links().values().stream().noneMatch(link -> link.role() == Role.ORGANISER && !link.revoked());
-  }
+    private static boolean hasNoOrganiser(Event event) {
+        return event.links().values().stream().noneMatch(link -> link.role() == Role.ORGANISER && !link.revoked());
+    }
 
-  private ServiceOptions options() {
-    if ((tlsCert == null) != (tlsKey == null)) {
-      throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
+    private ServiceOptions options() {
+        if ((tlsCert == null) != (tlsKey == null)) {
+            throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
+        }
+        if (once && (tlsCert != null || publicUrl != null)) {
+            throw new BadInput(
+                    "--once asks for the page on this machine over plain HTTP: leave --public-url, --tls-cert and --tls-key out.");
+        }
+        if (port < 0 || port > 65535) {
+            throw new BadInput("A port is a number from 0 to 65535, not " + port + ".");
+        }
+        Optional<ServiceOptions.Tls> tls = tlsCert == null
+                ? Optional.empty()
+                : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
+        return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls);
     }
-    if (once && (tlsCert != null || publicUrl != null)) {
-      throw new BadInput("--once asks for the page on this machine over plain HTTP: leave --public-url, --tls-cert and --tls-key out.");
-    }
-    if (port < 0 || port > 65535) {
-      throw new BadInput("A port is a number from 0 to 65535, not " + port + ".");
-    }
-    Optional<ServiceOptions.Tls> tls =
-        tlsCert == null ? Optional.empty() : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
-    return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls);
-  }
 
-  private Path folder() {
-    try {
-      if (data == null && demo) {
-        return Files.createTempDirectory("tiewright-demo");
-      }
-      return Files.createDirectories(data == null ? Path.of(USUAL_FOLDER) : data);
-    } catch (IOException failure) {
-      throw new BadInput("The folder " + (data == null ? USUAL_FOLDER : data) + " cannot be made or used. Give another with --data.");
+    private Path folder() {
+        try {
+            if (data == null && demo) {
+                return Files.createTempDirectory("tiewright-demo");
+            }
+            return Files.createDirectories(data == null ? Path.of(USUAL_FOLDER) : data);
+        } catch (IOException failure) {
+            throw new BadInput("The folder " + (data == null ? USUAL_FOLDER : data)
+                    + " cannot be made or used. Give another with --data.");
+        }
     }
-  }
 }

@@ -15,37 +15,43 @@ import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PlainFile;
 import tiewright.sheet.SheetCount;
 
-@Command(name = "sheets-count", description = "How many sheets are legal under the conditions.", mixinStandardHelpOptions = true)
+@Command(
+        name = "sheets-count",
+        description = "How many sheets are legal under the conditions.",
+        mixinStandardHelpOptions = true)
 final class SheetsCountCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+    @Option(names = "--club", required = true, paramLabel = "C")
+    private String club = "";
 
-  @Option(names = "--csv", description = "Print legal,all.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print legal,all.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
-    List<Player> here = read.event().players().values().stream()
-        .filter(player -> player.club().code().equals(club))
-        .filter(player -> !read.away().contains(player.id()))
-        .toList();
-    if (here.isEmpty()) {
-      throw new BadInput("players.csv has nobody present for the club " + club + ".");
+    @Override
+    public Integer call() {
+        EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
+        List<Player> here = read.event().players().values().stream()
+                .filter(player -> player.club().code().equals(club))
+                .filter(player -> !read.away().contains(player.id()))
+                .toList();
+        if (here.isEmpty()) {
+            throw new BadInput("players.csv has nobody present for the club " + club + ".");
+        }
+        List<OptionalInt> ranks = here.stream().map(Player::rank).toList();
+        if (read.event().conditions().orderOfStrength() != OrderOfStrength.NONE
+                && ranks.stream().anyMatch(OptionalInt::isEmpty)) {
+            throw new BadInput(
+                    "The conditions ask for an order of strength: give every player of " + club + " a rank.");
+        }
+        SheetCount count = SheetCount.of(ranks, read.event().conditions());
+        Printed printed = new Printed("legal", "all");
+        printed.row(count.legal(), count.all());
+        printed.to(spec.commandLine().getOut(), csv);
+        return 0;
     }
-    List<OptionalInt> ranks = here.stream().map(Player::rank).toList();
-    if (read.event().conditions().orderOfStrength() != OrderOfStrength.NONE && ranks.stream().anyMatch(OptionalInt::isEmpty)) {
-      throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
-    }
-    SheetCount count = SheetCount.of(ranks, read.event().conditions());
-    Printed printed = new Printed("legal", "all");
-    printed.row(count.legal(), count.all());
-    printed.to(spec.commandLine().getOut(), csv);
-    return 0;
-  }
 }

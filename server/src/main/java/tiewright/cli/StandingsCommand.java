@@ -16,40 +16,61 @@ import tiewright.standings.Row;
 import tiewright.standings.Standings;
 import tiewright.wording.StandingsWords;
 
-@Command(name = "standings", description = "Every pool's table, each place with its reason.", mixinStandardHelpOptions = true)
+@Command(
+        name = "standings",
+        description = "Every pool's table, each place with its reason.",
+        mixinStandardHelpOptions = true)
 final class StandingsCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--csv", description = "Print CSV.")
-  private boolean csv;
+    @Option(names = "--csv", description = "Print CSV.")
+    private boolean csv;
 
-  @Override
-  public Integer call() {
-    Event event = Folders.sound(folder, PlainFile.TIES).event();
-    boolean draws = PoolTables.rules(event.conditions()).shape().canBeDrawn();
-    List<String> header = new ArrayList<>(List.of(
-        "pool", "place", "club", "ties_won", "ties_lost", "rubbers_won", "rubbers_lost", "points_for", "points_against",
-        "decided_by", "points"));
-    if (draws) {
-      header.add("ties_drawn");
-    }
-    Printed printed = new Printed(header);
-    for (String pool : event.pools().keySet()) {
-      for (Row row : Standings.of(PoolTables.input(event, pool)).rows()) {
-        List<Object> cells = new ArrayList<>(List.of(
-            pool, row.place(), row.club(), row.tiesWon(), row.tiesLost(), row.rubbersWon(), row.rubbersLost(),
-            row.pointsFor(), row.pointsAgainst(), StandingsWords.withCodes().reason(row.club(), row.decidedBy()),
-            row.tiePoints()));
+    @Override
+    public Integer call() {
+        Event event = Folders.sound(folder, PlainFile.TIES).event();
+        boolean draws = PoolTables.rules(event.conditions()).shape().canBeDrawn();
+        List<String> header = new ArrayList<>(List.of(
+                "pool",
+                "place",
+                "club",
+                "ties_won",
+                "ties_lost",
+                "rubbers_won",
+                "rubbers_lost",
+                "points_for",
+                "points_against",
+                "decided_by",
+                "points"));
         if (draws) {
-          cells.add(row.tiesDrawn());
+            header.add("ties_drawn");
         }
-        printed.row(cells.toArray());
-      }
+        Printed printed = new Printed(header);
+        for (String pool : event.pools().keySet()) {
+            for (Row row : Standings.of(PoolTables.input(event, pool)).rows()) {
+                List<Object> cells = new ArrayList<>(List.of(
+                        pool,
+                        row.place(),
+                        row.club(),
+                        row.tiesWon(),
+                        row.tiesLost(),
+                        row.rubbersWon(),
+                        row.rubbersLost(),
+                        row.pointsFor(),
+                        row.pointsAgainst(),
+                        StandingsWords.withCodes().reason(row.club(), row.decidedBy()),
+                        row.tiePoints()));
+                if (draws) {
+                    cells.add(row.tiesDrawn());
+                }
+                printed.row(cells.toArray());
+            }
+        }
+        printed.to(spec.commandLine().getOut(), csv);
+        return 0;
     }
-    printed.to(spec.commandLine().getOut(), csv);
-    return 0;
-  }
 }

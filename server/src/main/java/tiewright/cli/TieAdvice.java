@@ -23,81 +23,90 @@ import tiewright.standings.ThroughChances;
 
 /** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
 final class TieAdvice {
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--tie", required = true, paramLabel = "T")
-  private String tie = "";
+    @Option(names = "--tie", required = true, paramLabel = "T")
+    private String tie = "";
 
-  @Option(names = "--club", required = true, paramLabel = "C")
-  private String club = "";
+    @Option(names = "--club", required = true, paramLabel = "C")
+    private String club = "";
 
-  @Option(
-      names = "--tired",
-      paramLabel = "N",
-      description = "Rallies in 100 that a player loses straight off court; ${DEFAULT-VALUE} unless given, 0 = tiredness does not count.")
-  private double tired = Freshness.Cost.USUAL.noRest();
+    @Option(
+            names = "--tired",
+            paramLabel = "N",
+            description =
+                    "Rallies in 100 that a player loses straight off court; ${DEFAULT-VALUE} unless given, 0 = tiredness does not count.")
+    private double tired = Freshness.Cost.USUAL.noRest();
 
-  /** The aim named on the command line, with what each end of the tie would be worth. */
-  Aim aim(String named, long seed) {
-    Aim.Kind kind = Aim.Kind.parse(named)
-        .orElseThrow(() -> new BadInput("--aim is win, rubbers or qualify, not \"" + named + "\"."));
-    return switch (kind) {
-      case WIN -> Aim.WIN;
-      case RUBBERS -> Aim.RUBBERS;
-      case QUALIFY -> qualify(seed);
-    };
-  }
-
-  private Aim qualify(long seed) {
-    Event event = Folders.sound(folder).event();
-    Map<Aim.Ended, Double> worths = new HashMap<>();
-    ThroughChances.of(event, TieId.of(tie), ClubId.of(club), ThroughChances.USUAL_PLAYS, seed)
-        .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
-    boolean knockout = event.tie(TieId.of(tie)).filter(one -> one.pool().isEmpty()).isPresent();
-    if (worths.isEmpty() && !knockout) {
-      throw new BadInput("Tie " + tie + " has been played: nothing in it decides any more who goes through.");
+    /** The aim named on the command line, with what each end of the tie would be worth. */
+    Aim aim(String named, long seed) {
+        Aim.Kind kind = Aim.Kind.parse(named)
+                .orElseThrow(() -> new BadInput("--aim is win, rubbers or qualify, not \"" + named + "\"."));
+        return switch (kind) {
+            case WIN -> Aim.WIN;
+            case RUBBERS -> Aim.RUBBERS;
+            case QUALIFY -> qualify(seed);
+        };
     }
-    return worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
-  }
 
-  LineupInputs inputs(LineupProblem.Against against, long seed) {
-    if (!(tired >= 0 && tired <= 50)) {
-      throw new BadInput("--tired is a number of rallies in 100, 0 to 50.");
+    private Aim qualify(long seed) {
+        Event event = Folders.sound(folder).event();
+        Map<Aim.Ended, Double> worths = new HashMap<>();
+        ThroughChances.of(event, TieId.of(tie), ClubId.of(club), ThroughChances.USUAL_PLAYS, seed)
+                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+        boolean knockout =
+                event.tie(TieId.of(tie)).filter(one -> one.pool().isEmpty()).isPresent();
+        if (worths.isEmpty() && !knockout) {
+            throw new BadInput("Tie " + tie + " has been played: nothing in it decides any more who goes through.");
+        }
+        return worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
     }
-    EventFolder read = Folders.sound(folder);
-    List<FolderFault> missing = read.missing(PlainFile.PLAYERS, PlainFile.TIES);
-    if (!missing.isEmpty()) {
-      throw new BadInput(missing.stream().map(FolderFault::toString).toList());
-    }
-    Event event = read.event();
-    Tie asked = tie(event, tie);
-    ClubId id = club(asked, club);
-    boolean ranked = event.squad(id).stream().allMatch(player -> player.rank().isPresent());
-    if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
-      throw new BadInput("The conditions ask for an order of strength: give every player of " + club + " a rank.");
-    }
-    return LineupInputs.of(event, asked.id(), id, read.notes(), read.earlier(), against, seed)
-        .asking(problem -> problem.after(new Freshness(problem.freshness().loads(), cost())));
-  }
 
-  private Freshness.Cost cost() {
-    Freshness.Cost usual = Freshness.Cost.USUAL;
-    return tired == 0 ? Freshness.Cost.NONE : new Freshness.Cost(tired, usual.restMinutes(), usual.perRubber(), usual.freeRubbers());
-  }
-
-  private static Tie tie(Event event, String code) {
-    return event.ties().values().stream()
-        .filter(tie -> tie.id().code().equals(code))
-        .findFirst()
-        .orElseThrow(() -> new BadInput("There is no tie " + code + " in ties.csv; the ties are "
-            + String.join(", ", event.ties().keySet().stream().map(TieId::code).toList()) + "."));
-  }
-
-  private static ClubId club(Tie tie, String code) {
-    if (!Codes.isCode(code) || !tie.has(ClubId.of(code))) {
-      throw new BadInput("The club " + code + " does not play in tie " + tie.id() + ".");
+    LineupInputs inputs(LineupProblem.Against against, long seed) {
+        if (!(tired >= 0 && tired <= 50)) {
+            throw new BadInput("--tired is a number of rallies in 100, 0 to 50.");
+        }
+        EventFolder read = Folders.sound(folder);
+        List<FolderFault> missing = read.missing(PlainFile.PLAYERS, PlainFile.TIES);
+        if (!missing.isEmpty()) {
+            throw new BadInput(missing.stream().map(FolderFault::toString).toList());
+        }
+        Event event = read.event();
+        Tie asked = tie(event, tie);
+        ClubId id = club(asked, club);
+        boolean ranked =
+                event.squad(id).stream().allMatch(player -> player.rank().isPresent());
+        if (event.conditions().orderOfStrength() != OrderOfStrength.NONE && !ranked) {
+            throw new BadInput(
+                    "The conditions ask for an order of strength: give every player of " + club + " a rank.");
+        }
+        return LineupInputs.of(event, asked.id(), id, read.notes(), read.earlier(), against, seed)
+                .asking(problem ->
+                        problem.after(new Freshness(problem.freshness().loads(), cost())));
     }
-    return ClubId.of(code);
-  }
+
+    private Freshness.Cost cost() {
+        Freshness.Cost usual = Freshness.Cost.USUAL;
+        return tired == 0
+                ? Freshness.Cost.NONE
+                : new Freshness.Cost(tired, usual.restMinutes(), usual.perRubber(), usual.freeRubbers());
+    }
+
+    private static Tie tie(Event event, String code) {
+        return event.ties().values().stream()
+                .filter(tie -> tie.id().code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new BadInput("There is no tie " + code + " in ties.csv; the ties are "
+                        + String.join(
+                                ", ",
+                                event.ties().keySet().stream().map(TieId::code).toList()) + "."));
+    }
+
+    private static ClubId club(Tie tie, String code) {
+        if (!Codes.isCode(code) || !tie.has(ClubId.of(code))) {
+            throw new BadInput("The club " + code + " does not play in tie " + tie.id() + ".");
+        }
+        return ClubId.of(code);
+    }
 }

@@ -30,164 +30,193 @@ import tiewright.timetable.ReplanOption;
 import tiewright.wording.TimetableWords;
 
 @Command(
-    name = "timetable",
-    description = "The order of play of what is left, or the options when the day no longer fits.",
-    mixinStandardHelpOptions = true)
+        name = "timetable",
+        description = "The order of play of what is left, or the options when the day no longer fits.",
+        mixinStandardHelpOptions = true)
 final class TimetableCommand implements Callable<Integer> {
-  private static final int BAD_INPUT = 2;
-  private static final int IMPOSSIBLE = 4;
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+    private static final int BAD_INPUT = 2;
+    private static final int IMPOSSIBLE = 4;
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
-  @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
-  @Parameters(paramLabel = "FOLDER")
-  private Path folder = Path.of("");
+    @Parameters(paramLabel = "FOLDER")
+    private Path folder = Path.of("");
 
-  @Option(names = "--slot-minutes", paramLabel = "N", description = "A rubber and its turnover; as the scoring says unless given.")
-  private Optional<Integer> slotMinutes = Optional.empty();
+    @Option(
+            names = "--slot-minutes",
+            paramLabel = "N",
+            description = "A rubber and its turnover; as the scoring says unless given.")
+    private Optional<Integer> slotMinutes = Optional.empty();
 
-  @Option(names = "--replan", paramLabel = "NOW", description = "Plan what is left from this time on (HH:MM), and show every option.")
-  private Optional<String> replan = Optional.empty();
+    @Option(
+            names = "--replan",
+            paramLabel = "NOW",
+            description = "Plan what is left from this time on (HH:MM), and show every option.")
+    private Optional<String> replan = Optional.empty();
 
-  @Option(names = "--options", description = "One line for each option instead of its plan.")
-  private boolean options;
+    @Option(names = "--options", description = "One line for each option instead of its plan.")
+    private boolean options;
 
-  @Option(names = "--courts-per-tie", paramLabel = "N", description = "Courts that a tie takes at once; as many as make the day shortest unless given.")
-  private Optional<Integer> courtsPerTie = Optional.empty();
+    @Option(
+            names = "--courts-per-tie",
+            paramLabel = "N",
+            description = "Courts that a tie takes at once; as many as make the day shortest unless given.")
+    private Optional<Integer> courtsPerTie = Optional.empty();
 
-  @Option(names = "--lost", paramLabel = "COURT", split = ",", description = "Courts that can no longer be used.")
-  private List<String> lost = new ArrayList<>();
+    @Option(names = "--lost", paramLabel = "COURT", split = ",", description = "Courts that can no longer be used.")
+    private List<String> lost = new ArrayList<>();
 
-  @Option(names = "--freeze", paramLabel = "N", description = "A start within so many minutes stays; ${DEFAULT-VALUE} unless given.")
-  private int freeze;
+    @Option(
+            names = "--freeze",
+            paramLabel = "N",
+            description = "A start within so many minutes stays; ${DEFAULT-VALUE} unless given.")
+    private int freeze;
 
-  @Option(names = "--umpires", description = "A club that does not play umpires each tie.")
-  private boolean umpires;
+    @Option(names = "--umpires", description = "A club that does not play umpires each tie.")
+    private boolean umpires;
 
-  @Option(names = "--seed", paramLabel = "N", description = "Seed of the search; ${DEFAULT-VALUE} unless given.")
-  private long seed = 1;
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of the search; ${DEFAULT-VALUE} unless given.")
+    private long seed = 1;
 
-  @Option(names = "--csv", description = "Print option,tie,rubber,slot,court,start,end; with --options option,finish,lower_bound,feasible,cost,people_to_tell.")
-  private boolean csv;
+    @Option(
+            names = "--csv",
+            description =
+                    "Print option,tie,rubber,slot,court,start,end; with --options option,finish,lower_bound,feasible,cost,people_to_tell.")
+    private boolean csv;
 
-  private final TimetableWords words = TimetableWords.ofCodes();
+    private final TimetableWords words = TimetableWords.ofCodes();
 
-  @Override
-  public Integer call() {
-    Event event = Folders.sound(folder, PlainFile.TIES, PlainFile.COURTS).event();
-    PlanProblem.Asked asked = asked();
-    DoubleBookings.of(event).ifPresent(twice -> {
-      throw new BadInput(words.sentence(twice));
-    });
-    err().println("seed " + seed);
-    return replan.isPresent() || options ? options(event, asked) : plan(PlanProblem.of(event, asked));
-  }
-
-  private PlanProblem.Asked asked() {
-    PlanProblem.Asked asked = replan.map(now -> PlanProblem.Asked.from(time(now), freeze)).orElseGet(PlanProblem.Asked::wholeDay);
-    if (slotMinutes.isPresent()) {
-      asked = asked.withSlot(within("--slot-minutes", slotMinutes.get(), 600));
+    @Override
+    public Integer call() {
+        Event event = Folders.sound(folder, PlainFile.TIES, PlainFile.COURTS).event();
+        PlanProblem.Asked asked = asked();
+        DoubleBookings.of(event).ifPresent(twice -> {
+            throw new BadInput(words.sentence(twice));
+        });
+        err().println("seed " + seed);
+        return replan.isPresent() || options ? options(event, asked) : plan(PlanProblem.of(event, asked));
     }
-    if (courtsPerTie.isPresent()) {
-      asked = asked.withCourtsPerTie(within("--courts-per-tie", courtsPerTie.get(), PlanProblem.MOST_COURTS));
+
+    private PlanProblem.Asked asked() {
+        PlanProblem.Asked asked =
+                replan.map(now -> PlanProblem.Asked.from(time(now), freeze)).orElseGet(PlanProblem.Asked::wholeDay);
+        if (slotMinutes.isPresent()) {
+            asked = asked.withSlot(within("--slot-minutes", slotMinutes.get(), 600));
+        }
+        if (courtsPerTie.isPresent()) {
+            asked = asked.withCourtsPerTie(within("--courts-per-tie", courtsPerTie.get(), PlanProblem.MOST_COURTS));
+        }
+        asked = asked.withoutCourts(lost);
+        return umpires ? asked.withUmpires() : asked;
     }
-    asked = asked.withoutCourts(lost);
-    return umpires ? asked.withUmpires() : asked;
-  }
 
-  private static int within(String option, int number, int most) {
-    if (number < 1 || number > most) {
-      throw new BadInput(option + " is a number from 1 to " + most + ".");
+    private static int within(String option, int number, int most) {
+        if (number < 1 || number > most) {
+            throw new BadInput(option + " is a number from 1 to " + most + ".");
+        }
+        return number;
     }
-    return number;
-  }
 
-  private static LocalTime time(String text) {
-    try {
-      return LocalTime.parse(text, CLOCK);
-    } catch (DateTimeParseException wrong) {
-      throw new BadInput("--replan is a time such as 14:30, not \"" + text + "\".");
+    private static LocalTime time(String text) {
+        try {
+            return LocalTime.parse(text, CLOCK);
+        } catch (DateTimeParseException wrong) {
+            throw new BadInput("--replan is a time such as 14:30, not \"" + text + "\".");
+        }
     }
-  }
 
-  private int plan(PlanProblem problem) {
-    Planned planned = Planner.plan(problem, Budget.usual(problem, seed));
-    return switch (planned.kind()) {
-      case FOUND -> print(((Planned.Found) planned).plan(), 0);
-      case BROKEN -> print(((Planned.Broken) planned).plan(), IMPOSSIBLE);
-      case IMPOSSIBLE -> impossible((Planned.Impossible) planned);
-    };
-  }
-
-  private int impossible(Planned.Impossible impossible) {
-    err().println(words.sentence(impossible.why().because()));
-    impossible.asIs().ifPresent(plan -> print(plan, IMPOSSIBLE));
-    return impossible.why().isInput() ? BAD_INPUT : IMPOSSIBLE;
-  }
-
-  private int print(Plan plan, int exit) {
-    Printed printed = lines();
-    add(printed, Cut.AS_IS.code(), plan);
-    printed.to(spec.commandLine().getOut(), csv);
-    plan.breaches().forEach(breach -> err().println(words.sentence(breach)));
-    if (!csv) {
-      plan.explained().forEach(reason -> err().println(words.sentence(reason)));
+    private int plan(PlanProblem problem) {
+        Planned planned = Planner.plan(problem, Budget.usual(problem, seed));
+        return switch (planned.kind()) {
+            case FOUND -> print(((Planned.Found) planned).plan(), 0);
+            case BROKEN -> print(((Planned.Broken) planned).plan(), IMPOSSIBLE);
+            case IMPOSSIBLE -> impossible((Planned.Impossible) planned);
+        };
     }
-    return exit;
-  }
 
-  private int options(Event event, PlanProblem.Asked asked) {
-    Optional<Infeasible> fault = Replan.fault(event, asked);
-    if (fault.isPresent()) {
-      err().println(words.sentence(fault.get().because()));
-      return fault.get().isInput() ? BAD_INPUT : IMPOSSIBLE;
+    private int impossible(Planned.Impossible impossible) {
+        err().println(words.sentence(impossible.why().because()));
+        impossible.asIs().ifPresent(plan -> print(plan, IMPOSSIBLE));
+        return impossible.why().isInput() ? BAD_INPUT : IMPOSSIBLE;
     }
-    PlanProblem problem = PlanProblem.of(event, asked);
-    List<ReplanOption> found = Replan.options(event, asked, Budget.usual(problem, seed));
-    if (options) {
-      summary(found).to(spec.commandLine().getOut(), csv);
-    } else {
-      Printed printed = lines();
-      found.forEach(option -> add(printed, option.cut().code(), option.plan()));
-      printed.to(spec.commandLine().getOut(), csv);
-    }
-    say(found);
-    return found.stream().anyMatch(ReplanOption::isFeasible) ? 0 : IMPOSSIBLE;
-  }
 
-  private static Printed lines() {
-    return new Printed("option", "tie", "rubber", "slot", "court", "start", "end");
-  }
-
-  private static void add(Printed printed, String option, Plan plan) {
-    for (Assignment.Line line : plan.lines()) {
-      printed.row(option, line.tie(), line.rubber(), line.slot(), line.court(), CLOCK.format(line.start()), CLOCK.format(line.end()));
+    private int print(Plan plan, int exit) {
+        Printed printed = lines();
+        add(printed, Cut.AS_IS.code(), plan);
+        printed.to(spec.commandLine().getOut(), csv);
+        plan.breaches().forEach(breach -> err().println(words.sentence(breach)));
+        if (!csv) {
+            plan.explained().forEach(reason -> err().println(words.sentence(reason)));
+        }
+        return exit;
     }
-  }
 
-  private static Printed summary(List<ReplanOption> found) {
-    Printed printed = new Printed("option", "finish", "lower_bound", "feasible", "cost", "people_to_tell");
-    for (ReplanOption option : found) {
-      printed.row(
-          option.cut().code(), CLOCK.format(option.finish()), CLOCK.format(option.plan().bound().finish()),
-          option.isFeasible() ? "yes" : "no", Math.round(option.cost() * 1e9) / 1e9, option.people());
+    private int options(Event event, PlanProblem.Asked asked) {
+        Optional<Infeasible> fault = Replan.fault(event, asked);
+        if (fault.isPresent()) {
+            err().println(words.sentence(fault.get().because()));
+            return fault.get().isInput() ? BAD_INPUT : IMPOSSIBLE;
+        }
+        PlanProblem problem = PlanProblem.of(event, asked);
+        List<ReplanOption> found = Replan.options(event, asked, Budget.usual(problem, seed));
+        if (options) {
+            summary(found).to(spec.commandLine().getOut(), csv);
+        } else {
+            Printed printed = lines();
+            found.forEach(option -> add(printed, option.cut().code(), option.plan()));
+            printed.to(spec.commandLine().getOut(), csv);
+        }
+        say(found);
+        return found.stream().anyMatch(ReplanOption::isFeasible) ? 0 : IMPOSSIBLE;
     }
-    return printed;
-  }
 
-  /** What each option does to the contest; on standard error, for the rows alone are the result. */
-  private void say(List<ReplanOption> found) {
-    ReplanOption asIs = found.get(0);
-    if (!asIs.isFeasible()) {
-      err().println("Impossible as it is: it would end at " + CLOCK.format(asIs.finish()) + ". " + words.sentence(asIs.plan().bound().because()));
-      asIs.plan().breaches().forEach(breach -> err().println(words.sentence(breach)));
+    private static Printed lines() {
+        return new Printed("option", "tie", "rubber", "slot", "court", "start", "end");
     }
-    for (ReplanOption option : found) {
-      option.fairness().forEach(reason -> err().println(option.cut().code() + ": " + words.sentence(reason)));
-    }
-  }
 
-  private PrintWriter err() {
-    return spec.commandLine().getErr();
-  }
+    private static void add(Printed printed, String option, Plan plan) {
+        for (Assignment.Line line : plan.lines()) {
+            printed.row(
+                    option,
+                    line.tie(),
+                    line.rubber(),
+                    line.slot(),
+                    line.court(),
+                    CLOCK.format(line.start()),
+                    CLOCK.format(line.end()));
+        }
+    }
+
+    private static Printed summary(List<ReplanOption> found) {
+        Printed printed = new Printed("option", "finish", "lower_bound", "feasible", "cost", "people_to_tell");
+        for (ReplanOption option : found) {
+            printed.row(
+                    option.cut().code(),
+                    CLOCK.format(option.finish()),
+                    CLOCK.format(option.plan().bound().finish()),
+                    option.isFeasible() ? "yes" : "no",
+                    Math.round(option.cost() * 1e9) / 1e9,
+                    option.people());
+        }
+        return printed;
+    }
+
+    /** What each option does to the contest; on standard error, for the rows alone are the result. */
+    private void say(List<ReplanOption> found) {
+        ReplanOption asIs = found.get(0);
+        if (!asIs.isFeasible()) {
+            err().println("Impossible as it is: it would end at " + CLOCK.format(asIs.finish()) + ". "
+                    + words.sentence(asIs.plan().bound().because()));
+            asIs.plan().breaches().forEach(breach -> err().println(words.sentence(breach)));
+        }
+        for (ReplanOption option : found) {
+            option.fairness().forEach(reason -> err().println(option.cut().code() + ": " + words.sentence(reason)));
+        }
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
 }

@@ -14,231 +14,232 @@ import tiewright.scoring.Format;
  * @param base the preset they started from; only what differs from it needs to be written down
  */
 public record Conditions(Preset base, Map<Setting, String> values) {
-  public Conditions {
-    EnumMap<Setting, String> copy = new EnumMap<>(Setting.class);
-    copy.putAll(values);
-    for (Setting setting : Setting.values()) {
-      String value = copy.computeIfAbsent(setting, presetOf(base));
-      if (!setting.domain().allows(value)) {
-        throw new IllegalArgumentException(setting.code() + " cannot be \"" + value + "\"");
-      }
+    public Conditions {
+        EnumMap<Setting, String> copy = new EnumMap<>(Setting.class);
+        copy.putAll(values);
+        for (Setting setting : Setting.values()) {
+            String value = copy.computeIfAbsent(setting, presetOf(base));
+            if (!setting.domain().allows(value)) {
+                throw new IllegalArgumentException(setting.code() + " cannot be \"" + value + "\"");
+            }
+        }
+        values = Collections.unmodifiableMap(copy);
     }
-    values = Collections.unmodifiableMap(copy);
-  }
 
-  private static Function<Setting, String> presetOf(Preset base) {
-    return setting -> setting.of(base);
-  }
-
-  public static Conditions of(Preset preset) {
-    return new Conditions(preset, Map.of());
-  }
-
-  /** These conditions with one value changed; the value must be allowed, ask {@link #allows} first. */
-  public Conditions with(Setting setting, String value) {
-    EnumMap<Setting, String> changed = new EnumMap<>(Setting.class);
-    changed.putAll(values);
-    changed.put(setting, value);
-    return new Conditions(base, changed);
-  }
-
-  public static boolean allows(Setting setting, String value) {
-    return setting.domain().allows(value);
-  }
-
-  /** Why the value cannot be set, as a code with data; empty when it can. */
-  public static Optional<SettingFault> fault(Setting setting, String value) {
-    return allows(setting, value) ? Optional.empty() : Optional.of(SettingFault.of(setting, value));
-  }
-
-  /**
-   * Reads settings by their names as {@code conditions.csv} holds them, {@code preset} among them; without one the
-   * preset is Club day.
-   */
-  public static ConditionsReading read(Map<String, String> lines) {
-    return ConditionsReading.of(lines);
-  }
-
-  /** Whether play would stop for the heat before the caution is given: such conditions should not be frozen. */
-  public Optional<SettingFault> heatFault() {
-    return heatFault(Setting.HEAT_CAUTION_WBGT, Setting.HEAT_STOP_WBGT)
-        .or(() -> heatFault(Setting.HEAT_CAUTION_AIR, Setting.HEAT_STOP_AIR));
-  }
-
-  private Optional<SettingFault> heatFault(Setting cautionFrom, Setting stopFrom) {
-    String caution = value(cautionFrom);
-    String stop = value(stopFrom);
-    return Double.parseDouble(stop) >= Double.parseDouble(caution)
-        ? Optional.empty()
-        : Optional.of(
-            new SettingFault(SettingFault.Kind.STOP_BELOW_CAUTION, stopFrom.code(), stop, List.of(caution)));
-  }
-
-  /** Settings that are legal one by one and go badly together; empty when there is nothing to say. */
-  public List<ConditionsNote> notes() {
-    return ConditionsNotes.of(this);
-  }
-
-  public String value(Setting setting) {
-    return values.get(setting);
-  }
-
-  /** The settings that differ from the preset, in printed order. */
-  public Map<Setting, String> differences() {
-    EnumMap<Setting, String> different = new EnumMap<>(Setting.class);
-    values.forEach((setting, value) -> {
-      if (!setting.of(base).equals(value)) {
-        different.put(setting, value);
-      }
-    });
-    return different;
-  }
-
-  /** Every value on a line of its own, for the ledger: {@code preset=Club day}, {@code rubbers=4}, … */
-  public String text() {
-    StringBuilder text = new StringBuilder("preset=").append(base.printed()).append('\n');
-    values.forEach((setting, value) -> text.append(setting.code()).append('=').append(value).append('\n'));
-    return text.toString();
-  }
-
-  /** Reads {@link #text()}; settings that it does not know of are those of its preset. */
-  public static Conditions ofText(String text) {
-    Preset base = Preset.CLUB_DAY;
-    EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
-    for (String line : text.split("\n")) {
-      int equals = line.indexOf('=');
-      String value = line.substring(equals + 1);
-      if (line.startsWith("preset=")) {
-        base = Preset.parse(value).orElseThrow();
-      } else {
-        Setting.parse(line.substring(0, equals)).ifPresent(setting -> values.put(setting, value));
-      }
+    private static Function<Setting, String> presetOf(Preset base) {
+        return setting -> setting.of(base);
     }
-    return new Conditions(base, values);
-  }
 
-  public int rubbers() {
-    return number(Setting.RUBBERS);
-  }
+    public static Conditions of(Preset preset) {
+        return new Conditions(preset, Map.of());
+    }
 
-  public int maxRubbersPerPlayer() {
-    return number(Setting.MAX_RUBBERS_PER_PLAYER);
-  }
+    /** These conditions with one value changed; the value must be allowed, ask {@link #allows} first. */
+    public Conditions with(Setting setting, String value) {
+        EnumMap<Setting, String> changed = new EnumMap<>(Setting.class);
+        changed.putAll(values);
+        changed.put(setting, value);
+        return new Conditions(base, changed);
+    }
 
-  public TiePlay tiePlay() {
-    return TiePlay.parse(value(Setting.TIE_PLAY)).orElseThrow();
-  }
+    public static boolean allows(Setting setting, String value) {
+        return setting.domain().allows(value);
+    }
 
-  public Format scoring() {
-    return Format.parse(value(Setting.SCORING)).orElseThrow();
-  }
+    /** Why the value cannot be set, as a code with data; empty when it can. */
+    public static Optional<SettingFault> fault(Setting setting, String value) {
+        return allows(setting, value) ? Optional.empty() : Optional.of(SettingFault.of(setting, value));
+    }
 
-  public int bestOf() {
-    return number(Setting.BEST_OF);
-  }
+    /**
+     * Reads settings by their names as {@code conditions.csv} holds them, {@code preset} among them; without one the
+     * preset is Club day.
+     */
+    public static ConditionsReading read(Map<String, String> lines) {
+        return ConditionsReading.of(lines);
+    }
 
-  public TiePoints tiePoints() {
-    return TiePoints.parse(value(Setting.TIE_POINTS)).orElseThrow();
-  }
+    /** Whether play would stop for the heat before the caution is given: such conditions should not be frozen. */
+    public Optional<SettingFault> heatFault() {
+        return heatFault(Setting.HEAT_CAUTION_WBGT, Setting.HEAT_STOP_WBGT)
+                .or(() -> heatFault(Setting.HEAT_CAUTION_AIR, Setting.HEAT_STOP_AIR));
+    }
 
-  public OrderOfStrength orderOfStrength() {
-    return OrderOfStrength.parse(value(Setting.ORDER_OF_STRENGTH)).orElseThrow();
-  }
+    private Optional<SettingFault> heatFault(Setting cautionFrom, Setting stopFrom) {
+        String caution = value(cautionFrom);
+        String stop = value(stopFrom);
+        return Double.parseDouble(stop) >= Double.parseDouble(caution)
+                ? Optional.empty()
+                : Optional.of(new SettingFault(
+                        SettingFault.Kind.STOP_BELOW_CAUTION, stopFrom.code(), stop, List.of(caution)));
+    }
 
-  public Withdrawal withdrawal() {
-    return Withdrawal.parse(value(Setting.WITHDRAWAL)).orElseThrow();
-  }
+    /** Settings that are legal one by one and go badly together; empty when there is nothing to say. */
+    public List<ConditionsNote> notes() {
+        return ConditionsNotes.of(this);
+    }
 
-  public ShortSquad shortSquad() {
-    return ShortSquad.parse(value(Setting.SHORT_SQUAD)).orElseThrow();
-  }
+    public String value(Setting setting) {
+        return values.get(setting);
+    }
 
-  public BothShort bothShort() {
-    return BothShort.parse(value(Setting.BOTH_SHORT)).orElseThrow();
-  }
+    /** The settings that differ from the preset, in printed order. */
+    public Map<Setting, String> differences() {
+        EnumMap<Setting, String> different = new EnumMap<>(Setting.class);
+        values.forEach((setting, value) -> {
+            if (!setting.of(base).equals(value)) {
+                different.put(setting, value);
+            }
+        });
+        return different;
+    }
 
-  public DeciderKind decider() {
-    return DeciderKind.parse(value(Setting.DECIDER)).orElseThrow();
-  }
+    /** Every value on a line of its own, for the ledger: {@code preset=Club day}, {@code rubbers=4}, … */
+    public String text() {
+        StringBuilder text = new StringBuilder("preset=").append(base.printed()).append('\n');
+        values.forEach((setting, value) ->
+                text.append(setting.code()).append('=').append(value).append('\n'));
+        return text.toString();
+    }
 
-  public Format deciderScoring() {
-    return Format.parse(value(Setting.DECIDER_SCORING)).orElseThrow();
-  }
+    /** Reads {@link #text()}; settings that it does not know of are those of its preset. */
+    public static Conditions ofText(String text) {
+        Preset base = Preset.CLUB_DAY;
+        EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
+        for (String line : text.split("\n")) {
+            int equals = line.indexOf('=');
+            String value = line.substring(equals + 1);
+            if (line.startsWith("preset=")) {
+                base = Preset.parse(value).orElseThrow();
+            } else {
+                Setting.parse(line.substring(0, equals)).ifPresent(setting -> values.put(setting, value));
+            }
+        }
+        return new Conditions(base, values);
+    }
 
-  /** Minutes after the last card of a level tie by which both decider pairs must be named. */
-  public int deciderMinutes() {
-    return number(Setting.DECIDER_MINUTES);
-  }
+    public int rubbers() {
+        return number(Setting.RUBBERS);
+    }
 
-  /** Minutes before the published start by which sheets must be sealed. */
-  public int sheetDeadlineMinutes() {
-    return number(Setting.SHEET_DEADLINE_MINUTES);
-  }
+    public int maxRubbersPerPlayer() {
+        return number(Setting.MAX_RUBBERS_PER_PLAYER);
+    }
 
-  public LateSheet lateSheet() {
-    return LateSheet.parse(value(Setting.LATE_SHEET)).orElseThrow();
-  }
+    public TiePlay tiePlay() {
+        return TiePlay.parse(value(Setting.TIE_PLAY)).orElseThrow();
+    }
 
-  public int graceMinutes() {
-    return number(Setting.GRACE_MINUTES);
-  }
+    public Format scoring() {
+        return Format.parse(value(Setting.SCORING)).orElseThrow();
+    }
 
-  public StopWhenDecided stopWhenDecided() {
-    return StopWhenDecided.parse(value(Setting.STOP_WHEN_DECIDED)).orElseThrow();
-  }
+    public int bestOf() {
+        return number(Setting.BEST_OF);
+    }
 
-  public WalkoverScore walkoverScore() {
-    return WalkoverScore.parse(value(Setting.WALKOVER_SCORE)).orElseThrow();
-  }
+    public TiePoints tiePoints() {
+        return TiePoints.parse(value(Setting.TIE_POINTS)).orElseThrow();
+    }
 
-  public RetirementScore retirementScore() {
-    return RetirementScore.parse(value(Setting.RETIREMENT_SCORE)).orElseThrow();
-  }
+    public OrderOfStrength orderOfStrength() {
+        return OrderOfStrength.parse(value(Setting.ORDER_OF_STRENGTH)).orElseThrow();
+    }
 
-  public Seeding seeding() {
-    return Seeding.parse(value(Setting.SEEDING)).orElseThrow();
-  }
+    public Withdrawal withdrawal() {
+        return Withdrawal.parse(value(Setting.WITHDRAWAL)).orElseThrow();
+    }
 
-  public DrawSeparation drawSeparation() {
-    return DrawSeparation.parse(value(Setting.DRAW_SEPARATION)).orElseThrow();
-  }
+    public ShortSquad shortSquad() {
+        return ShortSquad.parse(value(Setting.SHORT_SQUAD)).orElseThrow();
+    }
 
-  /** One of the four named procedures or steps joined by {@code >}. */
-  public String levelTeams() {
-    return value(Setting.LEVEL_TEAMS);
-  }
+    public BothShort bothShort() {
+        return BothShort.parse(value(Setting.BOTH_SHORT)).orElseThrow();
+    }
 
-  public OvertimePoints overtimePoints() {
-    return OvertimePoints.parse(value(Setting.OVERTIME_POINTS)).orElseThrow();
-  }
+    public DeciderKind decider() {
+        return DeciderKind.parse(value(Setting.DECIDER)).orElseThrow();
+    }
 
-  public int restMinutes() {
-    return number(Setting.REST_MINUTES);
-  }
+    public Format deciderScoring() {
+        return Format.parse(value(Setting.DECIDER_SCORING)).orElseThrow();
+    }
 
-  public ClockStarts clockStarts() {
-    return ClockStarts.parse(value(Setting.CLOCK_STARTS)).orElseThrow();
-  }
+    /** Minutes after the last card of a level tie by which both decider pairs must be named. */
+    public int deciderMinutes() {
+        return number(Setting.DECIDER_MINUTES);
+    }
 
-  public int lateMinutes() {
-    return number(Setting.LATE_MINUTES);
-  }
+    /** Minutes before the published start by which sheets must be sealed. */
+    public int sheetDeadlineMinutes() {
+        return number(Setting.SHEET_DEADLINE_MINUTES);
+    }
 
-  /** A published start that is nearer than this stays, whatever else is planned anew. */
-  public int freezeMinutes() {
-    return number(Setting.FREEZE_MINUTES);
-  }
+    public LateSheet lateSheet() {
+        return LateSheet.parse(value(Setting.LATE_SHEET)).orElseThrow();
+    }
 
-  public int medicalMinutes() {
-    return number(Setting.MEDICAL_MINUTES);
-  }
+    public int graceMinutes() {
+        return number(Setting.GRACE_MINUTES);
+    }
 
-  /** Minutes after the last card of a pool in which captains can object to its table; 0 = none are promised. */
-  public int objectionMinutes() {
-    return number(Setting.OBJECTION_MINUTES);
-  }
+    public StopWhenDecided stopWhenDecided() {
+        return StopWhenDecided.parse(value(Setting.STOP_WHEN_DECIDED)).orElseThrow();
+    }
 
-  private int number(Setting setting) {
-    return Integer.parseInt(value(setting));
-  }
+    public WalkoverScore walkoverScore() {
+        return WalkoverScore.parse(value(Setting.WALKOVER_SCORE)).orElseThrow();
+    }
+
+    public RetirementScore retirementScore() {
+        return RetirementScore.parse(value(Setting.RETIREMENT_SCORE)).orElseThrow();
+    }
+
+    public Seeding seeding() {
+        return Seeding.parse(value(Setting.SEEDING)).orElseThrow();
+    }
+
+    public DrawSeparation drawSeparation() {
+        return DrawSeparation.parse(value(Setting.DRAW_SEPARATION)).orElseThrow();
+    }
+
+    /** One of the four named procedures or steps joined by {@code >}. */
+    public String levelTeams() {
+        return value(Setting.LEVEL_TEAMS);
+    }
+
+    public OvertimePoints overtimePoints() {
+        return OvertimePoints.parse(value(Setting.OVERTIME_POINTS)).orElseThrow();
+    }
+
+    public int restMinutes() {
+        return number(Setting.REST_MINUTES);
+    }
+
+    public ClockStarts clockStarts() {
+        return ClockStarts.parse(value(Setting.CLOCK_STARTS)).orElseThrow();
+    }
+
+    public int lateMinutes() {
+        return number(Setting.LATE_MINUTES);
+    }
+
+    /** A published start that is nearer than this stays, whatever else is planned anew. */
+    public int freezeMinutes() {
+        return number(Setting.FREEZE_MINUTES);
+    }
+
+    public int medicalMinutes() {
+        return number(Setting.MEDICAL_MINUTES);
+    }
+
+    /** Minutes after the last card of a pool in which captains can object to its table; 0 = none are promised. */
+    public int objectionMinutes() {
+        return number(Setting.OBJECTION_MINUTES);
+    }
+
+    private int number(Setting setting) {
+        return Integer.parseInt(value(setting));
+    }
 }

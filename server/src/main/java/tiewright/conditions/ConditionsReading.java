@@ -14,33 +14,36 @@ import java.util.Map;
  * @param notes what goes badly together, for somebody to read; no reason to refuse the file
  */
 public record ConditionsReading(Conditions conditions, List<SettingFault> faults, List<ConditionsNote> notes) {
-  private static final String PRESET = "preset";
+    private static final String PRESET = "preset";
 
-  public ConditionsReading {
-    faults = List.copyOf(faults);
-    notes = List.copyOf(notes);
-  }
+    public ConditionsReading {
+        faults = List.copyOf(faults);
+        notes = List.copyOf(notes);
+    }
 
-  static ConditionsReading of(Map<String, String> lines) {
-    List<SettingFault> faults = new ArrayList<>();
-    EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
-    lines.forEach((name, value) -> {
-      if (!name.equals(PRESET)) {
-        read(name, value, values, faults);
-      } else if (Preset.parse(value).isEmpty()) {
-        List<String> printed = Arrays.stream(Preset.values()).map(Preset::printed).toList();
-        faults.add(new SettingFault(SettingFault.Kind.UNKNOWN_PRESET, PRESET, value, printed));
-      }
-    });
-    Preset base = Preset.parse(lines.getOrDefault(PRESET, "")).orElse(Preset.CLUB_DAY);
-    Conditions conditions = new Conditions(base, values);
-    conditions.heatFault().ifPresent(faults::add);
-    return new ConditionsReading(conditions, faults, conditions.notes());
-  }
+    static ConditionsReading of(Map<String, String> lines) {
+        List<SettingFault> faults = new ArrayList<>();
+        EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
+        lines.forEach((name, value) -> {
+            if (!name.equals(PRESET)) {
+                read(name, value, values, faults);
+            } else if (Preset.parse(value).isEmpty()) {
+                List<String> printed =
+                        Arrays.stream(Preset.values()).map(Preset::printed).toList();
+                faults.add(new SettingFault(SettingFault.Kind.UNKNOWN_PRESET, PRESET, value, printed));
+            }
+        });
+        Preset base = Preset.parse(lines.getOrDefault(PRESET, "")).orElse(Preset.CLUB_DAY);
+        Conditions conditions = new Conditions(base, values);
+        conditions.heatFault().ifPresent(faults::add);
+        return new ConditionsReading(conditions, faults, conditions.notes());
+    }
 
-  private static void read(String name, String value, Map<Setting, String> values, List<SettingFault> faults) {
-    Setting.parse(name).ifPresentOrElse(
-        setting -> Conditions.fault(setting, value).ifPresentOrElse(faults::add, () -> values.put(setting, value)),
-        () -> faults.add(new SettingFault(SettingFault.Kind.UNKNOWN_SETTING, name, value, List.of())));
-  }
+    private static void read(String name, String value, Map<Setting, String> values, List<SettingFault> faults) {
+        Setting.parse(name)
+                .ifPresentOrElse(
+                        setting -> Conditions.fault(setting, value)
+                                .ifPresentOrElse(faults::add, () -> values.put(setting, value)),
+                        () -> faults.add(new SettingFault(SettingFault.Kind.UNKNOWN_SETTING, name, value, List.of())));
+    }
 }

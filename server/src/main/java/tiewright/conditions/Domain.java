@@ -6,69 +6,69 @@ import tiewright.scoring.Format;
 
 /** What a setting may be set to. */
 public sealed interface Domain {
-  boolean allows(String value);
+    boolean allows(String value);
 
-  /** The values to choose from, empty when they are not a list. */
-  default List<String> choices() {
-    return List.of();
-  }
-
-  record Choice(List<String> choices) implements Domain {
-    public Choice {
-      choices = List.copyOf(choices);
+    /** The values to choose from, empty when they are not a list. */
+    default List<String> choices() {
+        return List.of();
     }
 
-    @Override
-    public boolean allows(String value) {
-      return choices.contains(value);
-    }
-  }
+    record Choice(List<String> choices) implements Domain {
+        public Choice {
+            choices = List.copyOf(choices);
+        }
 
-  /** Whole numbers from least to most. */
-  record Whole(int least, int most) implements Domain {
-    @Override
-    public boolean allows(String value) {
-      if (!value.matches("\\d{1,4}")) {
-        return false;
-      }
-      int number = Integer.parseInt(value);
-      return number >= least && number <= most && value.equals(Integer.toString(number));
+        @Override
+        public boolean allows(String value) {
+            return choices.contains(value);
+        }
     }
-  }
 
-  /** A scoring format such as {@code side-out-11}. */
-  record Scoring() implements Domain {
-    @Override
-    public boolean allows(String value) {
-      return Format.parse(value).isPresent();
+    /** Whole numbers from least to most. */
+    record Whole(int least, int most) implements Domain {
+        @Override
+        public boolean allows(String value) {
+            if (!value.matches("\\d{1,4}")) {
+                return false;
+            }
+            int number = Integer.parseInt(value);
+            return number >= least && number <= most && value.equals(Integer.toString(number));
+        }
     }
-  }
 
-  /** Points for a tie such as {@code 2/1/0}. */
-  record Points() implements Domain {
-    @Override
-    public boolean allows(String value) {
-      return TiePoints.parse(value).isPresent();
+    /** A scoring format such as {@code side-out-11}. */
+    record Scoring() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return Format.parse(value).isPresent();
+        }
     }
-  }
 
-  /** A level-teams procedure. */
-  record Level() implements Domain {
-    @Override
-    public boolean allows(String value) {
-      return LevelSteps.isLegal(value);
+    /** Points for a tie such as {@code 2/1/0}. */
+    record Points() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return TiePoints.parse(value).isPresent();
+        }
     }
-  }
 
-  /** Temperatures in whole or half degrees Celsius. */
-  record Degrees(double least, double most) implements Domain {
-    @Override
-    public boolean allows(String value) {
-      return Optional.of(value)
-          .filter(text -> text.matches("\\d{1,2}(\\.\\d)?"))
-          .map(Double::parseDouble)
-          .filter(degrees -> degrees >= least && degrees <= most)
-          .isPresent();
+    /** A level-teams procedure. */
+    record Level() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return LevelSteps.isLegal(value);
+        }
     }
-  }
+
+    /** Temperatures in whole or half degrees Celsius. */
+    record Degrees(double least, double most) implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return Optional.of(value)
+                    .filter(text -> text.matches("\\d{1,2}(\\.\\d)?"))
+                    .map(Double::parseDouble)
+                    .filter(degrees -> degrees >= least && degrees <= most)
+                    .isPresent();
+        }
+    }
 }

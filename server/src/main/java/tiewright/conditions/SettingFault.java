@@ -10,53 +10,53 @@ import java.util.List;
  * @param allowed what may be written instead: the choices, or least and most of a range; empty when it cannot be listed
  */
 public record SettingFault(Kind kind, String setting, String value, List<String> allowed) {
-  /** What is wrong; the code is the key of its sentence. */
-  public enum Kind {
-    UNKNOWN_SETTING("conditions.unknown-setting"),
-    UNKNOWN_PRESET("conditions.unknown-preset"),
-    NOT_A_CHOICE("conditions.not-a-choice"),
-    OUT_OF_RANGE("conditions.out-of-range"),
-    NOT_A_FORMAT("conditions.not-a-format"),
-    NOT_TIE_POINTS("conditions.not-tie-points"),
-    NOT_LEVEL_STEPS("conditions.not-level-steps"),
-    /** The heat would stop play before it asks for caution. */
-    STOP_BELOW_CAUTION("conditions.stop-below-caution");
+    /** What is wrong; the code is the key of its sentence. */
+    public enum Kind {
+        UNKNOWN_SETTING("conditions.unknown-setting"),
+        UNKNOWN_PRESET("conditions.unknown-preset"),
+        NOT_A_CHOICE("conditions.not-a-choice"),
+        OUT_OF_RANGE("conditions.out-of-range"),
+        NOT_A_FORMAT("conditions.not-a-format"),
+        NOT_TIE_POINTS("conditions.not-tie-points"),
+        NOT_LEVEL_STEPS("conditions.not-level-steps"),
+        /** The heat would stop play before it asks for caution. */
+        STOP_BELOW_CAUTION("conditions.stop-below-caution");
 
-    private final String code;
+        private final String code;
 
-    Kind(String code) {
-      this.code = code;
+        Kind(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
     }
 
-    public String code() {
-      return code;
+    public SettingFault {
+        allowed = List.copyOf(allowed);
     }
-  }
 
-  public SettingFault {
-    allowed = List.copyOf(allowed);
-  }
+    static SettingFault of(Setting setting, String value) {
+        Domain domain = setting.domain();
+        if (domain instanceof Domain.Whole whole) {
+            return range(setting, value, Integer.toString(whole.least()), Integer.toString(whole.most()));
+        }
+        if (domain instanceof Domain.Degrees degrees) {
+            return range(setting, value, Double.toString(degrees.least()), Double.toString(degrees.most()));
+        }
+        if (domain instanceof Domain.Choice choice) {
+            return new SettingFault(Kind.NOT_A_CHOICE, setting.code(), value, choice.choices());
+        }
+        if (domain instanceof Domain.Scoring) {
+            return new SettingFault(Kind.NOT_A_FORMAT, setting.code(), value, List.of());
+        }
+        return domain instanceof Domain.Points
+                ? new SettingFault(Kind.NOT_TIE_POINTS, setting.code(), value, List.of())
+                : new SettingFault(Kind.NOT_LEVEL_STEPS, setting.code(), value, LevelSteps.NAMED);
+    }
 
-  static SettingFault of(Setting setting, String value) {
-    Domain domain = setting.domain();
-    if (domain instanceof Domain.Whole whole) {
-      return range(setting, value, Integer.toString(whole.least()), Integer.toString(whole.most()));
+    private static SettingFault range(Setting setting, String value, String least, String most) {
+        return new SettingFault(Kind.OUT_OF_RANGE, setting.code(), value, List.of(least, most));
     }
-    if (domain instanceof Domain.Degrees degrees) {
-      return range(setting, value, Double.toString(degrees.least()), Double.toString(degrees.most()));
-    }
-    if (domain instanceof Domain.Choice choice) {
-      return new SettingFault(Kind.NOT_A_CHOICE, setting.code(), value, choice.choices());
-    }
-    if (domain instanceof Domain.Scoring) {
-      return new SettingFault(Kind.NOT_A_FORMAT, setting.code(), value, List.of());
-    }
-    return domain instanceof Domain.Points
-        ? new SettingFault(Kind.NOT_TIE_POINTS, setting.code(), value, List.of())
-        : new SettingFault(Kind.NOT_LEVEL_STEPS, setting.code(), value, LevelSteps.NAMED);
-  }
-
-  private static SettingFault range(Setting setting, String value, String least, String most) {
-    return new SettingFault(Kind.OUT_OF_RANGE, setting.code(), value, List.of(least, most));
-  }
 }

@@ -5,19 +5,19 @@ import java.util.Optional;
 
 /** What a rubber that was not played counts in the table. */
 public enum WalkoverScore {
-  TARGET_ZERO("target-0");
+    TARGET_ZERO("target-0");
 
-  private final String code;
+    private final String code;
 
-  WalkoverScore(String code) {
-    this.code = code;
-  }
+    WalkoverScore(String code) {
+        this.code = code;
+    }
 
-  public String code() {
-    return code;
-  }
+    public String code() {
+        return code;
+    }
 
-  public static Optional<WalkoverScore> parse(String code) {
-    return Arrays.stream(values()).filter(value -> value.code.equals(code)).findFirst();
-  }
+    public static Optional<WalkoverScore> parse(String code) {
+        return Arrays.stream(values()).filter(value -> value.code.equals(code)).findFirst();
+    }
 }

@@ -24,102 +24,110 @@ import tiewright.event.Tie;
  * <p>A slot follows only where the results put somebody else there than before: what an earlier ruling settled stays.
  */
 public final class Replay {
-  private final Event before;
-  private final Decision.Given given;
-  private final int ruling;
-  private final String by;
-  private final List<Fact> facts = new ArrayList<>();
-  private final List<PrivateNote> notes = new ArrayList<>();
-  private Event now;
+    private final Event before;
+    private final Decision.Given given;
+    private final int ruling;
+    private final String by;
+    private final List<Fact> facts = new ArrayList<>();
+    private final List<PrivateNote> notes = new ArrayList<>();
+    private Event now;
 
-  private Replay(Event before, Decision.Given given, int ruling, String by) {
-    this.before = before;
-    this.given = given;
-    this.ruling = ruling;
-    this.by = by;
-    this.now = before;
-  }
-
-  /**
-   * @param corrected what is put right, first of the facts that come back
-   * @param ruling the number of the ruling that wants it
-   * @param by who gave it, and signs a table that takes another order
-   */
-  public static Decision.Accepted of(
-      Event before, Decision.Given given, List<? extends Fact> corrected, int ruling, String by) {
-    Replay replay = new Replay(before, given, ruling, by);
-    corrected.forEach(replay::add);
-    replay.tables();
-    replay.ties();
-    replay.end();
-    replay.facts.addAll(ReturnedSheets.facts(before, replay.now, "ruling " + ruling));
-    replay.notes.addAll(ReturnedSheets.notes(before, replay.now));
-    return new Decision.Accepted(replay.facts, replay.notes);
-  }
-
-  private void tables() {
-    for (String pool : List.copyOf(before.signedTables().keySet())) {
-      Optional<List<ClubId>> order = Results.order(now, pool);
-      boolean stands = Results.order(before, pool).equals(order) || order.equals(Optional.of(before.signedTables().get(pool).order()));
-      if (!stands) {
-        add(new OfficialFact.SignatureWithdrawn(Optional.of(pool), ruling));
-        order.ifPresent(clubs -> add(new OfficialFact.TableSigned(pool, clubs, by)));
-      }
+    private Replay(Event before, Decision.Given given, int ruling, String by) {
+        this.before = before;
+        this.given = given;
+        this.ruling = ruling;
+        this.by = by;
+        this.now = before;
     }
-  }
 
-  /** From the first round on, for a tie that begins anew leaves nobody to those after it. */
-  private void ties() {
-    before.ties().values().stream().sorted(Comparator.comparing(Tie::stage).thenComparingInt(Tie::round)).forEach(tie -> {
-      Optional<ClubId> home = club(tie.home());
-      Optional<ClubId> away = club(tie.away());
-      if (!home.equals(tie.home().club()) || !away.equals(tie.away().club())) {
-        returned(tie);
-        add(new DrawFact.TieRestarted(tie.id(), home, away, ruling));
-        if (hasBegun(tie) && (tie.start().isPresent() || tie.court().isPresent())) {
-          add(new DrawFact.TieTimed(tie.id(), Optional.empty(), Optional.empty()));
+    /**
+     * @param corrected what is put right, first of the facts that come back
+     * @param ruling the number of the ruling that wants it
+     * @param by who gave it, and signs a table that takes another order
+     */
+    public static Decision.Accepted of(
+            Event before, Decision.Given given, List<? extends Fact> corrected, int ruling, String by) {
+        Replay replay = new Replay(before, given, ruling, by);
+        corrected.forEach(replay::add);
+        replay.tables();
+        replay.ties();
+        replay.end();
+        replay.facts.addAll(ReturnedSheets.facts(before, replay.now, "ruling " + ruling));
+        replay.notes.addAll(ReturnedSheets.notes(before, replay.now));
+        return new Decision.Accepted(replay.facts, replay.notes);
+    }
+
+    private void tables() {
+        for (String pool : List.copyOf(before.signedTables().keySet())) {
+            Optional<List<ClubId>> order = Results.order(now, pool);
+            boolean stands = Results.order(before, pool).equals(order)
+                    || order.equals(Optional.of(before.signedTables().get(pool).order()));
+            if (!stands) {
+                add(new OfficialFact.SignatureWithdrawn(Optional.of(pool), ruling));
+                order.ifPresent(clubs -> add(new OfficialFact.TableSigned(pool, clubs, by)));
+            }
         }
-      }
-    });
-  }
-
-  /** Who stands in the slot: somebody else only where the results say something else than before. */
-  private Optional<ClubId> club(Slot slot) {
-    if (slot.club().isEmpty() || slot.from().isEmpty()) {
-      return slot.club();
     }
-    Optional<ClubId> was = Results.of(before, slot.from().get());
-    Optional<ClubId> is = Results.of(now, slot.from().get());
-    return was.equals(is) ? slot.club() : is;
-  }
 
-  private void returned(Tie tie) {
-    before.exchanges().values().stream()
-        .filter(exchange -> exchange.id().tie().equals(tie.id()) && !exchange.isOpened())
-        .forEach(exchange -> {
-          for (Side side : Side.values()) {
-            tie.club(side).filter(club -> exchange.side(side).isIn()).ifPresent(club -> {
-              add(new ExchangeFact.SheetReturned(exchange.id(), club, "ruling " + ruling));
-              notes.add(new PrivateNote.SheetDropped(exchange.id(), club));
-            });
-          }
-        });
-  }
-
-  /** The final order was signed over results that are no longer those. */
-  private void end() {
-    boolean changes = !Impact.between(before, now).nodes().stream().allMatch(node -> node.kind() == Impact.Kind.RUBBER);
-    if (before.signed().isPresent() && changes) {
-      add(new OfficialFact.SignatureWithdrawn(Optional.empty(), ruling));
+    /** From the first round on, for a tie that begins anew leaves nobody to those after it. */
+    private void ties() {
+        before.ties().values().stream()
+                .sorted(Comparator.comparing(Tie::stage).thenComparingInt(Tie::round))
+                .forEach(tie -> {
+                    Optional<ClubId> home = club(tie.home());
+                    Optional<ClubId> away = club(tie.away());
+                    if (!home.equals(tie.home().club())
+                            || !away.equals(tie.away().club())) {
+                        returned(tie);
+                        add(new DrawFact.TieRestarted(tie.id(), home, away, ruling));
+                        if (hasBegun(tie)
+                                && (tie.start().isPresent() || tie.court().isPresent())) {
+                            add(new DrawFact.TieTimed(tie.id(), Optional.empty(), Optional.empty()));
+                        }
+                    }
+                });
     }
-  }
 
-  static boolean hasBegun(Tie tie) {
-    return tie.isOpened() || !tie.cards().isEmpty() || !tie.calls().isEmpty();
-  }
+    /** Who stands in the slot: somebody else only where the results say something else than before. */
+    private Optional<ClubId> club(Slot slot) {
+        if (slot.club().isEmpty() || slot.from().isEmpty()) {
+            return slot.club();
+        }
+        Optional<ClubId> was = Results.of(before, slot.from().get());
+        Optional<ClubId> is = Results.of(now, slot.from().get());
+        return was.equals(is) ? slot.club() : is;
+    }
 
-  private void add(Fact fact) {
-    facts.add(fact);
-    now = now.then(List.of(new Recorded(now.seq() + 1, fact, given.by(), Optional.empty(), given.now())));
-  }
+    private void returned(Tie tie) {
+        before.exchanges().values().stream()
+                .filter(exchange -> exchange.id().tie().equals(tie.id()) && !exchange.isOpened())
+                .forEach(exchange -> {
+                    for (Side side : Side.values()) {
+                        tie.club(side)
+                                .filter(club -> exchange.side(side).isIn())
+                                .ifPresent(club -> {
+                                    add(new ExchangeFact.SheetReturned(exchange.id(), club, "ruling " + ruling));
+                                    notes.add(new PrivateNote.SheetDropped(exchange.id(), club));
+                                });
+                    }
+                });
+    }
+
+    /** The final order was signed over results that are no longer those. */
+    private void end() {
+        boolean changes =
+                !Impact.between(before, now).nodes().stream().allMatch(node -> node.kind() == Impact.Kind.RUBBER);
+        if (before.signed().isPresent() && changes) {
+            add(new OfficialFact.SignatureWithdrawn(Optional.empty(), ruling));
+        }
+    }
+
+    static boolean hasBegun(Tie tie) {
+        return tie.isOpened() || !tie.cards().isEmpty() || !tie.calls().isEmpty();
+    }
+
+    private void add(Fact fact) {
+        facts.add(fact);
+        now = now.then(List.of(new Recorded(now.seq() + 1, fact, given.by(), Optional.empty(), given.now())));
+    }
 }

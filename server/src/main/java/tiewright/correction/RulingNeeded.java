@@ -31,107 +31,124 @@ import tiewright.sheet.SheetRules;
  * person decides each; nothing is applied by itself.
  */
 public final class RulingNeeded {
-  /** What was found. */
-  public enum Kind {
-    /** somebody stood there who belongs to, or stood for, another club too */
-    INELIGIBLE("ineligible", Set.of("sheet.not-in-squad", "sheet.other-squad", "sheet.played-for-other")),
-    /** a pair stood below a weaker one, and the conditions forbid it */
-    WRONG_ORDER("wrong-order", Set.of("sheet.rank-sum", "sheet.strongest-first")),
-    /** somebody stood in more rubbers than the conditions allow */
-    TOO_OFTEN("too-often", Set.of("sheet.player-twice", "sheet.too-often"));
+    /** What was found. */
+    public enum Kind {
+        /** somebody stood there who belongs to, or stood for, another club too */
+        INELIGIBLE("ineligible", Set.of("sheet.not-in-squad", "sheet.other-squad", "sheet.played-for-other")),
+        /** a pair stood below a weaker one, and the conditions forbid it */
+        WRONG_ORDER("wrong-order", Set.of("sheet.rank-sum", "sheet.strongest-first")),
+        /** somebody stood in more rubbers than the conditions allow */
+        TOO_OFTEN("too-often", Set.of("sheet.player-twice", "sheet.too-often"));
 
-    private final String code;
-    private final Set<String> refusals;
+        private final String code;
+        private final Set<String> refusals;
 
-    Kind(String code, Set<String> refusals) {
-      this.code = code;
-      this.refusals = refusals;
-    }
-
-    public String code() {
-      return code;
-    }
-  }
-
-  /**
-   * One sheet with one thing wrong.
-   *
-   * @param rubbers those concerned, top down
-   * @param players those concerned; for officials and the own club only
-   */
-  public record Case(Kind kind, TieId tie, ClubId club, SortedSet<RubberNo> rubbers, Set<PlayerId> players) {}
-
-  private final Event event;
-  private final Map<PlayerId, SameName> names = new LinkedHashMap<>();
-  private final List<Case> cases = new ArrayList<>();
-
-  private RulingNeeded(Event event, Directory directory) {
-    this.event = event;
-    event.players().keySet().forEach(player ->
-        directory.person(player).ifPresent(person -> names.put(player, SameName.of(person.name()))));
-  }
-
-  /** In the order of the ties; what a ruling has settled is not among them. */
-  public static List<Case> of(Event event, Directory directory) {
-    RulingNeeded needed = new RulingNeeded(event, directory);
-    event.ties().values().stream().filter(Tie::isOpened).filter(Tie::isReady).forEach(needed::look);
-    return needed.cases.stream().filter(one -> !isRuled(event, one)).toList();
-  }
-
-  private static boolean isRuled(Event event, Case one) {
-    return event.disputes().cases().stream().anyMatch(ruled ->
-        ruled.what().equals(one.kind().code()) && ruled.tie().equals(one.tie()) && ruled.club().equals(one.club()));
-  }
-
-  private void look(Tie tie) {
-    for (Side side : Side.values()) {
-      ClubId club = tie.club(side).orElseThrow();
-      Sheet sheet = sheet(tie, side);
-      List<Refusal> faults = SheetRules.faults(event, ExchangeId.sheets(tie.id()), club, sheet);
-      for (Kind kind : Kind.values()) {
-        SortedSet<RubberNo> rubbers = new TreeSet<>();
-        Set<PlayerId> players = new LinkedHashSet<>();
-        faults.stream().filter(fault -> kind.refusals.contains(fault.code())).forEach(fault -> {
-          RubberNo.parse(fault.field().replace("sheet-", "")).ifPresent(rubbers::add);
-          Optional.ofNullable((PlayerId) fault.data().get("player")).ifPresent(players::add);
-        });
-        if (kind == Kind.INELIGIBLE) {
-          twice(club, sheet, rubbers, players);
+        Kind(String code, Set<String> refusals) {
+            this.code = code;
+            this.refusals = refusals;
         }
-        if (!rubbers.isEmpty() && !(kind == Kind.WRONG_ORDER && isReplaced(tie, club))) {
-          cases.add(new Case(kind, tie.id(), club, rubbers, players));
+
+        public String code() {
+            return code;
         }
-      }
     }
-  }
 
-  /** Pairs that an official changed through a door stand in the order that the official gave them. */
-  private boolean isReplaced(Tie tie, ClubId club) {
-    return event.exchange(ExchangeId.sheets(tie.id())).replacements().stream()
-        .anyMatch(replacement -> replacement.fact().club().equals(club));
-  }
+    /**
+     * One sheet with one thing wrong.
+     *
+     * @param rubbers those concerned, top down
+     * @param players those concerned; for officials and the own club only
+     */
+    public record Case(Kind kind, TieId tie, ClubId club, SortedSet<RubberNo> rubbers, Set<PlayerId> players) {}
 
-  private Sheet sheet(Tie tie, Side side) {
-    SortedMap<RubberNo, Optional<Pair>> pairs = new TreeMap<>();
-    RubberNo.upTo(event.conditions().rubbers()).forEach(no ->
-        pairs.put(no, Optional.ofNullable(tie.opened().get(no)).flatMap(opened -> opened.pair(side))));
-    return new Sheet(pairs);
-  }
+    private final Event event;
+    private final Map<PlayerId, SameName> names = new LinkedHashMap<>();
+    private final List<Case> cases = new ArrayList<>();
 
-  /** The same name stands in the squad of another club. */
-  private void twice(ClubId club, Sheet sheet, Set<RubberNo> rubbers, Set<PlayerId> players) {
-    sheet.pairs().forEach((rubber, pair) -> pair.ifPresent(two -> List.of(two.first(), two.second()).forEach(player -> {
-      if (isInAnotherSquad(club, player)) {
-        rubbers.add(rubber);
-        players.add(player);
-      }
-    })));
-  }
+    private RulingNeeded(Event event, Directory directory) {
+        this.event = event;
+        event.players()
+                .keySet()
+                .forEach(player ->
+                        directory.person(player).ifPresent(person -> names.put(player, SameName.of(person.name()))));
+    }
 
-  private boolean isInAnotherSquad(ClubId club, PlayerId player) {
-    Optional<SameName> name = Optional.ofNullable(names.get(player));
-    return name.isPresent() && event.players().values().stream()
-        .filter(other -> !other.club().equals(club) && !other.id().equals(player))
-        .anyMatch(other -> Optional.ofNullable(names.get(other.id())).filter(name.get()::is).isPresent());
-  }
+    /** In the order of the ties; what a ruling has settled is not among them. */
+    public static List<Case> of(Event event, Directory directory) {
+        RulingNeeded needed = new RulingNeeded(event, directory);
+        event.ties().values().stream()
+                .filter(Tie::isOpened)
+                .filter(Tie::isReady)
+                .forEach(needed::look);
+        return needed.cases.stream().filter(one -> !isRuled(event, one)).toList();
+    }
+
+    private static boolean isRuled(Event event, Case one) {
+        return event.disputes().cases().stream()
+                .anyMatch(ruled -> ruled.what().equals(one.kind().code())
+                        && ruled.tie().equals(one.tie())
+                        && ruled.club().equals(one.club()));
+    }
+
+    private void look(Tie tie) {
+        for (Side side : Side.values()) {
+            ClubId club = tie.club(side).orElseThrow();
+            Sheet sheet = sheet(tie, side);
+            List<Refusal> faults = SheetRules.faults(event, ExchangeId.sheets(tie.id()), club, sheet);
+            for (Kind kind : Kind.values()) {
+                SortedSet<RubberNo> rubbers = new TreeSet<>();
+                Set<PlayerId> players = new LinkedHashSet<>();
+                faults.stream()
+                        .filter(fault -> kind.refusals.contains(fault.code()))
+                        .forEach(fault -> {
+                            RubberNo.parse(fault.field().replace("sheet-", "")).ifPresent(rubbers::add);
+                            Optional.ofNullable((PlayerId) fault.data().get("player"))
+                                    .ifPresent(players::add);
+                        });
+                if (kind == Kind.INELIGIBLE) {
+                    twice(club, sheet, rubbers, players);
+                }
+                if (!rubbers.isEmpty() && !(kind == Kind.WRONG_ORDER && isReplaced(tie, club))) {
+                    cases.add(new Case(kind, tie.id(), club, rubbers, players));
+                }
+            }
+        }
+    }
+
+    /** Pairs that an official changed through a door stand in the order that the official gave them. */
+    private boolean isReplaced(Tie tie, ClubId club) {
+        return event.exchange(ExchangeId.sheets(tie.id())).replacements().stream()
+                .anyMatch(replacement -> replacement.fact().club().equals(club));
+    }
+
+    private Sheet sheet(Tie tie, Side side) {
+        SortedMap<RubberNo, Optional<Pair>> pairs = new TreeMap<>();
+        RubberNo.upTo(event.conditions().rubbers())
+                .forEach(no ->
+                        pairs.put(no, Optional.ofNullable(tie.opened().get(no)).flatMap(opened -> opened.pair(side))));
+        return new Sheet(pairs);
+    }
+
+    /** The same name stands in the squad of another club. */
+    private void twice(ClubId club, Sheet sheet, Set<RubberNo> rubbers, Set<PlayerId> players) {
+        sheet.pairs()
+                .forEach((rubber, pair) ->
+                        pair.ifPresent(two -> List.of(two.first(), two.second()).forEach(player -> {
+                            if (isInAnotherSquad(club, player)) {
+                                rubbers.add(rubber);
+                                players.add(player);
+                            }
+                        })));
+    }
+
+    private boolean isInAnotherSquad(ClubId club, PlayerId player) {
+        Optional<SameName> name = Optional.ofNullable(names.get(player));
+        return name.isPresent()
+                && event.players().values().stream()
+                        .filter(other ->
+                                !other.club().equals(club) && !other.id().equals(player))
+                        .anyMatch(other -> Optional.ofNullable(names.get(other.id()))
+                                .filter(name.get()::is)
+                                .isPresent());
+    }
 }

@@ -19,70 +19,81 @@ import tiewright.event.TieId;
  * @param rubber empty = all rubbers of the tie, to be played one after the other on this court
  */
 public record CallToCourt(TieId tie, Optional<RubberNo> rubber, String court) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return Asked.noTie(tie);
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return Asked.noTie(tie);
+        }
+        Courts courts = Courts.of(event);
+        Asked asked = Asked.byOfficial(given).all(place(event, found.get())).all(court(event, courts, found.get()));
+        if (asked.isFine()) {
+            called(found.get())
+                    .forEach(no -> courts.busy(found.get(), no, court)
+                            .ifPresent(busy -> asked.all(List.of(at(
+                                    Refusal.of("desk.player-on-court").with("player", busy.player()), busy.where())))));
+        }
+        return asked.isFine() ? Accepted.of(new PlayFact.CourtCalled(tie, rubber, court)) : asked.refused();
     }
-    Courts courts = Courts.of(event);
-    Asked asked = Asked.byOfficial(given).all(place(event, found.get())).all(court(event, courts, found.get()));
-    if (asked.isFine()) {
-      called(found.get()).forEach(no -> courts.busy(found.get(), no, court).ifPresent(busy ->
-          asked.all(List.of(at(Refusal.of("desk.player-on-court").with("player", busy.player()), busy.where())))));
-    }
-    return asked.isFine() ? Accepted.of(new PlayFact.CourtCalled(tie, rubber, court)) : asked.refused();
-  }
 
-  private List<Refusal> place(Event event, Tie found) {
-    if (event.progress(found).finished()) {
-      return List.of(Refusal.of("desk.tie-is-over").with("tie", tie).at("tie"));
+    private List<Refusal> place(Event event, Tie found) {
+        if (event.progress(found).finished()) {
+            return List.of(Refusal.of("desk.tie-is-over").with("tie", tie).at("tie"));
+        }
+        if (rubber.isPresent()) {
+            return one(event, found, rubber.get());
+        }
+        if (!found.isOpened()) {
+            return List.of(Refusal.of("desk.sheets-not-opened").with("tie", tie).at("tie"));
+        }
+        boolean begun =
+                !found.calls().isEmpty() || found.opened().keySet().stream().allMatch(no -> Courts.hasEntry(found, no));
+        return begun ? List.of(Refusal.of("desk.tie-has-begun").with("tie", tie).at("rubber")) : List.of();
     }
-    if (rubber.isPresent()) {
-      return one(event, found, rubber.get());
-    }
-    if (!found.isOpened()) {
-      return List.of(Refusal.of("desk.sheets-not-opened").with("tie", tie).at("tie"));
-    }
-    boolean begun = !found.calls().isEmpty() || found.opened().keySet().stream().allMatch(no -> Courts.hasEntry(found, no));
-    return begun ? List.of(Refusal.of("desk.tie-has-begun").with("tie", tie).at("rubber")) : List.of();
-  }
 
-  private List<Refusal> one(Event event, Tie found, RubberNo no) {
-    if (Courts.hasEntry(found, no)) {
-      return List.of(Refusal.of("desk.rubber-has-card").with("rubber", no).with("tie", tie).at("rubber"));
+    private List<Refusal> one(Event event, Tie found, RubberNo no) {
+        if (Courts.hasEntry(found, no)) {
+            return List.of(Refusal.of("desk.rubber-has-card")
+                    .with("rubber", no)
+                    .with("tie", tie)
+                    .at("rubber"));
+        }
+        return new CardRules(event, found, no).place(How.PLAYED);
     }
-    return new CardRules(event, found, no).place(How.PLAYED);
-  }
 
-  private List<Refusal> court(Event event, Courts courts, Tie found) {
-    Optional<Court> wanted = Optional.ofNullable(event.courts().get(court));
-    if (wanted.isEmpty()) {
-      return List.of(Refusal.of("desk.no-such-court").with("court", court).at("court"));
+    private List<Refusal> court(Event event, Courts courts, Tie found) {
+        Optional<Court> wanted = Optional.ofNullable(event.courts().get(court));
+        if (wanted.isEmpty()) {
+            return List.of(Refusal.of("desk.no-such-court").with("court", court).at("court"));
+        }
+        if (!wanted.get().usable()) {
+            return List.of(
+                    Refusal.of("desk.court-out-of-use").with("court", court).at("court"));
+        }
+        Optional<Tie.Call> before = rubber.map(no -> found.calls().get(no));
+        if (before.filter(call -> call.court().equals(court)).isPresent()) {
+            return List.of(Refusal.of("desk.already-called")
+                    .with("court", court)
+                    .with("at", before.get().at())
+                    .at("court"));
+        }
+        return courts.on(court).stream()
+                .limit(1)
+                .map(other -> at(Refusal.of("desk.court-taken"), other).at("court"))
+                .toList();
     }
-    if (!wanted.get().usable()) {
-      return List.of(Refusal.of("desk.court-out-of-use").with("court", court).at("court"));
-    }
-    Optional<Tie.Call> before = rubber.map(no -> found.calls().get(no));
-    if (before.filter(call -> call.court().equals(court)).isPresent()) {
-      return List.of(Refusal.of("desk.already-called").with("court", court).with("at", before.get().at()).at("court"));
-    }
-    return courts.on(court).stream()
-        .limit(1)
-        .map(other -> at(Refusal.of("desk.court-taken"), other).at("court"))
-        .toList();
-  }
 
-  private static Refusal at(Refusal reason, Courts.OnCourt where) {
-    return reason
-        .with("court", where.call().court())
-        .with("tie", where.tie().id())
-        .with("rubber", where.rubber())
-        .with("at", where.call().at());
-  }
+    private static Refusal at(Refusal reason, Courts.OnCourt where) {
+        return reason.with("court", where.call().court())
+                .with("tie", where.tie().id())
+                .with("rubber", where.rubber())
+                .with("at", where.call().at());
+    }
 
-  private List<RubberNo> called(Tie found) {
-    return rubber.map(List::of).orElseGet(() ->
-        found.opened().keySet().stream().filter(no -> !no.isDecider() && !Courts.hasEntry(found, no)).toList());
-  }
+    private List<RubberNo> called(Tie found) {
+        return rubber.map(List::of)
+                .orElseGet(() -> found.opened().keySet().stream()
+                        .filter(no -> !no.isDecider() && !Courts.hasEntry(found, no))
+                        .toList());
+    }
 }

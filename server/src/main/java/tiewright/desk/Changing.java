@@ -12,43 +12,53 @@ import tiewright.event.TieId;
 
 /** What every change of an entered card has to keep to. */
 final class Changing {
-  private Changing() {}
+    private Changing() {}
 
-  /** An official, a reason, something entered that can be changed, and a third person where two entries differ. */
-  static Asked asked(Event event, Decision.Given given, Tie tie, RubberNo rubber, String reason) {
-    Card card = tie.card(rubber);
-    Asked asked = Asked.byOfficial(given)
-        .text("reason", reason, Asked.LONG)
-        .unless(
-            card.standing() != Card.Standing.EMPTY,
-            Refusal.of("desk.nothing-entered").with("tie", tie.id()).with("rubber", rubber).at("rubber"));
-    if (!Signed.namesARuling(event, reason)) {
-      asked.all(Signed.because(event, tie));
+    /** An official, a reason, something entered that can be changed, and a third person where two entries differ. */
+    static Asked asked(Event event, Decision.Given given, Tie tie, RubberNo rubber, String reason) {
+        Card card = tie.card(rubber);
+        Asked asked = Asked.byOfficial(given)
+                .text("reason", reason, Asked.LONG)
+                .unless(
+                        card.standing() != Card.Standing.EMPTY,
+                        Refusal.of("desk.nothing-entered")
+                                .with("tie", tie.id())
+                                .with("rubber", rubber)
+                                .at("rubber"));
+        if (!Signed.namesARuling(event, reason)) {
+            asked.all(Signed.because(event, tie));
+        }
+        return asked.unless(
+                !isOneOfTwo(card, given),
+                Refusal.of("desk.third-person").with("name", given.by().name()));
     }
-    return asked.unless(!isOneOfTwo(card, given), Refusal.of("desk.third-person").with("name", given.by().name()));
-  }
 
-  /** Who entered one of two readings that differ does not settle them. */
-  static List<Refusal> thirdPerson(Event event, Decision.Given given, TieId tie, RubberNo rubber) {
-    boolean oneOfTwo = event.tie(tie).filter(found -> isOneOfTwo(found.card(rubber), given)).isPresent();
-    return oneOfTwo ? List.of(Refusal.of("desk.third-person").with("name", given.by().name())) : List.of();
-  }
-
-  /** One of two different sources that differ. Whoever entered both readings may put it right alone. */
-  private static boolean isOneOfTwo(Card card, Decision.Given given) {
-    if (card.standing() != Card.Standing.HELD) {
-      return false;
+    /** Who entered one of two readings that differ does not settle them. */
+    static List<Refusal> thirdPerson(Event event, Decision.Given given, TieId tie, RubberNo rubber) {
+        boolean oneOfTwo = event.tie(tie)
+                .filter(found -> isOneOfTwo(found.card(rubber), given))
+                .isPresent();
+        return oneOfTwo
+                ? List.of(
+                        Refusal.of("desk.third-person").with("name", given.by().name()))
+                : List.of();
     }
-    List<Card.Entry> entries = card.inForce();
-    boolean twoSources = entries.stream().anyMatch(entry -> !entry.by().isSameSourceAs(entries.get(0).by()));
-    return twoSources && entries.stream().anyMatch(entry -> entry.by().isSameSourceAs(given.by()));
-  }
 
-  static Decision.Outcome outcome(
-      Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
-    if (!Signed.namesARuling(event, reason)) {
-      asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
+    /** One of two different sources that differ. Whoever entered both readings may put it right alone. */
+    private static boolean isOneOfTwo(Card card, Decision.Given given) {
+        if (card.standing() != Card.Standing.HELD) {
+            return false;
+        }
+        List<Card.Entry> entries = card.inForce();
+        boolean twoSources = entries.stream()
+                .anyMatch(entry -> !entry.by().isSameSourceAs(entries.get(0).by()));
+        return twoSources && entries.stream().anyMatch(entry -> entry.by().isSameSourceAs(given.by()));
     }
-    return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();
-  }
+
+    static Decision.Outcome outcome(Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
+        if (!Signed.namesARuling(event, reason)) {
+            asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
+        }
+        return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();
+    }
 }

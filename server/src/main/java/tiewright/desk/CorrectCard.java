@@ -24,31 +24,33 @@ import tiewright.scoring.Score;
  * @param games as in {@link RecordCard}
  */
 public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) implements Decision {
-  public CorrectCard {
-    games = List.copyOf(games);
-  }
-
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return Asked.noTie(tie);
+    public CorrectCard {
+        games = List.copyOf(games);
     }
-    Reading reading = Reading.of(event.conditions(), rubber, games, how);
-    Asked asked = Changing.asked(event, given, found.get(), rubber, reason)
-        .all(new CardRules(event, found.get(), rubber).place(how))
-        .all(reading.faults());
-    if (!asked.isFine()) {
-      return asked.refused();
-    }
-    RubberScore score = new RubberScore(rubber, reading.counted(), how);
-    asked.unless(!stands(found.get().card(rubber), score), Refusal.of("desk.stands-so-already").at("games"));
-    List<Fact> facts = List.of(new PlayFact.CardCorrected(
-        tie, rubber, score.games(), how, reading.asItStood(), reason.strip()));
-    return Changing.outcome(event, given, asked, reason, facts);
-  }
 
-  private boolean stands(Card card, RubberScore score) {
-    return card.score(rubber).equals(Optional.of(score));
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return Asked.noTie(tie);
+        }
+        Reading reading = Reading.of(event.conditions(), rubber, games, how);
+        Asked asked = Changing.asked(event, given, found.get(), rubber, reason)
+                .all(new CardRules(event, found.get(), rubber).place(how))
+                .all(reading.faults());
+        if (!asked.isFine()) {
+            return asked.refused();
+        }
+        RubberScore score = new RubberScore(rubber, reading.counted(), how);
+        asked.unless(
+                !stands(found.get().card(rubber), score),
+                Refusal.of("desk.stands-so-already").at("games"));
+        List<Fact> facts = List.of(
+                new PlayFact.CardCorrected(tie, rubber, score.games(), how, reading.asItStood(), reason.strip()));
+        return Changing.outcome(event, given, asked, reason, facts);
+    }
+
+    private boolean stands(Card card, RubberScore score) {
+        return card.score(rubber).equals(Optional.of(score));
+    }
 }

@@ -26,61 +26,64 @@ import tiewright.scoring.Score;
  * @param games as in {@link RecordCard}
  */
 public record Correction(TieId tie, RubberNo rubber, List<Score> games, How how) {
-  public Correction {
-    games = List.copyOf(games);
-  }
-
-  /** Every reason why the card cannot be put right so; empty when it can. */
-  public List<Refusal> faults(Event event) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return List.of(Refusal.of("desk.no-such-tie").with("tie", tie).at("tie"));
+    public Correction {
+        games = List.copyOf(games);
     }
-    if (found.get().card(rubber).standing() == Card.Standing.EMPTY) {
-      return List.of(Refusal.of("desk.never-played").with("tie", tie).with("rubber", rubber).at("rubber"));
+
+    /** Every reason why the card cannot be put right so; empty when it can. */
+    public List<Refusal> faults(Event event) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return List.of(Refusal.of("desk.no-such-tie").with("tie", tie).at("tie"));
+        }
+        if (found.get().card(rubber).standing() == Card.Standing.EMPTY) {
+            return List.of(Refusal.of("desk.never-played")
+                    .with("tie", tie)
+                    .with("rubber", rubber)
+                    .at("rubber"));
+        }
+        List<Refusal> faults = new ArrayList<>(reading(event).faults());
+        if (found.get().opened().containsKey(rubber)) {
+            faults.addAll(new CardRules(event, found.get(), rubber).place(how));
+        }
+        return faults;
     }
-    List<Refusal> faults = new ArrayList<>(reading(event).faults());
-    if (found.get().opened().containsKey(rubber)) {
-      faults.addAll(new CardRules(event, found.get(), rubber).place(how));
+
+    /** This is what counts already. Only for a correction without faults. */
+    public boolean standsAlready(Event event) {
+        return event.tie(tie).flatMap(found -> found.card(rubber).score(rubber)).equals(Optional.of(score(event)));
     }
-    return faults;
-  }
 
-  /** This is what counts already. Only for a correction without faults. */
-  public boolean standsAlready(Event event) {
-    return event.tie(tie).flatMap(found -> found.card(rubber).score(rubber)).equals(Optional.of(score(event)));
-  }
-
-  /** What would be different after this choice; by {@code given} only the moment is used. Only without faults. */
-  public Impact impact(Event event, Decision.Given given, CorrectionChoice choice) {
-    if (standsAlready(event)) {
-      return new Impact(List.of());
+    /** What would be different after this choice; by {@code given} only the moment is used. Only without faults. */
+    public Impact impact(Event event, Decision.Given given, CorrectionChoice choice) {
+        if (standsAlready(event)) {
+            return new Impact(List.of());
+        }
+        Decision.Accepted accepted = followed(event, given, choice, Numbers.ruling(event), "", "");
+        return Impact.between(event, After.of(event, given, accepted.facts()));
     }
-    Decision.Accepted accepted = followed(event, given, choice, Numbers.ruling(event), "", "");
-    return Impact.between(event, After.of(event, given, accepted.facts()));
-  }
 
-  /** The facts of the choice and everything that follows from them, but for ruling and notice. */
-  Decision.Accepted followed(
-      Event event, Decision.Given given, CorrectionChoice choice, int ruling, String reason, String by) {
-    List<Fact> card = List.of(new PlayFact.CardCorrected(
-        tie, rubber, score(event).games(), how, reading(event).asItStood(), reason));
-    return switch (choice) {
-      case LET_STAND -> new Decision.Accepted(List.of(), List.of());
-      case REPLAY -> after(event, given, Replay.of(event, given, card, ruling, by));
-      case RECORD_ONLY -> after(event, given, Stay.of(event, given, card, ruling));
-    };
-  }
+    /** The facts of the choice and everything that follows from them, but for ruling and notice. */
+    Decision.Accepted followed(
+            Event event, Decision.Given given, CorrectionChoice choice, int ruling, String reason, String by) {
+        List<Fact> card = List.of(new PlayFact.CardCorrected(
+                tie, rubber, score(event).games(), how, reading(event).asItStood(), reason));
+        return switch (choice) {
+            case LET_STAND -> new Decision.Accepted(List.of(), List.of());
+            case REPLAY -> after(event, given, Replay.of(event, given, card, ruling, by));
+            case RECORD_ONLY -> after(event, given, Stay.of(event, given, card, ruling));
+        };
+    }
 
-  private static Decision.Accepted after(Event event, Decision.Given given, Decision.Accepted accepted) {
-    return After.accepted(event, given, accepted.facts(), accepted.notes());
-  }
+    private static Decision.Accepted after(Event event, Decision.Given given, Decision.Accepted accepted) {
+        return After.accepted(event, given, accepted.facts(), accepted.notes());
+    }
 
-  RubberScore score(Event event) {
-    return new RubberScore(rubber, reading(event).counted(), how);
-  }
+    RubberScore score(Event event) {
+        return new RubberScore(rubber, reading(event).counted(), how);
+    }
 
-  private Reading reading(Event event) {
-    return Reading.of(event.conditions(), rubber, games, how);
-  }
+    private Reading reading(Event event) {
+        return Reading.of(event.conditions(), rubber, games, how);
+    }
 }

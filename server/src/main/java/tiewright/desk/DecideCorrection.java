@@ -26,106 +26,124 @@ import tiewright.scoring.Score;
  * @param by who rules, as it will be printed
  */
 public record DecideCorrection(Correction correction, CorrectionChoice choice, String seen, String reason, String by)
-    implements Decision {
+        implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> faults = correction.faults(event);
-    Asked asked = new Asked()
-        .unless(mayRule(given), Refusal.of("desk.rulers-only"))
-        .text("reason", reason, Asked.LONG)
-        .text("by", by, Asked.SHORT)
-        .all(faults);
-    if (!faults.isEmpty()) {
-      return asked.refused();
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> faults = correction.faults(event);
+        Asked asked = new Asked()
+                .unless(mayRule(given), Refusal.of("desk.rulers-only"))
+                .text("reason", reason, Asked.LONG)
+                .text("by", by, Asked.SHORT)
+                .all(faults);
+        if (!faults.isEmpty()) {
+            return asked.refused();
+        }
+        Optional<OfficialFact.CorrectionDecided> already = already(event);
+        already.ifPresent(decided ->
+                asked.unless(false, Refusal.of("desk.decided-already").with("ruling", decided.ruling())));
+        if (already.isEmpty()) {
+            asked.unless(
+                    !correction.standsAlready(event),
+                    Refusal.of("desk.stands-so-already").at("games"));
+            asked.all(Changing.thirdPerson(event, given, correction.tie(), correction.rubber()));
+            asked.all(changed(event, given));
+        }
+        return asked.isFine() ? accepted(event, given) : asked.refused();
     }
-    Optional<OfficialFact.CorrectionDecided> already = already(event);
-    already.ifPresent(decided -> asked.unless(false, Refusal.of("desk.decided-already").with("ruling", decided.ruling())));
-    if (already.isEmpty()) {
-      asked.unless(!correction.standsAlready(event), Refusal.of("desk.stands-so-already").at("games"));
-      asked.all(Changing.thirdPerson(event, given, correction.tie(), correction.rubber()));
-      asked.all(changed(event, given));
+
+    private static boolean mayRule(Given given) {
+        return given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER;
     }
-    return asked.isFine() ? accepted(event, given) : asked.refused();
-  }
 
-  private static boolean mayRule(Given given) {
-    return given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER;
-  }
+    /** The last decision about this rubber says the same, and nothing was entered since. */
+    private Optional<OfficialFact.CorrectionDecided> already(Event event) {
+        return event.disputes().corrections().stream()
+                .filter(one ->
+                        one.tie().equals(correction.tie()) && one.rubber().equals(correction.rubber()))
+                .reduce((earlier, later) -> later)
+                .filter(last ->
+                        new RubberScore(last.rubber(), last.games(), last.how()).equals(correction.score(event)))
+                .filter(last -> last.choice() == choice || last.choice() != CorrectionChoice.LET_STAND)
+                .filter(last -> last.choice() == CorrectionChoice.LET_STAND || correction.standsAlready(event));
+    }
 
-  /** The last decision about this rubber says the same, and nothing was entered since. */
-  private Optional<OfficialFact.CorrectionDecided> already(Event event) {
-    return event.disputes().corrections().stream()
-        .filter(one -> one.tie().equals(correction.tie()) && one.rubber().equals(correction.rubber()))
-        .reduce((earlier, later) -> later)
-        .filter(last -> new RubberScore(last.rubber(), last.games(), last.how()).equals(correction.score(event)))
-        .filter(last -> last.choice() == choice || last.choice() != CorrectionChoice.LET_STAND)
-        .filter(last -> last.choice() == CorrectionChoice.LET_STAND || correction.standsAlready(event));
-  }
+    private List<Refusal> changed(Event event, Given given) {
+        boolean same = seen.isEmpty()
+                || correction
+                        .impact(event, given, CorrectionChoice.REPLAY)
+                        .fingerprint()
+                        .equals(seen);
+        return same ? List.of() : List.of(Refusal.of("desk.impact-changed"));
+    }
 
-  private List<Refusal> changed(Event event, Given given) {
-    boolean same = seen.isEmpty() || correction.impact(event, given, CorrectionChoice.REPLAY).fingerprint().equals(seen);
-    return same ? List.of() : List.of(Refusal.of("desk.impact-changed"));
-  }
+    private Outcome accepted(Event event, Given given) {
+        int number = Numbers.ruling(event);
+        RubberScore score = correction.score(event);
+        String about = "Score of tie " + correction.tie() + ", " + rubber();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new OfficialFact.RulingGiven(number, about, ruled(score), reason.strip(), by.strip()));
+        facts.add(new OfficialFact.CorrectionDecided(
+                correction.tie(), correction.rubber(), score.games(), score.how(), choice, number, reason.strip()));
+        Event ruled = After.of(event, given, facts);
+        Accepted follows = correction.followed(ruled, given, choice, number, reason.strip(), by.strip());
+        facts.addAll(follows.facts());
+        facts.add(notice(event, After.of(event, given, facts), score, about, number));
+        return new Accepted(facts, follows.notes());
+    }
 
-  private Outcome accepted(Event event, Given given) {
-    int number = Numbers.ruling(event);
-    RubberScore score = correction.score(event);
-    String about = "Score of tie " + correction.tie() + ", " + rubber();
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new OfficialFact.RulingGiven(number, about, ruled(score), reason.strip(), by.strip()));
-    facts.add(new OfficialFact.CorrectionDecided(
-        correction.tie(), correction.rubber(), score.games(), score.how(), choice, number, reason.strip()));
-    Event ruled = After.of(event, given, facts);
-    Accepted follows = correction.followed(ruled, given, choice, number, reason.strip(), by.strip());
-    facts.addAll(follows.facts());
-    facts.add(notice(event, After.of(event, given, facts), score, about, number));
-    return new Accepted(facts, follows.notes());
-  }
+    private String ruled(RubberScore score) {
+        return switch (choice) {
+            case LET_STAND -> "The score stands as entered, although the card shows " + said(score) + ".";
+            case REPLAY -> "It counts " + said(score) + "; what was built on the wrong score is played again.";
+            case RECORD_ONLY -> "It counts " + said(score) + " in the record; who plays whom stays.";
+        };
+    }
 
-  private String ruled(RubberScore score) {
-    return switch (choice) {
-      case LET_STAND -> "The score stands as entered, although the card shows " + said(score) + ".";
-      case REPLAY -> "It counts " + said(score) + "; what was built on the wrong score is played again.";
-      case RECORD_ONLY -> "It counts " + said(score) + " in the record; who plays whom stays.";
-    };
-  }
+    private OfficialFact.NoticePosted notice(Event before, Event after, RubberScore score, String about, int ruling) {
+        List<String> again = Impact.between(before, after).of(Impact.Kind.SLOT).stream()
+                .map(node -> node.subject().get(0).toString())
+                .distinct()
+                .toList();
+        String more = choice == CorrectionChoice.REPLAY && !again.isEmpty()
+                ? " Begin again: tie " + String.join(", ", again) + "."
+                : "";
+        Optional<String> was = before.tie(correction.tie())
+                .flatMap(tie -> tie.card(correction.rubber()).score(correction.rubber()))
+                .map(DecideCorrection::said);
+        boolean changes = choice != CorrectionChoice.LET_STAND;
+        return new OfficialFact.NoticePosted(
+                Numbers.notice(before),
+                about + ". " + ruled(score) + more + " Ruling " + ruling + ".",
+                Optional.of(correction.tie()),
+                changes ? was : Optional.empty(),
+                changes ? Optional.of(said(score)) : Optional.empty(),
+                reason.strip());
+    }
 
-  private OfficialFact.NoticePosted notice(Event before, Event after, RubberScore score, String about, int ruling) {
-    List<String> again = Impact.between(before, after).of(Impact.Kind.SLOT).stream()
-        .map(node -> node.subject().get(0).toString()).distinct().toList();
-    String more = choice == CorrectionChoice.REPLAY && !again.isEmpty() ? " Begin again: tie " + String.join(", ", again) + "." : "";
-    Optional<String> was = before.tie(correction.tie()).flatMap(tie -> tie.card(correction.rubber()).score(correction.rubber()))
-        .map(DecideCorrection::said);
-    boolean changes = choice != CorrectionChoice.LET_STAND;
-    return new OfficialFact.NoticePosted(
-        Numbers.notice(before), about + ". " + ruled(score) + more + " Ruling " + ruling + ".", Optional.of(correction.tie()),
-        changes ? was : Optional.empty(), changes ? Optional.of(said(score)) : Optional.empty(), reason.strip());
-  }
+    private String rubber() {
+        return correction.rubber().isDecider() ? "decider" : "rubber " + correction.rubber();
+    }
 
-  private String rubber() {
-    return correction.rubber().isDecider() ? "decider" : "rubber " + correction.rubber();
-  }
+    private static String said(RubberScore score) {
+        String games = score.games().stream().map(DecideCorrection::game).collect(Collectors.joining(", "));
+        return score.how() == How.PLAYED ? games : (games + " " + score.how().code()).strip();
+    }
 
-  private static String said(RubberScore score) {
-    String games = score.games().stream().map(DecideCorrection::game).collect(Collectors.joining(", "));
-    return score.how() == How.PLAYED ? games : (games + " " + score.how().code()).strip();
-  }
+    private static String game(Score game) {
+        return game.home() + "-" + game.away();
+    }
 
-  private static String game(Score game) {
-    return game.home() + "-" + game.away();
-  }
+    /** Somebody entered something for this rubber, or decided about it, meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        boolean card = fact instanceof PlayFact.CardEntered entered && isIt(entered.tie(), entered.rubber())
+                || fact instanceof PlayFact.CardCorrected corrected && isIt(corrected.tie(), corrected.rubber())
+                || fact instanceof PlayFact.CardTakenBack back && isIt(back.tie(), back.rubber());
+        return card || fact instanceof OfficialFact.CorrectionDecided decided && isIt(decided.tie(), decided.rubber());
+    }
 
-  /** Somebody entered something for this rubber, or decided about it, meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    boolean card = fact instanceof PlayFact.CardEntered entered && isIt(entered.tie(), entered.rubber())
-        || fact instanceof PlayFact.CardCorrected corrected && isIt(corrected.tie(), corrected.rubber())
-        || fact instanceof PlayFact.CardTakenBack back && isIt(back.tie(), back.rubber());
-    return card || fact instanceof OfficialFact.CorrectionDecided decided && isIt(decided.tie(), decided.rubber());
-  }
-
-  private boolean isIt(tiewright.event.TieId tie, tiewright.event.RubberNo rubber) {
-    return tie.equals(correction.tie()) && rubber.equals(correction.rubber());
-  }
+    private boolean isIt(tiewright.event.TieId tie, tiewright.event.RubberNo rubber) {
+        return tie.equals(correction.tie()) && rubber.equals(correction.rubber());
+    }
 }

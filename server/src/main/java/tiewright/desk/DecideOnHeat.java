@@ -12,15 +12,23 @@ import tiewright.event.Refusal;
  * @param by who decides, as the log will show it
  */
 public record DecideOnHeat(Heat read, String decision, String by) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Asked asked = Asked.byOfficial(given)
-        .unless(read.isPossible(), Refusal.of("desk.no-such-heat").with("degrees", read.degrees()).at("degrees"))
-        .text("decision", decision, Asked.LONG)
-        .text("by", by, Asked.SHORT);
-    return asked.isFine()
-        ? Accepted.of(new OfficialFact.HeatDecided(
-            read.measure().code(), read.tenths(), read.tier(event.conditions()).code(), decision.strip(), by.strip()))
-        : asked.refused();
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Asked asked = Asked.byOfficial(given)
+                .unless(
+                        read.isPossible(),
+                        Refusal.of("desk.no-such-heat")
+                                .with("degrees", read.degrees())
+                                .at("degrees"))
+                .text("decision", decision, Asked.LONG)
+                .text("by", by, Asked.SHORT);
+        return asked.isFine()
+                ? Accepted.of(new OfficialFact.HeatDecided(
+                        read.measure().code(),
+                        read.tenths(),
+                        read.tier(event.conditions()).code(),
+                        decision.strip(),
+                        by.strip()))
+                : asked.refused();
+    }
 }

@@ -17,37 +17,51 @@ import tiewright.event.Role;
  * @param decision in the official's words
  * @param by who rules, as it will be printed
  */
-public record DecideProtest(int number, boolean upheld, boolean depositReturned, String decision, String reason, String by)
-    implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Disputes.Protest> protest = event.disputes().protest(number);
-    Asked asked = new Asked()
-        .unless(given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER, Refusal.of("desk.rulers-only"))
-        .unless(protest.isPresent(), Refusal.of("desk.no-such-protest").with("number", number))
-        .text("decision", decision, Asked.LONG)
-        .text("reason", reason, Asked.LONG)
-        .text("by", by, Asked.SHORT);
-    protest.flatMap(Disputes.Protest::decided).ifPresent(decided ->
-        asked.unless(false, Refusal.of("desk.protest-decided").with("number", number).with("ruling", decided.ruling())));
-    return asked.isFine() ? new Accepted(facts(event, protest.orElseThrow()), List.of()) : asked.refused();
-  }
+public record DecideProtest(
+        int number, boolean upheld, boolean depositReturned, String decision, String reason, String by)
+        implements Decision {
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Disputes.Protest> protest = event.disputes().protest(number);
+        Asked asked = new Asked()
+                .unless(
+                        given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER,
+                        Refusal.of("desk.rulers-only"))
+                .unless(protest.isPresent(), Refusal.of("desk.no-such-protest").with("number", number))
+                .text("decision", decision, Asked.LONG)
+                .text("reason", reason, Asked.LONG)
+                .text("by", by, Asked.SHORT);
+        protest.flatMap(Disputes.Protest::decided)
+                .ifPresent(decided -> asked.unless(
+                        false,
+                        Refusal.of("desk.protest-decided")
+                                .with("number", number)
+                                .with("ruling", decided.ruling())));
+        return asked.isFine() ? new Accepted(facts(event, protest.orElseThrow()), List.of()) : asked.refused();
+    }
 
-  private List<Fact> facts(Event event, Disputes.Protest protest) {
-    int ruling = Numbers.ruling(event);
-    String club = event.club(protest.made().club()).map(each -> each.name()).orElse(protest.made().club().code());
-    String about = "Protest " + number + " of " + club + protest.made().tie().map(tie -> ", tie " + tie).orElse("");
-    String said = (upheld ? "Upheld. " : "Dismissed. ") + decision.strip();
-    return List.of(
-        new OfficialFact.RulingGiven(ruling, about, said, reason.strip(), by.strip()),
-        new OfficialFact.ProtestDecided(number, upheld, depositReturned, ruling),
-        new OfficialFact.NoticePosted(
-            Numbers.notice(event), about + ". " + said + " Ruling " + ruling + ".", protest.made().tie(), Optional.empty(),
-            Optional.empty(), reason.strip()));
-  }
+    private List<Fact> facts(Event event, Disputes.Protest protest) {
+        int ruling = Numbers.ruling(event);
+        String club = event.club(protest.made().club())
+                .map(each -> each.name())
+                .orElse(protest.made().club().code());
+        String about = "Protest " + number + " of " + club
+                + protest.made().tie().map(tie -> ", tie " + tie).orElse("");
+        String said = (upheld ? "Upheld. " : "Dismissed. ") + decision.strip();
+        return List.of(
+                new OfficialFact.RulingGiven(ruling, about, said, reason.strip(), by.strip()),
+                new OfficialFact.ProtestDecided(number, upheld, depositReturned, ruling),
+                new OfficialFact.NoticePosted(
+                        Numbers.notice(event),
+                        about + ". " + said + " Ruling " + ruling + ".",
+                        protest.made().tie(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        reason.strip()));
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof OfficialFact.ProtestDecided other && other.number() == number;
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof OfficialFact.ProtestDecided other && other.number() == number;
+    }
 }

@@ -18,41 +18,50 @@ import tiewright.event.Refusal;
  * @param level the clubs that share a place, in any order
  */
 public record DrawLot(String pool, List<ClubId> level, String spokenSeed, String witness) implements Decision {
-  public DrawLot {
-    level = List.copyOf(level);
-  }
-
-  @Override
-  public Outcome decide(Event event, Given given) {
-    PoolEnd end = PoolEnd.of(event, pool);
-    Asked asked = Asked.byOfficial(given)
-        .text("spokenSeed", spokenSeed, Asked.SHORT)
-        .text("witness", witness, Asked.SHORT)
-        .all(end.unfinished());
-    if (asked.isFine()) {
-      boolean only = end.table().lotsToDraw().stream().anyMatch(this::isAmongJustThese);
-      asked.unless(only, Refusal.of("desk.no-lot-among").with("pool", pool).with("clubs", level).at("level"));
+    public DrawLot {
+        level = List.copyOf(level);
     }
-    return asked.isFine() ? drawn(event) : asked.refused();
-  }
 
-  private boolean isAmongJustThese(List<ClubId> group) {
-    return level.size() == group.size() && Set.copyOf(group).equals(Set.copyOf(level));
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        PoolEnd end = PoolEnd.of(event, pool);
+        Asked asked = Asked.byOfficial(given)
+                .text("spokenSeed", spokenSeed, Asked.SHORT)
+                .text("witness", witness, Asked.SHORT)
+                .all(end.unfinished());
+        if (asked.isFine()) {
+            boolean only = end.table().lotsToDraw().stream().anyMatch(this::isAmongJustThese);
+            asked.unless(
+                    only,
+                    Refusal.of("desk.no-lot-among")
+                            .with("pool", pool)
+                            .with("clubs", level)
+                            .at("level"));
+        }
+        return asked.isFine() ? drawn(event) : asked.refused();
+    }
 
-  private Outcome drawn(Event event) {
-    List<ClubId> order = LotOrder.of(pool, level, spokenSeed);
-    String names = order.stream()
-        .map(club -> event.club(club).map(known -> known.name()).orElse(club.code()))
-        .collect(Collectors.joining(", "));
-    return Accepted.of(
-        new OfficialFact.LotDrawn(pool, order, witness.strip()),
-        new OfficialFact.NoticePosted(
-            Numbers.notice(event), "Pool " + pool + ": lot drawn before " + witness.strip(), Optional.empty(),
-            Optional.empty(), Optional.of(cut(names)), "Spoken words: " + spokenSeed.strip()));
-  }
+    private boolean isAmongJustThese(List<ClubId> group) {
+        return level.size() == group.size() && Set.copyOf(group).equals(Set.copyOf(level));
+    }
 
-  private static String cut(String names) {
-    return names.length() <= Asked.SHORT ? names : names.substring(0, Asked.SHORT - 1) + "…";
-  }
+    private Outcome drawn(Event event) {
+        List<ClubId> order = LotOrder.of(pool, level, spokenSeed);
+        String names = order.stream()
+                .map(club -> event.club(club).map(known -> known.name()).orElse(club.code()))
+                .collect(Collectors.joining(", "));
+        return Accepted.of(
+                new OfficialFact.LotDrawn(pool, order, witness.strip()),
+                new OfficialFact.NoticePosted(
+                        Numbers.notice(event),
+                        "Pool " + pool + ": lot drawn before " + witness.strip(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(cut(names)),
+                        "Spoken words: " + spokenSeed.strip()));
+    }
+
+    private static String cut(String names) {
+        return names.length() <= Asked.SHORT ? names : names.substring(0, Asked.SHORT - 1) + "…";
+    }
 }

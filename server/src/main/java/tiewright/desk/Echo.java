@@ -21,33 +21,41 @@ import tiewright.scoring.Score;
  * @param games as the table would hold them
  * @param winner empty when the rubber is void
  */
-public record Echo(TieId tie, RubberNo rubber, List<Score> games, How how, Optional<Side> winner, Optional<ClubId> club) {
-  public Echo {
-    games = List.copyOf(games);
-  }
+public record Echo(
+        TieId tie, RubberNo rubber, List<Score> games, How how, Optional<Side> winner, Optional<ClubId> club) {
+    public Echo {
+        games = List.copyOf(games);
+    }
 
-  /** How a retired rubber would count in each published way, home first; empty for one that nobody gave up. */
-  public static Map<RetirementScore, List<Score>> ways(Event event, RubberNo rubber, List<Score> games, How how) {
-    Map<RetirementScore, List<Score>> ways = new EnumMap<>(RetirementScore.class);
-    if (how.isRetirement()) {
-      for (RetirementScore way : RetirementScore.values()) {
-        Reading reading = Reading.of(event.conditions().with(Setting.RETIREMENT_SCORE, way.code()), rubber, games, how);
-        if (reading.faults().isEmpty()) {
-          ways.put(way, reading.counted());
+    /** How a retired rubber would count in each published way, home first; empty for one that nobody gave up. */
+    public static Map<RetirementScore, List<Score>> ways(Event event, RubberNo rubber, List<Score> games, How how) {
+        Map<RetirementScore, List<Score>> ways = new EnumMap<>(RetirementScore.class);
+        if (how.isRetirement()) {
+            for (RetirementScore way : RetirementScore.values()) {
+                Reading reading =
+                        Reading.of(event.conditions().with(Setting.RETIREMENT_SCORE, way.code()), rubber, games, how);
+                if (reading.faults().isEmpty()) {
+                    ways.put(way, reading.counted());
+                }
+            }
         }
-      }
+        return ways;
     }
-    return ways;
-  }
 
-  /** Empty when there is no such tie or a card cannot read so; then {@link RecordCard} gives the reasons. */
-  public static Optional<Echo> of(Event event, TieId tie, RubberNo rubber, List<Score> games, How how) {
-    Reading reading = Reading.of(event.conditions(), rubber, games, how);
-    if (!reading.faults().isEmpty()) {
-      return Optional.empty();
+    /** Empty when there is no such tie or a card cannot read so; then {@link RecordCard} gives the reasons. */
+    public static Optional<Echo> of(Event event, TieId tie, RubberNo rubber, List<Score> games, How how) {
+        Reading reading = Reading.of(event.conditions(), rubber, games, how);
+        if (!reading.faults().isEmpty()) {
+            return Optional.empty();
+        }
+        RubberScore score = new RubberScore(rubber, reading.counted(), how);
+        return event.tie(tie)
+                .map(found -> new Echo(
+                        tie,
+                        rubber,
+                        score.games(),
+                        how,
+                        score.winner(),
+                        score.winner().flatMap(found::club)));
     }
-    RubberScore score = new RubberScore(rubber, reading.counted(), how);
-    return event.tie(tie).map(found ->
-        new Echo(tie, rubber, score.games(), how, score.winner(), score.winner().flatMap(found::club)));
-  }
 }

@@ -24,115 +24,132 @@ import tiewright.event.TieId;
  * {@link PoolRecord} (common practice, no source).
  */
 public final class FinalPlacing {
-  private final Event event;
-  private final List<Tie> knockout;
-  private final PoolRecord pools;
-  private final Set<ClubId> order = new LinkedHashSet<>();
+    private final Event event;
+    private final List<Tie> knockout;
+    private final PoolRecord pools;
+    private final Set<ClubId> order = new LinkedHashSet<>();
 
-  private FinalPlacing(Event event) {
-    this.event = event;
-    this.knockout = event.ties().values().stream().filter(tie -> tie.stage() == Stage.KNOCKOUT).toList();
-    this.pools = PoolRecord.of(event);
-  }
-
-  /** Empty until every table is signed and the knockout is finished. */
-  public static List<ClubId> of(Event event) {
-    return unfinished(event).isEmpty() ? new FinalPlacing(event).order() : List.of();
-  }
-
-  /** The winner of the final, as soon as it is finished. */
-  static Optional<ClubId> champion(Event event) {
-    FinalPlacing placing = new FinalPlacing(event);
-    return placing.finalTie().flatMap(tie -> placing.club(tie, true));
-  }
-
-  /** Every reason why the final standings are not there yet; empty = they are. */
-  static List<Refusal> unfinished(Event event) {
-    List<Refusal> reasons = new ArrayList<>();
-    List<Tie> knockout = new FinalPlacing(event).knockout;
-    if (event.ties().isEmpty()) {
-      reasons.add(Refusal.of("desk.nothing-played"));
+    private FinalPlacing(Event event) {
+        this.event = event;
+        this.knockout = event.ties().values().stream()
+                .filter(tie -> tie.stage() == Stage.KNOCKOUT)
+                .toList();
+        this.pools = PoolRecord.of(event);
     }
-    event.pools().keySet().stream()
-        .filter(pool -> !event.signedTables().containsKey(pool))
-        .forEach(pool -> reasons.add(Refusal.of("desk.table-not-signed").with("pool", pool)));
-    List<Tie> left = knockout.stream().filter(tie -> !event.progress(tie).finished()).toList();
-    if (!left.isEmpty()) {
-      reasons.add(Refusal.of("desk.knockout-not-finished").with("ties", left.stream().map(Tie::id).toList()));
+
+    /** Empty until every table is signed and the knockout is finished. */
+    public static List<ClubId> of(Event event) {
+        return unfinished(event).isEmpty() ? new FinalPlacing(event).order() : List.of();
     }
-    level(event).forEach(tie -> reasons.add(Refusal.of("desk.knockout-level").with("tie", tie)));
-    return reasons;
-  }
 
-  /** Ties of the knockout that are finished and have no winner. */
-  static List<TieId> level(Event event) {
-    return new FinalPlacing(event).knockout.stream()
-        .filter(tie -> tie.isReady() && event.progress(tie).finished() && event.progress(tie).winner().isEmpty())
-        .map(Tie::id)
-        .toList();
-  }
-
-  private List<ClubId> order() {
-    finalTie().ifPresent(this::add);
-    knockout.stream().filter(this::isOfLosers).sorted(laterFirst()).forEach(this::add);
-    knockout.stream().map(Tie::round).distinct().sorted(Comparator.reverseOrder()).forEach(this::addRound);
-    Stream.concat(event.pools().values().stream().flatMap(List::stream), pools.clubs().stream())
-        .distinct()
-        .filter(pools::has)
-        .sorted(pools)
-        .forEach(order::add);
-    return List.copyOf(order);
-  }
-
-  /** Who won a last tie of this round and went no further, then who lost in it. */
-  private void addRound(int round) {
-    for (boolean won : new boolean[] {true, false}) {
-      knockout.stream()
-          .filter(tie -> tie.round() == round)
-          .flatMap(tie -> club(tie, won).stream())
-          .filter(club -> lastRound(club) == round)
-          .sorted(pools)
-          .forEach(order::add);
+    /** The winner of the final, as soon as it is finished. */
+    static Optional<ClubId> champion(Event event) {
+        FinalPlacing placing = new FinalPlacing(event);
+        return placing.finalTie().flatMap(tie -> placing.club(tie, true));
     }
-  }
 
-  private int lastRound(ClubId club) {
-    return knockout.stream().filter(tie -> tie.has(club)).mapToInt(Tie::round).max().orElse(0);
-  }
+    /** Every reason why the final standings are not there yet; empty = they are. */
+    static List<Refusal> unfinished(Event event) {
+        List<Refusal> reasons = new ArrayList<>();
+        List<Tie> knockout = new FinalPlacing(event).knockout;
+        if (event.ties().isEmpty()) {
+            reasons.add(Refusal.of("desk.nothing-played"));
+        }
+        event.pools().keySet().stream()
+                .filter(pool -> !event.signedTables().containsKey(pool))
+                .forEach(pool -> reasons.add(Refusal.of("desk.table-not-signed").with("pool", pool)));
+        List<Tie> left =
+                knockout.stream().filter(tie -> !event.progress(tie).finished()).toList();
+        if (!left.isEmpty()) {
+            reasons.add(Refusal.of("desk.knockout-not-finished")
+                    .with("ties", left.stream().map(Tie::id).toList()));
+        }
+        level(event)
+                .forEach(tie -> reasons.add(Refusal.of("desk.knockout-level").with("tie", tie)));
+        return reasons;
+    }
 
-  private void add(Tie tie) {
-    club(tie, true).ifPresent(order::add);
-    club(tie, false).ifPresent(order::add);
-  }
+    /** Ties of the knockout that are finished and have no winner. */
+    static List<TieId> level(Event event) {
+        return new FinalPlacing(event)
+                .knockout.stream()
+                        .filter(tie -> tie.isReady()
+                                && event.progress(tie).finished()
+                                && event.progress(tie).winner().isEmpty())
+                        .map(Tie::id)
+                        .toList();
+    }
 
-  private Optional<ClubId> club(Tie tie, boolean winner) {
-    return event.progress(tie).winner().flatMap(side -> tie.club(winner ? side : side.other()));
-  }
+    private List<ClubId> order() {
+        finalTie().ifPresent(this::add);
+        knockout.stream().filter(this::isOfLosers).sorted(laterFirst()).forEach(this::add);
+        knockout.stream()
+                .map(Tie::round)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .forEach(this::addRound);
+        Stream.concat(event.pools().values().stream().flatMap(List::stream), pools.clubs().stream())
+                .distinct()
+                .filter(pools::has)
+                .sorted(pools)
+                .forEach(order::add);
+        return List.copyOf(order);
+    }
 
-  /** The last tie that is not one of losers; of several the one that most ties lead to. */
-  private Optional<Tie> finalTie() {
-    return knockout.stream()
-        .filter(tie -> !isOfLosers(tie))
-        .max(Comparator.comparingInt(Tie::round).thenComparingInt(this::leadingTo));
-  }
+    /** Who won a last tie of this round and went no further, then who lost in it. */
+    private void addRound(int round) {
+        for (boolean won : new boolean[] {true, false}) {
+            knockout.stream()
+                    .filter(tie -> tie.round() == round)
+                    .flatMap(tie -> club(tie, won).stream())
+                    .filter(club -> lastRound(club) == round)
+                    .sorted(pools)
+                    .forEach(order::add);
+        }
+    }
 
-  private int leadingTo(Tie tie) {
-    return sources(tie)
-        .filter(source -> source.kind() == SlotSource.Kind.WINNER)
-        .flatMap(source -> knockout.stream().filter(before -> before.id().code().equals(source.of())))
-        .mapToInt(before -> 1 + leadingTo(before))
-        .sum();
-  }
+    private int lastRound(ClubId club) {
+        return knockout.stream()
+                .filter(tie -> tie.has(club))
+                .mapToInt(Tie::round)
+                .max()
+                .orElse(0);
+    }
 
-  private boolean isOfLosers(Tie tie) {
-    return sources(tie).anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
-  }
+    private void add(Tie tie) {
+        club(tie, true).ifPresent(order::add);
+        club(tie, false).ifPresent(order::add);
+    }
 
-  private static Stream<SlotSource> sources(Tie tie) {
-    return Stream.of(Side.values()).flatMap(side -> tie.slot(side).from().stream());
-  }
+    private Optional<ClubId> club(Tie tie, boolean winner) {
+        return event.progress(tie).winner().flatMap(side -> tie.club(winner ? side : side.other()));
+    }
 
-  private static Comparator<Tie> laterFirst() {
-    return Comparator.comparingInt(Tie::round).reversed();
-  }
+    /** The last tie that is not one of losers; of several the one that most ties lead to. */
+    private Optional<Tie> finalTie() {
+        return knockout.stream()
+                .filter(tie -> !isOfLosers(tie))
+                .max(Comparator.comparingInt(Tie::round).thenComparingInt(this::leadingTo));
+    }
+
+    private int leadingTo(Tie tie) {
+        return sources(tie)
+                .filter(source -> source.kind() == SlotSource.Kind.WINNER)
+                .flatMap(source ->
+                        knockout.stream().filter(before -> before.id().code().equals(source.of())))
+                .mapToInt(before -> 1 + leadingTo(before))
+                .sum();
+    }
+
+    private boolean isOfLosers(Tie tie) {
+        return sources(tie).anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
+    }
+
+    private static Stream<SlotSource> sources(Tie tie) {
+        return Stream.of(Side.values()).flatMap(side -> tie.slot(side).from().stream());
+    }
+
+    private static Comparator<Tie> laterFirst() {
+        return Comparator.comparingInt(Tie::round).reversed();
+    }
 }

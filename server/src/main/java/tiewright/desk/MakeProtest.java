@@ -17,24 +17,34 @@ import tiewright.event.TieId;
  * @param deposit what was paid, as the desk writes it; empty = nothing
  * @param by who signed it
  */
-public record MakeProtest(ClubId club, Optional<TieId> tie, String text, Optional<String> deposit, String by) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    boolean own = given.by().role() == Role.CAPTAIN && given.by().club().filter(club::equals).isPresent();
-    Asked asked = new Asked()
-        .unless(own || given.by().role().isOfficial(), Refusal.of("desk.protest-by-captain").with("club", club))
-        .unless(event.club(club).isPresent(), Refusal.of("desk.no-such-club").with("club", club).at("club"))
-        .text("text", text, Asked.LONG)
-        .notTooLong("deposit", deposit.orElse(""), Asked.SHORT)
-        .text("by", by, Asked.SHORT);
-    tie.filter(id -> event.tie(id).isEmpty()).ifPresent(id ->
-        asked.unless(false, Refusal.of("desk.no-such-tie").with("tie", id).at("tie")));
-    boolean twice = event.disputes().openProtests().stream().anyMatch(protest ->
-        protest.made().club().equals(club) && protest.made().tie().equals(tie) && protest.made().text().equals(text.strip()));
-    asked.unless(!twice, Refusal.of("desk.protest-twice").at("text"));
-    int number = event.disputes().protests().size() + 1;
-    return asked.isFine()
-        ? Accepted.of(new OfficialFact.ProtestMade(number, club, tie, text.strip(), deposit.map(String::strip), by.strip()))
-        : asked.refused();
-  }
+public record MakeProtest(ClubId club, Optional<TieId> tie, String text, Optional<String> deposit, String by)
+        implements Decision {
+    @Override
+    public Outcome decide(Event event, Given given) {
+        boolean own = given.by().role() == Role.CAPTAIN
+                && given.by().club().filter(club::equals).isPresent();
+        Asked asked = new Asked()
+                .unless(
+                        own || given.by().role().isOfficial(),
+                        Refusal.of("desk.protest-by-captain").with("club", club))
+                .unless(
+                        event.club(club).isPresent(),
+                        Refusal.of("desk.no-such-club").with("club", club).at("club"))
+                .text("text", text, Asked.LONG)
+                .notTooLong("deposit", deposit.orElse(""), Asked.SHORT)
+                .text("by", by, Asked.SHORT);
+        tie.filter(id -> event.tie(id).isEmpty())
+                .ifPresent(id -> asked.unless(
+                        false, Refusal.of("desk.no-such-tie").with("tie", id).at("tie")));
+        boolean twice = event.disputes().openProtests().stream()
+                .anyMatch(protest -> protest.made().club().equals(club)
+                        && protest.made().tie().equals(tie)
+                        && protest.made().text().equals(text.strip()));
+        asked.unless(!twice, Refusal.of("desk.protest-twice").at("text"));
+        int number = event.disputes().protests().size() + 1;
+        return asked.isFine()
+                ? Accepted.of(new OfficialFact.ProtestMade(
+                        number, club, tie, text.strip(), deposit.map(String::strip), by.strip()))
+                : asked.refused();
+    }
 }

@@ -13,25 +13,30 @@ import tiewright.event.TieId;
  * @param before what was said until now and no longer holds; then a reason is needed
  */
 public record PostNotice(
-    String text, Optional<TieId> tie, Optional<String> before, Optional<String> after, String reason)
-    implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Asked asked = Asked.byOfficial(given)
-        .text("text", text, Asked.LONG)
-        .notTooLong("before", before.orElse(""), Asked.SHORT)
-        .notTooLong("after", after.orElse(""), Asked.SHORT);
-    if (before.isPresent()) {
-      asked.text("reason", reason, Asked.LONG);
-    } else {
-      asked.notTooLong("reason", reason, Asked.LONG);
+        String text, Optional<TieId> tie, Optional<String> before, Optional<String> after, String reason)
+        implements Decision {
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Asked asked = Asked.byOfficial(given)
+                .text("text", text, Asked.LONG)
+                .notTooLong("before", before.orElse(""), Asked.SHORT)
+                .notTooLong("after", after.orElse(""), Asked.SHORT);
+        if (before.isPresent()) {
+            asked.text("reason", reason, Asked.LONG);
+        } else {
+            asked.notTooLong("reason", reason, Asked.LONG);
+        }
+        tie.filter(id -> event.tie(id).isEmpty())
+                .ifPresent(id -> asked.unless(
+                        false, Refusal.of("desk.no-such-tie").with("tie", id).at("tie")));
+        return asked.isFine()
+                ? Accepted.of(new OfficialFact.NoticePosted(
+                        Numbers.notice(event),
+                        text.strip(),
+                        tie,
+                        before.map(String::strip),
+                        after.map(String::strip),
+                        reason.strip()))
+                : asked.refused();
     }
-    tie.filter(id -> event.tie(id).isEmpty()).ifPresent(id ->
-        asked.unless(false, Refusal.of("desk.no-such-tie").with("tie", id).at("tie")));
-    return asked.isFine()
-        ? Accepted.of(new OfficialFact.NoticePosted(
-            Numbers.notice(event), text.strip(), tie, before.map(String::strip), after.map(String::strip),
-            reason.strip()))
-        : asked.refused();
-  }
 }

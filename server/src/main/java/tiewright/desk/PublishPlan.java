@@ -34,126 +34,158 @@ import tiewright.event.TieId;
  * @param by who publishes it, as it will be printed
  */
 public record PublishPlan(
-    List<Placed> placed, Cuts cuts, Optional<Conditions> conditions, int slotMinutes, String seed, String reason,
-    String by) implements Decision {
+        List<Placed> placed,
+        Cuts cuts,
+        Optional<Conditions> conditions,
+        int slotMinutes,
+        String seed,
+        String reason,
+        String by)
+        implements Decision {
 
-  /** The rubbers of one tie, at least one. */
-  public record Placed(TieId tie, SortedMap<RubberNo, OrderOfPlay.Place> rubbers) {
-    public Placed {
-      rubbers = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(rubbers));
+    /** The rubbers of one tie, at least one. */
+    public record Placed(TieId tie, SortedMap<RubberNo, OrderOfPlay.Place> rubbers) {
+        public Placed {
+            rubbers = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(rubbers));
+        }
+
+        LocalTime start() {
+            return rubbers.values().stream()
+                    .map(OrderOfPlay.Place::start)
+                    .min(Comparator.naturalOrder())
+                    .orElseThrow();
+        }
+
+        /** The court of its first rubber; the others lie beside it. */
+        String court() {
+            return rubbers.get(rubbers.firstKey()).court();
+        }
     }
 
-    LocalTime start() {
-      return rubbers.values().stream().map(OrderOfPlay.Place::start).min(Comparator.naturalOrder()).orElseThrow();
+    /**
+     * @param off not played at all and counted nowhere
+     * @param shared not played, every rubber void: a drawn tie
+     * @param later played on another day, so without a time today
+     */
+    public record Cuts(List<TieId> off, List<TieId> shared, List<TieId> later) {
+        public static final Cuts NONE = new Cuts(List.of(), List.of(), List.of());
+
+        public Cuts {
+            off = List.copyOf(off);
+            shared = List.copyOf(shared);
+            later = List.copyOf(later);
+        }
+
+        boolean isNone() {
+            return off.isEmpty() && shared.isEmpty() && later.isEmpty();
+        }
+
+        List<TieId> all() {
+            List<TieId> all = new ArrayList<>(off);
+            all.addAll(shared);
+            all.addAll(later);
+            return all;
+        }
     }
 
-    /** The court of its first rubber; the others lie beside it. */
-    String court() {
-      return rubbers.get(rubbers.firstKey()).court();
-    }
-  }
-
-  /**
-   * @param off not played at all and counted nowhere
-   * @param shared not played, every rubber void: a drawn tie
-   * @param later played on another day, so without a time today
-   */
-  public record Cuts(List<TieId> off, List<TieId> shared, List<TieId> later) {
-    public static final Cuts NONE = new Cuts(List.of(), List.of(), List.of());
-
-    public Cuts {
-      off = List.copyOf(off);
-      shared = List.copyOf(shared);
-      later = List.copyOf(later);
+    public PublishPlan {
+        placed = List.copyOf(placed);
     }
 
-    boolean isNone() {
-      return off.isEmpty() && shared.isEmpty() && later.isEmpty();
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Role role = given.by().role();
+        List<Placed> moved = placed.stream()
+                .filter(one -> event.tie(one.tie())
+                        .filter(tie -> changes(event, tie, one))
+                        .isPresent())
+                .toList();
+        Asked asked = new Asked()
+                .unless(role == Role.ORGANISER || role == Role.REFEREE, Refusal.of("desk.organiser-or-referee-only"))
+                .text("reason", reason, Asked.LONG)
+                .text("by", by, Asked.SHORT)
+                .unless(!moved.isEmpty() || !cuts.isNone(), Refusal.of("desk.plan-unchanged"));
+        placed.forEach(one -> asked.all(possible(event, one)));
+        moved.forEach(
+                one -> asked.all(movable(event, given, event.tie(one.tie()).orElseThrow(), one.start())));
+        cuts.all().forEach(tie -> asked.all(cuttable(event, tie)));
+        if (!asked.isFine()) {
+            return asked.refused();
+        }
+        PlanFacts facts = new PlanFacts(event, this, moved);
+        return After.accepted(event, given, facts.facts(), facts.notes());
     }
 
-    List<TieId> all() {
-      List<TieId> all = new ArrayList<>(off);
-      all.addAll(shared);
-      all.addAll(later);
-      return all;
+    private static boolean changes(Event event, Tie tie, Placed one) {
+        boolean sameRubbers = event.order().rubbers(tie.id()).equals(one.rubbers());
+        return !sameRubbers || (!hasBegun(tie) && !tie.start().equals(Optional.of(one.start())));
     }
-  }
 
-  public PublishPlan {
-    placed = List.copyOf(placed);
-  }
-
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Role role = given.by().role();
-    List<Placed> moved = placed.stream().filter(one -> event.tie(one.tie()).filter(tie -> changes(event, tie, one)).isPresent()).toList();
-    Asked asked = new Asked()
-        .unless(role == Role.ORGANISER || role == Role.REFEREE, Refusal.of("desk.organiser-or-referee-only"))
-        .text("reason", reason, Asked.LONG)
-        .text("by", by, Asked.SHORT)
-        .unless(!moved.isEmpty() || !cuts.isNone(), Refusal.of("desk.plan-unchanged"));
-    placed.forEach(one -> asked.all(possible(event, one)));
-    moved.forEach(one -> asked.all(movable(event, given, event.tie(one.tie()).orElseThrow(), one.start())));
-    cuts.all().forEach(tie -> asked.all(cuttable(event, tie)));
-    if (!asked.isFine()) {
-      return asked.refused();
+    static boolean hasBegun(Tie tie) {
+        return !tie.calls().isEmpty() || !tie.cards().isEmpty();
     }
-    PlanFacts facts = new PlanFacts(event, this, moved);
-    return After.accepted(event, given, facts.facts(), facts.notes());
-  }
 
-  private static boolean changes(Event event, Tie tie, Placed one) {
-    boolean sameRubbers = event.order().rubbers(tie.id()).equals(one.rubbers());
-    return !sameRubbers || (!hasBegun(tie) && !tie.start().equals(Optional.of(one.start())));
-  }
-
-  static boolean hasBegun(Tie tie) {
-    return !tie.calls().isEmpty() || !tie.cards().isEmpty();
-  }
-
-  private static List<Refusal> possible(Event event, Placed one) {
-    if (event.tie(one.tie()).isEmpty()) {
-      return List.of(Refusal.of("desk.no-such-tie").with("tie", one.tie()));
+    private static List<Refusal> possible(Event event, Placed one) {
+        if (event.tie(one.tie()).isEmpty()) {
+            return List.of(Refusal.of("desk.no-such-tie").with("tie", one.tie()));
+        }
+        return one.rubbers().values().stream()
+                .map(OrderOfPlay.Place::court)
+                .distinct()
+                .filter(court -> Optional.ofNullable(event.courts().get(court))
+                        .filter(Court::usable)
+                        .isEmpty())
+                .map(court -> Refusal.of("desk.plan-court-gone").with("court", court))
+                .toList();
     }
-    return one.rubbers().values().stream().map(OrderOfPlay.Place::court).distinct()
-        .filter(court -> Optional.ofNullable(event.courts().get(court)).filter(Court::usable).isEmpty())
-        .map(court -> Refusal.of("desk.plan-court-gone").with("court", court))
-        .toList();
-  }
 
-  private static List<Refusal> movable(Event event, Given given, Tie tie, LocalTime start) {
-    if (hasBegun(tie)) {
-      boolean stays = tie.start().isEmpty() || !start.isBefore(tie.start().get());
-      return stays ? List.of() : List.of(Refusal.of("desk.plan-moves-begun").with("tie", tie.id()));
+    private static List<Refusal> movable(Event event, Given given, Tie tie, LocalTime start) {
+        if (hasBegun(tie)) {
+            boolean stays = tie.start().isEmpty() || !start.isBefore(tie.start().get());
+            return stays
+                    ? List.of()
+                    : List.of(Refusal.of("desk.plan-moves-begun").with("tie", tie.id()));
+        }
+        List<Refusal> reasons = new ArrayList<>();
+        Optional<Instant> published = event.startsAt(tie);
+        Instant frozenUntil = given.now().plus(event.conditions().freezeMinutes(), ChronoUnit.MINUTES);
+        boolean moves = !tie.start().equals(Optional.of(start));
+        if (moves
+                && published
+                        .filter(at -> !at.isBefore(given.now()) && at.isBefore(frozenUntil))
+                        .isPresent()) {
+            reasons.add(Refusal.of("desk.plan-moves-frozen")
+                    .with("tie", tie.id())
+                    .with("start", tie.start().get())
+                    .with("freeze", event.conditions().freezeMinutes()));
+        }
+        Optional<Instant> wanted = event.about()
+                .map(about -> about.date().atTime(start).atZone(about.zone()).toInstant());
+        if (moves && wanted.filter(at -> at.isBefore(given.now())).isPresent()) {
+            reasons.add(Refusal.of("desk.plan-in-the-past")
+                    .with("tie", tie.id())
+                    .with("start", start)
+                    .with("now", given.now()));
+        }
+        return reasons;
     }
-    List<Refusal> reasons = new ArrayList<>();
-    Optional<Instant> published = event.startsAt(tie);
-    Instant frozenUntil = given.now().plus(event.conditions().freezeMinutes(), ChronoUnit.MINUTES);
-    boolean moves = !tie.start().equals(Optional.of(start));
-    if (moves && published.filter(at -> !at.isBefore(given.now()) && at.isBefore(frozenUntil)).isPresent()) {
-      reasons.add(Refusal.of("desk.plan-moves-frozen").with("tie", tie.id()).with("start", tie.start().get())
-          .with("freeze", event.conditions().freezeMinutes()));
-    }
-    Optional<Instant> wanted = event.about().map(about -> about.date().atTime(start).atZone(about.zone()).toInstant());
-    if (moves && wanted.filter(at -> at.isBefore(given.now())).isPresent()) {
-      reasons.add(Refusal.of("desk.plan-in-the-past").with("tie", tie.id()).with("start", start).with("now", given.now()));
-    }
-    return reasons;
-  }
 
-  private static List<Refusal> cuttable(Event event, TieId id) {
-    Optional<Tie> tie = event.tie(id);
-    if (tie.isEmpty()) {
-      return List.of(Refusal.of("desk.no-such-tie").with("tie", id));
+    private static List<Refusal> cuttable(Event event, TieId id) {
+        Optional<Tie> tie = event.tie(id);
+        if (tie.isEmpty()) {
+            return List.of(Refusal.of("desk.no-such-tie").with("tie", id));
+        }
+        return hasBegun(tie.get()) ? List.of(Refusal.of("desk.plan-cuts-begun").with("tie", id)) : List.of();
     }
-    return hasBegun(tie.get()) ? List.of(Refusal.of("desk.plan-cuts-begun").with("tie", id)) : List.of();
-  }
 
-  /** Somebody published other times, moved a court or called a tie meanwhile: this was reckoned from what no longer is. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    FactKind kind = fact.kind();
-    return kind == FactKind.TIE_TIMED || kind == FactKind.PLAN_PUBLISHED || kind == FactKind.TIE_CALLED_OFF
-        || kind == FactKind.COURT_SET || kind == FactKind.CONDITIONS_PUBLISHED;
-  }
+    /** Somebody published other times, moved a court or called a tie meanwhile: this was reckoned from what no longer is. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        FactKind kind = fact.kind();
+        return kind == FactKind.TIE_TIMED
+                || kind == FactKind.PLAN_PUBLISHED
+                || kind == FactKind.TIE_CALLED_OFF
+                || kind == FactKind.COURT_SET
+                || kind == FactKind.CONDITIONS_PUBLISHED;
+    }
 }

@@ -21,30 +21,33 @@ import tiewright.scoring.Score;
  *     of it. Walkover: empty, the score comes from the conditions. Void: empty
  */
 public record RecordCard(TieId tie, RubberNo rubber, List<Score> games, How how) implements Decision {
-  public RecordCard {
-    games = List.copyOf(games);
-  }
+    public RecordCard {
+        games = List.copyOf(games);
+    }
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return Asked.noTie(tie);
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return Asked.noTie(tie);
+        }
+        CardRules rules = new CardRules(event, found.get(), rubber);
+        Reading reading = Reading.of(event.conditions(), rubber, games, how);
+        Asked asked = new Asked()
+                .all(rules.who(given.by(), how))
+                .all(rules.place(how))
+                .all(reading.faults());
+        if (!asked.isFine()) {
+            return asked.refused();
+        }
+        if (!reads(found.get().card(rubber), reading.counted())) {
+            asked.all(Signed.because(event, found.get()));
+        }
+        PlayFact fact = new PlayFact.CardEntered(tie, rubber, reading.counted(), how, reading.asItStood());
+        return asked.isFine() ? After.accepted(event, given, List.of(fact)) : asked.refused();
     }
-    CardRules rules = new CardRules(event, found.get(), rubber);
-    Reading reading = Reading.of(event.conditions(), rubber, games, how);
-    Asked asked = new Asked().all(rules.who(given.by(), how)).all(rules.place(how)).all(reading.faults());
-    if (!asked.isFine()) {
-      return asked.refused();
-    }
-    if (!reads(found.get().card(rubber), reading.counted())) {
-      asked.all(Signed.because(event, found.get()));
-    }
-    PlayFact fact = new PlayFact.CardEntered(tie, rubber, reading.counted(), how, reading.asItStood());
-    return asked.isFine() ? After.accepted(event, given, List.of(fact)) : asked.refused();
-  }
 
-  private boolean reads(Card card, List<Score> counted) {
-    return card.score(rubber).equals(Optional.of(new RubberScore(rubber, counted, how)));
-  }
+    private boolean reads(Card card, List<Score> counted) {
+        return card.score(rubber).equals(Optional.of(new RubberScore(rubber, counted, how)));
+    }
 }

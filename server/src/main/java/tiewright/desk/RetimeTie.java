@@ -22,69 +22,85 @@ import tiewright.event.TieId;
  * @param court empty = not fixed
  */
 public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> court, String reason)
-    implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return Asked.noTie(tie);
+        implements Decision {
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return Asked.noTie(tie);
+        }
+        Tie now = found.get();
+        boolean changes = changes(now.start(), start) || changes(now.court(), court);
+        Asked asked = Asked.byOfficial(given)
+                .unless(
+                        !(now.start().equals(start) && now.court().equals(court)),
+                        Refusal.of("desk.time-stands-already").with("tie", tie).at("start"))
+                .unless(
+                        !event.progress(now).finished(),
+                        Refusal.of("desk.tie-is-over-for-times")
+                                .with("tie", tie)
+                                .at("tie"));
+        court.filter(name -> !event.courts().containsKey(name))
+                .ifPresent(name -> asked.unless(
+                        false,
+                        Refusal.of("desk.no-such-court").with("court", name).at("court")));
+        if (changes) {
+            asked.text("reason", reason, Asked.LONG);
+        } else {
+            asked.notTooLong("reason", reason, Asked.LONG);
+        }
+        if (!asked.isFine()) {
+            return asked.refused();
+        }
+        List<Fact> facts = new ArrayList<>(List.of(new DrawFact.TieTimed(tie, start, court)));
+        facts.addAll(shifted(event, now));
+        if (changes) {
+            facts.add(notice(event, now));
+        }
+        return new Accepted(facts, List.of());
     }
-    Tie now = found.get();
-    boolean changes = changes(now.start(), start) || changes(now.court(), court);
-    Asked asked = Asked.byOfficial(given)
-        .unless(
-            !(now.start().equals(start) && now.court().equals(court)),
-            Refusal.of("desk.time-stands-already").with("tie", tie).at("start"))
-        .unless(!event.progress(now).finished(), Refusal.of("desk.tie-is-over-for-times").with("tie", tie).at("tie"));
-    court.filter(name -> !event.courts().containsKey(name)).ifPresent(name ->
-        asked.unless(false, Refusal.of("desk.no-such-court").with("court", name).at("court")));
-    if (changes) {
-      asked.text("reason", reason, Asked.LONG);
-    } else {
-      asked.notTooLong("reason", reason, Asked.LONG);
+
+    /** A planned tie that only begins at another time keeps its courts, and its rubbers their distances. */
+    private List<DrawFact.RubberTimed> shifted(Event event, Tie now) {
+        if (!now.court().equals(court) || now.start().isEmpty() || start.isEmpty()) {
+            return List.of();
+        }
+        long minutes = Duration.between(now.start().get(), start.get()).toMinutes();
+        return event.order().rubbers(tie).entrySet().stream()
+                .map(one -> new DrawFact.RubberTimed(
+                        tie,
+                        one.getKey(),
+                        one.getValue().start().plusMinutes(minutes),
+                        one.getValue().court(),
+                        one.getValue().umpires()))
+                .toList();
     }
-    if (!asked.isFine()) {
-      return asked.refused();
+
+    private static <T> boolean changes(Optional<T> published, Optional<T> wanted) {
+        return published.isPresent() && !published.equals(wanted);
     }
-    List<Fact> facts = new ArrayList<>(List.of(new DrawFact.TieTimed(tie, start, court)));
-    facts.addAll(shifted(event, now));
-    if (changes) {
-      facts.add(notice(event, now));
+
+    private OfficialFact.NoticePosted notice(Event event, Tie now) {
+        return new OfficialFact.NoticePosted(
+                Numbers.notice(event),
+                "Tie " + tie,
+                Optional.of(tie),
+                Optional.of(said(now.start(), now.court())),
+                Optional.of(said(start, court)),
+                reason.strip());
     }
-    return new Accepted(facts, List.of());
-  }
 
-  /** A planned tie that only begins at another time keeps its courts, and its rubbers their distances. */
-  private List<DrawFact.RubberTimed> shifted(Event event, Tie now) {
-    if (!now.court().equals(court) || now.start().isEmpty() || start.isEmpty()) {
-      return List.of();
+    /** As it is printed and shown struck through: <em>10:20, court 3</em>. */
+    private static String said(Optional<LocalTime> start, Optional<String> court) {
+        String time = start.map(LocalTime::toString).orElse("no time yet");
+        return time
+                + court.map(name -> ", " + (name.matches("\\d+") ? "court " : "") + name)
+                        .orElse("");
     }
-    long minutes = Duration.between(now.start().get(), start.get()).toMinutes();
-    return event.order().rubbers(tie).entrySet().stream()
-        .map(one -> new DrawFact.RubberTimed(tie, one.getKey(), one.getValue().start().plusMinutes(minutes), one.getValue().court(),
-            one.getValue().umpires()))
-        .toList();
-  }
 
-  private static <T> boolean changes(Optional<T> published, Optional<T> wanted) {
-    return published.isPresent() && !published.equals(wanted);
-  }
-
-  private OfficialFact.NoticePosted notice(Event event, Tie now) {
-    return new OfficialFact.NoticePosted(
-        Numbers.notice(event), "Tie " + tie, Optional.of(tie), Optional.of(said(now.start(), now.court())),
-        Optional.of(said(start, court)), reason.strip());
-  }
-
-  /** As it is printed and shown struck through: <em>10:20, court 3</em>. */
-  private static String said(Optional<LocalTime> start, Optional<String> court) {
-    String time = start.map(LocalTime::toString).orElse("no time yet");
-    return time + court.map(name -> ", " + (name.matches("\\d+") ? "court " : "") + name).orElse("");
-  }
-
-  /** The time that somebody else published for the tie meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof DrawFact.TieTimed other && other.tie().equals(tie);
-  }
+    /** The time that somebody else published for the tie meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof DrawFact.TieTimed other && other.tie().equals(tie);
+    }
 }

@@ -24,52 +24,73 @@ import tiewright.event.TieId;
  * @param what the code of the kind of case
  * @param by who rules, as it will be printed
  */
-public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, String reason, String by) implements Decision {
+public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, String reason, String by)
+        implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<RulingNeeded.Case> found = RulingNeeded.of(event, given.directory()).stream()
-        .filter(one -> one.kind().code().equals(what) && one.tie().equals(tie) && one.club().equals(club))
-        .findFirst();
-    Asked asked = new Asked()
-        .unless(given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER, Refusal.of("desk.rulers-only"))
-        .unless(found.isPresent(), Refusal.of("desk.no-such-case").with("tie", tie))
-        .text("reason", reason, Asked.LONG)
-        .text("by", by, Asked.SHORT);
-    found.ifPresent(one -> asked.all(others(event, given, one)));
-    return asked.isFine() ? accepted(event, given, found.orElseThrow()) : asked.refused();
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<RulingNeeded.Case> found = RulingNeeded.of(event, given.directory()).stream()
+                .filter(one -> one.kind().code().equals(what)
+                        && one.tie().equals(tie)
+                        && one.club().equals(club))
+                .findFirst();
+        Asked asked = new Asked()
+                .unless(
+                        given.by().role() == Role.REFEREE || given.by().role() == Role.ORGANISER,
+                        Refusal.of("desk.rulers-only"))
+                .unless(found.isPresent(), Refusal.of("desk.no-such-case").with("tie", tie))
+                .text("reason", reason, Asked.LONG)
+                .text("by", by, Asked.SHORT);
+        found.ifPresent(one -> asked.all(others(event, given, one)));
+        return asked.isFine() ? accepted(event, given, found.orElseThrow()) : asked.refused();
+    }
 
-  /** What others built on the tie is decided rubber by rubber, with everything that hangs on it in sight. */
-  private List<Refusal> others(Event event, Given given, RulingNeeded.Case one) {
-    List<Fact> cards = Penalties.facts(event, one, penalty, "");
-    Event after = After.of(event, given, Replay.of(event, given, cards, Numbers.ruling(event), "").facts());
-    boolean reaches = !cards.isEmpty() && Impact.between(event, after).reachesOthers();
-    return reaches ? List.of(Refusal.of("desk.case-reaches-others").with("tie", tie)) : List.of();
-  }
+    /** What others built on the tie is decided rubber by rubber, with everything that hangs on it in sight. */
+    private List<Refusal> others(Event event, Given given, RulingNeeded.Case one) {
+        List<Fact> cards = Penalties.facts(event, one, penalty, "");
+        Event after = After.of(
+                event,
+                given,
+                Replay.of(event, given, cards, Numbers.ruling(event), "").facts());
+        boolean reaches = !cards.isEmpty() && Impact.between(event, after).reachesOthers();
+        return reaches ? List.of(Refusal.of("desk.case-reaches-others").with("tie", tie)) : List.of();
+    }
 
-  private Outcome accepted(Event event, Given given, RulingNeeded.Case one) {
-    int number = Numbers.ruling(event);
-    String name = event.club(club).map(each -> each.name()).orElse(club.code());
-    String about = "The sheet of " + name + " in tie " + tie;
-    String ruling = switch (penalty) {
-      case NONE -> "It stands.";
-      case RUBBERS -> name + " loses rubber " + String.join(", ", one.rubbers().stream().map(Object::toString).toList()) + ".";
-      case TIE -> name + " loses the tie, every rubber to nil.";
-    };
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()));
-    facts.add(new OfficialFact.CaseRuled(what, tie, club, penalty, number));
-    facts.addAll(Penalties.facts(event, one, penalty, "ruling " + number));
-    facts.add(new OfficialFact.NoticePosted(
-        Numbers.notice(event), about + ". " + ruling + " Ruling " + number + ".", Optional.of(tie), Optional.empty(),
-        Optional.empty(), reason.strip()));
-    return After.accepted(event, given, facts);
-  }
+    private Outcome accepted(Event event, Given given, RulingNeeded.Case one) {
+        int number = Numbers.ruling(event);
+        String name = event.club(club).map(each -> each.name()).orElse(club.code());
+        String about = "The sheet of " + name + " in tie " + tie;
+        String ruling =
+                switch (penalty) {
+                    case NONE -> "It stands.";
+                    case RUBBERS ->
+                        name + " loses rubber "
+                                + String.join(
+                                        ", ",
+                                        one.rubbers().stream()
+                                                .map(Object::toString)
+                                                .toList()) + ".";
+                    case TIE -> name + " loses the tie, every rubber to nil.";
+                };
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()));
+        facts.add(new OfficialFact.CaseRuled(what, tie, club, penalty, number));
+        facts.addAll(Penalties.facts(event, one, penalty, "ruling " + number));
+        facts.add(new OfficialFact.NoticePosted(
+                Numbers.notice(event),
+                about + ". " + ruling + " Ruling " + number + ".",
+                Optional.of(tie),
+                Optional.empty(),
+                Optional.empty(),
+                reason.strip()));
+        return After.accepted(event, given, facts);
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof OfficialFact.CaseRuled ruled
-        && ruled.what().equals(what) && ruled.tie().equals(tie) && ruled.club().equals(club);
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof OfficialFact.CaseRuled ruled
+                && ruled.what().equals(what)
+                && ruled.tie().equals(tie)
+                && ruled.club().equals(club);
+    }
 }

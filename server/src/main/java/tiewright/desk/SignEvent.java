@@ -12,13 +12,14 @@ import tiewright.event.Refusal;
  * @param by who signs, as it will be printed
  */
 public record SignEvent(String by) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Asked asked = Asked.byOfficial(given).text("by", by, Asked.SHORT).all(FinalPlacing.unfinished(event));
-    event.signed().ifPresent(signed ->
-        asked.all(List.of(Refusal.of("desk.event-signed-already").with("by", signed.by()))));
-    return asked.isFine()
-        ? Accepted.of(new OfficialFact.EventSigned(FinalPlacing.of(event), by.strip()))
-        : asked.refused();
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Asked asked = Asked.byOfficial(given).text("by", by, Asked.SHORT).all(FinalPlacing.unfinished(event));
+        event.signed()
+                .ifPresent(signed -> asked.all(
+                        List.of(Refusal.of("desk.event-signed-already").with("by", signed.by()))));
+        return asked.isFine()
+                ? Accepted.of(new OfficialFact.EventSigned(FinalPlacing.of(event), by.strip()))
+                : asked.refused();
+    }
 }

@@ -15,23 +15,31 @@ import tiewright.event.Refusal;
  * @param by who signs, as it will be printed
  */
 public record SignTable(String pool, String by) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    PoolEnd end = PoolEnd.of(event, pool);
-    List<ClubId> order = end.table().order();
-    Asked asked = Asked.byOfficial(given).text("by", by, Asked.SHORT).all(end.unsignable());
-    Objections.open(event, pool).forEach(protest ->
-        asked.unless(false, Refusal.of("desk.protest-open").with("pool", pool).with("number", protest.made().number())));
-    Optional<OfficialFact.TableSigned> before = Optional.ofNullable(event.signedTables().get(pool));
-    before.filter(signed -> signed.order().equals(order)).ifPresent(signed ->
-        asked.unless(false, Refusal.of("desk.signed-already").with("pool", pool).with("by", signed.by())));
-    asked.unless(event.signed().isEmpty(), Refusal.of("desk.event-is-signed").with("by", signer(event)));
-    return asked.isFine()
-        ? After.accepted(event, given, List.of(new OfficialFact.TableSigned(pool, order, by.strip())))
-        : asked.refused();
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        PoolEnd end = PoolEnd.of(event, pool);
+        List<ClubId> order = end.table().order();
+        Asked asked = Asked.byOfficial(given).text("by", by, Asked.SHORT).all(end.unsignable());
+        Objections.open(event, pool)
+                .forEach(protest -> asked.unless(
+                        false,
+                        Refusal.of("desk.protest-open")
+                                .with("pool", pool)
+                                .with("number", protest.made().number())));
+        Optional<OfficialFact.TableSigned> before =
+                Optional.ofNullable(event.signedTables().get(pool));
+        before.filter(signed -> signed.order().equals(order))
+                .ifPresent(signed -> asked.unless(
+                        false,
+                        Refusal.of("desk.signed-already").with("pool", pool).with("by", signed.by())));
+        asked.unless(
+                event.signed().isEmpty(), Refusal.of("desk.event-is-signed").with("by", signer(event)));
+        return asked.isFine()
+                ? After.accepted(event, given, List.of(new OfficialFact.TableSigned(pool, order, by.strip())))
+                : asked.refused();
+    }
 
-  private static String signer(Event event) {
-    return event.signed().map(OfficialFact.EventSigned::by).orElse("");
-  }
+    private static String signer(Event event) {
+        return event.signed().map(OfficialFact.EventSigned::by).orElse("");
+    }
 }

@@ -13,58 +13,62 @@ import tiewright.event.Tie;
 
 /** What was signed, or is played on, does not change under people's feet: a correction there needs a ruling first. */
 final class Signed {
-  private static final Pattern RULING = Pattern.compile("\\bruling\\s+(?:no\\.?\\s*)?(\\d{1,6})\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern RULING =
+            Pattern.compile("\\bruling\\s+(?:no\\.?\\s*)?(\\d{1,6})\\b", Pattern.CASE_INSENSITIVE);
 
-  private Signed() {}
+    private Signed() {}
 
-  /** The table that counts this tie is signed, or the whole event. */
-  static List<Refusal> because(Event event, Tie tie) {
-    if (event.signed().isPresent()) {
-      return List.of(Refusal.of("desk.event-is-signed").with("by", event.signed().get().by()));
+    /** The table that counts this tie is signed, or the whole event. */
+    static List<Refusal> because(Event event, Tie tie) {
+        if (event.signed().isPresent()) {
+            return List.of(Refusal.of("desk.event-is-signed")
+                    .with("by", event.signed().get().by()));
+        }
+        return tie.pool()
+                .filter(event.signedTables()::containsKey)
+                .map(pool -> List.of(Refusal.of("desk.table-is-signed")
+                        .with("pool", pool)
+                        .with("by", event.signedTables().get(pool).by())))
+                .orElse(List.of());
     }
-    return tie.pool()
-        .filter(event.signedTables()::containsKey)
-        .map(pool -> List.of(Refusal.of("desk.table-is-signed")
-            .with("pool", pool)
-            .with("by", event.signedTables().get(pool).by())))
-        .orElse(List.of());
-  }
 
-  /** With these facts another club should stand in a tie that has begun. */
-  static List<Refusal> playedOn(Event event, Decision.Given given, List<Fact> facts) {
-    List<SlotFills.Disputed> before = SlotFills.disputed(event);
-    return SlotFills.disputed(After.of(event, given, facts)).stream()
-        .filter(disputed -> !before.contains(disputed))
-        .map(disputed -> Refusal.of("desk.next-tie-has-begun")
-            .with("tie", disputed.tie())
-            .with("stands", disputed.stands())
-            .with("shouldStand", disputed.shouldStand()))
-        .toList();
-  }
-
-  /** With these facts another club would stand in a tie where one is published; nobody is moved in silence. */
-  static List<Refusal> moved(Event event, Decision.Given given, List<Fact> facts) {
-    return After.accepted(event, given, facts).facts().stream()
-        .filter(DrawFact.SlotFilled.class::isInstance)
-        .map(DrawFact.SlotFilled.class::cast)
-        .flatMap(fill -> event.tie(fill.tie()).flatMap(tie -> tie.club(fill.side()))
-            .map(stands -> Refusal.of("desk.clubs-would-move")
-                .with("tie", fill.tie())
-                .with("stands", stands)
-                .with("shouldStand", fill.club()))
-            .stream())
-        .toList();
-  }
-
-  /** The text names a ruling that was given, as in <em>ruling 3</em>. */
-  static boolean namesARuling(Event event, String reason) {
-    Matcher named = RULING.matcher(reason);
-    while (named.find()) {
-      int number = Integer.parseInt(named.group(1));
-      if (event.rulings().stream().anyMatch(ruling -> ruling.number() == number)) {
-        return true;
-      }
+    /** With these facts another club should stand in a tie that has begun. */
+    static List<Refusal> playedOn(Event event, Decision.Given given, List<Fact> facts) {
+        List<SlotFills.Disputed> before = SlotFills.disputed(event);
+        return SlotFills.disputed(After.of(event, given, facts)).stream()
+                .filter(disputed -> !before.contains(disputed))
+                .map(disputed -> Refusal.of("desk.next-tie-has-begun")
+                        .with("tie", disputed.tie())
+                        .with("stands", disputed.stands())
+                        .with("shouldStand", disputed.shouldStand()))
+                .toList();
     }
-    return false;
-  }
+
+    /** With these facts another club would stand in a tie where one is published; nobody is moved in silence. */
+    static List<Refusal> moved(Event event, Decision.Given given, List<Fact> facts) {
+        return After.accepted(event, given, facts).facts().stream()
+                .filter(DrawFact.SlotFilled.class::isInstance)
+                .map(DrawFact.SlotFilled.class::cast)
+                .flatMap(fill -> event
+                        .tie(fill.tie())
+                        .flatMap(tie -> tie.club(fill.side()))
+                        .map(stands -> Refusal.of("desk.clubs-would-move")
+                                .with("tie", fill.tie())
+                                .with("stands", stands)
+                                .with("shouldStand", fill.club()))
+                        .stream())
+                .toList();
+    }
+
+    /** The text names a ruling that was given, as in <em>ruling 3</em>. */
+    static boolean namesARuling(Event event, String reason) {
+        Matcher named = RULING.matcher(reason);
+        while (named.find()) {
+            int number = Integer.parseInt(named.group(1));
+            if (event.rulings().stream().anyMatch(ruling -> ruling.number() == number)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

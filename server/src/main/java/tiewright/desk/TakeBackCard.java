@@ -11,16 +11,16 @@ import tiewright.event.TieId;
 
 /** An official says that the rubber was not played: its entries stay in the log and count no longer. */
 public record TakeBackCard(TieId tie, RubberNo rubber, String reason) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Tie> found = event.tie(tie);
-    if (found.isEmpty()) {
-      return Asked.noTie(tie);
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Tie> found = event.tie(tie);
+        if (found.isEmpty()) {
+            return Asked.noTie(tie);
+        }
+        Asked asked = Changing.asked(event, given, found.get(), rubber, reason);
+        return asked.isFine()
+                ? Changing.outcome(
+                        event, given, asked, reason, List.of(new PlayFact.CardTakenBack(tie, rubber, reason.strip())))
+                : asked.refused();
     }
-    Asked asked = Changing.asked(event, given, found.get(), rubber, reason);
-    return asked.isFine()
-        ? Changing.outcome(
-            event, given, asked, reason, List.of(new PlayFact.CardTakenBack(tie, rubber, reason.strip())))
-        : asked.refused();
-  }
 }

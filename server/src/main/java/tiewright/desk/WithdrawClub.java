@@ -25,64 +25,79 @@ import tiewright.event.TieId;
  * unseen.
  */
 public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, String by) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Asked asked = Asked.byOfficial(given)
-        .text("reason", reason, Asked.LONG)
-        .text("by", by, Asked.SHORT)
-        .unless(event.club(club).isPresent(), Refusal.of("desk.no-such-club").with("club", club).at("club"))
-        .unless(
-            !event.withdrawals().containsKey(club), Refusal.of("desk.withdrawn-already").with("club", club).at("club"))
-        .unless(event.signed().isEmpty(), Refusal.of("desk.withdrawal-after-the-end").with("club", club).at("club"))
-        .unless(!hasWon(event), Refusal.of("desk.club-has-won").with("club", club).at("club"));
-    signedPool(event).filter(pool -> treatment == Withdrawal.ANNUL).ifPresent(pool ->
-        asked.unless(false, Refusal.of("desk.annul-after-signing").with("pool", pool).with("club", club).at("treatment")));
-    return asked.isFine() ? accepted(event, given) : asked.refused();
-  }
-
-  private Outcome accepted(Event event, Given given) {
-    int number = Numbers.ruling(event);
-    String name = event.club(club).orElseThrow().name();
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new OfficialFact.RulingGiven(
-        number, "Withdrawal of " + name, "withdrawal: " + treatment.code(), reason.strip(), by.strip()));
-    facts.add(new OfficialFact.ClubWithdrawn(club, lastPlayed(event), treatment, number));
-    List<PrivateNote> notes = new ArrayList<>();
-    for (Tie tie : event.ties().values()) {
-      if (tie.has(club) && !tie.isOpened()) {
-        giveBack(event, tie, "ruling " + number, facts, notes);
-      }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Asked asked = Asked.byOfficial(given)
+                .text("reason", reason, Asked.LONG)
+                .text("by", by, Asked.SHORT)
+                .unless(
+                        event.club(club).isPresent(),
+                        Refusal.of("desk.no-such-club").with("club", club).at("club"))
+                .unless(
+                        !event.withdrawals().containsKey(club),
+                        Refusal.of("desk.withdrawn-already").with("club", club).at("club"))
+                .unless(
+                        event.signed().isEmpty(),
+                        Refusal.of("desk.withdrawal-after-the-end")
+                                .with("club", club)
+                                .at("club"))
+                .unless(
+                        !hasWon(event),
+                        Refusal.of("desk.club-has-won").with("club", club).at("club"));
+        signedPool(event)
+                .filter(pool -> treatment == Withdrawal.ANNUL)
+                .ifPresent(pool -> asked.unless(
+                        false,
+                        Refusal.of("desk.annul-after-signing")
+                                .with("pool", pool)
+                                .with("club", club)
+                                .at("treatment")));
+        return asked.isFine() ? accepted(event, given) : asked.refused();
     }
-    return After.accepted(event, given, facts, notes);
-  }
 
-  private static void giveBack(Event event, Tie tie, String reason, List<Fact> facts, List<PrivateNote> notes) {
-    Exchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
-    for (Side side : Side.values()) {
-      if (exchange.side(side).isIn()) {
-        ClubId owner = tie.club(side).orElseThrow();
-        facts.add(new ExchangeFact.SheetReturned(exchange.id(), owner, reason));
-        notes.add(new PrivateNote.SheetDropped(exchange.id(), owner));
-      }
+    private Outcome accepted(Event event, Given given) {
+        int number = Numbers.ruling(event);
+        String name = event.club(club).orElseThrow().name();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new OfficialFact.RulingGiven(
+                number, "Withdrawal of " + name, "withdrawal: " + treatment.code(), reason.strip(), by.strip()));
+        facts.add(new OfficialFact.ClubWithdrawn(club, lastPlayed(event), treatment, number));
+        List<PrivateNote> notes = new ArrayList<>();
+        for (Tie tie : event.ties().values()) {
+            if (tie.has(club) && !tie.isOpened()) {
+                giveBack(event, tie, "ruling " + number, facts, notes);
+            }
+        }
+        return After.accepted(event, given, facts, notes);
     }
-  }
 
-  /** The last tie of which the club has a card. */
-  private Optional<TieId> lastPlayed(Event event) {
-    return event.ties().values().stream()
-        .filter(tie -> tie.has(club) && tie.cards().keySet().stream().anyMatch(no -> Courts.hasEntry(tie, no)))
-        .max(Comparator.comparing(Tie::stage).thenComparingInt(Tie::round))
-        .map(Tie::id);
-  }
+    private static void giveBack(Event event, Tie tie, String reason, List<Fact> facts, List<PrivateNote> notes) {
+        Exchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
+        for (Side side : Side.values()) {
+            if (exchange.side(side).isIn()) {
+                ClubId owner = tie.club(side).orElseThrow();
+                facts.add(new ExchangeFact.SheetReturned(exchange.id(), owner, reason));
+                notes.add(new PrivateNote.SheetDropped(exchange.id(), owner));
+            }
+        }
+    }
 
-  private boolean hasWon(Event event) {
-    return FinalPlacing.champion(event).filter(club::equals).isPresent();
-  }
+    /** The last tie of which the club has a card. */
+    private Optional<TieId> lastPlayed(Event event) {
+        return event.ties().values().stream()
+                .filter(tie -> tie.has(club) && tie.cards().keySet().stream().anyMatch(no -> Courts.hasEntry(tie, no)))
+                .max(Comparator.comparing(Tie::stage).thenComparingInt(Tie::round))
+                .map(Tie::id);
+    }
 
-  private Optional<String> signedPool(Event event) {
-    return event.signedTables().values().stream()
-        .filter(table -> table.order().contains(club))
-        .map(OfficialFact.TableSigned::pool)
-        .findFirst();
-  }
+    private boolean hasWon(Event event) {
+        return FinalPlacing.champion(event).filter(club::equals).isPresent();
+    }
+
+    private Optional<String> signedPool(Event event) {
+        return event.signedTables().values().stream()
+                .filter(table -> table.order().contains(club))
+                .map(OfficialFact.TableSigned::pool)
+                .findFirst();
+    }
 }

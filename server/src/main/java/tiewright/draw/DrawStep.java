@@ -15,54 +15,64 @@ import java.util.List;
  * @param hash the index of the first number asked for; -1 where there was nothing to draw
  */
 public record DrawStep(
-    How how, String subject, String purpose, long hash, List<Choice> choices, BigInteger drawn, String chosen) {
+        How how, String subject, String purpose, long hash, List<Choice> choices, BigInteger drawn, String chosen) {
 
-  /** Why a step went as it did. */
-  public enum How {
-    /** Placed by the rule for seeds. */
-    SEEDED,
-    /** Only one choice was left. */
-    ONLY_CHOICE,
-    DRAWN
-  }
-
-  /** Something that could have been chosen, with its weight of at least 1. */
-  public record Choice(String name, BigInteger weight) {}
-
-  public DrawStep {
-    choices = List.copyOf(choices);
-  }
-
-  static DrawStep seeded(String subject, String chosen) {
-    Choice only = new Choice(chosen, BigInteger.ONE);
-    return new DrawStep(How.SEEDED, subject, "", -1, List.of(only), BigInteger.ZERO, chosen);
-  }
-
-  /** Draws one of the choices; those of weight 0 are left out. */
-  static DrawStep draw(String subject, String purpose, List<Choice> all, PublicLot lot) {
-    List<Choice> open = inLowestTerms(all.stream().filter(c -> c.weight().signum() > 0).toList());
-    if (open.size() == 1) {
-      return new DrawStep(How.ONLY_CHOICE, subject, purpose, -1, open, BigInteger.ZERO, open.get(0).name());
+    /** Why a step went as it did. */
+    public enum How {
+        /** Placed by the rule for seeds. */
+        SEEDED,
+        /** Only one choice was left. */
+        ONLY_CHOICE,
+        DRAWN
     }
-    long hash = lot.next();
-    BigInteger sum = open.stream().map(Choice::weight).reduce(BigInteger.ZERO, BigInteger::add);
-    BigInteger drawn = lot.below(sum);
-    return new DrawStep(How.DRAWN, subject, purpose, hash, open, drawn, at(open, drawn));
-  }
 
-  private static List<Choice> inLowestTerms(List<Choice> choices) {
-    BigInteger common = choices.stream().map(Choice::weight).reduce(BigInteger.ZERO, BigInteger::gcd);
-    return choices.stream().map(c -> new Choice(c.name(), c.weight().divide(common))).toList();
-  }
+    /** Something that could have been chosen, with its weight of at least 1. */
+    public record Choice(String name, BigInteger weight) {}
 
-  private static String at(List<Choice> choices, BigInteger drawn) {
-    BigInteger left = drawn;
-    for (Choice choice : choices) {
-      if (left.compareTo(choice.weight()) < 0) {
-        return choice.name();
-      }
-      left = left.subtract(choice.weight());
+    public DrawStep {
+        choices = List.copyOf(choices);
     }
-    throw new IllegalStateException("drew past the last choice");
-  }
+
+    static DrawStep seeded(String subject, String chosen) {
+        Choice only = new Choice(chosen, BigInteger.ONE);
+        return new DrawStep(How.SEEDED, subject, "", -1, List.of(only), BigInteger.ZERO, chosen);
+    }
+
+    /** Draws one of the choices; those of weight 0 are left out. */
+    static DrawStep draw(String subject, String purpose, List<Choice> all, PublicLot lot) {
+        List<Choice> open =
+                inLowestTerms(all.stream().filter(c -> c.weight().signum() > 0).toList());
+        if (open.size() == 1) {
+            return new DrawStep(
+                    How.ONLY_CHOICE,
+                    subject,
+                    purpose,
+                    -1,
+                    open,
+                    BigInteger.ZERO,
+                    open.get(0).name());
+        }
+        long hash = lot.next();
+        BigInteger sum = open.stream().map(Choice::weight).reduce(BigInteger.ZERO, BigInteger::add);
+        BigInteger drawn = lot.below(sum);
+        return new DrawStep(How.DRAWN, subject, purpose, hash, open, drawn, at(open, drawn));
+    }
+
+    private static List<Choice> inLowestTerms(List<Choice> choices) {
+        BigInteger common = choices.stream().map(Choice::weight).reduce(BigInteger.ZERO, BigInteger::gcd);
+        return choices.stream()
+                .map(c -> new Choice(c.name(), c.weight().divide(common)))
+                .toList();
+    }
+
+    private static String at(List<Choice> choices, BigInteger drawn) {
+        BigInteger left = drawn;
+        for (Choice choice : choices) {
+            if (left.compareTo(choice.weight()) < 0) {
+                return choice.name();
+            }
+            left = left.subtract(choice.weight());
+        }
+        throw new IllegalStateException("drew past the last choice");
+    }
 }

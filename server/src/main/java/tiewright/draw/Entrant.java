@@ -1,9 +1,9 @@
 package tiewright.draw;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.text.Normalizer;
 import tiewright.event.ClubId;
 
 /**
@@ -12,10 +12,11 @@ import tiewright.event.ClubId;
  * @param seed 1 is the strongest; empty where the club is not seeded
  */
 public record Entrant(ClubId club, String name, Optional<String> town, OptionalInt seed) {
-  /** The town in the form in which two spellings of it are compared: case and spacing do not count. */
-  Optional<String> townAsCompared() {
-    return town.map(t -> Normalizer.normalize(t, Normalizer.Form.NFKC).strip().replaceAll("\\s+", " "))
-        .map(t -> t.toLowerCase(Locale.ROOT))
-        .filter(t -> !t.isEmpty());
-  }
+    /** The town in the form in which two spellings of it are compared: case and spacing do not count. */
+    Optional<String> townAsCompared() {
+        return town.map(t ->
+                        Normalizer.normalize(t, Normalizer.Form.NFKC).strip().replaceAll("\\s+", " "))
+                .map(t -> t.toLowerCase(Locale.ROOT))
+                .filter(t -> !t.isEmpty());
+    }
 }

@@ -16,73 +16,73 @@ import tiewright.event.SlotSource;
  * fewest first-round ties inside a pool and, second, the fewest pools whose second is in the half of its first.
  */
 public final class KnockoutDraw {
-  public static final int MOST_FROM_A_POOL = 4;
-  public static final int MOST_QUALIFIERS = 32;
-  static final String KNOCKOUT = "knockout";
-  /** Enough for two of each of sixteen pools or three of each of eight; reached in seconds. */
-  static final int MOST_STATES = 12_000;
+    public static final int MOST_FROM_A_POOL = 4;
+    public static final int MOST_QUALIFIERS = 32;
+    static final String KNOCKOUT = "knockout";
+    /** Enough for two of each of sixteen pools or three of each of eight; reached in seconds. */
+    static final int MOST_STATES = 12_000;
 
-  /**
-   * What is to be drawn.
-   *
-   * @param pools in their order: the first of pool 1 is seed 1
-   * @param fromEach how many of each pool go on, 1 to {@value #MOST_FROM_A_POOL}
-   * @param thirdPlace whether the losers of the semifinals play for third place
-   */
-  public record Shape(List<String> pools, int fromEach, Seeding seeding, boolean thirdPlace) {
-    public Shape {
-      pools = List.copyOf(pools);
+    /**
+     * What is to be drawn.
+     *
+     * @param pools in their order: the first of pool 1 is seed 1
+     * @param fromEach how many of each pool go on, 1 to {@value #MOST_FROM_A_POOL}
+     * @param thirdPlace whether the losers of the semifinals play for third place
+     */
+    public record Shape(List<String> pools, int fromEach, Seeding seeding, boolean thirdPlace) {
+        public Shape {
+            pools = List.copyOf(pools);
+        }
+
+        int qualifiers() {
+            return pools.size() * fromEach;
+        }
+
+        int lines() {
+            return Math.max(2, Integer.highestOneBit(2 * qualifiers() - 1));
+        }
     }
 
-    int qualifiers() {
-      return pools.size() * fromEach;
+    private KnockoutDraw() {}
+
+    /** The bracket, or every reason why it cannot be drawn so. */
+    public static KnockoutResult draw(Shape shape, String spokenSeed) {
+        List<DrawFault> faults = faults(shape, spokenSeed);
+        if (!faults.isEmpty()) {
+            return new KnockoutResult.Refused(faults);
+        }
+        try {
+            return new KnockoutResult.Planned(new BracketDraw(shape).drawn(spokenSeed));
+        } catch (Spread.TooManyCases tooMany) {
+            return new KnockoutResult.Refused(
+                    List.of(DrawFault.of(DrawFault.Code.TOO_MANY_CASES, shape.qualifiers(), MOST_STATES)));
+        }
     }
 
-    int lines() {
-      return Math.max(2, Integer.highestOneBit(2 * qualifiers() - 1));
+    private static List<DrawFault> faults(Shape shape, String spokenSeed) {
+        List<DrawFault> faults = new ArrayList<>();
+        if (PublicLot.spoken(spokenSeed).isEmpty()) {
+            faults.add(DrawFault.of(DrawFault.Code.NO_SPOKEN_SEED, ""));
+        }
+        HashSet<String> names = new HashSet<>();
+        for (String pool : shape.pools()) {
+            if (!SlotSource.isPoolName(pool)) {
+                faults.add(DrawFault.of(DrawFault.Code.NOT_A_POOL_NAME, pool));
+            } else if (!names.add(pool)) {
+                faults.add(DrawFault.of(DrawFault.Code.POOL_TWICE, pool));
+            }
+        }
+        if (shape.pools().isEmpty()) {
+            faults.add(DrawFault.of(DrawFault.Code.NO_POOL, 0, 1));
+        } else if (shape.fromEach() < 1) {
+            faults.add(DrawFault.of(DrawFault.Code.NO_QUALIFIER, shape.fromEach(), 1));
+        } else if (shape.fromEach() > MOST_FROM_A_POOL) {
+            faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_FROM_A_POOL, shape.fromEach(), MOST_FROM_A_POOL));
+        } else if (shape.qualifiers() < 2) {
+            faults.add(DrawFault.of(DrawFault.Code.TOO_FEW_QUALIFIERS, shape.qualifiers(), 2));
+        } else if (shape.qualifiers() > MOST_QUALIFIERS) {
+            faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_QUALIFIERS, shape.qualifiers(), MOST_QUALIFIERS));
+        }
+        return faults;
     }
-  }
-
-  private KnockoutDraw() {}
-
-  /** The bracket, or every reason why it cannot be drawn so. */
-  public static KnockoutResult draw(Shape shape, String spokenSeed) {
-    List<DrawFault> faults = faults(shape, spokenSeed);
-    if (!faults.isEmpty()) {
-      return new KnockoutResult.Refused(faults);
-    }
-    try {
-      return new KnockoutResult.Planned(new BracketDraw(shape).drawn(spokenSeed));
-    } catch (Spread.TooManyCases tooMany) {
-      return new KnockoutResult.Refused(
-          List.of(DrawFault.of(DrawFault.Code.TOO_MANY_CASES, shape.qualifiers(), MOST_STATES)));
-    }
-  }
-
-  private static List<DrawFault> faults(Shape shape, String spokenSeed) {
-    List<DrawFault> faults = new ArrayList<>();
-    if (PublicLot.spoken(spokenSeed).isEmpty()) {
-      faults.add(DrawFault.of(DrawFault.Code.NO_SPOKEN_SEED, ""));
-    }
-    HashSet<String> names = new HashSet<>();
-    for (String pool : shape.pools()) {
-      if (!SlotSource.isPoolName(pool)) {
-        faults.add(DrawFault.of(DrawFault.Code.NOT_A_POOL_NAME, pool));
-      } else if (!names.add(pool)) {
-        faults.add(DrawFault.of(DrawFault.Code.POOL_TWICE, pool));
-      }
-    }
-    if (shape.pools().isEmpty()) {
-      faults.add(DrawFault.of(DrawFault.Code.NO_POOL, 0, 1));
-    } else if (shape.fromEach() < 1) {
-      faults.add(DrawFault.of(DrawFault.Code.NO_QUALIFIER, shape.fromEach(), 1));
-    } else if (shape.fromEach() > MOST_FROM_A_POOL) {
-      faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_FROM_A_POOL, shape.fromEach(), MOST_FROM_A_POOL));
-    } else if (shape.qualifiers() < 2) {
-      faults.add(DrawFault.of(DrawFault.Code.TOO_FEW_QUALIFIERS, shape.qualifiers(), 2));
-    } else if (shape.qualifiers() > MOST_QUALIFIERS) {
-      faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_QUALIFIERS, shape.qualifiers(), MOST_QUALIFIERS));
-    }
-    return faults;
-  }
 }

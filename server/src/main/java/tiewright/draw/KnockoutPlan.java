@@ -15,17 +15,17 @@ import tiewright.event.SlotSource;
  * @param sameHalf pools whose first and second stand in one half, because no allowed draw avoids it
  */
 public record KnockoutPlan(
-    String seed,
-    List<Optional<SlotSource>> lines,
-    List<PlannedTie> ties,
-    List<DrawStep> steps,
-    List<String> samePoolFirst,
-    List<String> sameHalf) {
-  public KnockoutPlan {
-    lines = List.copyOf(lines);
-    ties = List.copyOf(ties);
-    steps = List.copyOf(steps);
-    samePoolFirst = List.copyOf(samePoolFirst);
-    sameHalf = List.copyOf(sameHalf);
-  }
+        String seed,
+        List<Optional<SlotSource>> lines,
+        List<PlannedTie> ties,
+        List<DrawStep> steps,
+        List<String> samePoolFirst,
+        List<String> sameHalf) {
+    public KnockoutPlan {
+        lines = List.copyOf(lines);
+        ties = List.copyOf(ties);
+        steps = List.copyOf(steps);
+        samePoolFirst = List.copyOf(samePoolFirst);
+        sameHalf = List.copyOf(sameHalf);
+    }
 }

@@ -4,13 +4,13 @@ import java.util.List;
 
 /** What became of a draw of the knockout. */
 public sealed interface KnockoutResult {
-  /** The bracket was drawn. */
-  record Planned(KnockoutPlan plan) implements KnockoutResult {}
+    /** The bracket was drawn. */
+    record Planned(KnockoutPlan plan) implements KnockoutResult {}
 
-  /** No draw was made, for all these reasons. */
-  record Refused(List<DrawFault> faults) implements KnockoutResult {
-    public Refused {
-      faults = List.copyOf(faults);
+    /** No draw was made, for all these reasons. */
+    record Refused(List<DrawFault> faults) implements KnockoutResult {
+        public Refused {
+            faults = List.copyOf(faults);
+        }
     }
-  }
 }

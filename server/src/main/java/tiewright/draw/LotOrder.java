@@ -14,17 +14,17 @@ import tiewright.event.ClubId;
  * on; so each order is equally likely.
  */
 public final class LotOrder {
-  private LotOrder() {}
+    private LotOrder() {}
 
-  /** @param level in any order; the answer does not depend on it */
-  public static List<ClubId> of(String pool, List<ClubId> level, String spokenSeed) {
-    List<ClubId> left = new ArrayList<>(level.stream().sorted().toList());
-    String clubs = left.stream().map(ClubId::code).collect(Collectors.joining(","));
-    PublicLot lot = new PublicLot(spokenSeed, "lot " + pool + " " + clubs);
-    List<ClubId> order = new ArrayList<>();
-    while (!left.isEmpty()) {
-      order.add(left.remove(lot.below(BigInteger.valueOf(left.size())).intValue()));
+    /** @param level in any order; the answer does not depend on it */
+    public static List<ClubId> of(String pool, List<ClubId> level, String spokenSeed) {
+        List<ClubId> left = new ArrayList<>(level.stream().sorted().toList());
+        String clubs = left.stream().map(ClubId::code).collect(Collectors.joining(","));
+        PublicLot lot = new PublicLot(spokenSeed, "lot " + pool + " " + clubs);
+        List<ClubId> order = new ArrayList<>();
+        while (!left.isEmpty()) {
+            order.add(left.remove(lot.below(BigInteger.valueOf(left.size())).intValue()));
+        }
+        return List.copyOf(order);
     }
-    return List.copyOf(order);
-  }
 }

@@ -16,53 +16,53 @@ import java.text.Normalizer;
  * values. Where n is over 256 bits, as many successive digests as needed are put end to end.
  */
 final class PublicLot {
-  private static final int DIGEST_BITS = 256;
+    private static final int DIGEST_BITS = 256;
 
-  private final String prefix;
-  private long next;
+    private final String prefix;
+    private long next;
 
-  PublicLot(String seed, String purpose) {
-    this.prefix = spoken(seed) + "\n" + purpose + "\n";
-  }
-
-  /** The seed as it is hashed: Unicode NFC, without white space at either end. */
-  static String spoken(String seed) {
-    return Normalizer.normalize(seed, Normalizer.Form.NFC).strip();
-  }
-
-  /** The index i of the number that will be drawn next. */
-  long next() {
-    return next;
-  }
-
-  /** One of 0 to n - 1, each as likely as the other. */
-  BigInteger below(BigInteger n) {
-    if (n.signum() <= 0) {
-      throw new IllegalArgumentException("nothing to draw from");
+    PublicLot(String seed, String purpose) {
+        this.prefix = spoken(seed) + "\n" + purpose + "\n";
     }
-    int digests = Math.max(1, (n.bitLength() + DIGEST_BITS - 1) / DIGEST_BITS);
-    BigInteger all = BigInteger.ONE.shiftLeft(DIGEST_BITS * digests);
-    BigInteger fair = all.subtract(all.mod(n));
-    BigInteger number = number(digests);
-    while (number.compareTo(fair) >= 0) {
-      number = number(digests);
-    }
-    return number.mod(n);
-  }
 
-  private BigInteger number(int digests) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    for (int i = 0; i < digests; i++) {
-      bytes.writeBytes(sha256(prefix + next++));
+    /** The seed as it is hashed: Unicode NFC, without white space at either end. */
+    static String spoken(String seed) {
+        return Normalizer.normalize(seed, Normalizer.Form.NFC).strip();
     }
-    return new BigInteger(1, bytes.toByteArray());
-  }
 
-  static byte[] sha256(String text) {
-    try {
-      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+    /** The index i of the number that will be drawn next. */
+    long next() {
+        return next;
     }
-  }
+
+    /** One of 0 to n - 1, each as likely as the other. */
+    BigInteger below(BigInteger n) {
+        if (n.signum() <= 0) {
+            throw new IllegalArgumentException("nothing to draw from");
+        }
+        int digests = Math.max(1, (n.bitLength() + DIGEST_BITS - 1) / DIGEST_BITS);
+        BigInteger all = BigInteger.ONE.shiftLeft(DIGEST_BITS * digests);
+        BigInteger fair = all.subtract(all.mod(n));
+        BigInteger number = number(digests);
+        while (number.compareTo(fair) >= 0) {
+            number = number(digests);
+        }
+        return number.mod(n);
+    }
+
+    private BigInteger number(int digests) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (int i = 0; i < digests; i++) {
+            bytes.writeBytes(sha256(prefix + next++));
+        }
+        return new BigInteger(1, bytes.toByteArray());
+    }
+
+    static byte[] sha256(String text) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
 }

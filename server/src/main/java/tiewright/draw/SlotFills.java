@@ -29,83 +29,91 @@ import tiewright.event.TieId;
  * that a person decides, see {@link #disputed}. A club that stays by ruling is not touched.
  */
 public final class SlotFills {
-  private SlotFills() {}
+    private SlotFills() {}
 
-  /** A slot in whose tie play or sealing has begun with a club that should not be there by the results as they stand. */
-  public record Disputed(TieId tie, Side side, ClubId stands, ClubId shouldStand) {}
+    /** A slot in whose tie play or sealing has begun with a club that should not be there by the results as they stand. */
+    public record Disputed(TieId tie, Side side, ClubId stands, ClubId shouldStand) {}
 
-  /** The facts to append so that every slot has the club that is certain for it; empty when all have. */
-  public static List<DrawFact.SlotFilled> of(Event event) {
-    List<DrawFact.SlotFilled> fills = new ArrayList<>();
-    for (Change change : changes(event)) {
-      if (change.tie().club(change.side()).isEmpty() || !hasBegun(event, change.tie())) {
-        fills.add(new DrawFact.SlotFilled(change.tie().id(), change.side(), change.club()));
-      }
+    /** The facts to append so that every slot has the club that is certain for it; empty when all have. */
+    public static List<DrawFact.SlotFilled> of(Event event) {
+        List<DrawFact.SlotFilled> fills = new ArrayList<>();
+        for (Change change : changes(event)) {
+            if (change.tie().club(change.side()).isEmpty() || !hasBegun(event, change.tie())) {
+                fills.add(new DrawFact.SlotFilled(change.tie().id(), change.side(), change.club()));
+            }
+        }
+        return List.copyOf(fills);
     }
-    return List.copyOf(fills);
-  }
 
-  /** The same once these facts have been appended too: for a decision that emits them together. */
-  public static List<DrawFact.SlotFilled> after(Event event, Decision.Given given, Collection<? extends Fact> facts) {
-    List<Recorded> recorded = new ArrayList<>();
-    Instant now = given.now();
-    for (Fact fact : facts) {
-      recorded.add(new Recorded(event.seq() + recorded.size() + 1, fact, given.by(), Optional.empty(), now));
+    /** The same once these facts have been appended too: for a decision that emits them together. */
+    public static List<DrawFact.SlotFilled> after(Event event, Decision.Given given, Collection<? extends Fact> facts) {
+        List<Recorded> recorded = new ArrayList<>();
+        Instant now = given.now();
+        for (Fact fact : facts) {
+            recorded.add(new Recorded(event.seq() + recorded.size() + 1, fact, given.by(), Optional.empty(), now));
+        }
+        return of(event.then(recorded));
     }
-    return of(event.then(recorded));
-  }
 
-  /** Slots that a person must decide, because another club has begun there. */
-  public static List<Disputed> disputed(Event event) {
-    List<Disputed> disputed = new ArrayList<>();
-    for (Change change : changes(event)) {
-      change.tie().club(change.side()).filter(stands -> hasBegun(event, change.tie())).ifPresent(stands ->
-          disputed.add(new Disputed(change.tie().id(), change.side(), stands, change.club())));
+    /** Slots that a person must decide, because another club has begun there. */
+    public static List<Disputed> disputed(Event event) {
+        List<Disputed> disputed = new ArrayList<>();
+        for (Change change : changes(event)) {
+            change.tie()
+                    .club(change.side())
+                    .filter(stands -> hasBegun(event, change.tie()))
+                    .ifPresent(stands ->
+                            disputed.add(new Disputed(change.tie().id(), change.side(), stands, change.club())));
+        }
+        return List.copyOf(disputed);
     }
-    return List.copyOf(disputed);
-  }
 
-  private record Change(Tie tie, Side side, ClubId club) {}
+    private record Change(Tie tie, Side side, ClubId club) {}
 
-  private static List<Change> changes(Event event) {
-    List<Change> changes = new ArrayList<>();
-    for (Tie tie : event.ties().values()) {
-      for (Side side : Side.values()) {
-        Slot slot = tie.slot(side);
-        slot.from().filter(source -> !slot.kept()).flatMap(source -> certain(event, source))
-            .filter(club -> slot.club().filter(club::equals).isEmpty())
-            .ifPresent(club -> changes.add(new Change(tie, side, club)));
-      }
+    private static List<Change> changes(Event event) {
+        List<Change> changes = new ArrayList<>();
+        for (Tie tie : event.ties().values()) {
+            for (Side side : Side.values()) {
+                Slot slot = tie.slot(side);
+                slot.from()
+                        .filter(source -> !slot.kept())
+                        .flatMap(source -> certain(event, source))
+                        .filter(club -> slot.club().filter(club::equals).isEmpty())
+                        .ifPresent(club -> changes.add(new Change(tie, side, club)));
+            }
+        }
+        return changes;
     }
-    return changes;
-  }
 
-  private static Optional<ClubId> certain(Event event, SlotSource source) {
-    return switch (source.kind()) {
-      case POOL_PLACE -> Optional.ofNullable(event.signedTables().get(source.of()))
-          .map(OfficialFact.TableSigned::order)
-          .filter(order -> order.size() >= source.place())
-          .map(order -> order.get(source.place() - 1));
-      case WINNER -> ended(event, source.of(), true);
-      case LOSER -> ended(event, source.of(), false);
-    };
-  }
+    private static Optional<ClubId> certain(Event event, SlotSource source) {
+        return switch (source.kind()) {
+            case POOL_PLACE ->
+                Optional.ofNullable(event.signedTables().get(source.of()))
+                        .map(OfficialFact.TableSigned::order)
+                        .filter(order -> order.size() >= source.place())
+                        .map(order -> order.get(source.place() - 1));
+            case WINNER -> ended(event, source.of(), true);
+            case LOSER -> ended(event, source.of(), false);
+        };
+    }
 
-  private static Optional<ClubId> ended(Event event, String tie, boolean winner) {
-    return event.tie(TieId.of(tie)).filter(Tie::isReady).flatMap(t ->
-        event.progress(t).winner().flatMap(side -> t.club(winner ? side : side.other())));
-  }
+    private static Optional<ClubId> ended(Event event, String tie, boolean winner) {
+        return event.tie(TieId.of(tie))
+                .filter(Tie::isReady)
+                .flatMap(t -> event.progress(t).winner().flatMap(side -> t.club(winner ? side : side.other())));
+    }
 
-  /** A sheet is in, ruled or opened, or something was written on a card. */
-  private static boolean hasBegun(Event event, Tie tie) {
-    return tie.isOpened()
-        || !tie.cards().isEmpty()
-        || hasBegun(event.exchange(ExchangeId.sheets(tie.id())))
-        || hasBegun(event.exchange(ExchangeId.decider(tie.id())));
-  }
+    /** A sheet is in, ruled or opened, or something was written on a card. */
+    private static boolean hasBegun(Event event, Tie tie) {
+        return tie.isOpened()
+                || !tie.cards().isEmpty()
+                || hasBegun(event.exchange(ExchangeId.sheets(tie.id())))
+                || hasBegun(event.exchange(ExchangeId.decider(tie.id())));
+    }
 
-  private static boolean hasBegun(Exchange exchange) {
-    return exchange.isOpened()
-        || Stream.of(exchange.home(), exchange.away()).anyMatch(side -> side.isIn() || side.ruled().isPresent());
-  }
+    private static boolean hasBegun(Exchange exchange) {
+        return exchange.isOpened()
+                || Stream.of(exchange.home(), exchange.away())
+                        .anyMatch(side -> side.isIn() || side.ruled().isPresent());
+    }
 }

@@ -12,72 +12,72 @@ import java.util.Map;
  * groups are counted once ({@link SpreadState#key()}).
  */
 final class Spread {
-  /** More states than any event of up to 64 clubs needs, few enough to count in seconds. */
-  static final int MOST_STATES = 400_000;
+    /** More states than any event of up to 64 clubs needs, few enough to count in seconds. */
+    static final int MOST_STATES = 400_000;
 
-  /** Thrown where the count would take more states than allowed; the entry types turn it into a fault. */
-  static final class TooManyCases extends RuntimeException {
-    TooManyCases() {
-      super("more states than can be counted", null, false, false);
-    }
-  }
-
-  private final int mostStates;
-  private final Map<String, BigInteger> counted = new HashMap<>();
-
-  Spread(int mostStates) {
-    this.mostStates = mostStates;
-  }
-
-  /** The state with the smallest budget for which there is a way: first the fewest meetings, then the fewest in the wrong half. */
-  SpreadState cheapest(SpreadState start) {
-    for (int meetings = start.fewestMeetings(); ; meetings++) {
-      for (int halves = 0; halves <= start.membersWithAHalf(); halves++) {
-        SpreadState state = start.withBudget(meetings, halves);
-        if (count(state).signum() > 0) {
-          return state;
+    /** Thrown where the count would take more states than allowed; the entry types turn it into a fault. */
+    static final class TooManyCases extends RuntimeException {
+        TooManyCases() {
+            super("more states than can be counted", null, false, false);
         }
-      }
     }
-  }
 
-  /** The number of ways, every member told apart, places within a bin not. */
-  BigInteger count(SpreadState state) {
-    if (state.overBudget()) {
-      return BigInteger.ZERO;
-    }
-    if (state.onlyFreeLeft()) {
-      return state.waysOfTheFree();
-    }
-    String key = state.key();
-    BigInteger known = counted.get(key);
-    if (known != null) {
-      return known;
-    }
-    if (counted.size() >= mostStates) {
-      throw new TooManyCases();
-    }
-    BigInteger ways = countFromNext(state);
-    counted.put(key, ways);
-    return ways;
-  }
+    private final int mostStates;
+    private final Map<String, BigInteger> counted = new HashMap<>();
 
-  private BigInteger countFromNext(SpreadState state) {
-    SpreadState.Member next = state.next();
-    Map<String, Integer> alike = new LinkedHashMap<>();
-    Map<String, Integer> first = new HashMap<>();
-    for (int bin = 0; bin < state.bins(); bin++) {
-      if (state.allows(next, bin)) {
-        String look = state.look(bin);
-        alike.merge(look, 1, Integer::sum);
-        first.putIfAbsent(look, bin);
-      }
+    Spread(int mostStates) {
+        this.mostStates = mostStates;
     }
-    BigInteger ways = BigInteger.ZERO;
-    for (Map.Entry<String, Integer> some : alike.entrySet()) {
-      BigInteger each = count(state.put(next, first.get(some.getKey())));
-      ways = ways.add(each.multiply(BigInteger.valueOf(some.getValue())));
+
+    /** The state with the smallest budget for which there is a way: first the fewest meetings, then the fewest in the wrong half. */
+    SpreadState cheapest(SpreadState start) {
+        for (int meetings = start.fewestMeetings(); ; meetings++) {
+            for (int halves = 0; halves <= start.membersWithAHalf(); halves++) {
+                SpreadState state = start.withBudget(meetings, halves);
+                if (count(state).signum() > 0) {
+                    return state;
+                }
+            }
+        }
     }
-    return ways;
-  }
+
+    /** The number of ways, every member told apart, places within a bin not. */
+    BigInteger count(SpreadState state) {
+        if (state.overBudget()) {
+            return BigInteger.ZERO;
+        }
+        if (state.onlyFreeLeft()) {
+            return state.waysOfTheFree();
+        }
+        String key = state.key();
+        BigInteger known = counted.get(key);
+        if (known != null) {
+            return known;
+        }
+        if (counted.size() >= mostStates) {
+            throw new TooManyCases();
+        }
+        BigInteger ways = countFromNext(state);
+        counted.put(key, ways);
+        return ways;
+    }
+
+    private BigInteger countFromNext(SpreadState state) {
+        SpreadState.Member next = state.next();
+        Map<String, Integer> alike = new LinkedHashMap<>();
+        Map<String, Integer> first = new HashMap<>();
+        for (int bin = 0; bin < state.bins(); bin++) {
+            if (state.allows(next, bin)) {
+                String look = state.look(bin);
+                alike.merge(look, 1, Integer::sum);
+                first.putIfAbsent(look, bin);
+            }
+        }
+        BigInteger ways = BigInteger.ZERO;
+        for (Map.Entry<String, Integer> some : alike.entrySet()) {
+            BigInteger each = count(state.put(next, first.get(some.getKey())));
+            ways = ways.add(each.multiply(BigInteger.valueOf(some.getValue())));
+        }
+        return ways;
+    }
 }

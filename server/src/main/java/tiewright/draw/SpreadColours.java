@@ -10,50 +10,57 @@ import java.util.stream.IntStream;
  * apart. Where they cannot, equal states may be counted twice, which costs time and nothing else.
  */
 final class SpreadColours {
-  private final int[][] in;
-  private final int[] groups;
-  private final int[] bins;
+    private final int[][] in;
+    private final int[] groups;
+    private final int[] bins;
 
-  SpreadColours(int binCount, int[][] in, IntFunction<String> binLook, IntFunction<String> groupLook) {
-    this.in = in;
-    this.bins = IntStream.range(0, binCount).map(b -> binLook.apply(b).hashCode()).toArray();
-    this.groups = IntStream.range(0, in.length).map(g -> groupLook.apply(g).hashCode()).toArray();
-  }
-
-  List<Integer> sorted(int[] active) {
-    for (int round = 0; round < 2; round++) {
-      int[] groupsBefore = groups.clone();
-      for (int g : active) {
-        int[] seen = new int[bins.length];
-        int n = 0;
-        for (int b = 0; b < bins.length; b++) {
-          if (in[g][b] > 0) {
-            seen[n++] = 31 * bins[b] + in[g][b];
-          }
-        }
-        groups[g] = mixed(groups[g], seen, n);
-      }
-      for (int b = 0; b < bins.length; b++) {
-        int[] seen = new int[active.length];
-        int n = 0;
-        for (int g : active) {
-          if (in[g][b] > 0) {
-            seen[n++] = 31 * groupsBefore[g] + in[g][b];
-          }
-        }
-        bins[b] = mixed(bins[b], seen, n);
-      }
+    SpreadColours(int binCount, int[][] in, IntFunction<String> binLook, IntFunction<String> groupLook) {
+        this.in = in;
+        this.bins = IntStream.range(0, binCount)
+                .map(b -> binLook.apply(b).hashCode())
+                .toArray();
+        this.groups = IntStream.range(0, in.length)
+                .map(g -> groupLook.apply(g).hashCode())
+                .toArray();
     }
-    return Arrays.stream(active).boxed().sorted((a, b) -> Integer.compare(groups[a], groups[b])).toList();
-  }
 
-  /** The first n of the neighbours, in whatever order. */
-  private static int mixed(int colour, int[] neighbours, int n) {
-    Arrays.sort(neighbours, 0, n);
-    int hash = 1;
-    for (int i = 0; i < n; i++) {
-      hash = 31 * hash + neighbours[i];
+    List<Integer> sorted(int[] active) {
+        for (int round = 0; round < 2; round++) {
+            int[] groupsBefore = groups.clone();
+            for (int g : active) {
+                int[] seen = new int[bins.length];
+                int n = 0;
+                for (int b = 0; b < bins.length; b++) {
+                    if (in[g][b] > 0) {
+                        seen[n++] = 31 * bins[b] + in[g][b];
+                    }
+                }
+                groups[g] = mixed(groups[g], seen, n);
+            }
+            for (int b = 0; b < bins.length; b++) {
+                int[] seen = new int[active.length];
+                int n = 0;
+                for (int g : active) {
+                    if (in[g][b] > 0) {
+                        seen[n++] = 31 * groupsBefore[g] + in[g][b];
+                    }
+                }
+                bins[b] = mixed(bins[b], seen, n);
+            }
+        }
+        return Arrays.stream(active)
+                .boxed()
+                .sorted((a, b) -> Integer.compare(groups[a], groups[b]))
+                .toList();
     }
-    return 0x9E3779B1 * (31 * colour + hash) ^ colour >>> 15;
-  }
+
+    /** The first n of the neighbours, in whatever order. */
+    private static int mixed(int colour, int[] neighbours, int n) {
+        Arrays.sort(neighbours, 0, n);
+        int hash = 1;
+        for (int i = 0; i < n; i++) {
+            hash = 31 * hash + neighbours[i];
+        }
+        return 0x9E3779B1 * (31 * colour + hash) ^ colour >>> 15;
+    }
 }

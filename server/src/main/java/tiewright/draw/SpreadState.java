@@ -12,237 +12,239 @@ import java.util.stream.IntStream;
  * meet there. Immutable.
  */
 final class SpreadState {
-  /**
-   * What members have in common. Kinds are placed in the order of the list.
-   *
-   * @param tag the seed group whose bins they must enter, or -1 for any bin
-   * @param takes how much room: 2 for a seed with a bye
-   * @param bye true for a bye itself, which belongs to no group and reserves the bin for {@code byeTaker}s
-   * @param first true for the first of a pool, whose half its second should avoid
-   * @param avoidsFirst true for the second of a pool
-   * @param free true for members without a group that matters; only as the last kind
-   */
-  record Kind(int tag, int takes, boolean bye, boolean first, boolean avoidsFirst, boolean byeTaker, boolean free) {
-    static final Kind GROUPED = new Kind(-1, 1, false, false, false, true, false);
-    static final Kind FREE = new Kind(-1, 1, false, false, false, true, true);
-  }
-
-  /** A member to be placed: its group and the place of its kind in the list. */
-  record Member(int group, int kind) {}
-
-  /** What is known of a bin: its room, its half (0 upper, 1 lower) and the seed group whose line it has, or -1. */
-  record Bin(int room, int half, int tag, boolean reserved) {
-    Bin filled(Kind kind) {
-      return new Bin(room - kind.takes(), half, kind.tag() >= 0 ? -1 : tag, reserved || kind.bye());
+    /**
+     * What members have in common. Kinds are placed in the order of the list.
+     *
+     * @param tag the seed group whose bins they must enter, or -1 for any bin
+     * @param takes how much room: 2 for a seed with a bye
+     * @param bye true for a bye itself, which belongs to no group and reserves the bin for {@code byeTaker}s
+     * @param first true for the first of a pool, whose half its second should avoid
+     * @param avoidsFirst true for the second of a pool
+     * @param free true for members without a group that matters; only as the last kind
+     */
+    record Kind(int tag, int takes, boolean bye, boolean first, boolean avoidsFirst, boolean byeTaker, boolean free) {
+        static final Kind GROUPED = new Kind(-1, 1, false, false, false, true, false);
+        static final Kind FREE = new Kind(-1, 1, false, false, false, true, true);
     }
-  }
 
-  private final List<Kind> kinds;
-  private final Bin[] bins;
-  private final int[][] in;
-  private final int[][] left;
-  private final int[] halfOfFirst;
-  private final int meetings;
-  private final int halves;
+    /** A member to be placed: its group and the place of its kind in the list. */
+    record Member(int group, int kind) {}
 
-  private SpreadState(
-      List<Kind> kinds, Bin[] bins, int[][] in, int[][] left, int[] halfOfFirst, int meetings, int halves) {
-    this.kinds = kinds;
-    this.bins = bins;
-    this.in = in;
-    this.left = left;
-    this.halfOfFirst = halfOfFirst;
-    this.meetings = meetings;
-    this.halves = halves;
-  }
-
-  /** Nobody placed, all of {@code members} left, no limit to the cost. */
-  static SpreadState start(List<Kind> kinds, List<Bin> bins, int groups, List<Member> members) {
-    int[][] left = new int[groups][kinds.size()];
-    members.forEach(m -> left[m.group()][m.kind()]++);
-    int[] halfOfFirst = new int[groups];
-    Arrays.fill(halfOfFirst, -1);
-    int[][] in = new int[groups][bins.size()];
-    return new SpreadState(
-        kinds, bins.toArray(Bin[]::new), in, left, halfOfFirst, Integer.MAX_VALUE / 2, Integer.MAX_VALUE / 2);
-  }
-
-  SpreadState withBudget(int mostMeetings, int mostHalves) {
-    return new SpreadState(kinds, bins, in, left, halfOfFirst, mostMeetings, mostHalves);
-  }
-
-  int bins() {
-    return bins.length;
-  }
-
-  Bin bin(int bin) {
-    return bins[bin];
-  }
-
-  boolean allows(Member member, int bin) {
-    Kind kind = kinds.get(member.kind());
-    Bin b = bins[bin];
-    return b.room() >= kind.takes()
-        && (kind.tag() < 0 || kind.tag() == b.tag())
-        && (kind.byeTaker() || !b.reserved());
-  }
-
-  SpreadState put(Member member, int bin) {
-    Kind kind = kinds.get(member.kind());
-    int g = member.group();
-    Bin[] newBins = bins.clone();
-    newBins[bin] = bins[bin].filled(kind);
-    int[][] newLeft = withRow(left, g, member.kind(), -1);
-    if (kind.bye() || kind.free()) {
-      return new SpreadState(kinds, newBins, in, newLeft, halfOfFirst, meetings, halves);
-    }
-    int[] newHalf = halfOfFirst;
-    if (kind.first()) {
-      newHalf = halfOfFirst.clone();
-      newHalf[g] = bins[bin].half();
-    }
-    int wrongHalf = kind.avoidsFirst() && halfOfFirst[g] == bins[bin].half() ? 1 : 0;
-    return new SpreadState(
-        kinds, newBins, withRow(in, g, bin, 1), newLeft, newHalf, meetings - in[g][bin], halves - wrongHalf);
-  }
-
-  private static int[][] withRow(int[][] rows, int row, int column, int change) {
-    int[][] copy = rows.clone();
-    copy[row] = rows[row].clone();
-    copy[row][column] += change;
-    return copy;
-  }
-
-  /** The member placed next in a count: the first kind that has any left, its first group. */
-  Member next() {
-    for (int kind = 0; kind < kinds.size(); kind++) {
-      for (int group = 0; group < left.length; group++) {
-        if (left[group][kind] > 0) {
-          return new Member(group, kind);
+    /** What is known of a bin: its room, its half (0 upper, 1 lower) and the seed group whose line it has, or -1. */
+    record Bin(int room, int half, int tag, boolean reserved) {
+        Bin filled(Kind kind) {
+            return new Bin(room - kind.takes(), half, kind.tag() >= 0 ? -1 : tag, reserved || kind.bye());
         }
-      }
     }
-    throw new IllegalStateException("nobody is left");
-  }
 
-  boolean onlyFreeLeft() {
-    for (int[] ofGroup : left) {
-      for (int k = 0; k < kinds.size(); k++) {
-        if (ofGroup[k] > 0 && !kinds.get(k).free()) {
-          return false;
+    private final List<Kind> kinds;
+    private final Bin[] bins;
+    private final int[][] in;
+    private final int[][] left;
+    private final int[] halfOfFirst;
+    private final int meetings;
+    private final int halves;
+
+    private SpreadState(
+            List<Kind> kinds, Bin[] bins, int[][] in, int[][] left, int[] halfOfFirst, int meetings, int halves) {
+        this.kinds = kinds;
+        this.bins = bins;
+        this.in = in;
+        this.left = left;
+        this.halfOfFirst = halfOfFirst;
+        this.meetings = meetings;
+        this.halves = halves;
+    }
+
+    /** Nobody placed, all of {@code members} left, no limit to the cost. */
+    static SpreadState start(List<Kind> kinds, List<Bin> bins, int groups, List<Member> members) {
+        int[][] left = new int[groups][kinds.size()];
+        members.forEach(m -> left[m.group()][m.kind()]++);
+        int[] halfOfFirst = new int[groups];
+        Arrays.fill(halfOfFirst, -1);
+        int[][] in = new int[groups][bins.size()];
+        return new SpreadState(
+                kinds, bins.toArray(Bin[]::new), in, left, halfOfFirst, Integer.MAX_VALUE / 2, Integer.MAX_VALUE / 2);
+    }
+
+    SpreadState withBudget(int mostMeetings, int mostHalves) {
+        return new SpreadState(kinds, bins, in, left, halfOfFirst, mostMeetings, mostHalves);
+    }
+
+    int bins() {
+        return bins.length;
+    }
+
+    Bin bin(int bin) {
+        return bins[bin];
+    }
+
+    boolean allows(Member member, int bin) {
+        Kind kind = kinds.get(member.kind());
+        Bin b = bins[bin];
+        return b.room() >= kind.takes()
+                && (kind.tag() < 0 || kind.tag() == b.tag())
+                && (kind.byeTaker() || !b.reserved());
+    }
+
+    SpreadState put(Member member, int bin) {
+        Kind kind = kinds.get(member.kind());
+        int g = member.group();
+        Bin[] newBins = bins.clone();
+        newBins[bin] = bins[bin].filled(kind);
+        int[][] newLeft = withRow(left, g, member.kind(), -1);
+        if (kind.bye() || kind.free()) {
+            return new SpreadState(kinds, newBins, in, newLeft, halfOfFirst, meetings, halves);
         }
-      }
+        int[] newHalf = halfOfFirst;
+        if (kind.first()) {
+            newHalf = halfOfFirst.clone();
+            newHalf[g] = bins[bin].half();
+        }
+        int wrongHalf = kind.avoidsFirst() && halfOfFirst[g] == bins[bin].half() ? 1 : 0;
+        return new SpreadState(
+                kinds, newBins, withRow(in, g, bin, 1), newLeft, newHalf, meetings - in[g][bin], halves - wrongHalf);
     }
-    return true;
-  }
 
-  /** Members without a group that matters go anywhere: n! over the product of the rooms' factorials. */
-  BigInteger waysOfTheFree() {
-    int free = Arrays.stream(left).flatMapToInt(Arrays::stream).sum();
-    BigInteger ways = factorial(free);
-    if (free > 0) {
-      for (Bin bin : bins) {
-        ways = ways.divide(factorial(bin.room()));
-      }
+    private static int[][] withRow(int[][] rows, int row, int column, int change) {
+        int[][] copy = rows.clone();
+        copy[row] = rows[row].clone();
+        copy[row][column] += change;
+        return copy;
     }
-    return ways;
-  }
 
-  private static BigInteger factorial(int n) {
-    return IntStream.rangeClosed(2, n).mapToObj(BigInteger::valueOf).reduce(BigInteger.ONE, BigInteger::multiply);
-  }
-
-  boolean overBudget() {
-    return meetings < 0 || halves < 0 || (meetings > 0 && fewestMeetings() > meetings);
-  }
-
-  /** A lower bound: every group spread as evenly as it can be, were there room everywhere. */
-  int fewestMeetings() {
-    int sum = 0;
-    for (int g = 0; g < in.length; g++) {
-      sum += fewestMeetings(in[g].clone(), membersLeft(g));
+    /** The member placed next in a count: the first kind that has any left, its first group. */
+    Member next() {
+        for (int kind = 0; kind < kinds.size(); kind++) {
+            for (int group = 0; group < left.length; group++) {
+                if (left[group][kind] > 0) {
+                    return new Member(group, kind);
+                }
+            }
+        }
+        throw new IllegalStateException("nobody is left");
     }
-    return sum;
-  }
 
-  private static int fewestMeetings(int[] load, int more) {
-    int sum = 0;
-    for (int i = 0; i < more; i++) {
-      int least = 0;
-      for (int bin = 1; bin < load.length; bin++) {
-        least = load[bin] < load[least] ? bin : least;
-      }
-      sum += load[least]++;
+    boolean onlyFreeLeft() {
+        for (int[] ofGroup : left) {
+            for (int k = 0; k < kinds.size(); k++) {
+                if (ofGroup[k] > 0 && !kinds.get(k).free()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
-    return sum;
-  }
 
-  private int membersLeft(int group) {
-    int sum = 0;
-    for (int k = 0; k < kinds.size(); k++) {
-      sum += kinds.get(k).bye() || kinds.get(k).free() ? 0 : left[group][k];
+    /** Members without a group that matters go anywhere: n! over the product of the rooms' factorials. */
+    BigInteger waysOfTheFree() {
+        int free = Arrays.stream(left).flatMapToInt(Arrays::stream).sum();
+        BigInteger ways = factorial(free);
+        if (free > 0) {
+            for (Bin bin : bins) {
+                ways = ways.divide(factorial(bin.room()));
+            }
+        }
+        return ways;
     }
-    return sum;
-  }
 
-  int membersWithAHalf() {
-    return IntStream.range(0, kinds.size())
-        .filter(k -> kinds.get(k).avoidsFirst())
-        .map(k -> Arrays.stream(left).mapToInt(l -> l[k]).sum())
-        .sum();
-  }
-
-  /** How a bin looks to those who are left: equal looks allow equally many ways. */
-  String look(int bin) {
-    StringBuilder look = new StringBuilder(look(bins[bin]));
-    for (int g = 0; g < in.length; g++) {
-      if (membersLeft(g) > 0) {
-        look.append((char) ('0' + in[g][bin]));
-      }
+    private static BigInteger factorial(int n) {
+        return IntStream.rangeClosed(2, n).mapToObj(BigInteger::valueOf).reduce(BigInteger.ONE, BigInteger::multiply);
     }
-    return look.toString();
-  }
 
-  private static String look(Bin bin) {
-    return "" + (char) ('0' + bin.room()) + bin.half() + (char) ('1' + bin.tag()) + (bin.reserved() ? 'r' : '-');
-  }
-
-  /** The same for states that differ only in the names of bins and groups; never the same for states that differ otherwise. */
-  String key() {
-    List<Integer> groups = new SpreadColours(bins(), in, b -> look(bins[b]), this::rest).sorted(
-        IntStream.range(0, in.length).filter(g -> membersLeft(g) > 0).toArray());
-    String[] columns = new String[bins.length];
-    for (int b = 0; b < bins.length; b++) {
-      StringBuilder column = new StringBuilder(look(bins[b]));
-      for (int g : groups) {
-        column.append((char) ('0' + in[g][b]));
-      }
-      columns[b] = column.toString();
+    boolean overBudget() {
+        return meetings < 0 || halves < 0 || (meetings > 0 && fewestMeetings() > meetings);
     }
-    Arrays.sort(columns, Collections.reverseOrder());
-    StringBuilder key = new StringBuilder().append(meetings).append('/').append(halves);
-    for (int g : groups) {
-      key.append('|').append(rest(g));
-    }
-    key.append('+').append(byesAndFreeLeft());
-    return key.append('#').append(String.join("|", columns)).toString();
-  }
 
-  private String rest(int group) {
-    StringBuilder rest = new StringBuilder();
-    boolean halfMatters = false;
-    for (int k = 0; k < kinds.size(); k++) {
-      rest.append((char) ('0' + left[group][k]));
-      halfMatters |= kinds.get(k).avoidsFirst() && left[group][k] > 0;
+    /** A lower bound: every group spread as evenly as it can be, were there room everywhere. */
+    int fewestMeetings() {
+        int sum = 0;
+        for (int g = 0; g < in.length; g++) {
+            sum += fewestMeetings(in[g].clone(), membersLeft(g));
+        }
+        return sum;
     }
-    return halfMatters ? rest.append('/').append(halfOfFirst[group]).toString() : rest.toString();
-  }
 
-  private String byesAndFreeLeft() {
-    return IntStream.range(0, kinds.size())
-        .filter(k -> kinds.get(k).bye() || kinds.get(k).free())
-        .mapToObj(k -> "" + Arrays.stream(left).mapToInt(l -> l[k]).sum())
-        .toList()
-        .toString();
-  }
+    private static int fewestMeetings(int[] load, int more) {
+        int sum = 0;
+        for (int i = 0; i < more; i++) {
+            int least = 0;
+            for (int bin = 1; bin < load.length; bin++) {
+                least = load[bin] < load[least] ? bin : least;
+            }
+            sum += load[least]++;
+        }
+        return sum;
+    }
+
+    private int membersLeft(int group) {
+        int sum = 0;
+        for (int k = 0; k < kinds.size(); k++) {
+            sum += kinds.get(k).bye() || kinds.get(k).free() ? 0 : left[group][k];
+        }
+        return sum;
+    }
+
+    int membersWithAHalf() {
+        return IntStream.range(0, kinds.size())
+                .filter(k -> kinds.get(k).avoidsFirst())
+                .map(k -> Arrays.stream(left).mapToInt(l -> l[k]).sum())
+                .sum();
+    }
+
+    /** How a bin looks to those who are left: equal looks allow equally many ways. */
+    String look(int bin) {
+        StringBuilder look = new StringBuilder(look(bins[bin]));
+        for (int g = 0; g < in.length; g++) {
+            if (membersLeft(g) > 0) {
+                look.append((char) ('0' + in[g][bin]));
+            }
+        }
+        return look.toString();
+    }
+
+    private static String look(Bin bin) {
+        return "" + (char) ('0' + bin.room()) + bin.half() + (char) ('1' + bin.tag()) + (bin.reserved() ? 'r' : '-');
+    }
+
+    /** The same for states that differ only in the names of bins and groups; never the same for states that differ otherwise. */
+    String key() {
+        List<Integer> groups = new SpreadColours(bins(), in, b -> look(bins[b]), this::rest)
+                .sorted(IntStream.range(0, in.length)
+                        .filter(g -> membersLeft(g) > 0)
+                        .toArray());
+        String[] columns = new String[bins.length];
+        for (int b = 0; b < bins.length; b++) {
+            StringBuilder column = new StringBuilder(look(bins[b]));
+            for (int g : groups) {
+                column.append((char) ('0' + in[g][b]));
+            }
+            columns[b] = column.toString();
+        }
+        Arrays.sort(columns, Collections.reverseOrder());
+        StringBuilder key = new StringBuilder().append(meetings).append('/').append(halves);
+        for (int g : groups) {
+            key.append('|').append(rest(g));
+        }
+        key.append('+').append(byesAndFreeLeft());
+        return key.append('#').append(String.join("|", columns)).toString();
+    }
+
+    private String rest(int group) {
+        StringBuilder rest = new StringBuilder();
+        boolean halfMatters = false;
+        for (int k = 0; k < kinds.size(); k++) {
+            rest.append((char) ('0' + left[group][k]));
+            halfMatters |= kinds.get(k).avoidsFirst() && left[group][k] > 0;
+        }
+        return halfMatters ? rest.append('/').append(halfOfFirst[group]).toString() : rest.toString();
+    }
+
+    private String byesAndFreeLeft() {
+        return IntStream.range(0, kinds.size())
+                .filter(k -> kinds.get(k).bye() || kinds.get(k).free())
+                .mapToObj(k -> "" + Arrays.stream(left).mapToInt(l -> l[k]).sum())
+                .toList()
+                .toString();
+    }
 }

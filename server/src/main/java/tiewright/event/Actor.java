@@ -9,12 +9,12 @@ import java.util.Optional;
  * @param device a random name that the browser keeps, so that two devices can be told apart; may be empty
  */
 public record Actor(Role role, Optional<ClubId> club, String name, String device) {
-  public static Actor of(Role role, String name) {
-    return new Actor(role, Optional.empty(), name, "");
-  }
+    public static Actor of(Role role, String name) {
+        return new Actor(role, Optional.empty(), name, "");
+    }
 
-  /** Two entries count as independent when another link or another device made them. */
-  public boolean isSameSourceAs(Actor other) {
-    return name.equals(other.name) && device.equals(other.device);
-  }
+    /** Two entries count as independent when another link or another device made them. */
+    public boolean isSameSourceAs(Actor other) {
+        return name.equals(other.name) && device.equals(other.device);
+    }
 }

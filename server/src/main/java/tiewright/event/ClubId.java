@@ -2,21 +2,21 @@ package tiewright.event;
 
 /** The short code of a club, used everywhere the club is named by the tool. */
 public record ClubId(String code) implements Comparable<ClubId> {
-  public ClubId {
-    code = Codes.checked("club", code);
-  }
+    public ClubId {
+        code = Codes.checked("club", code);
+    }
 
-  public static ClubId of(String code) {
-    return new ClubId(code);
-  }
+    public static ClubId of(String code) {
+        return new ClubId(code);
+    }
 
-  @Override
-  public int compareTo(ClubId other) {
-    return code.compareTo(other.code);
-  }
+    @Override
+    public int compareTo(ClubId other) {
+        return code.compareTo(other.code);
+    }
 
-  @Override
-  public String toString() {
-    return code;
-  }
+    @Override
+    public String toString() {
+        return code;
+    }
 }

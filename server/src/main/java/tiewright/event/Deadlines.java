@@ -7,30 +7,32 @@ import java.util.Optional;
 
 /** When the sheets of an exchange must be in. */
 public final class Deadlines {
-  private Deadlines() {}
+    private Deadlines() {}
 
-  /**
-   * Sheets: the published start less the minutes of the conditions. Decider: the last card of the tie plus its minutes;
-   * empty until the tie is level, or has no start.
-   */
-  public static Optional<Instant> of(Event event, ExchangeId exchange) {
-    return event.tie(exchange.tie()).flatMap(tie ->
-        exchange.kind() == SheetKind.RUBBERS ? beforeStart(event, tie) : afterLevel(event, tie));
-  }
-
-  private static Optional<Instant> beforeStart(Event event, Tie tie) {
-    return event.startsAt(tie).map(start -> start.minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES));
-  }
-
-  private static Optional<Instant> afterLevel(Event event, Tie tie) {
-    if (!event.progress(tie).deciderNeeded()) {
-      return Optional.empty();
+    /**
+     * Sheets: the published start less the minutes of the conditions. Decider: the last card of the tie plus its minutes;
+     * empty until the tie is level, or has no start.
+     */
+    public static Optional<Instant> of(Event event, ExchangeId exchange) {
+        return event.tie(exchange.tie())
+                .flatMap(
+                        tie -> exchange.kind() == SheetKind.RUBBERS ? beforeStart(event, tie) : afterLevel(event, tie));
     }
-    return tie.cards().entrySet().stream()
-        .filter(card -> !card.getKey().isDecider())
-        .flatMap(card -> card.getValue().entries().stream())
-        .map(Card.Entry::receivedAt)
-        .max(Comparator.naturalOrder())
-        .map(last -> last.plus(event.conditions().deciderMinutes(), ChronoUnit.MINUTES));
-  }
+
+    private static Optional<Instant> beforeStart(Event event, Tie tie) {
+        return event.startsAt(tie)
+                .map(start -> start.minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES));
+    }
+
+    private static Optional<Instant> afterLevel(Event event, Tie tie) {
+        if (!event.progress(tie).deciderNeeded()) {
+            return Optional.empty();
+        }
+        return tie.cards().entrySet().stream()
+                .filter(card -> !card.getKey().isDecider())
+                .flatMap(card -> card.getValue().entries().stream())
+                .map(Card.Entry::receivedAt)
+                .max(Comparator.naturalOrder())
+                .map(last -> last.plus(event.conditions().deciderMinutes(), ChronoUnit.MINUTES));
+    }
 }

@@ -11,21 +11,21 @@ import java.util.Optional;
  * @param erasedAt when they last were deleted
  */
 public record Deletion(Optional<SetUpFact.DeletionDated> promised, Optional<Instant> erasedAt) {
-  static final Deletion NONE = new Deletion(Optional.empty(), Optional.empty());
+    static final Deletion NONE = new Deletion(Optional.empty(), Optional.empty());
 
-  /** Time for a protest, for a captain who sits over the film, and for a last look at the results. */
-  private static final int WEEKS = 4;
+    /** Time for a protest, for a captain who sits over the film, and for a last look at the results. */
+    private static final int WEEKS = 4;
 
-  /** What holds unless somebody sets a date: four weeks after the event, or after today where the event is long over. */
-  public static LocalDate usual(LocalDate event, LocalDate today) {
-    return (event.isBefore(today) ? today : event).plusWeeks(WEEKS);
-  }
+    /** What holds unless somebody sets a date: four weeks after the event, or after today where the event is long over. */
+    public static LocalDate usual(LocalDate event, LocalDate today) {
+        return (event.isBefore(today) ? today : event).plusWeeks(WEEKS);
+    }
 
-  Deletion dated(SetUpFact.DeletionDated fact) {
-    return new Deletion(Optional.of(fact), erasedAt);
-  }
+    Deletion dated(SetUpFact.DeletionDated fact) {
+        return new Deletion(Optional.of(fact), erasedAt);
+    }
 
-  Deletion erased(Instant at) {
-    return new Deletion(promised, Optional.of(at));
-  }
+    Deletion erased(Instant at) {
+        return new Deletion(promised, Optional.of(at));
+    }
 }

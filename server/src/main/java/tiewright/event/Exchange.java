@@ -10,101 +10,112 @@ import java.util.Optional;
  * @param openedAt when both were opened
  */
 public record Exchange(
-    ExchangeId id, SideOfExchange home, SideOfExchange away, Optional<Instant> openedAt, Optional<ExchangeFact.SheetsOpened> opened, List<Replacement> replacements) {
+        ExchangeId id,
+        SideOfExchange home,
+        SideOfExchange away,
+        Optional<Instant> openedAt,
+        Optional<ExchangeFact.SheetsOpened> opened,
+        List<Replacement> replacements) {
 
-  /**
-   * One club's side.
-   *
-   * @param sealed how often a sheet was sealed; the last one would count
-   * @param atDesk false while the sheet is kept on the captain's phone
-   */
-  public record SideOfExchange(
-      int sealed,
-      Optional<String> receipt,
-      Optional<Instant> firstSealedAt,
-      Optional<Instant> sealedAt,
-      boolean atDesk,
-      boolean openingAsked,
-      boolean told,
-      Optional<ExchangeFact.SideRuled> ruled) {
+    /**
+     * One club's side.
+     *
+     * @param sealed how often a sheet was sealed; the last one would count
+     * @param atDesk false while the sheet is kept on the captain's phone
+     */
+    public record SideOfExchange(
+            int sealed,
+            Optional<String> receipt,
+            Optional<Instant> firstSealedAt,
+            Optional<Instant> sealedAt,
+            boolean atDesk,
+            boolean openingAsked,
+            boolean told,
+            Optional<ExchangeFact.SideRuled> ruled) {
 
-    static final SideOfExchange NOTHING =
-        new SideOfExchange(
-            0, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, Optional.empty());
+        static final SideOfExchange NOTHING = new SideOfExchange(
+                0, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, Optional.empty());
 
-    public boolean isIn() {
-      return receipt.isPresent();
+        public boolean isIn() {
+            return receipt.isPresent();
+        }
+
+        SideOfExchange sealed(ExchangeFact.SheetSealed fact, Instant at) {
+            return new SideOfExchange(
+                    sealed + 1,
+                    Optional.of(fact.receipt()),
+                    firstSealedAt.or(() -> Optional.of(at)),
+                    Optional.of(at),
+                    !fact.keptOnPhone(),
+                    openingAsked,
+                    false,
+                    ruled);
+        }
+
+        SideOfExchange returned() {
+            return new SideOfExchange(
+                    sealed, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, ruled);
+        }
+
+        SideOfExchange handedIn() {
+            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, true, openingAsked, told, ruled);
+        }
+
+        SideOfExchange asked() {
+            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, true, told, ruled);
+        }
+
+        SideOfExchange asTold() {
+            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, true, ruled);
+        }
+
+        SideOfExchange ruled(ExchangeFact.SideRuled fact) {
+            return new SideOfExchange(
+                    sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, told, Optional.of(fact));
+        }
     }
 
-    SideOfExchange sealed(ExchangeFact.SheetSealed fact, Instant at) {
-      return new SideOfExchange(
-          sealed + 1, Optional.of(fact.receipt()), firstSealedAt.or(() -> Optional.of(at)), Optional.of(at),
-          !fact.keptOnPhone(), openingAsked, false, ruled);
+    /** A change after the opening, through a named door. */
+    public record Replacement(ExchangeFact.PairReplaced fact, Instant at) {
+        private static final java.util.Set<String> NO_MATTER_OF_HEALTH = java.util.Set.of("clerical", "substitution");
+
+        /** Why somebody does not play is for officials and the own club; others read that the pair was unavailable. */
+        Replacement forEyes(Viewer viewer) {
+            boolean near =
+                    viewer.role().isOfficial() || viewer.isOf(fact.club()) || NO_MATTER_OF_HEALTH.contains(fact.door());
+            return near ? this : new Replacement(fact.unsaid(), at);
+        }
     }
 
-    SideOfExchange returned() {
-      return new SideOfExchange(
-          sealed, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, ruled);
+    public Exchange {
+        replacements = List.copyOf(replacements);
     }
 
-    SideOfExchange handedIn() {
-      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, true, openingAsked, told, ruled);
+    static Exchange begun(ExchangeId id) {
+        return new Exchange(
+                id, SideOfExchange.NOTHING, SideOfExchange.NOTHING, Optional.empty(), Optional.empty(), List.of());
     }
 
-    SideOfExchange asked() {
-      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, true, told, ruled);
+    public SideOfExchange side(Side side) {
+        return side == Side.HOME ? home : away;
     }
 
-    SideOfExchange asTold() {
-      return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, true, ruled);
+    public boolean isOpened() {
+        return openedAt.isPresent();
     }
 
-    SideOfExchange ruled(ExchangeFact.SideRuled fact) {
-      return new SideOfExchange(
-          sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, told, Optional.of(fact));
+    Exchange with(Side side, SideOfExchange state) {
+        return new Exchange(
+                id, side == Side.HOME ? state : home, side == Side.AWAY ? state : away, openedAt, opened, replacements);
     }
-  }
 
-  /** A change after the opening, through a named door. */
-  public record Replacement(ExchangeFact.PairReplaced fact, Instant at) {
-    private static final java.util.Set<String> NO_MATTER_OF_HEALTH = java.util.Set.of("clerical", "substitution");
-
-    /** Why somebody does not play is for officials and the own club; others read that the pair was unavailable. */
-    Replacement forEyes(Viewer viewer) {
-      boolean near = viewer.role().isOfficial() || viewer.isOf(fact.club()) || NO_MATTER_OF_HEALTH.contains(fact.door());
-      return near ? this : new Replacement(fact.unsaid(), at);
+    Exchange opened(ExchangeFact.SheetsOpened fact, Instant at) {
+        return new Exchange(id, home, away, Optional.of(at), Optional.of(fact), replacements);
     }
-  }
 
-  public Exchange {
-    replacements = List.copyOf(replacements);
-  }
-
-  static Exchange begun(ExchangeId id) {
-    return new Exchange(
-        id, SideOfExchange.NOTHING, SideOfExchange.NOTHING, Optional.empty(), Optional.empty(), List.of());
-  }
-
-  public SideOfExchange side(Side side) {
-    return side == Side.HOME ? home : away;
-  }
-
-  public boolean isOpened() {
-    return openedAt.isPresent();
-  }
-
-  Exchange with(Side side, SideOfExchange state) {
-    return new Exchange(
-        id, side == Side.HOME ? state : home, side == Side.AWAY ? state : away, openedAt, opened, replacements);
-  }
-
-  Exchange opened(ExchangeFact.SheetsOpened fact, Instant at) {
-    return new Exchange(id, home, away, Optional.of(at), Optional.of(fact), replacements);
-  }
-
-  Exchange replaced(Replacement replacement) {
-    java.util.ArrayList<Replacement> more = new java.util.ArrayList<>(replacements);
-    more.add(replacement);
-    return new Exchange(id, home, away, openedAt, opened, more);
-  }
+    Exchange replaced(Replacement replacement) {
+        java.util.ArrayList<Replacement> more = new java.util.ArrayList<>(replacements);
+        more.add(replacement);
+        return new Exchange(id, home, away, openedAt, opened, more);
+    }
 }

@@ -11,14 +11,14 @@ import java.util.TreeMap;
  * @param ofClubs what belongs to one club, as far as a single club's count tells nobody anything
  */
 public record Held(SortedMap<String, Integer> all, SortedMap<ClubId, SortedMap<String, Integer>> ofClubs) {
-  public Held {
-    all = Collections.unmodifiableSortedMap(new TreeMap<>(all));
-    SortedMap<ClubId, SortedMap<String, Integer>> clubs = new TreeMap<>();
-    ofClubs.forEach((club, counts) -> clubs.put(club, Collections.unmodifiableSortedMap(new TreeMap<>(counts))));
-    ofClubs = Collections.unmodifiableSortedMap(clubs);
-  }
+    public Held {
+        all = Collections.unmodifiableSortedMap(new TreeMap<>(all));
+        SortedMap<ClubId, SortedMap<String, Integer>> clubs = new TreeMap<>();
+        ofClubs.forEach((club, counts) -> clubs.put(club, Collections.unmodifiableSortedMap(new TreeMap<>(counts))));
+        ofClubs = Collections.unmodifiableSortedMap(clubs);
+    }
 
-  public boolean isNothing() {
-    return all.values().stream().allMatch(count -> count == 0);
-  }
+    public boolean isNothing() {
+        return all.values().stream().allMatch(count -> count == 0);
+    }
 }

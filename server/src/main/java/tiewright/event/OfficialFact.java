@@ -8,156 +8,161 @@ import tiewright.scoring.Score;
 /** Facts that an official signs. */
 public sealed interface OfficialFact extends Fact {
 
-  /** @param afterTie the last tie that the club played; empty = none counts as its last */
-  record ClubWithdrawn(ClubId club, Optional<TieId> afterTie, Withdrawal treatment, int ruling)
-      implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.CLUB_WITHDRAWN;
-    }
-  }
-
-  /** Lots parted clubs that nothing else could; first drawn ranks first. */
-  record LotDrawn(String pool, List<ClubId> order, String witness) implements OfficialFact {
-    public LotDrawn {
-      order = List.copyOf(order);
+    /** @param afterTie the last tie that the club played; empty = none counts as its last */
+    record ClubWithdrawn(ClubId club, Optional<TieId> afterTie, Withdrawal treatment, int ruling)
+            implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.CLUB_WITHDRAWN;
+        }
     }
 
-    @Override
-    public FactKind kind() {
-      return FactKind.LOT_DRAWN;
-    }
-  }
+    /** Lots parted clubs that nothing else could; first drawn ranks first. */
+    record LotDrawn(String pool, List<ClubId> order, String witness) implements OfficialFact {
+        public LotDrawn {
+            order = List.copyOf(order);
+        }
 
-  /** A pool's table is final, by name. */
-  record TableSigned(String pool, List<ClubId> order, String by) implements OfficialFact {
-    public TableSigned {
-      order = List.copyOf(order);
-    }
-
-    @Override
-    public FactKind kind() {
-      return FactKind.TABLE_SIGNED;
-    }
-  }
-
-  /** The final standings of the event, champion first, by name. */
-  record EventSigned(List<ClubId> order, String by) implements OfficialFact {
-    public EventSigned {
-      order = List.copyOf(order);
+        @Override
+        public FactKind kind() {
+            return FactKind.LOT_DRAWN;
+        }
     }
 
-    @Override
-    public FactKind kind() {
-      return FactKind.EVENT_SIGNED;
-    }
-  }
+    /** A pool's table is final, by name. */
+    record TableSigned(String pool, List<ClubId> order, String by) implements OfficialFact {
+        public TableSigned {
+            order = List.copyOf(order);
+        }
 
-  /** @param about what it concerns, in the official's words */
-  record RulingGiven(int number, String about, String ruling, String reason, String by) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.RULING_GIVEN;
-    }
-  }
-
-  /**
-   * What becomes of a wrong score, by a ruling.
-   *
-   * @param games what the card shows, home first, as the table would count it
-   */
-  record CorrectionDecided(
-      TieId tie, RubberNo rubber, List<Score> games, How how, CorrectionChoice choice, int ruling, String reason)
-      implements OfficialFact {
-    public CorrectionDecided {
-      games = List.copyOf(games);
+        @Override
+        public FactKind kind() {
+            return FactKind.TABLE_SIGNED;
+        }
     }
 
-    @Override
-    public FactKind kind() {
-      return FactKind.CORRECTION_DECIDED;
-    }
-  }
+    /** The final standings of the event, champion first, by name. */
+    record EventSigned(List<ClubId> order, String by) implements OfficialFact {
+        public EventSigned {
+            order = List.copyOf(order);
+        }
 
-  /** By a ruling a signature holds no longer: of a pool's table, or without a pool of the final standings. */
-  record SignatureWithdrawn(Optional<String> pool, int ruling) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.SIGNATURE_WITHDRAWN;
+        @Override
+        public FactKind kind() {
+            return FactKind.EVENT_SIGNED;
+        }
     }
-  }
 
-  /**
-   * What becomes of a side that was not as it should be, by a ruling.
-   *
-   * @param what the code of what was found, such as {@code ineligible}
-   */
-  record CaseRuled(String what, TieId tie, ClubId club, Penalty penalty, int ruling) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.CASE_RULED;
+    /** @param about what it concerns, in the official's words */
+    record RulingGiven(int number, String about, String ruling, String reason, String by) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.RULING_GIVEN;
+        }
     }
-  }
 
-  /**
-   * A club protests, in writing.
-   *
-   * @param tie what it is about, if one tie
-   * @param deposit what was paid, in the words of the desk; empty = nothing
-   * @param by who signed it
-   */
-  record ProtestMade(int number, ClubId club, Optional<TieId> tie, String text, Optional<String> deposit, String by)
-      implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.PROTEST_MADE;
-    }
-  }
+    /**
+     * What becomes of a wrong score, by a ruling.
+     *
+     * @param games what the card shows, home first, as the table would count it
+     */
+    record CorrectionDecided(
+            TieId tie, RubberNo rubber, List<Score> games, How how, CorrectionChoice choice, int ruling, String reason)
+            implements OfficialFact {
+        public CorrectionDecided {
+            games = List.copyOf(games);
+        }
 
-  /** @param upheld the club is right; a deposit goes back to it */
-  record ProtestDecided(int number, boolean upheld, boolean depositReturned, int ruling) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.PROTEST_DECIDED;
+        @Override
+        public FactKind kind() {
+            return FactKind.CORRECTION_DECIDED;
+        }
     }
-  }
 
-  /**
-   * Something everybody must know, numbered.
-   *
-   * @param tie the tie it changes, if one
-   * @param before the old value, shown struck; empty when nothing was published before
-   * @param after the new value
-   */
-  record NoticePosted(
-      int number, String text, Optional<TieId> tie, Optional<String> before, Optional<String> after, String reason)
-      implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.NOTICE_POSTED;
+    /** By a ruling a signature holds no longer: of a pool's table, or without a pool of the final standings. */
+    record SignatureWithdrawn(Optional<String> pool, int ruling) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.SIGNATURE_WITHDRAWN;
+        }
     }
-  }
 
-  /** The desk told a club of a notice that concerns it, or takes that tick back. */
-  record NoticeTold(int notice, ClubId club, boolean told) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.NOTICE_TOLD;
+    /**
+     * What becomes of a side that was not as it should be, by a ruling.
+     *
+     * @param what the code of what was found, such as {@code ineligible}
+     */
+    record CaseRuled(String what, TieId tie, ClubId club, Penalty penalty, int ruling) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.CASE_RULED;
+        }
     }
-  }
 
-  /**
-   * A person decided how to go on in heat. It is a record: play is stopped, called and resumed by people.
-   *
-   * @param measure {@code wbgt} or {@code air}
-   * @param tenths what was read, in tenths of a degree Celsius
-   * @param tier where the conditions of that moment put it: {@code below}, {@code caution} or {@code stop}
-   * @param decision in the person's words
-   */
-  record HeatDecided(String measure, int tenths, String tier, String decision, String by) implements OfficialFact {
-    @Override
-    public FactKind kind() {
-      return FactKind.HEAT_DECIDED;
+    /**
+     * A club protests, in writing.
+     *
+     * @param tie what it is about, if one tie
+     * @param deposit what was paid, in the words of the desk; empty = nothing
+     * @param by who signed it
+     */
+    record ProtestMade(int number, ClubId club, Optional<TieId> tie, String text, Optional<String> deposit, String by)
+            implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.PROTEST_MADE;
+        }
     }
-  }
+
+    /** @param upheld the club is right; a deposit goes back to it */
+    record ProtestDecided(int number, boolean upheld, boolean depositReturned, int ruling) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.PROTEST_DECIDED;
+        }
+    }
+
+    /**
+     * Something everybody must know, numbered.
+     *
+     * @param tie the tie it changes, if one
+     * @param before the old value, shown struck; empty when nothing was published before
+     * @param after the new value
+     */
+    record NoticePosted(
+            int number,
+            String text,
+            Optional<TieId> tie,
+            Optional<String> before,
+            Optional<String> after,
+            String reason)
+            implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.NOTICE_POSTED;
+        }
+    }
+
+    /** The desk told a club of a notice that concerns it, or takes that tick back. */
+    record NoticeTold(int notice, ClubId club, boolean told) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.NOTICE_TOLD;
+        }
+    }
+
+    /**
+     * A person decided how to go on in heat. It is a record: play is stopped, called and resumed by people.
+     *
+     * @param measure {@code wbgt} or {@code air}
+     * @param tenths what was read, in tenths of a degree Celsius
+     * @param tier where the conditions of that moment put it: {@code below}, {@code caution} or {@code stop}
+     * @param decision in the person's words
+     */
+    record HeatDecided(String measure, int tenths, String tier, String decision, String by) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.HEAT_DECIDED;
+        }
+    }
 }

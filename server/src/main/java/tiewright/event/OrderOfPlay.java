@@ -24,199 +24,233 @@ import java.util.stream.Stream;
  * @param told the clubs that were told of a notice, by its number
  */
 public record OrderOfPlay(
-    List<Plan> plans,
-    Map<TieId, SortedMap<RubberNo, Place>> rubbers,
-    List<Change> changes,
-    Map<Integer, Set<ClubId>> told) {
-  static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of());
+        List<Plan> plans,
+        Map<TieId, SortedMap<RubberNo, Place>> rubbers,
+        List<Change> changes,
+        Map<Integer, Set<ClubId>> told) {
+    static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of());
 
-  /**
-   * A whole plan that was published under one notice.
-   *
-   * @param changesBefore how many changes there were before it: those after them belong to its notice
-   */
-  public record Plan(
-      int version, int notice, int slotMinutes, String seed, String reason, String by, Instant at, int changesBefore) {}
+    /**
+     * A whole plan that was published under one notice.
+     *
+     * @param changesBefore how many changes there were before it: those after them belong to its notice
+     */
+    public record Plan(
+            int version,
+            int notice,
+            int slotMinutes,
+            String seed,
+            String reason,
+            String by,
+            Instant at,
+            int changesBefore) {}
 
-  /**
-   * The published start and court of one rubber.
-   *
-   * @param umpires the club on duty, where clubs umpire
-   */
-  public record Place(LocalTime start, String court, Optional<ClubId> umpires) {
-    public Place(LocalTime start, String court) {
-      this(start, court, Optional.empty());
-    }
-  }
-
-  /** The published start and courts of a tie; both empty while it has none. */
-  public record Times(Optional<LocalTime> start, List<String> courts) {
-    static final Times NONE = new Times(Optional.empty(), List.of());
-
-    public Times {
-      courts = List.copyOf(courts);
-    }
-
-    public boolean isNone() {
-      return start.isEmpty() && courts.isEmpty();
-    }
-  }
-
-  /**
-   * One change.
-   *
-   * @param clubs the clubs of the tie at that moment, as far as they were known
-   * @param notice the notice that told of it; empty for a first time given without one
-   * @param calledOff the tie will not be played
-   */
-  public record Change(
-      TieId tie, List<ClubId> clubs, Times before, Times after, OptionalInt notice, boolean calledOff, Instant at) {
-    public Change {
-      clubs = List.copyOf(clubs);
+    /**
+     * The published start and court of one rubber.
+     *
+     * @param umpires the club on duty, where clubs umpire
+     */
+    public record Place(LocalTime start, String court, Optional<ClubId> umpires) {
+        public Place(LocalTime start, String court) {
+            this(start, court, Optional.empty());
+        }
     }
 
-    /** Something else than before: the same time published again changes nothing. */
-    boolean isOne() {
-      return calledOff || !before.equals(after);
+    /** The published start and courts of a tie; both empty while it has none. */
+    public record Times(Optional<LocalTime> start, List<String> courts) {
+        static final Times NONE = new Times(Optional.empty(), List.of());
+
+        public Times {
+            courts = List.copyOf(courts);
+        }
+
+        public boolean isNone() {
+            return start.isEmpty() && courts.isEmpty();
+        }
     }
 
-    Change under(int number) {
-      return new Change(tie, clubs, before, after, OptionalInt.of(number), calledOff, at);
+    /**
+     * One change.
+     *
+     * @param clubs the clubs of the tie at that moment, as far as they were known
+     * @param notice the notice that told of it; empty for a first time given without one
+     * @param calledOff the tie will not be played
+     */
+    public record Change(
+            TieId tie,
+            List<ClubId> clubs,
+            Times before,
+            Times after,
+            OptionalInt notice,
+            boolean calledOff,
+            Instant at) {
+        public Change {
+            clubs = List.copyOf(clubs);
+        }
+
+        /** Something else than before: the same time published again changes nothing. */
+        boolean isOne() {
+            return calledOff || !before.equals(after);
+        }
+
+        Change under(int number) {
+            return new Change(tie, clubs, before, after, OptionalInt.of(number), calledOff, at);
+        }
+
+        Change onto(List<String> courts) {
+            return new Change(tie, clubs, before, new Times(after.start(), courts), notice, calledOff, at);
+        }
     }
 
-    Change onto(List<String> courts) {
-      return new Change(tie, clubs, before, new Times(after.start(), courts), notice, calledOff, at);
+    public OrderOfPlay {
+        plans = List.copyOf(plans);
+        rubbers = Collections.unmodifiableMap(new LinkedHashMap<>(rubbers));
+        changes = List.copyOf(changes);
+        told = Collections.unmodifiableMap(new LinkedHashMap<>(told));
     }
-  }
 
-  public OrderOfPlay {
-    plans = List.copyOf(plans);
-    rubbers = Collections.unmodifiableMap(new LinkedHashMap<>(rubbers));
-    changes = List.copyOf(changes);
-    told = Collections.unmodifiableMap(new LinkedHashMap<>(told));
-  }
-
-  /** The plan that holds now. */
-  public Optional<Plan> plan() {
-    return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
-  }
-
-  /** What a notice changed, in the order of the ties. */
-  public List<Change> under(int notice) {
-    return changes.stream().filter(change -> change.notice().equals(OptionalInt.of(notice))).toList();
-  }
-
-  /** Everything that changed for a tie after its first time, oldest first. */
-  public List<Change> of(TieId tie) {
-    return changes.stream().filter(change -> change.tie().equals(tie)).toList();
-  }
-
-  /** The clubs that a notice about times concerns. */
-  public Set<ClubId> concerned(int notice) {
-    Set<ClubId> clubs = new TreeSet<>(java.util.Comparator.comparing(ClubId::code));
-    under(notice).forEach(change -> clubs.addAll(change.clubs()));
-    return clubs;
-  }
-
-  public Set<ClubId> told(int notice) {
-    return told.getOrDefault(notice, Set.of());
-  }
-
-  /** The rubbers of a tie as planned; empty where only the tie has a time. */
-  public SortedMap<RubberNo, Place> rubbers(TieId tie) {
-    return rubbers.getOrDefault(tie, Collections.emptySortedMap());
-  }
-
-  OrderOfPlay published(DrawFact.PlanPublished fact, Instant at) {
-    Plan plan = new Plan(
-        fact.version(), fact.notice(), fact.slotMinutes(), fact.seed(), fact.reason(), fact.by(), at, changes.size());
-    return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
-  }
-
-  OrderOfPlay timed(Tie tie, DrawFact.TieTimed fact, Instant at) {
-    return changed(tie, new Times(fact.start(), fact.court().stream().toList()), false, at);
-  }
-
-  OrderOfPlay calledOff(Tie tie, Instant at) {
-    return changed(tie, Times.NONE, true, at);
-  }
-
-  private OrderOfPlay changed(Tie tie, Times after, boolean calledOff, Instant at) {
-    List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club()).flatMap(Optional::stream).toList();
-    Times before = new Times(tie.start(), courts(tie));
-    Change change = new Change(tie.id(), clubs, before, after, OptionalInt.empty(), calledOff, at);
-    Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
-    others.remove(tie.id());
-    return new OrderOfPlay(plans, others, more(changes, change), told);
-  }
-
-  /** The courts that the tie stands on: those of its rubbers where they are planned, else its own. */
-  public List<String> courts(Tie tie) {
-    SortedMap<RubberNo, Place> places = rubbers(tie.id());
-    return places.isEmpty() ? tie.court().stream().toList() : courts(places);
-  }
-
-  /** The clubs that umpire rubbers of the tie; empty where none were named. */
-  public List<ClubId> umpires(TieId tie) {
-    return rubbers(tie).values().stream().flatMap(place -> place.umpires().stream()).distinct().toList();
-  }
-
-  private static List<String> courts(SortedMap<RubberNo, Place> places) {
-    return places.values().stream().map(Place::court).distinct().toList();
-  }
-
-  OrderOfPlay placed(DrawFact.RubberTimed fact) {
-    Map<TieId, SortedMap<RubberNo, Place>> all = new LinkedHashMap<>(rubbers);
-    SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
-    places.put(fact.rubber(), new Place(fact.start(), fact.court(), fact.umpires()));
-    all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
-    List<Change> now = new ArrayList<>(changes);
-    int last = now.size() - 1;
-    if (last >= 0 && now.get(last).tie().equals(fact.tie()) && now.get(last).notice().isEmpty()) {
-      now.set(last, now.get(last).onto(courts(places)));
+    /** The plan that holds now. */
+    public Optional<Plan> plan() {
+        return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
     }
-    return new OrderOfPlay(plans, all, now, told);
-  }
 
-  /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
-  OrderOfPlay noticed(OfficialFact.NoticePosted notice) {
-    Optional<Plan> told = plan().filter(plan -> plan.notice() == notice.number());
-    return told.map(plan -> byPlan(plan, notice.number()))
-        .orElseGet(() -> notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this));
-  }
-
-  private OrderOfPlay byPlan(Plan plan, int number) {
-    List<Change> linked = new ArrayList<>(changes.subList(0, plan.changesBefore()));
-    changes.subList(plan.changesBefore(), changes.size()).stream()
-        .filter(Change::isOne).map(change -> change.under(number)).forEach(linked::add);
-    return new OrderOfPlay(plans, rubbers, linked, told);
-  }
-
-  private OrderOfPlay byTie(TieId tie, int number) {
-    int last = changes.size() - 1;
-    if (last < 0 || changes.get(last).notice().isPresent() || !changes.get(last).tie().equals(tie)) {
-      return this;
+    /** What a notice changed, in the order of the ties. */
+    public List<Change> under(int notice) {
+        return changes.stream()
+                .filter(change -> change.notice().equals(OptionalInt.of(notice)))
+                .toList();
     }
-    List<Change> linked = new ArrayList<>(changes);
-    linked.set(last, changes.get(last).under(number));
-    return new OrderOfPlay(plans, rubbers, linked, told);
-  }
 
-  OrderOfPlay told(OfficialFact.NoticeTold fact) {
-    Map<Integer, Set<ClubId>> all = new LinkedHashMap<>(told);
-    Set<ClubId> clubs = new java.util.LinkedHashSet<>(told(fact.notice()));
-    if (fact.told()) {
-      clubs.add(fact.club());
-    } else {
-      clubs.remove(fact.club());
+    /** Everything that changed for a tie after its first time, oldest first. */
+    public List<Change> of(TieId tie) {
+        return changes.stream().filter(change -> change.tie().equals(tie)).toList();
     }
-    all.put(fact.notice(), Collections.unmodifiableSet(clubs));
-    return new OrderOfPlay(plans, rubbers, changes, all);
-  }
 
-  private static <T> List<T> more(List<T> list, T one) {
-    List<T> all = new ArrayList<>(list);
-    all.add(one);
-    return all;
-  }
+    /** The clubs that a notice about times concerns. */
+    public Set<ClubId> concerned(int notice) {
+        Set<ClubId> clubs = new TreeSet<>(java.util.Comparator.comparing(ClubId::code));
+        under(notice).forEach(change -> clubs.addAll(change.clubs()));
+        return clubs;
+    }
+
+    public Set<ClubId> told(int notice) {
+        return told.getOrDefault(notice, Set.of());
+    }
+
+    /** The rubbers of a tie as planned; empty where only the tie has a time. */
+    public SortedMap<RubberNo, Place> rubbers(TieId tie) {
+        return rubbers.getOrDefault(tie, Collections.emptySortedMap());
+    }
+
+    OrderOfPlay published(DrawFact.PlanPublished fact, Instant at) {
+        Plan plan = new Plan(
+                fact.version(),
+                fact.notice(),
+                fact.slotMinutes(),
+                fact.seed(),
+                fact.reason(),
+                fact.by(),
+                at,
+                changes.size());
+        return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
+    }
+
+    OrderOfPlay timed(Tie tie, DrawFact.TieTimed fact, Instant at) {
+        return changed(tie, new Times(fact.start(), fact.court().stream().toList()), false, at);
+    }
+
+    OrderOfPlay calledOff(Tie tie, Instant at) {
+        return changed(tie, Times.NONE, true, at);
+    }
+
+    private OrderOfPlay changed(Tie tie, Times after, boolean calledOff, Instant at) {
+        List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club())
+                .flatMap(Optional::stream)
+                .toList();
+        Times before = new Times(tie.start(), courts(tie));
+        Change change = new Change(tie.id(), clubs, before, after, OptionalInt.empty(), calledOff, at);
+        Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
+        others.remove(tie.id());
+        return new OrderOfPlay(plans, others, more(changes, change), told);
+    }
+
+    /** The courts that the tie stands on: those of its rubbers where they are planned, else its own. */
+    public List<String> courts(Tie tie) {
+        SortedMap<RubberNo, Place> places = rubbers(tie.id());
+        return places.isEmpty() ? tie.court().stream().toList() : courts(places);
+    }
+
+    /** The clubs that umpire rubbers of the tie; empty where none were named. */
+    public List<ClubId> umpires(TieId tie) {
+        return rubbers(tie).values().stream()
+                .flatMap(place -> place.umpires().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> courts(SortedMap<RubberNo, Place> places) {
+        return places.values().stream().map(Place::court).distinct().toList();
+    }
+
+    OrderOfPlay placed(DrawFact.RubberTimed fact) {
+        Map<TieId, SortedMap<RubberNo, Place>> all = new LinkedHashMap<>(rubbers);
+        SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
+        places.put(fact.rubber(), new Place(fact.start(), fact.court(), fact.umpires()));
+        all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
+        List<Change> now = new ArrayList<>(changes);
+        int last = now.size() - 1;
+        if (last >= 0
+                && now.get(last).tie().equals(fact.tie())
+                && now.get(last).notice().isEmpty()) {
+            now.set(last, now.get(last).onto(courts(places)));
+        }
+        return new OrderOfPlay(plans, all, now, told);
+    }
+
+    /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
+    OrderOfPlay noticed(OfficialFact.NoticePosted notice) {
+        Optional<Plan> told = plan().filter(plan -> plan.notice() == notice.number());
+        return told.map(plan -> byPlan(plan, notice.number()))
+                .orElseGet(() ->
+                        notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this));
+    }
+
+    private OrderOfPlay byPlan(Plan plan, int number) {
+        List<Change> linked = new ArrayList<>(changes.subList(0, plan.changesBefore()));
+        changes.subList(plan.changesBefore(), changes.size()).stream()
+                .filter(Change::isOne)
+                .map(change -> change.under(number))
+                .forEach(linked::add);
+        return new OrderOfPlay(plans, rubbers, linked, told);
+    }
+
+    private OrderOfPlay byTie(TieId tie, int number) {
+        int last = changes.size() - 1;
+        if (last < 0
+                || changes.get(last).notice().isPresent()
+                || !changes.get(last).tie().equals(tie)) {
+            return this;
+        }
+        List<Change> linked = new ArrayList<>(changes);
+        linked.set(last, changes.get(last).under(number));
+        return new OrderOfPlay(plans, rubbers, linked, told);
+    }
+
+    OrderOfPlay told(OfficialFact.NoticeTold fact) {
+        Map<Integer, Set<ClubId>> all = new LinkedHashMap<>(told);
+        Set<ClubId> clubs = new java.util.LinkedHashSet<>(told(fact.notice()));
+        if (fact.told()) {
+            clubs.add(fact.club());
+        } else {
+            clubs.remove(fact.club());
+        }
+        all.put(fact.notice(), Collections.unmodifiableSet(clubs));
+        return new OrderOfPlay(plans, rubbers, changes, all);
+    }
+
+    private static <T> List<T> more(List<T> list, T one) {
+        List<T> all = new ArrayList<>(list);
+        all.add(one);
+        return all;
+    }
 }

@@ -12,16 +12,16 @@ import java.util.OptionalInt;
  * @param absent the desk noted that the player is not here
  */
 public record Player(
-    PlayerId id,
-    ClubId club,
-    OptionalInt rank,
-    Optional<LocalTime> from,
-    Optional<LocalTime> until,
-    boolean deputy,
-    Optional<Instant> checkedInAt,
-    boolean absent) {
+        PlayerId id,
+        ClubId club,
+        OptionalInt rank,
+        Optional<LocalTime> from,
+        Optional<LocalTime> until,
+        boolean deputy,
+        Optional<Instant> checkedInAt,
+        boolean absent) {
 
-  Player checked(boolean present, Instant at) {
-    return new Player(id, club, rank, from, until, deputy, present ? Optional.of(at) : Optional.empty(), !present);
-  }
+    Player checked(boolean present, Instant at) {
+        return new Player(id, club, rank, from, until, deputy, present ? Optional.of(at) : Optional.empty(), !present);
+    }
 }

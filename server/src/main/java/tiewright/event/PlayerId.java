@@ -2,21 +2,21 @@ package tiewright.event;
 
 /** The code of a player; a name is never part of it, so that a fact can hold it for ever. */
 public record PlayerId(String code) implements Comparable<PlayerId> {
-  public PlayerId {
-    code = Codes.checked("player", code);
-  }
+    public PlayerId {
+        code = Codes.checked("player", code);
+    }
 
-  public static PlayerId of(String code) {
-    return new PlayerId(code);
-  }
+    public static PlayerId of(String code) {
+        return new PlayerId(code);
+    }
 
-  @Override
-  public int compareTo(PlayerId other) {
-    return code.compareTo(other.code);
-  }
+    @Override
+    public int compareTo(PlayerId other) {
+        return code.compareTo(other.code);
+    }
 
-  @Override
-  public String toString() {
-    return code;
-  }
+    @Override
+    public String toString() {
+        return code;
+    }
 }

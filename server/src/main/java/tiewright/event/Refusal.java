@@ -12,21 +12,21 @@ import java.util.Map;
  * @param field the form field it stands beside, or empty
  */
 public record Refusal(String code, Map<String, Object> data, String field) {
-  public Refusal {
-    data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
-  }
+    public Refusal {
+        data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
+    }
 
-  public static Refusal of(String code) {
-    return new Refusal(code, Map.of(), "");
-  }
+    public static Refusal of(String code) {
+        return new Refusal(code, Map.of(), "");
+    }
 
-  public Refusal with(String name, Object value) {
-    Map<String, Object> more = new LinkedHashMap<>(data);
-    more.put(name, value);
-    return new Refusal(code, more, field);
-  }
+    public Refusal with(String name, Object value) {
+        Map<String, Object> more = new LinkedHashMap<>(data);
+        more.put(name, value);
+        return new Refusal(code, more, field);
+    }
 
-  public Refusal at(String formField) {
-    return new Refusal(code, data, formField);
-  }
+    public Refusal at(String formField) {
+        return new Refusal(code, data, formField);
+    }
 }

@@ -10,35 +10,35 @@ import java.util.Optional;
  * @param kept by a ruling the club stays, whatever the results say since
  */
 public record Slot(Optional<ClubId> club, Optional<SlotSource> from, boolean kept) {
-  public Slot(Optional<ClubId> club, Optional<SlotSource> from) {
-    this(club, from, false);
-  }
-
-  public Slot {
-    if (club.isEmpty() && from.isEmpty()) {
-      throw new IllegalArgumentException("a slot needs a club or a source");
+    public Slot(Optional<ClubId> club, Optional<SlotSource> from) {
+        this(club, from, false);
     }
-  }
 
-  public static Slot of(ClubId club) {
-    return new Slot(Optional.of(club), Optional.empty());
-  }
+    public Slot {
+        if (club.isEmpty() && from.isEmpty()) {
+            throw new IllegalArgumentException("a slot needs a club or a source");
+        }
+    }
 
-  public static Slot from(SlotSource source) {
-    return new Slot(Optional.empty(), Optional.of(source));
-  }
+    public static Slot of(ClubId club) {
+        return new Slot(Optional.of(club), Optional.empty());
+    }
 
-  public Slot filledBy(ClubId known) {
-    return new Slot(Optional.of(known), from);
-  }
+    public static Slot from(SlotSource source) {
+        return new Slot(Optional.empty(), Optional.of(source));
+    }
 
-  /** The club stays by ruling. */
-  Slot keptBy(ClubId known) {
-    return new Slot(Optional.of(known), from, true);
-  }
+    public Slot filledBy(ClubId known) {
+        return new Slot(Optional.of(known), from);
+    }
 
-  /** The club that takes the slot now, or nobody yet; a slot without a source keeps its club. */
-  Slot takenBy(Optional<ClubId> known) {
-    return from.isPresent() ? new Slot(known, from) : this;
-  }
+    /** The club stays by ruling. */
+    Slot keptBy(ClubId known) {
+        return new Slot(Optional.of(known), from, true);
+    }
+
+    /** The club that takes the slot now, or nobody yet; a slot without a source keeps its club. */
+    Slot takenBy(Optional<ClubId> known) {
+        return from.isPresent() ? new Slot(known, from) : this;
+    }
 }

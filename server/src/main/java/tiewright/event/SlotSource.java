@@ -16,68 +16,68 @@ import java.util.regex.Pattern;
  * @param place place in the pool, 1 is first; 0 where the source is a tie
  */
 public record SlotSource(Kind kind, String of, int place) {
-  private static final Pattern POOL_PLACE = Pattern.compile("(.+)-([1-9][0-9]{0,2})");
+    private static final Pattern POOL_PLACE = Pattern.compile("(.+)-([1-9][0-9]{0,2})");
 
-  /** The three kinds of source. */
-  public enum Kind {
-    POOL_PLACE(""),
-    WINNER("winner-"),
-    LOSER("loser-");
+    /** The three kinds of source. */
+    public enum Kind {
+        POOL_PLACE(""),
+        WINNER("winner-"),
+        LOSER("loser-");
 
-    private final String prefix;
+        private final String prefix;
 
-    Kind(String prefix) {
-      this.prefix = prefix;
+        Kind(String prefix) {
+            this.prefix = prefix;
+        }
     }
-  }
 
-  public SlotSource {
-    of = Codes.checked(kind == Kind.POOL_PLACE ? "pool" : "tie", of);
-    if (kind == Kind.POOL_PLACE && !isPoolName(of)) {
-      throw new IllegalArgumentException("a pool may not be called \"" + of + "\"");
+    public SlotSource {
+        of = Codes.checked(kind == Kind.POOL_PLACE ? "pool" : "tie", of);
+        if (kind == Kind.POOL_PLACE && !isPoolName(of)) {
+            throw new IllegalArgumentException("a pool may not be called \"" + of + "\"");
+        }
+        if (kind == Kind.POOL_PLACE ? place < 1 || place > 999 : place != 0) {
+            throw new IllegalArgumentException("not a place of a " + kind + ": " + place);
+        }
     }
-    if (kind == Kind.POOL_PLACE ? place < 1 || place > 999 : place != 0) {
-      throw new IllegalArgumentException("not a place of a " + kind + ": " + place);
+
+    public static SlotSource place(String pool, int place) {
+        return new SlotSource(Kind.POOL_PLACE, pool, place);
     }
-  }
 
-  public static SlotSource place(String pool, int place) {
-    return new SlotSource(Kind.POOL_PLACE, pool, place);
-  }
-
-  public static SlotSource winner(TieId tie) {
-    return new SlotSource(Kind.WINNER, tie.code(), 0);
-  }
-
-  public static SlotSource loser(TieId tie) {
-    return new SlotSource(Kind.LOSER, tie.code(), 0);
-  }
-
-  /** True where places of a pool of this name cannot be mistaken for the winner or loser of a tie. */
-  public static boolean isPoolName(String pool) {
-    return Codes.isCode(pool) && !(pool + "-").startsWith("winner-") && !(pool + "-").startsWith("loser-");
-  }
-
-  /** Reads what {@link #code()} writes; empty for anything else. */
-  public static Optional<SlotSource> parse(String text) {
-    for (Kind kind : new Kind[] {Kind.WINNER, Kind.LOSER}) {
-      if (text.startsWith(kind.prefix)) {
-        String tie = text.substring(kind.prefix.length());
-        return Codes.isCode(tie) ? Optional.of(new SlotSource(kind, tie, 0)) : Optional.empty();
-      }
+    public static SlotSource winner(TieId tie) {
+        return new SlotSource(Kind.WINNER, tie.code(), 0);
     }
-    Matcher place = POOL_PLACE.matcher(text);
-    return place.matches() && isPoolName(place.group(1))
-        ? Optional.of(place(place.group(1), Integer.parseInt(place.group(2))))
-        : Optional.empty();
-  }
 
-  public String code() {
-    return kind == Kind.POOL_PLACE ? of + "-" + place : kind.prefix + of;
-  }
+    public static SlotSource loser(TieId tie) {
+        return new SlotSource(Kind.LOSER, tie.code(), 0);
+    }
 
-  @Override
-  public String toString() {
-    return code();
-  }
+    /** True where places of a pool of this name cannot be mistaken for the winner or loser of a tie. */
+    public static boolean isPoolName(String pool) {
+        return Codes.isCode(pool) && !(pool + "-").startsWith("winner-") && !(pool + "-").startsWith("loser-");
+    }
+
+    /** Reads what {@link #code()} writes; empty for anything else. */
+    public static Optional<SlotSource> parse(String text) {
+        for (Kind kind : new Kind[] {Kind.WINNER, Kind.LOSER}) {
+            if (text.startsWith(kind.prefix)) {
+                String tie = text.substring(kind.prefix.length());
+                return Codes.isCode(tie) ? Optional.of(new SlotSource(kind, tie, 0)) : Optional.empty();
+            }
+        }
+        Matcher place = POOL_PLACE.matcher(text);
+        return place.matches() && isPoolName(place.group(1))
+                ? Optional.of(place(place.group(1), Integer.parseInt(place.group(2))))
+                : Optional.empty();
+    }
+
+    public String code() {
+        return kind == Kind.POOL_PLACE ? of + "-" + place : kind.prefix + of;
+    }
+
+    @Override
+    public String toString() {
+        return code();
+    }
 }

@@ -4,20 +4,20 @@ import java.util.Arrays;
 import java.util.Optional;
 
 public enum Stage {
-  POOL("pool"),
-  KNOCKOUT("knockout");
+    POOL("pool"),
+    KNOCKOUT("knockout");
 
-  private final String code;
+    private final String code;
 
-  Stage(String code) {
-    this.code = code;
-  }
+    Stage(String code) {
+        this.code = code;
+    }
 
-  public String code() {
-    return code;
-  }
+    public String code() {
+        return code;
+    }
 
-  public static Optional<Stage> parse(String code) {
-    return Arrays.stream(values()).filter(stage -> stage.code.equals(code)).findFirst();
-  }
+    public static Optional<Stage> parse(String code) {
+        return Arrays.stream(values()).filter(stage -> stage.code.equals(code)).findFirst();
+    }
 }

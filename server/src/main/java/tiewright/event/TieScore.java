@@ -9,25 +9,27 @@ import java.util.Optional;
  * @param finished no rubber is left to play
  */
 public record TieScore(TieId tie, ClubId home, ClubId away, List<RubberScore> rubbers, boolean finished) {
-  public TieScore {
-    rubbers = List.copyOf(rubbers);
-  }
+    public TieScore {
+        rubbers = List.copyOf(rubbers);
+    }
 
-  public int rubbersWon(Side side) {
-    return (int) rubbers.stream().filter(rubber -> rubber.winner().filter(side::equals).isPresent()).count();
-  }
+    public int rubbersWon(Side side) {
+        return (int) rubbers.stream()
+                .filter(rubber -> rubber.winner().filter(side::equals).isPresent())
+                .count();
+    }
 
-  /** The side with more rubbers in a finished tie; empty while it goes on and when it is drawn. */
-  public Optional<Side> winner() {
-    int difference = rubbersWon(Side.HOME) - rubbersWon(Side.AWAY);
-    return !finished || difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
-  }
+    /** The side with more rubbers in a finished tie; empty while it goes on and when it is drawn. */
+    public Optional<Side> winner() {
+        int difference = rubbersWon(Side.HOME) - rubbersWon(Side.AWAY);
+        return !finished || difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
+    }
 
-  public ClubId club(Side side) {
-    return side == Side.HOME ? home : away;
-  }
+    public ClubId club(Side side) {
+        return side == Side.HOME ? home : away;
+    }
 
-  public boolean has(ClubId club) {
-    return home.equals(club) || away.equals(club);
-  }
+    public boolean has(ClubId club) {
+        return home.equals(club) || away.equals(club);
+    }
 }

@@ -11,49 +11,51 @@ import java.util.Set;
  * nothing is done and every reason is told.
  */
 public record Together(List<Decision> decisions) implements Decision {
-  public Together {
-    decisions = List.copyOf(decisions);
-    if (decisions.isEmpty()) {
-      throw new IllegalArgumentException("nothing to decide");
+    public Together {
+        decisions = List.copyOf(decisions);
+        if (decisions.isEmpty()) {
+            throw new IllegalArgumentException("nothing to decide");
+        }
     }
-  }
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Event now = event;
-    List<Fact> facts = new ArrayList<>();
-    List<PrivateNote> notes = new ArrayList<>();
-    List<Refusal> reasons = new ArrayList<>();
-    for (Decision decision : decisions) {
-      Outcome outcome = decision.decide(now, given);
-      if (outcome instanceof Accepted accepted) {
-        facts.addAll(accepted.facts());
-        notes.addAll(accepted.notes());
-        now = now.then(recorded(now.seq(), accepted.facts(), given));
-      } else {
-        reasons.addAll(((Refused) outcome).reasons());
-      }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Event now = event;
+        List<Fact> facts = new ArrayList<>();
+        List<PrivateNote> notes = new ArrayList<>();
+        List<Refusal> reasons = new ArrayList<>();
+        for (Decision decision : decisions) {
+            Outcome outcome = decision.decide(now, given);
+            if (outcome instanceof Accepted accepted) {
+                facts.addAll(accepted.facts());
+                notes.addAll(accepted.notes());
+                now = now.then(recorded(now.seq(), accepted.facts(), given));
+            } else {
+                reasons.addAll(((Refused) outcome).reasons());
+            }
+        }
+        return reasons.isEmpty()
+                ? new Accepted(facts, notes)
+                : new Refused(reasons.stream().distinct().toList());
     }
-    return reasons.isEmpty() ? new Accepted(facts, notes) : new Refused(reasons.stream().distinct().toList());
-  }
 
-  private static List<Recorded> recorded(long after, List<Fact> facts, Given given) {
-    List<Recorded> recorded = new ArrayList<>();
-    for (Fact fact : facts) {
-      recorded.add(new Recorded(after + recorded.size() + 1, fact, given.by(), Optional.empty(), given.now()));
+    private static List<Recorded> recorded(long after, List<Fact> facts, Given given) {
+        List<Recorded> recorded = new ArrayList<>();
+        for (Fact fact : facts) {
+            recorded.add(new Recorded(after + recorded.size() + 1, fact, given.by(), Optional.empty(), given.now()));
+        }
+        return recorded;
     }
-    return recorded;
-  }
 
-  @Override
-  public Set<SealedRef> needs(Event event) {
-    Set<SealedRef> needs = new HashSet<>();
-    decisions.forEach(decision -> needs.addAll(decision.needs(event)));
-    return needs;
-  }
+    @Override
+    public Set<SealedRef> needs(Event event) {
+        Set<SealedRef> needs = new HashSet<>();
+        decisions.forEach(decision -> needs.addAll(decision.needs(event)));
+        return needs;
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return decisions.stream().anyMatch(decision -> decision.isStaledBy(fact));
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return decisions.stream().anyMatch(decision -> decision.isStaledBy(fact));
+    }
 }

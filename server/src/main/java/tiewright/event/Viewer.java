@@ -4,31 +4,31 @@ import java.util.Optional;
 
 /** For whom a page is made. */
 public record Viewer(Role role, Optional<ClubId> club, Optional<PlayerId> player) {
-  public static final Viewer PUBLIC = new Viewer(Role.PUBLIC, Optional.empty(), Optional.empty());
+    public static final Viewer PUBLIC = new Viewer(Role.PUBLIC, Optional.empty(), Optional.empty());
 
-  public Viewer {
-    if (role.isOfAClub() && club.isEmpty()) {
-      throw new IllegalArgumentException("a " + role.code() + " belongs to a club");
+    public Viewer {
+        if (role.isOfAClub() && club.isEmpty()) {
+            throw new IllegalArgumentException("a " + role.code() + " belongs to a club");
+        }
     }
-  }
 
-  public static Viewer of(Role role) {
-    return new Viewer(role, Optional.empty(), Optional.empty());
-  }
+    public static Viewer of(Role role) {
+        return new Viewer(role, Optional.empty(), Optional.empty());
+    }
 
-  public static Viewer captain(ClubId club) {
-    return new Viewer(Role.CAPTAIN, Optional.of(club), Optional.empty());
-  }
+    public static Viewer captain(ClubId club) {
+        return new Viewer(Role.CAPTAIN, Optional.of(club), Optional.empty());
+    }
 
-  public static Viewer player(ClubId club, PlayerId player) {
-    return new Viewer(Role.PLAYER, Optional.of(club), Optional.of(player));
-  }
+    public static Viewer player(ClubId club, PlayerId player) {
+        return new Viewer(Role.PLAYER, Optional.of(club), Optional.of(player));
+    }
 
-  public boolean isCaptainOf(ClubId other) {
-    return role == Role.CAPTAIN && club.filter(other::equals).isPresent();
-  }
+    public boolean isCaptainOf(ClubId other) {
+        return role == Role.CAPTAIN && club.filter(other::equals).isPresent();
+    }
 
-  public boolean isOf(ClubId other) {
-    return club.filter(other::equals).isPresent();
-  }
+    public boolean isOf(ClubId other) {
+        return club.filter(other::equals).isPresent();
+    }
 }

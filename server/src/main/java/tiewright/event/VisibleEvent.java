@@ -17,212 +17,215 @@ import tiewright.conditions.Conditions;
  * opening, links to the organiser only.
  */
 public final class VisibleEvent {
-  private final Event event;
-  private final Directory directory;
-  private final Viewer viewer;
-  private final Instant now;
-  /** A page asks often how far the same tie has come. */
-  private final Map<TieId, TieProgress> progress = new ConcurrentHashMap<>();
+    private final Event event;
+    private final Directory directory;
+    private final Viewer viewer;
+    private final Instant now;
+    /** A page asks often how far the same tie has come. */
+    private final Map<TieId, TieProgress> progress = new ConcurrentHashMap<>();
 
-  private VisibleEvent(Event event, Directory directory, Viewer viewer, Instant now) {
-    this.event = event;
-    this.directory = directory;
-    this.viewer = viewer;
-    this.now = now;
-  }
+    private VisibleEvent(Event event, Directory directory, Viewer viewer, Instant now) {
+        this.event = event;
+        this.directory = directory;
+        this.viewer = viewer;
+        this.now = now;
+    }
 
-  public static VisibleEvent of(Event event, Directory directory, Viewer viewer, Instant now) {
-    return new VisibleEvent(event, directory, viewer, now);
-  }
+    public static VisibleEvent of(Event event, Directory directory, Viewer viewer, Instant now) {
+        return new VisibleEvent(event, directory, viewer, now);
+    }
 
-  public Viewer viewer() {
-    return viewer;
-  }
+    public Viewer viewer() {
+        return viewer;
+    }
 
-  public Instant now() {
-    return now;
-  }
+    public Instant now() {
+        return now;
+    }
 
-  /** The last fact this viewer may notice: what a form made now has seen. */
-  public long seq() {
-    return event.reach().seq(viewer);
-  }
+    /** The last fact this viewer may notice: what a form made now has seen. */
+    public long seq() {
+        return event.reach().seq(viewer);
+    }
 
-  /** The version that pages and prints show. */
-  public int version() {
-    return event.reach().count();
-  }
+    /** The version that pages and prints show. */
+    public int version() {
+        return event.reach().count();
+    }
 
-  public Optional<SetUpFact.EventDescribed> about() {
-    return event.about();
-  }
+    public Optional<SetUpFact.EventDescribed> about() {
+        return event.about();
+    }
 
-  public ZoneId zone() {
-    return event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-  }
+    public ZoneId zone() {
+        return event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
+    }
 
-  /** A moment as the hall's clock shows it. */
-  public LocalTime clock(Instant moment) {
-    return LocalTime.ofInstant(moment, zone());
-  }
+    /** A moment as the hall's clock shows it. */
+    public LocalTime clock(Instant moment) {
+        return LocalTime.ofInstant(moment, zone());
+    }
 
-  public Conditions conditions() {
-    return event.conditions();
-  }
+    public Conditions conditions() {
+        return event.conditions();
+    }
 
-  public int conditionsVersion() {
-    return event.conditionsVersion();
-  }
+    public int conditionsVersion() {
+        return event.conditionsVersion();
+    }
 
-  public boolean isFrozen() {
-    return event.isFrozen();
-  }
+    public boolean isFrozen() {
+        return event.isFrozen();
+    }
 
-  /** The version that the club's captain ticked, for that captain and officials; 0 = none. */
-  public int conditionsRead(ClubId club) {
-    return viewer.role().isOfficial() || viewer.isCaptainOf(club) ? event.conditionsRead().getOrDefault(club, 0) : 0;
-  }
+    /** The version that the club's captain ticked, for that captain and officials; 0 = none. */
+    public int conditionsRead(ClubId club) {
+        return viewer.role().isOfficial() || viewer.isCaptainOf(club)
+                ? event.conditionsRead().getOrDefault(club, 0)
+                : 0;
+    }
 
-  public Collection<Club> clubs() {
-    return event.clubs().values();
-  }
+    public Collection<Club> clubs() {
+        return event.clubs().values();
+    }
 
-  public Optional<Club> club(ClubId id) {
-    return event.club(id);
-  }
+    public Optional<Club> club(ClubId id) {
+        return event.club(id);
+    }
 
-  /** The club's name, or its code when it is no longer entered. */
-  public String clubName(ClubId id) {
-    return event.club(id).map(Club::name).orElse(id.code());
-  }
+    /** The club's name, or its code when it is no longer entered. */
+    public String clubName(ClubId id) {
+        return event.club(id).map(Club::name).orElse(id.code());
+    }
 
-  public Collection<Player> players() {
-    return event.players().values();
-  }
+    public Collection<Player> players() {
+        return event.players().values();
+    }
 
-  public Optional<Player> player(PlayerId id) {
-    return event.player(id);
-  }
+    public Optional<Player> player(PlayerId id) {
+        return event.player(id);
+    }
 
-  public List<Player> squad(ClubId club) {
-    return event.squad(club);
-  }
+    public List<Player> squad(ClubId club) {
+        return event.squad(club);
+    }
 
-  /** The name this viewer may read: full for the own club and officials, minors shortened for everybody else. */
-  public String name(PlayerId player) {
-    boolean near = viewer.role().isOfficial() || event.player(player).filter(p -> viewer.isOf(p.club())).isPresent();
-    return near ? directory.name(player) : directory.publicName(player, year());
-  }
+    /** The name this viewer may read: full for the own club and officials, minors shortened for everybody else. */
+    public String name(PlayerId player) {
+        boolean near = viewer.role().isOfficial()
+                || event.player(player).filter(p -> viewer.isOf(p.club())).isPresent();
+        return near ? directory.name(player) : directory.publicName(player, year());
+    }
 
-  private int year() {
-    return event.about().map(about -> about.date().getYear()).orElse(9999);
-  }
+    private int year() {
+        return event.about().map(about -> about.date().getYear()).orElse(9999);
+    }
 
-  public Collection<Court> courts() {
-    return event.courts().values();
-  }
+    public Collection<Court> courts() {
+        return event.courts().values();
+    }
 
-  public Collection<Tie> ties() {
-    return event.ties().values();
-  }
+    public Collection<Tie> ties() {
+        return event.ties().values();
+    }
 
-  public Optional<Tie> tie(TieId id) {
-    return event.tie(id);
-  }
+    public Optional<Tie> tie(TieId id) {
+        return event.tie(id);
+    }
 
-  public List<Tie> tiesOf(ClubId club) {
-    return event.ties().values().stream().filter(tie -> tie.has(club)).toList();
-  }
+    public List<Tie> tiesOf(ClubId club) {
+        return event.ties().values().stream().filter(tie -> tie.has(club)).toList();
+    }
 
-  public TieProgress progress(Tie tie) {
-    return progress.computeIfAbsent(tie.id(), id -> event.progress(tie));
-  }
+    public TieProgress progress(Tie tie) {
+        return progress.computeIfAbsent(tie.id(), id -> event.progress(tie));
+    }
 
-  public Map<String, List<ClubId>> pools() {
-    return event.pools();
-  }
+    public Map<String, List<ClubId>> pools() {
+        return event.pools();
+    }
 
-  public List<Tie> tiesOfPool(String pool) {
-    return event.tiesOfPool(pool);
-  }
+    public List<Tie> tiesOfPool(String pool) {
+        return event.tiesOfPool(pool);
+    }
 
-  public Optional<DrawFact.PoolsDrawn> draw() {
-    return event.draw();
-  }
+    public Optional<DrawFact.PoolsDrawn> draw() {
+        return event.draw();
+    }
 
-  public Optional<DrawFact.KnockoutDrawn> knockoutDraw() {
-    return event.knockoutDraw();
-  }
+    public Optional<DrawFact.KnockoutDrawn> knockoutDraw() {
+        return event.knockoutDraw();
+    }
 
-  public Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals() {
-    return event.withdrawals();
-  }
+    public Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals() {
+        return event.withdrawals();
+    }
 
-  public Map<String, List<OfficialFact.LotDrawn>> lots() {
-    return event.lots();
-  }
+    public Map<String, List<OfficialFact.LotDrawn>> lots() {
+        return event.lots();
+    }
 
-  public Map<String, OfficialFact.TableSigned> signedTables() {
-    return event.signedTables();
-  }
+    public Map<String, OfficialFact.TableSigned> signedTables() {
+        return event.signedTables();
+    }
 
-  public Optional<OfficialFact.EventSigned> signed() {
-    return event.signed();
-  }
+    public Optional<OfficialFact.EventSigned> signed() {
+        return event.signed();
+    }
 
-  public List<OfficialFact.RulingGiven> rulings() {
-    return event.rulings();
-  }
+    public List<OfficialFact.RulingGiven> rulings() {
+        return event.rulings();
+    }
 
-  public List<Event.Posted> notices() {
-    return event.notices();
-  }
+    public List<Event.Posted> notices() {
+        return event.notices();
+    }
 
-  public OrderOfPlay order() {
-    return event.order();
-  }
+    public OrderOfPlay order() {
+        return event.order();
+    }
 
-  /** What was decided in heat, for officials. */
-  public List<Event.Heat> heat() {
-    return viewer.role().isOfficial() ? event.heat() : List.of();
-  }
+    /** What was decided in heat, for officials. */
+    public List<Event.Heat> heat() {
+        return viewer.role().isOfficial() ? event.heat() : List.of();
+    }
 
-  /** The published start of a tie as a moment; empty while it has none. */
-  public Optional<Instant> startsAt(Tie tie) {
-    return event.startsAt(tie);
-  }
+    /** The published start of a tie as a moment; empty while it has none. */
+    public Optional<Instant> startsAt(Tie tie) {
+        return event.startsAt(tie);
+    }
 
-  /** Where help is; for everybody. */
-  public SetUpFact.SafetyDescribed safety() {
-    return event.safety();
-  }
+    /** Where help is; for everybody. */
+    public SetUpFact.SafetyDescribed safety() {
+        return event.safety();
+    }
 
-  /** When private data go, and whether they have gone; for everybody. */
-  public Deletion deletion() {
-    return event.deletion();
-  }
+    /** When private data go, and whether they have gone; for everybody. */
+    public Deletion deletion() {
+        return event.deletion();
+    }
 
-  /** What went wrong and how it was decided; the same for everybody. */
-  public Disputes disputes() {
-    return event.disputes();
-  }
+    /** What went wrong and how it was decided; the same for everybody. */
+    public Disputes disputes() {
+        return event.disputes();
+    }
 
-  public Optional<SetUpFact.OpeningChosen> opening() {
-    return event.opening();
-  }
+    public Optional<SetUpFact.OpeningChosen> opening() {
+        return event.opening();
+    }
 
-  /** Links without their secrets, for the organiser only. */
-  public List<Link> links() {
-    return viewer.role() == Role.ORGANISER ? List.copyOf(event.links().values()) : List.of();
-  }
+    /** Links without their secrets, for the organiser only. */
+    public List<Link> links() {
+        return viewer.role() == Role.ORGANISER ? List.copyOf(event.links().values()) : List.of();
+    }
 
-  /** The moment by which sheets must be sealed; empty while the tie has no published start. */
-  public Optional<Instant> deadline(ExchangeId exchange) {
-    return Deadlines.of(event, exchange);
-  }
+    /** The moment by which sheets must be sealed; empty while the tie has no published start. */
+    public Optional<Instant> deadline(ExchangeId exchange) {
+        return Deadlines.of(event, exchange);
+    }
 
-  /** The exchange as this viewer may see it. */
-  public VisibleExchange exchange(ExchangeId id) {
-    return VisibleExchange.of(event, id, viewer, now);
-  }
+    /** The exchange as this viewer may see it. */
+    public VisibleExchange exchange(ExchangeId id) {
+        return VisibleExchange.of(event, id, viewer, now);
+    }
 }

@@ -12,71 +12,73 @@ import java.util.Optional;
  * @param past the deadline has passed
  */
 public record VisibleExchange(
-    ExchangeId id,
-    VisibleSide home,
-    VisibleSide away,
-    Optional<Instant> deadline,
-    boolean past,
-    Optional<Instant> openedAt,
-    Optional<ExchangeFact.SheetsOpened> opened,
-    List<Exchange.Replacement> replacements) {
+        ExchangeId id,
+        VisibleSide home,
+        VisibleSide away,
+        Optional<Instant> deadline,
+        boolean past,
+        Optional<Instant> openedAt,
+        Optional<ExchangeFact.SheetsOpened> opened,
+        List<Exchange.Replacement> replacements) {
 
-  /**
-   * @param in a sheet is in: the one signal that everybody may see
-   * @param sealedAt when the sheet that would count was sealed: for the desk and the own captain
-   * @param sealed how often one was sealed: for the own captain until the opening, then for all
-   * @param atDesk the sheet lies at the desk and not on the captain's phone: for the own captain, for all from the deadline on;
-   *     before it, the same as {@code in}
-   * @param receipt at once for the own captain, for all from the deadline on
-   */
-  public record VisibleSide(
-      boolean in,
-      Optional<Instant> sealedAt,
-      int sealed,
-      Optional<String> receipt,
-      boolean atDesk,
-      boolean openingAsked,
-      boolean told,
-      Optional<ExchangeFact.SideRuled> ruled) {}
+    /**
+     * @param in a sheet is in: the one signal that everybody may see
+     * @param sealedAt when the sheet that would count was sealed: for the desk and the own captain
+     * @param sealed how often one was sealed: for the own captain until the opening, then for all
+     * @param atDesk the sheet lies at the desk and not on the captain's phone: for the own captain, for all from the deadline on;
+     *     before it, the same as {@code in}
+     * @param receipt at once for the own captain, for all from the deadline on
+     */
+    public record VisibleSide(
+            boolean in,
+            Optional<Instant> sealedAt,
+            int sealed,
+            Optional<String> receipt,
+            boolean atDesk,
+            boolean openingAsked,
+            boolean told,
+            Optional<ExchangeFact.SideRuled> ruled) {}
 
-  static VisibleExchange of(Event event, ExchangeId id, Viewer viewer, Instant now) {
-    Exchange exchange = event.exchange(id);
-    Optional<Tie> tie = event.tie(id.tie());
-    Optional<Instant> deadline = Deadlines.of(event, id);
-    boolean past = deadline.filter(at -> !now.isBefore(at)).isPresent();
-    return new VisibleExchange(
-        id,
-        side(exchange, tie, Side.HOME, viewer, past),
-        side(exchange, tie, Side.AWAY, viewer, past),
-        deadline,
-        past,
-        exchange.openedAt(),
-        exchange.opened(),
-        exchange.replacements().stream().map(one -> one.forEyes(viewer)).toList());
-  }
+    static VisibleExchange of(Event event, ExchangeId id, Viewer viewer, Instant now) {
+        Exchange exchange = event.exchange(id);
+        Optional<Tie> tie = event.tie(id.tie());
+        Optional<Instant> deadline = Deadlines.of(event, id);
+        boolean past = deadline.filter(at -> !now.isBefore(at)).isPresent();
+        return new VisibleExchange(
+                id,
+                side(exchange, tie, Side.HOME, viewer, past),
+                side(exchange, tie, Side.AWAY, viewer, past),
+                deadline,
+                past,
+                exchange.openedAt(),
+                exchange.opened(),
+                exchange.replacements().stream().map(one -> one.forEyes(viewer)).toList());
+    }
 
-  public VisibleSide side(Side side) {
-    return side == Side.HOME ? home : away;
-  }
+    public VisibleSide side(Side side) {
+        return side == Side.HOME ? home : away;
+    }
 
-  public boolean isOpened() {
-    return openedAt.isPresent();
-  }
+    public boolean isOpened() {
+        return openedAt.isPresent();
+    }
 
-  private static VisibleSide side(Exchange exchange, Optional<Tie> tie, Side which, Viewer viewer, boolean past) {
-    Exchange.SideOfExchange side = exchange.side(which);
-    Optional<ClubId> club = tie.flatMap(t -> t.club(which));
-    boolean own = club.filter(viewer::isCaptainOf).isPresent();
-    boolean everybody = exchange.isOpened() || past;
-    return new VisibleSide(
-        side.isIn(),
-        own || everybody ? side.sealedAt() : viewer.role().isOfficial() ? side.firstSealedAt() : Optional.empty(),
-        own || exchange.isOpened() ? side.sealed() : 0,
-        own || everybody ? side.receipt() : Optional.empty(),
-        // before the deadline a sheet that moved to the phone must not betray that it replaced another
-        own || everybody ? side.atDesk() : side.isIn(),
-        side.openingAsked(),
-        side.told() && club.filter(viewer::isOf).isPresent(),
-        side.ruled());
-  }
+    private static VisibleSide side(Exchange exchange, Optional<Tie> tie, Side which, Viewer viewer, boolean past) {
+        Exchange.SideOfExchange side = exchange.side(which);
+        Optional<ClubId> club = tie.flatMap(t -> t.club(which));
+        boolean own = club.filter(viewer::isCaptainOf).isPresent();
+        boolean everybody = exchange.isOpened() || past;
+        return new VisibleSide(
+                side.isIn(),
+                own || everybody
+                        ? side.sealedAt()
+                        : viewer.role().isOfficial() ? side.firstSealedAt() : Optional.empty(),
+                own || exchange.isOpened() ? side.sealed() : 0,
+                own || everybody ? side.receipt() : Optional.empty(),
+                // before the deadline a sheet that moved to the phone must not betray that it replaced another
+                own || everybody ? side.atDesk() : side.isIn(),
+                side.openingAsked(),
+                side.told() && club.filter(viewer::isOf).isPresent(),
+                side.ruled());
+    }
 }

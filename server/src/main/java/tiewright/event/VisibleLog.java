@@ -9,21 +9,21 @@ import java.util.List;
  */
 public final class VisibleLog {
 
-  /** @param number 1, 2, … for this viewer */
-  public record Entry(int number, Recorded recorded) {}
+    /** @param number 1, 2, … for this viewer */
+    public record Entry(int number, Recorded recorded) {}
 
-  private VisibleLog() {}
+    private VisibleLog() {}
 
-  /** @param facts all facts of the event from the first on, oldest first */
-  public static List<Entry> of(List<Recorded> facts, Viewer viewer) {
-    Fold fold = new Fold();
-    List<Entry> entries = new ArrayList<>();
-    for (Recorded recorded : facts) {
-      fold.apply(recorded);
-      if (fold.reach().seq(viewer) == recorded.seq()) {
-        entries.add(new Entry(entries.size() + 1, recorded));
-      }
+    /** @param facts all facts of the event from the first on, oldest first */
+    public static List<Entry> of(List<Recorded> facts, Viewer viewer) {
+        Fold fold = new Fold();
+        List<Entry> entries = new ArrayList<>();
+        for (Recorded recorded : facts) {
+            fold.apply(recorded);
+            if (fold.reach().seq(viewer) == recorded.seq()) {
+                entries.add(new Entry(entries.size() + 1, recorded));
+            }
+        }
+        return List.copyOf(entries);
     }
-    return List.copyOf(entries);
-  }
 }

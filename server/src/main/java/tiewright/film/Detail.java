@@ -18,10 +18,27 @@ import tiewright.event.PlayerId;
  * @param filmTime where the rally begins on the film
  */
 public record Detail(
-    Optional<String> where, Optional<String> serve, Optional<String> returned, Optional<String> third, Optional<PlayerId> thirdTo,
-    Optional<String> signal, Optional<String> call, Optional<PlayerId> callBy, Optional<String> callEnd, Optional<String> mark,
-    Optional<String> filmTime) {
-  public static final Detail NONE = new Detail(
-      Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-      Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        Optional<String> where,
+        Optional<String> serve,
+        Optional<String> returned,
+        Optional<String> third,
+        Optional<PlayerId> thirdTo,
+        Optional<String> signal,
+        Optional<String> call,
+        Optional<PlayerId> callBy,
+        Optional<String> callEnd,
+        Optional<String> mark,
+        Optional<String> filmTime) {
+    public static final Detail NONE = new Detail(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 }

@@ -13,21 +13,21 @@ import tiewright.scoring.Score;
  * @param derived who served as the rallies before give it; empty after an unsure rally
  */
 public record Impossible(Kind kind, int rally, Score score, Optional<PlayerId> noted, Optional<PlayerId> derived) {
-  /** What is wrong with it. */
-  public enum Kind {
-    /** The game was over. */
-    AFTER_END("after-end"),
-    /** Somebody else served. */
-    OTHER_SERVER("other-server");
+    /** What is wrong with it. */
+    public enum Kind {
+        /** The game was over. */
+        AFTER_END("after-end"),
+        /** Somebody else served. */
+        OTHER_SERVER("other-server");
 
-    private final String code;
+        private final String code;
 
-    Kind(String code) {
-      this.code = code;
+        Kind(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
     }
-
-    public String code() {
-      return code;
-    }
-  }
 }

@@ -10,35 +10,41 @@ import tiewright.http.pieces.Chart;
 
 /** Puts what stands on courts into a chart. */
 final class Charts {
-  /** One thing on one court. */
-  record At(LocalTime start, String court, Chart.Entry entry) {}
+    /** One thing on one court. */
+    record At(LocalTime start, String court, Chart.Entry entry) {}
 
-  private Charts() {}
+    private Charts() {}
 
-  /** @param courts also those on which nothing stands */
-  static Chart of(String id, String caption, List<String> courts, List<At> all) {
-    TreeSet<String> names = new TreeSet<>(TextOrder.NUMBERS_BY_VALUE);
-    names.addAll(courts);
-    all.forEach(one -> names.add(one.court()));
-    List<String> columns = List.copyOf(names);
-    SortedMap<LocalTime, List<List<Chart.Entry>>> rows = new TreeMap<>();
-    for (At one : all) {
-      rows.computeIfAbsent(one.start(), start -> empty(columns.size())).get(columns.indexOf(one.court())).add(one.entry());
+    /** @param courts also those on which nothing stands */
+    static Chart of(String id, String caption, List<String> courts, List<At> all) {
+        TreeSet<String> names = new TreeSet<>(TextOrder.NUMBERS_BY_VALUE);
+        names.addAll(courts);
+        all.forEach(one -> names.add(one.court()));
+        List<String> columns = List.copyOf(names);
+        SortedMap<LocalTime, List<List<Chart.Entry>>> rows = new TreeMap<>();
+        for (At one : all) {
+            rows.computeIfAbsent(one.start(), start -> empty(columns.size()))
+                    .get(columns.indexOf(one.court()))
+                    .add(one.entry());
+        }
+        return new Chart(
+                id,
+                caption,
+                columns.stream().map(Charts::heading).toList(),
+                rows.entrySet().stream()
+                        .map(row -> new Chart.Row(Frames.said(row.getKey()), row.getValue()))
+                        .toList());
     }
-    return new Chart(
-        id, caption, columns.stream().map(Charts::heading).toList(),
-        rows.entrySet().stream().map(row -> new Chart.Row(Frames.said(row.getKey()), row.getValue())).toList());
-  }
 
-  private static List<List<Chart.Entry>> empty(int columns) {
-    List<List<Chart.Entry>> cells = new ArrayList<>();
-    for (int i = 0; i < columns; i++) {
-      cells.add(new ArrayList<>());
+    private static List<List<Chart.Entry>> empty(int columns) {
+        List<List<Chart.Entry>> cells = new ArrayList<>();
+        for (int i = 0; i < columns; i++) {
+            cells.add(new ArrayList<>());
+        }
+        return cells;
     }
-    return cells;
-  }
 
-  private static String heading(String court) {
-    return court.isEmpty() ? "No court yet" : court.matches("\\d+") ? "Court " + court : court;
-  }
+    private static String heading(String court) {
+        return court.isEmpty() ? "No court yet" : court.matches("\\d+") ? "Court " + court : court;
+    }
 }

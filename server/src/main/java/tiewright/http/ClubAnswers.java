@@ -45,122 +45,139 @@ import tiewright.standings.ThroughChances;
  * that club. Cannot be made for anybody else.
  */
 final class ClubAnswers {
-  private static final int PLAYS_TO_SEE_WHETHER_IT_MATTERS = 60;
+    private static final int PLAYS_TO_SEE_WHETHER_IT_MATTERS = 60;
 
-  private final Event event;
-  private final VisibleEvent visible;
-  private final Ledger ledger;
-  private final ClubId club;
+    private final Event event;
+    private final VisibleEvent visible;
+    private final Ledger ledger;
+    private final ClubId club;
 
-  ClubAnswers(Event event, VisibleEvent visible, Ledger ledger, ClubId club) {
-    if (!visible.viewer().isCaptainOf(club)) {
-      throw new IllegalStateException("only the captain of a club may ask this");
+    ClubAnswers(Event event, VisibleEvent visible, Ledger ledger, ClubId club) {
+        if (!visible.viewer().isCaptainOf(club)) {
+            throw new IllegalStateException("only the captain of a club may ask this");
+        }
+        this.event = event;
+        this.visible = visible;
+        this.ledger = ledger;
+        this.club = club;
     }
-    this.event = event;
-    this.visible = visible;
-    this.ledger = ledger;
-    this.club = club;
-  }
 
-  /** What advice to the own captain is made from: the public event and the own club's notes. */
-  LineupInputs lineup(TieId tie, LineupProblem.Against against, long seed) {
-    Freshness now = DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
-    return LineupInputs.of(event, tie, club, ledger.privateOf(club).all(club), earlier(ledger, event, club), against, seed)
-        .asking(problem -> problem.after(now))
-        .marking(ledger.hurt());
-  }
+    /** What advice to the own captain is made from: the public event and the own club's notes. */
+    LineupInputs lineup(TieId tie, LineupProblem.Against against, long seed) {
+        Freshness now =
+                DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
+        return LineupInputs.of(
+                        event, tie, club, ledger.privateOf(club).all(club), earlier(ledger, event, club), against, seed)
+                .asking(problem -> problem.after(now))
+                .marking(ledger.hurt());
+    }
 
-  /** Form and chemistry of the own squad, from the public event and the own club's notes. */
-  Ratings ratings() {
-    ClubNotes notes = ledger.privateOf(club);
-    Evidence evidence = Evidence.of(event, earlier(ledger, event, club), Evidence.ageing(event, notes.halfLife()));
-    return Ratings.of(Prior.of(notes.all(club)), evidence, List.of(event.squad(club).stream().map(Player::id).toList()));
-  }
+    /** Form and chemistry of the own squad, from the public event and the own club's notes. */
+    Ratings ratings() {
+        ClubNotes notes = ledger.privateOf(club);
+        Evidence evidence = Evidence.of(event, earlier(ledger, event, club), Evidence.ageing(event, notes.halfLife()));
+        return Ratings.of(
+                Prior.of(notes.all(club)),
+                evidence,
+                List.of(event.squad(club).stream().map(Player::id).toList()));
+    }
 
-  /** The aim of a tie with what each of its ends would be worth. */
-  Aim aim(TieId tie, Aim.Kind kind, long seed) {
-    return switch (kind) {
-      case WIN -> Aim.WIN;
-      case RUBBERS -> Aim.RUBBERS;
-      case QUALIFY -> {
-        Map<Aim.Ended, Double> worths = worths(tie, ThroughChances.USUAL_PLAYS, seed);
-        yield worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
-      }
-    };
-  }
+    /** The aim of a tie with what each of its ends would be worth. */
+    Aim aim(TieId tie, Aim.Kind kind, long seed) {
+        return switch (kind) {
+            case WIN -> Aim.WIN;
+            case RUBBERS -> Aim.RUBBERS;
+            case QUALIFY -> {
+                Map<Aim.Ended, Double> worths = worths(tie, ThroughChances.USUAL_PLAYS, seed);
+                yield worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
+            }
+        };
+    }
 
-  private Map<Aim.Ended, Double> worths(TieId tie, int plays, long seed) {
-    Map<Aim.Ended, Double> worths = new HashMap<>();
-    ThroughChances.of(event, tie, club, plays, seed)
-        .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
-    return worths;
-  }
+    private Map<Aim.Ended, Double> worths(TieId tie, int plays, long seed) {
+        Map<Aim.Ended, Double> worths = new HashMap<>();
+        ThroughChances.of(event, tie, club, plays, seed)
+                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+        return worths;
+    }
 
-  /** The ties that the own club has ahead; one on whose end nothing hangs for going through weighs nothing. */
-  Optional<DayProblem> dayAhead(DayProblem.Wanted wanted, long seed) {
-    Map<TieId, Double> weights = new HashMap<>();
-    event.ties().values().stream().filter(tie -> tie.has(club) && tie.pool().isPresent() && !tie.isOpened()).forEach(tie -> {
-      Map<Aim.Ended, Double> worths = worths(tie.id(), PLAYS_TO_SEE_WHETHER_IT_MATTERS, seed);
-      weights.put(tie.id(), !worths.isEmpty() && Aim.qualify(worths).isSettled() ? 0.0 : 1.0);
-    });
-    return DayInputs.of(
-        event, club, ledger.privateOf(club).all(club), tie -> lineup(tie, LineupProblem.Against.UNKNOWN, seed), weights, wanted,
-        visible.now());
-  }
+    /** The ties that the own club has ahead; one on whose end nothing hangs for going through weighs nothing. */
+    Optional<DayProblem> dayAhead(DayProblem.Wanted wanted, long seed) {
+        Map<TieId, Double> weights = new HashMap<>();
+        event.ties().values().stream()
+                .filter(tie -> tie.has(club) && tie.pool().isPresent() && !tie.isOpened())
+                .forEach(tie -> {
+                    Map<Aim.Ended, Double> worths = worths(tie.id(), PLAYS_TO_SEE_WHETHER_IT_MATTERS, seed);
+                    weights.put(
+                            tie.id(), !worths.isEmpty() && Aim.qualify(worths).isSettled() ? 0.0 : 1.0);
+                });
+        return DayInputs.of(
+                event,
+                club,
+                ledger.privateOf(club).all(club),
+                tie -> lineup(tie, LineupProblem.Against.UNKNOWN, seed),
+                weights,
+                wanted,
+                visible.now());
+    }
 
-  /** What the own players have had of the day, what was promised to them, and whether it can still be kept. */
-  PlayingDay playingDay() {
-    return PlayingDay.of(event, club, ledger.privateOf(club).all(club));
-  }
+    /** What the own players have had of the day, what was promised to them, and whether it can still be kept. */
+    PlayingDay playingDay() {
+        return PlayingDay.of(event, club, ledger.privateOf(club).all(club));
+    }
 
-  /** A forecast for the own club, and how it went if that is known. */
-  record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
+    /** A forecast for the own club, and how it went if that is known. */
+    record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
 
-  List<Forecasted> forecasts() {
-    return ledger.forecasts(club).stream()
-        .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
-        .toList();
-  }
+    List<Forecasted> forecasts() {
+        return ledger.forecasts(club).stream()
+                .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
+                .toList();
+    }
 
-  /** What the own club noted from film, in the order of the games' codes. */
-  List<FilmNotes.Game> films() {
-    return FilmNotes.kept(ledger.filmsOf(club), event.conditions());
-  }
+    /** What the own club noted from film, in the order of the games' codes. */
+    List<FilmNotes.Game> films() {
+        return FilmNotes.kept(ledger.filmsOf(club), event.conditions());
+    }
 
-  /** A filmed game held against what counts for its rubber. */
-  CardCheck checked(FilmGame game) {
-    return CardCheck.within(event, game);
-  }
+    /** A filmed game held against what counts for its rubber. */
+    CardCheck checked(FilmGame game) {
+        return CardCheck.within(event, game);
+    }
 
-  /** The players that the own club may name, rubber by rubber. */
-  Choices choices(ExchangeId exchange, Map<RubberNo, List<PlayerId>> soFar) {
-    return Choices.of(event, exchange, club, soFar);
-  }
+    /** The players that the own club may name, rubber by rubber. */
+    Choices choices(ExchangeId exchange, Map<RubberNo, List<PlayerId>> soFar) {
+        return Choices.of(event, exchange, club, soFar);
+    }
 
-  /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
-  boolean isLegal(ExchangeId exchange, Sheet sheet) {
-    return SheetRules.faults(event, exchange, club, sheet).isEmpty();
-  }
+    /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
+    boolean isLegal(ExchangeId exchange, Sheet sheet) {
+        return SheetRules.faults(event, exchange, club, sheet).isEmpty();
+    }
 
-  /** The club's own sealed sheet. */
-  Optional<Decision.Sealed> ownSheet(ExchangeId exchange) {
-    return ledger.ownSheet(exchange, club);
-  }
+    /** The club's own sealed sheet. */
+    Optional<Decision.Sealed> ownSheet(ExchangeId exchange) {
+        return ledger.ownSheet(exchange, club);
+    }
 
-  /** @param known it counts for everybody already: on the list, or on a card of today */
-  record OwnGame(KeptGame kept, boolean known) {}
+    /** @param known it counts for everybody already: on the list, or on a card of today */
+    record OwnGame(KeptGame kept, boolean known) {}
 
-  /** The earlier games that the own club keeps for itself, by day. */
-  List<OwnGame> pastGames() {
-    List<KeptGame> kept = ledger.pastGamesOf(club);
-    Set<KeptGame> more = Set.copyOf(SameGame.beyond(Earlier.known(event, ledger.pastGames()), kept, one -> SameGame.of(one.game())));
-    return kept.stream().map(game -> new OwnGame(game, !more.contains(game))).toList();
-  }
+    /** The earlier games that the own club keeps for itself, by day. */
+    List<OwnGame> pastGames() {
+        List<KeptGame> kept = ledger.pastGamesOf(club);
+        Set<KeptGame> more = Set.copyOf(
+                SameGame.beyond(Earlier.known(event, ledger.pastGames()), kept, one -> SameGame.of(one.game())));
+        return kept.stream()
+                .map(game -> new OwnGame(game, !more.contains(game)))
+                .toList();
+    }
 
-  /** Earlier games, everybody's and those of this club, and its film. */
-  static Earlier earlier(Ledger ledger, Event event, ClubId club) {
-    return Earlier.of(
-        ledger.pastGames(), ledger.pastGamesOf(club).stream().map(KeptGame::game).toList(),
-        FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
-  }
+    /** Earlier games, everybody's and those of this club, and its film. */
+    static Earlier earlier(Ledger ledger, Event event, ClubId club) {
+        return Earlier.of(
+                ledger.pastGames(),
+                ledger.pastGamesOf(club).stream().map(KeptGame::game).toList(),
+                FilmNotes.counted(ledger.filmsOf(club), event.conditions()));
+    }
 }

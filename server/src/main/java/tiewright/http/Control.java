@@ -19,50 +19,53 @@ import tiewright.ledger.Ledger;
  * {@code running.json} there, and nobody else.
  */
 final class Control implements Page {
-  static final String FILE = "running.json";
+    static final String FILE = "running.json";
 
-  private final Ledger ledger;
-  private final String token;
+    private final Ledger ledger;
+    private final String token;
 
-  Control(Ledger ledger, String token) {
-    this.ledger = ledger;
-    this.token = token;
-  }
-
-  @Override
-  public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/control/backup", visit -> backUp(visit.ctx()));
-  }
-
-  /** Leaves address and token where commands look for them. */
-  void announce(Path folder, String url, String local, Optional<Path> certificate) {
-    Path file = folder.resolve(FILE);
-    try {
-      Files.deleteIfExists(file);
-      if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-        Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-      }
-      Map<String, String> door = new LinkedHashMap<>(Map.of("url", url, "local", local, "token", token));
-      certificate.ifPresent(pem -> door.put("certificate", pem.toAbsolutePath().toString()));
-      Files.write(file, new ObjectMapper().writeValueAsBytes(door));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
+    Control(Ledger ledger, String token) {
+        this.ledger = ledger;
+        this.token = token;
     }
-  }
 
-  static void forget(Path folder) {
-    try {
-      Files.deleteIfExists(folder.resolve(FILE));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ANYBODY, "/control/backup", visit -> backUp(visit.ctx()));
     }
-  }
 
-  private void backUp(Context ctx) {
-    String given = String.valueOf(ctx.header("Authorization"));
-    if (!MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), ("Bearer " + token).getBytes(StandardCharsets.UTF_8))) {
-      throw new ClosedDoor(Door.ORGANISER);
+    /** Leaves address and token where commands look for them. */
+    void announce(Path folder, String url, String local, Optional<Path> certificate) {
+        Path file = folder.resolve(FILE);
+        try {
+            Files.deleteIfExists(file);
+            if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+                Files.createFile(
+                        file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+            }
+            Map<String, String> door = new LinkedHashMap<>(Map.of("url", url, "local", local, "token", token));
+            certificate.ifPresent(
+                    pem -> door.put("certificate", pem.toAbsolutePath().toString()));
+            Files.write(file, new ObjectMapper().writeValueAsBytes(door));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
-    ctx.contentType("application/zip").result(ledger.backedUp());
-  }
+
+    static void forget(Path folder) {
+        try {
+            Files.deleteIfExists(folder.resolve(FILE));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private void backUp(Context ctx) {
+        String given = String.valueOf(ctx.header("Authorization"));
+        if (!MessageDigest.isEqual(
+                given.getBytes(StandardCharsets.UTF_8), ("Bearer " + token).getBytes(StandardCharsets.UTF_8))) {
+            throw new ClosedDoor(Door.ORGANISER);
+        }
+        ctx.contentType("application/zip").result(ledger.backedUp());
+    }
 }

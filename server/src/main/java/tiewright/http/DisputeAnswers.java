@@ -24,59 +24,61 @@ import tiewright.wording.Words;
 
 /** What officials ask when the day goes wrong: what would this change, what needs a ruling? Asking changes nothing. */
 final class DisputeAnswers {
-  private final Event event;
-  private final VisibleEvent visible;
-  private final Ledger ledger;
+    private final Event event;
+    private final VisibleEvent visible;
+    private final Ledger ledger;
 
-  /** @throws IllegalStateException for anybody who is no official */
-  DisputeAnswers(Event event, VisibleEvent visible, Ledger ledger) {
-    if (!visible.viewer().role().isOfficial()) {
-      throw new IllegalStateException("only officials ask this");
+    /** @throws IllegalStateException for anybody who is no official */
+    DisputeAnswers(Event event, VisibleEvent visible, Ledger ledger) {
+        if (!visible.viewer().role().isOfficial()) {
+            throw new IllegalStateException("only officials ask this");
+        }
+        this.event = event;
+        this.visible = visible;
+        this.ledger = ledger;
     }
-    this.event = event;
-    this.visible = visible;
-    this.ledger = ledger;
-  }
 
-  /** Every reason why a card cannot be put right so; empty when it can. */
-  List<Refusal> faults(Correction correction) {
-    return correction.faults(event);
-  }
+    /** Every reason why a card cannot be put right so; empty when it can. */
+    List<Refusal> faults(Correction correction) {
+        return correction.faults(event);
+    }
 
-  /** What this choice would change. */
-  Impact impact(Correction correction, CorrectionChoice choice) {
-    return correction.impact(event, given(), choice);
-  }
+    /** What this choice would change. */
+    Impact impact(Correction correction, CorrectionChoice choice) {
+        return correction.impact(event, given(), choice);
+    }
 
-  /** What each treatment of a withdrawal would do. */
-  WithdrawalPreview withdrawal(ClubId club) {
-    return WithdrawalPreview.of(event, given(), club);
-  }
+    /** What each treatment of a withdrawal would do. */
+    WithdrawalPreview withdrawal(ClubId club) {
+        return WithdrawalPreview.of(event, given(), club);
+    }
 
-  /** What was found wrong with opened sheets and waits for a ruling. */
-  List<RulingNeeded.Case> cases() {
-    return RulingNeeded.of(event, ledger.directory());
-  }
+    /** What was found wrong with opened sheets and waits for a ruling. */
+    List<RulingNeeded.Case> cases() {
+        return RulingNeeded.of(event, ledger.directory());
+    }
 
-  /** The tie of a case after this consequence. */
-  TieScore after(RulingNeeded.Case one, Penalty penalty) {
-    return Penalties.tie(event, given(), one, penalty);
-  }
+    /** The tie of a case after this consequence. */
+    TieScore after(RulingNeeded.Case one, Penalty penalty) {
+        return Penalties.tie(event, given(), one, penalty);
+    }
 
-  Optional<Penalty> announced(RulingNeeded.Case one) {
-    return Penalties.announced(event, one);
-  }
+    Optional<Penalty> announced(RulingNeeded.Case one) {
+        return Penalties.announced(event, one);
+    }
 
-  /** What was entered after a page was made, in this official's words, oldest first. */
-  List<String> since(long seen) {
-    Words words = Words.of(visible);
-    FactWords facts = new FactWords(words);
-    return VisibleLog.of(ledger.facts(0), visible.viewer()).stream().map(VisibleLog.Entry::recorded)
-        .filter(recorded -> recorded.seq() > seen)
-        .map(recorded -> words.said(recorded.receivedAt()) + " " + facts.sentence(recorded.fact())).toList();
-  }
+    /** What was entered after a page was made, in this official's words, oldest first. */
+    List<String> since(long seen) {
+        Words words = Words.of(visible);
+        FactWords facts = new FactWords(words);
+        return VisibleLog.of(ledger.facts(0), visible.viewer()).stream()
+                .map(VisibleLog.Entry::recorded)
+                .filter(recorded -> recorded.seq() > seen)
+                .map(recorded -> words.said(recorded.receivedAt()) + " " + facts.sentence(recorded.fact()))
+                .toList();
+    }
 
-  private Decision.Given given() {
-    return new Decision.Given(visible.now(), Actor.of(visible.viewer().role(), ""), ledger.directory(), Map.of());
-  }
+    private Decision.Given given() {
+        return new Decision.Given(visible.now(), Actor.of(visible.viewer().role(), ""), ledger.directory(), Map.of());
+    }
 }

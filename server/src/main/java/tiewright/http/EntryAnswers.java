@@ -15,39 +15,42 @@ import tiewright.wording.Words;
 
 /** What the organiser asks who keeps the entries. Cannot be made for anybody else. */
 final class EntryAnswers {
-  private final Event event;
-  private final VisibleEvent visible;
-  private final Ledger ledger;
+    private final Event event;
+    private final VisibleEvent visible;
+    private final Ledger ledger;
 
-  EntryAnswers(Event event, VisibleEvent visible, Ledger ledger) {
-    if (visible.viewer().role() != Role.ORGANISER) {
-      throw new IllegalStateException("only the organiser may ask this");
+    EntryAnswers(Event event, VisibleEvent visible, Ledger ledger) {
+        if (visible.viewer().role() != Role.ORGANISER) {
+            throw new IllegalStateException("only the organiser may ask this");
+        }
+        this.event = event;
+        this.visible = visible;
+        this.ledger = ledger;
     }
-    this.event = event;
-    this.visible = visible;
-    this.ledger = ledger;
-  }
 
-  /** What looks wrong about the entries, with both entries in each sentence. */
-  List<String> entryWarnings() {
-    Words words = Words.of(visible);
-    return EntryWarnings.of(event, ledger.directory()).stream()
-        .map(warning -> words.sentence(warning.kind().code(), warning.data()))
-        .toList();
-  }
+    /** What looks wrong about the entries, with both entries in each sentence. */
+    List<String> entryWarnings() {
+        Words words = Words.of(visible);
+        return EntryWarnings.of(event, ledger.directory()).stream()
+                .map(warning -> words.sentence(warning.kind().code(), warning.data()))
+                .toList();
+    }
 
-  /** The birth year of a player. */
-  OptionalInt bornYear(PlayerId player) {
-    return ledger.directory().person(player).map(Directory.Person::bornYear).orElse(OptionalInt.empty());
-  }
+    /** The birth year of a player. */
+    OptionalInt bornYear(PlayerId player) {
+        return ledger.directory().person(player).map(Directory.Person::bornYear).orElse(OptionalInt.empty());
+    }
 
-  /** The next number for a player's code of this club; one that was ever used is not used again. */
-  int nextPlayerNumber(ClubId club) {
-    String stem = SquadForm.stem(club) + "-";
-    return Stream.concat(event.players().keySet().stream(), ledger.directory().people().keySet().stream())
-        .map(PlayerId::code)
-        .filter(code -> code.startsWith(stem) && code.substring(stem.length()).matches("[0-9]{1,6}"))
-        .mapToInt(code -> Integer.parseInt(code.substring(stem.length())))
-        .max().orElse(0) + 1;
-  }
+    /** The next number for a player's code of this club; one that was ever used is not used again. */
+    int nextPlayerNumber(ClubId club) {
+        String stem = SquadForm.stem(club) + "-";
+        return Stream.concat(event.players().keySet().stream(), ledger.directory().people().keySet().stream())
+                        .map(PlayerId::code)
+                        .filter(code -> code.startsWith(stem)
+                                && code.substring(stem.length()).matches("[0-9]{1,6}"))
+                        .mapToInt(code -> Integer.parseInt(code.substring(stem.length())))
+                        .max()
+                        .orElse(0)
+                + 1;
+    }
 }

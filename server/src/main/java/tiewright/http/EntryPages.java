@@ -6,44 +6,56 @@ import tiewright.http.pieces.EmptyPlace;
 
 /** Coming in by a personal link, finding the own page, going out. */
 final class EntryPages implements Page {
-  private static final int GONE = 410;
+    private static final int GONE = 410;
 
-  private final Visitors visitors;
+    private final Visitors visitors;
 
-  EntryPages(Visitors visitors) {
-    this.visitors = visitors;
-  }
-
-  @Override
-  public void at(Routes routes) {
-    routes.get(Door.ANYBODY, "/enter/{secret}", this::enter);
-    routes.get(Door.ANYBODY, "/my", visit -> visit.go(home(visit)));
-    routes.post(Door.ANYBODY, "/leave", visit -> {
-      visitors.leave(visit.ctx());
-      visit.go("/");
-    });
-  }
-
-  private void enter(Visit visit) {
-    Optional<Link> link = visitors.link(visit.path("secret"), visit.hall().ledger().event());
-    if (link.isEmpty()) {
-      visit.show(GONE, Screen.of("failure", "This link no longer holds", new EmptyPlace(
-          "The personal link was replaced or taken back.",
-          "Ask the organiser for a new one. What is public can be read without any link.", "/", "What is on now")));
-      return;
+    EntryPages(Visitors visitors) {
+        this.visitors = visitors;
     }
-    visitors.enter(visit.ctx(), link.get(), visit.visitor());
-    visit.go("/my");
-  }
 
-  private static String home(Visit visit) {
-    return switch (visit.role()) {
-      case PUBLIC -> "/";
-      case PLAYER -> visit.viewer().player().map(player -> "/player/" + player.code()).orElse("/club/" + visit.club().code());
-      case CAPTAIN -> "/captain";
-      case VOLUNTEER -> "/cards";
-      case DESK, REFEREE -> "/desk";
-      case ORGANISER -> "/organiser";
-    };
-  }
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ANYBODY, "/enter/{secret}", this::enter);
+        routes.get(Door.ANYBODY, "/my", visit -> visit.go(home(visit)));
+        routes.post(Door.ANYBODY, "/leave", visit -> {
+            visitors.leave(visit.ctx());
+            visit.go("/");
+        });
+    }
+
+    private void enter(Visit visit) {
+        Optional<Link> link =
+                visitors.link(visit.path("secret"), visit.hall().ledger().event());
+        if (link.isEmpty()) {
+            visit.show(
+                    GONE,
+                    Screen.of(
+                            "failure",
+                            "This link no longer holds",
+                            new EmptyPlace(
+                                    "The personal link was replaced or taken back.",
+                                    "Ask the organiser for a new one. What is public can be read without any link.",
+                                    "/",
+                                    "What is on now")));
+            return;
+        }
+        visitors.enter(visit.ctx(), link.get(), visit.visitor());
+        visit.go("/my");
+    }
+
+    private static String home(Visit visit) {
+        return switch (visit.role()) {
+            case PUBLIC -> "/";
+            case PLAYER ->
+                visit.viewer()
+                        .player()
+                        .map(player -> "/player/" + player.code())
+                        .orElse("/club/" + visit.club().code());
+            case CAPTAIN -> "/captain";
+            case VOLUNTEER -> "/cards";
+            case DESK, REFEREE -> "/desk";
+            case ORGANISER -> "/organiser";
+        };
+    }
 }

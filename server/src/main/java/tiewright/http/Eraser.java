@@ -20,52 +20,55 @@ import tiewright.setup.EraseData;
 
 /** Deletes private data by itself once the day that was promised has come, at the start of the service and while it runs. */
 final class Eraser implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Eraser.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Eraser.class);
 
-  private final Ledger ledger;
-  private final Clock clock;
-  private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
-    Thread thread = new Thread(work, "deletion by its date");
-    thread.setDaemon(true);
-    return thread;
-  });
+    private final Ledger ledger;
+    private final Clock clock;
+    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
+        Thread thread = new Thread(work, "deletion by its date");
+        thread.setDaemon(true);
+        return thread;
+    });
 
-  Eraser(Ledger ledger, Clock clock) {
-    this.ledger = ledger;
-    this.clock = clock;
-  }
-
-  void start() {
-    timer.scheduleWithFixedDelay(this::look, 0, 1, TimeUnit.MINUTES);
-  }
-
-  /** Deletes if the day has come and anything is held. Several looks at once, or one missed, change nothing. */
-  synchronized void look() {
-    try {
-      Event event = ledger.event();
-      ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-      LocalDate today = LocalDate.ofInstant(clock.instant(), zone);
-      Optional<LocalDate> on = event.deletion().promised().map(SetUpFact.DeletionDated::date);
-      if (on.isPresent() && !today.isBefore(on.get()) && !ledger.held().isNothing()) {
-        erase(event.seq());
-      }
-    } catch (RuntimeException failure) {
-      LOG.error("Private data should have been deleted today; that failed once and is tried again", failure);
+    Eraser(Ledger ledger, Clock clock) {
+        this.ledger = ledger;
+        this.clock = clock;
     }
-  }
 
-  private void erase(long seq) {
-    Request request = new Request("erase/" + seq, EraseData.AUTOMATIC, Optional.empty(), OptionalLong.empty());
-    Answer answer = ledger.erase(request, held -> new EraseData(held, Optional.empty()));
-    if (answer instanceof Answer.Refused refused) {
-      LOG.warn("Private data should be deleted today and were not: {}", refused.reasons().stream().map(reason -> reason.code()).toList());
-    } else {
-      LOG.info("Private data were deleted, as promised for today. Copies that lie elsewhere are listed on the page of what is held.");
+    void start() {
+        timer.scheduleWithFixedDelay(this::look, 0, 1, TimeUnit.MINUTES);
     }
-  }
 
-  @Override
-  public void close() {
-    timer.shutdownNow();
-  }
+    /** Deletes if the day has come and anything is held. Several looks at once, or one missed, change nothing. */
+    synchronized void look() {
+        try {
+            Event event = ledger.event();
+            ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
+            LocalDate today = LocalDate.ofInstant(clock.instant(), zone);
+            Optional<LocalDate> on = event.deletion().promised().map(SetUpFact.DeletionDated::date);
+            if (on.isPresent() && !today.isBefore(on.get()) && !ledger.held().isNothing()) {
+                erase(event.seq());
+            }
+        } catch (RuntimeException failure) {
+            LOG.error("Private data should have been deleted today; that failed once and is tried again", failure);
+        }
+    }
+
+    private void erase(long seq) {
+        Request request = new Request("erase/" + seq, EraseData.AUTOMATIC, Optional.empty(), OptionalLong.empty());
+        Answer answer = ledger.erase(request, held -> new EraseData(held, Optional.empty()));
+        if (answer instanceof Answer.Refused refused) {
+            LOG.warn(
+                    "Private data should be deleted today and were not: {}",
+                    refused.reasons().stream().map(reason -> reason.code()).toList());
+        } else {
+            LOG.info(
+                    "Private data were deleted, as promised for today. Copies that lie elsewhere are listed on the page of what is held.");
+        }
+    }
+
+    @Override
+    public void close() {
+        timer.shutdownNow();
+    }
 }

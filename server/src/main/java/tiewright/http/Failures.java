@@ -13,82 +13,114 @@ import tiewright.http.pieces.EmptyPlace;
 
 /** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
 final class Failures {
-  private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
-  private static final int UNREADABLE = 400;
-  private static final int TOO_LONG = 413;
-  private static final int HEARD_AT_MOST = 50_000_000;
+    private static final int UNREADABLE = 400;
+    private static final int TOO_LONG = 413;
+    private static final int HEARD_AT_MOST = 50_000_000;
 
-  private final Routes.Consumers visits;
+    private final Routes.Consumers visits;
 
-  Failures(Routes.Consumers visits) {
-    this.visits = visits;
-  }
-
-  void at(RoutesConfig routes) {
-    routes.exception(NotFound.class, (missing, ctx) ->
-        show(ctx, 404, "Not found", missing.getMessage(), "Look at what is on now, or at the list of ties."));
-    routes.exception(ClosedDoor.class, (closed, ctx) -> show(
-        ctx, 403, "This page is not for you",
-        closed.door() == Door.ANYBODY
-            ? "This form came from another site, so nothing was done."
-            : "This page is for " + closed.door().whom() + ".",
-        "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
-    routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
-    // a form in parts is read by the server below, which says only in the cause why it gave up
-    routes.exception(ServletException.class, (unread, ctx) ->
-        unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
-    routes.exception(Exception.class, (failure, ctx) -> {
-      String number = UUID.randomUUID().toString().substring(0, 8);
-      // the address may hold a secret, so only its first part is written down
-      LOG.error("Failure {} at {} {}", number, ctx.method(), ctx.path().startsWith("/enter") ? "/enter" : ctx.path(), failure);
-      show(ctx, 500, "That did not work",
-          "Something is wrong in the service; nothing was changed. Tell the organiser the number " + number + ".",
-          "Go back and try once more; paper cards and sheets count in the meantime.");
-    });
-    routes.error(404, ctx -> {
-      if (ctx.result() == null || ctx.result().startsWith("Endpoint ") || ctx.result().equals("Not Found")) {
-        show(ctx, 404, "Not found", "There is no page at this address.", "Look at what is on now, or at the list of ties.");
-      }
-    });
-  }
-
-  private void unread(Context ctx, int status) {
-    boolean tooLong = status == TOO_LONG;
-    if (tooLong) {
-      hearOut(ctx);
+    Failures(Routes.Consumers visits) {
+        this.visits = visits;
     }
-    show(ctx, status, tooLong ? "Too long" : "That cannot be read",
-        tooLong ? "This form holds more than the service takes, so nothing was done." : "The service cannot read what was sent, so nothing was done.",
-        tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
-  }
 
-  /** A browser that is still sending would hear no answer: what comes is let go by, as long as it has an end. */
-  private static void hearOut(Context ctx) {
-    byte[] some = new byte[64 << 10];
-    try {
-      InputStream rest = ctx.req().getInputStream();
-      for (int heard = 0; heard < HEARD_AT_MOST; ) {
-        int more = rest.read(some);
-        if (more < 0) {
-          return;
+    void at(RoutesConfig routes) {
+        routes.exception(
+                NotFound.class,
+                (missing, ctx) -> show(
+                        ctx,
+                        404,
+                        "Not found",
+                        missing.getMessage(),
+                        "Look at what is on now, or at the list of ties."));
+        routes.exception(
+                ClosedDoor.class,
+                (closed, ctx) -> show(
+                        ctx,
+                        403,
+                        "This page is not for you",
+                        closed.door() == Door.ANYBODY
+                                ? "This form came from another site, so nothing was done."
+                                : "This page is for " + closed.door().whom() + ".",
+                        "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
+        routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
+        // a form in parts is read by the server below, which says only in the cause why it gave up
+        routes.exception(
+                ServletException.class,
+                (unread, ctx) -> unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
+        routes.exception(Exception.class, (failure, ctx) -> {
+            String number = UUID.randomUUID().toString().substring(0, 8);
+            // the address may hold a secret, so only its first part is written down
+            LOG.error(
+                    "Failure {} at {} {}",
+                    number,
+                    ctx.method(),
+                    ctx.path().startsWith("/enter") ? "/enter" : ctx.path(),
+                    failure);
+            show(
+                    ctx,
+                    500,
+                    "That did not work",
+                    "Something is wrong in the service; nothing was changed. Tell the organiser the number " + number
+                            + ".",
+                    "Go back and try once more; paper cards and sheets count in the meantime.");
+        });
+        routes.error(404, ctx -> {
+            if (ctx.result() == null
+                    || ctx.result().startsWith("Endpoint ")
+                    || ctx.result().equals("Not Found")) {
+                show(
+                        ctx,
+                        404,
+                        "Not found",
+                        "There is no page at this address.",
+                        "Look at what is on now, or at the list of ties.");
+            }
+        });
+    }
+
+    private void unread(Context ctx, int status) {
+        boolean tooLong = status == TOO_LONG;
+        if (tooLong) {
+            hearOut(ctx);
         }
-        heard += more;
-      }
-    } catch (IOException | IllegalStateException gone) {
-      LOG.debug("what was too long cannot be read to its end", gone);
+        show(
+                ctx,
+                status,
+                tooLong ? "Too long" : "That cannot be read",
+                tooLong
+                        ? "This form holds more than the service takes, so nothing was done."
+                        : "The service cannot read what was sent, so nothing was done.",
+                tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
     }
-  }
 
-  private static Throwable root(Throwable failure) {
-    Throwable cause = failure;
-    while (cause.getCause() != null) {
-      cause = cause.getCause();
+    /** A browser that is still sending would hear no answer: what comes is let go by, as long as it has an end. */
+    private static void hearOut(Context ctx) {
+        byte[] some = new byte[64 << 10];
+        try {
+            InputStream rest = ctx.req().getInputStream();
+            for (int heard = 0; heard < HEARD_AT_MOST; ) {
+                int more = rest.read(some);
+                if (more < 0) {
+                    return;
+                }
+                heard += more;
+            }
+        } catch (IOException | IllegalStateException gone) {
+            LOG.debug("what was too long cannot be read to its end", gone);
+        }
     }
-    return cause;
-  }
 
-  private void show(Context ctx, int status, String title, String what, String todo) {
-    visits.visit(ctx).show(status, Screen.of("failure", title, new EmptyPlace(what, todo, "/", "What is on now")));
-  }
+    private static Throwable root(Throwable failure) {
+        Throwable cause = failure;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        return cause;
+    }
+
+    private void show(Context ctx, int status, String title, String what, String todo) {
+        visits.visit(ctx).show(status, Screen.of("failure", title, new EmptyPlace(what, todo, "/", "What is on now")));
+    }
 }

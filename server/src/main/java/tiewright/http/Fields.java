@@ -12,66 +12,67 @@ import tiewright.http.pieces.TextField;
 
 /** Makes the fields of one form of a page, filled with what was typed into it or, if it was not tried, with what stands. */
 final class Fields {
-  /** The hidden field that says which form of a page was sent. */
-  static final String FORM = "form";
+    /** The hidden field that says which form of a page was sent. */
+    static final String FORM = "form";
 
-  private final Tried tried;
+    private final Tried tried;
 
-  private Fields(Tried tried) {
-    this.tried = tried;
-  }
+    private Fields(Tried tried) {
+        this.tried = tried;
+    }
 
-  /** @param form what was typed into another form of the page does not concern this one */
-  static Fields of(String form, Tried tried) {
-    return new Fields(tried.typed().text(FORM).equals(form) ? tried : Tried.NOTHING);
-  }
+    /** @param form what was typed into another form of the page does not concern this one */
+    static Fields of(String form, Tried tried) {
+        return new Fields(tried.typed().text(FORM).equals(form) ? tried : Tried.NOTHING);
+    }
 
-  TextField line(String id, String label, String stands) {
-    return text(id, TextField.Kind.LINE, label, stands);
-  }
+    TextField line(String id, String label, String stands) {
+        return text(id, TextField.Kind.LINE, label, stands);
+    }
 
-  TextField text(String id, TextField.Kind kind, String label, String stands) {
-    return TextField.of(id, kind, label, tried.value(id, stands)).withError(tried.error(id));
-  }
+    TextField text(String id, TextField.Kind kind, String label, String stands) {
+        return TextField.of(id, kind, label, tried.value(id, stands)).withError(tried.error(id));
+    }
 
-  TextField time(String id, String label, Optional<LocalTime> stands) {
-    return text(id, TextField.Kind.TIME, label, said(stands));
-  }
+    TextField time(String id, String label, Optional<LocalTime> stands) {
+        return text(id, TextField.Kind.TIME, label, said(stands));
+    }
 
-  TextField number(String id, String label, OptionalInt stands) {
-    return text(id, TextField.Kind.NUMBER, label, said(stands));
-  }
+    TextField number(String id, String label, OptionalInt stands) {
+        return text(id, TextField.Kind.NUMBER, label, said(stands));
+    }
 
-  SelectField select(String id, String label, String nothing, String stands, List<Option> options) {
-    return SelectField.of(id, label, nothing, chosen(id, stands, options)).withError(tried.error(id));
-  }
+    SelectField select(String id, String label, String nothing, String stands, List<Option> options) {
+        return SelectField.of(id, label, nothing, chosen(id, stands, options)).withError(tried.error(id));
+    }
 
-  ChoiceList oneOf(String id, String legend, String stands, List<Option> options) {
-    return ChoiceList.one(id, legend, chosen(id, stands, options)).withError(tried.error(id));
-  }
+    ChoiceList oneOf(String id, String legend, String stands, List<Option> options) {
+        return ChoiceList.one(id, legend, chosen(id, stands, options)).withError(tried.error(id));
+    }
 
-  /** A single tick that sends {@code yes}. */
-  ChoiceList tick(String id, String legend, String label, boolean stands) {
-    Option option = Option.of("yes", label, tried.isChosen(id, "yes", stands));
-    return new ChoiceList(id, legend, "", tried.error(id), true, List.of(option));
-  }
+    /** A single tick that sends {@code yes}. */
+    ChoiceList tick(String id, String legend, String label, boolean stands) {
+        Option option = Option.of("yes", label, tried.isChosen(id, "yes", stands));
+        return new ChoiceList(id, legend, "", tried.error(id), true, List.of(option));
+    }
 
-  InputTable.Cell cell(String id, InputTable.Kind kind, String stands) {
-    return new InputTable.Cell(id, kind, tried.value(id, stands), tried.error(id));
-  }
+    InputTable.Cell cell(String id, InputTable.Kind kind, String stands) {
+        return new InputTable.Cell(id, kind, tried.value(id, stands), tried.error(id));
+    }
 
-  private List<Option> chosen(String id, String stands, List<Option> options) {
-    String value = tried.value(id, stands);
-    return options.stream()
-        .map(one -> new Option(one.value(), one.label(), one.why(), one.value().equals(value), one.refused()))
-        .toList();
-  }
+    private List<Option> chosen(String id, String stands, List<Option> options) {
+        String value = tried.value(id, stands);
+        return options.stream()
+                .map(one -> new Option(
+                        one.value(), one.label(), one.why(), one.value().equals(value), one.refused()))
+                .toList();
+    }
 
-  static String said(Optional<LocalTime> time) {
-    return time.map(Frames::said).orElse("");
-  }
+    static String said(Optional<LocalTime> time) {
+        return time.map(Frames::said).orElse("");
+    }
 
-  static String said(OptionalInt number) {
-    return number.isPresent() ? Integer.toString(number.getAsInt()) : "";
-  }
+    static String said(OptionalInt number) {
+        return number.isPresent() ? Integer.toString(number.getAsInt()) : "";
+    }
 }

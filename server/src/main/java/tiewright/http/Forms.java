@@ -7,18 +7,18 @@ import java.util.UUID;
  * which fact the page had seen.
  */
 public final class Forms {
-  private final String seen;
+    private final String seen;
 
-  Forms(String seen) {
-    this.seen = seen;
-  }
+    Forms(String seen) {
+        this.seen = seen;
+    }
 
-  /** A fresh key for one form. */
-  public String key() {
-    return UUID.randomUUID().toString();
-  }
+    /** A fresh key for one form. */
+    public String key() {
+        return UUID.randomUUID().toString();
+    }
 
-  public String seen() {
-    return seen;
-  }
+    public String seen() {
+        return seen;
+    }
 }

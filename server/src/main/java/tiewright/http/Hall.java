@@ -15,43 +15,53 @@ import tiewright.ledger.Ledger;
  *
  * @param address how phones reach the service, without a slash at the end: "http://192.0.2.7:7070"
  */
-record Hall(Ledger ledger, Clock clock, Tokens tokens, Templates templates, Live live, Worked worked, EverybodysPages pages, Planning planning, Address address) {
+record Hall(
+        Ledger ledger,
+        Clock clock,
+        Tokens tokens,
+        Templates templates,
+        Live live,
+        Worked worked,
+        EverybodysPages pages,
+        Planning planning,
+        Address address) {
 
-  /** The key of the browsers' tokens: made once, kept beside the data so that a restart signs nobody out. */
-  static byte[] sessionKey(Path folder, SecureRandom random) {
-    Path file = folder.resolve("session.key");
-    try {
-      if (Files.exists(file)) {
-        return Files.readAllBytes(file);
-      }
-      byte[] key = new byte[32];
-      random.nextBytes(key);
-      if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-        Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-      }
-      Files.write(file, key);
-      return key;
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-  }
-
-  /** Where the service is found; known only once it listens. */
-  static final class Address {
-    private final Optional<String> given;
-    private volatile String url = "";
-
-    Address(Optional<String> given) {
-      this.given = given.map(text -> text.endsWith("/") ? text.substring(0, text.length() - 1) : text);
-    }
-
-    void listening(String scheme, String host, int port) {
-      String shown = host.contains(":") ? "[" + host + "]" : host;
-      url = given.orElse(scheme + "://" + shown + ":" + port);
+    /** The key of the browsers' tokens: made once, kept beside the data so that a restart signs nobody out. */
+    static byte[] sessionKey(Path folder, SecureRandom random) {
+        Path file = folder.resolve("session.key");
+        try {
+            if (Files.exists(file)) {
+                return Files.readAllBytes(file);
+            }
+            byte[] key = new byte[32];
+            random.nextBytes(key);
+            if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+                Files.createFile(
+                        file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+            }
+            Files.write(file, key);
+            return key;
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
-    String url() {
-      return url;
+    /** Where the service is found; known only once it listens. */
+    static final class Address {
+        private final Optional<String> given;
+        private volatile String url = "";
+
+        Address(Optional<String> given) {
+            this.given = given.map(text -> text.endsWith("/") ? text.substring(0, text.length() - 1) : text);
+        }
+
+        void listening(String scheme, String host, int port) {
+            String shown = host.contains(":") ? "[" + host + "]" : host;
+            url = given.orElse(scheme + "://" + shown + ":" + port);
+        }
+
+        String url() {
+            return url;
+        }
     }
-  }
 }

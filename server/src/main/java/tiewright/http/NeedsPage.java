@@ -1,6 +1,5 @@
 package tiewright.http;
 
-import java.util.List;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.NeedsView;
 import tiewright.standings.NeedsReport;
@@ -8,22 +7,27 @@ import tiewright.wording.NeedsWords;
 
 /** What each club can still reach and what it needs for that, while its pool goes on. */
 final class NeedsPage implements Page {
-  @Override
-  public void at(Routes routes) {
-    routes.everybodys("/needs", visit -> Screen.of("needs", "What each club can still reach", view(visit)));
-  }
+    @Override
+    public void at(Routes routes) {
+        routes.everybodys("/needs", visit -> Screen.of("needs", "What each club can still reach", view(visit)));
+    }
 
-  private static NeedsView view(Visit visit) {
-    return new NeedsView(visit.event().pools().keySet().stream()
-        .filter(pool -> visit.answers().table(pool).isProvisional())
-        .map(pool -> new NeedsView.Pool(
-            "Pool " + pool, visit.answers().needs(pool).stream().map(report -> club(visit.event(), report)).toList()))
-        .toList());
-  }
+    private static NeedsView view(Visit visit) {
+        return new NeedsView(visit.event().pools().keySet().stream()
+                .filter(pool -> visit.answers().table(pool).isProvisional())
+                .map(pool -> new NeedsView.Pool(
+                        "Pool " + pool,
+                        visit.answers().needs(pool).stream()
+                                .map(report -> club(visit.event(), report))
+                                .toList()))
+                .toList());
+    }
 
-  private static NeedsView.Club club(VisibleEvent event, NeedsReport report) {
-    NeedsWords words = new NeedsWords(event::clubName);
-    return new NeedsView.Club(
-        event.clubName(report.club()), words.overall(report), report.cases().stream().map(words::statement).toList());
-  }
+    private static NeedsView.Club club(VisibleEvent event, NeedsReport report) {
+        NeedsWords words = new NeedsWords(event::clubName);
+        return new NeedsView.Club(
+                event.clubName(report.club()),
+                words.overall(report),
+                report.cases().stream().map(words::statement).toList());
+    }
 }

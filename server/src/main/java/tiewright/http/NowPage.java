@@ -14,78 +14,87 @@ import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.CourtStrip;
 import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.Notice;
 import tiewright.http.pieces.State;
-import tiewright.http.pieces.TieLine;
 import tiewright.http.views.NowView;
 
 /** What is on now, what comes next, what just ended. */
 final class NowPage implements Page {
-  private static final int A_FEW = 6;
+    private static final int A_FEW = 6;
 
-  @Override
-  public void at(Routes routes) {
-    routes.everybodys("/", visit -> Screen.of("now", "On now", view(visit)));
-  }
-
-  static NowView view(Visit visit) {
-    VisibleEvent event = visit.event();
-    TieViews ties = visit.ties();
-    List<Tie> waiting = sorted(event.ties().stream()
-        .filter(tie -> !event.progress(tie).finished() && tie.calls().isEmpty() && tie.isReady()).toList());
-    List<Tie> ended = new ArrayList<>(sorted(event.ties().stream()
-        .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty()).toList()));
-    java.util.Collections.reverse(ended);
-    List<Event.Posted> notices = event.notices();
-    return new NowView(
-        courts(event, ties, waiting),
-        waiting.stream().limit(A_FEW).map(ties::line).toList(),
-        ended.stream().limit(A_FEW).map(ties::line).toList(),
-        notices.isEmpty() ? Optional.empty() : Optional.of(NoticesPage.notice(event, notices.get(notices.size() - 1)).inShort()),
-        !event.ties().isEmpty());
-  }
-
-  static List<Tie> sorted(List<Tie> ties) {
-    return ties.stream()
-        .sorted(Comparator.comparing((Tie tie) -> tie.start().orElse(java.time.LocalTime.MAX)).thenComparing(Tie::round))
-        .toList();
-  }
-
-  private static CourtStrip courts(VisibleEvent event, TieViews ties, List<Tie> waiting) {
-    Map<String, CourtStrip.Court> strip = new TreeMap<>(TextOrder.NUMBERS_BY_VALUE);
-    for (Court court : event.courts()) {
-      strip.put(court.name(), court(event, ties, waiting, court));
+    @Override
+    public void at(Routes routes) {
+        routes.everybodys("/", visit -> Screen.of("now", "On now", view(visit)));
     }
-    return new CourtStrip(List.copyOf(strip.values()));
-  }
 
-  private static CourtStrip.Court court(VisibleEvent event, TieViews ties, List<Tie> waiting, Court court) {
-    String next = waiting.stream()
-        .filter(tie -> event.order().courts(tie).contains(court.name()))
-        .findFirst()
-        .map(tie -> "Next: " + ties.title(tie) + ", " + ties.when(tie))
-        .orElse("");
-    if (!court.usable()) {
-      return new CourtStrip.Court("Court", court.name(), new State(Mark.STOP, "out of use"), "", "", next);
+    static NowView view(Visit visit) {
+        VisibleEvent event = visit.event();
+        TieViews ties = visit.ties();
+        List<Tie> waiting = sorted(event.ties().stream()
+                .filter(tie -> !event.progress(tie).finished() && tie.calls().isEmpty() && tie.isReady())
+                .toList());
+        List<Tie> ended = new ArrayList<>(sorted(event.ties().stream()
+                .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
+                .toList()));
+        java.util.Collections.reverse(ended);
+        List<Event.Posted> notices = event.notices();
+        return new NowView(
+                courts(event, ties, waiting),
+                waiting.stream().limit(A_FEW).map(ties::line).toList(),
+                ended.stream().limit(A_FEW).map(ties::line).toList(),
+                notices.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(NoticesPage.notice(event, notices.get(notices.size() - 1))
+                                .inShort()),
+                !event.ties().isEmpty());
     }
-    Optional<Now> now = event.ties().stream().flatMap(tie -> on(event, tie, court.name()).stream())
-        .max(Comparator.comparing(one -> one.call().at()));
-    return now
-        .map(one -> new CourtStrip.Court(
-            "Court", court.name(), new State(Mark.PLAYING, "playing"),
-            ties.title(one.tie()) + ", " + TieViews.rubber(one.rubber()).toLowerCase(java.util.Locale.ROOT),
-            "called at " + Frames.said(event.clock(one.call().at())), next))
-        .orElse(new CourtStrip.Court("Court", court.name(), State.NONE, "free", "", next));
-  }
 
-  private record Now(Tie tie, RubberNo rubber, Tie.Call call) {}
+    static List<Tie> sorted(List<Tie> ties) {
+        return ties.stream()
+                .sorted(Comparator.comparing((Tie tie) -> tie.start().orElse(java.time.LocalTime.MAX))
+                        .thenComparing(Tie::round))
+                .toList();
+    }
 
-  /** The first unfinished rubber of the tie that was called to this court. */
-  private static Optional<Now> on(VisibleEvent event, Tie tie, String court) {
-    TieProgress progress = event.progress(tie);
-    return tie.calls().entrySet().stream()
-        .filter(call -> call.getValue().court().equals(court) && progress.left().contains(call.getKey()))
-        .findFirst()
-        .map(call -> new Now(tie, call.getKey(), call.getValue()));
-  }
+    private static CourtStrip courts(VisibleEvent event, TieViews ties, List<Tie> waiting) {
+        Map<String, CourtStrip.Court> strip = new TreeMap<>(TextOrder.NUMBERS_BY_VALUE);
+        for (Court court : event.courts()) {
+            strip.put(court.name(), court(event, ties, waiting, court));
+        }
+        return new CourtStrip(List.copyOf(strip.values()));
+    }
+
+    private static CourtStrip.Court court(VisibleEvent event, TieViews ties, List<Tie> waiting, Court court) {
+        String next = waiting.stream()
+                .filter(tie -> event.order().courts(tie).contains(court.name()))
+                .findFirst()
+                .map(tie -> "Next: " + ties.title(tie) + ", " + ties.when(tie))
+                .orElse("");
+        if (!court.usable()) {
+            return new CourtStrip.Court("Court", court.name(), new State(Mark.STOP, "out of use"), "", "", next);
+        }
+        Optional<Now> now = event.ties().stream()
+                .flatMap(tie -> on(event, tie, court.name()).stream())
+                .max(Comparator.comparing(one -> one.call().at()));
+        return now.map(one -> new CourtStrip.Court(
+                        "Court",
+                        court.name(),
+                        new State(Mark.PLAYING, "playing"),
+                        ties.title(one.tie()) + ", "
+                                + TieViews.rubber(one.rubber()).toLowerCase(java.util.Locale.ROOT),
+                        "called at " + Frames.said(event.clock(one.call().at())),
+                        next))
+                .orElse(new CourtStrip.Court("Court", court.name(), State.NONE, "free", "", next));
+    }
+
+    private record Now(Tie tie, RubberNo rubber, Tie.Call call) {}
+
+    /** The first unfinished rubber of the tie that was called to this court. */
+    private static Optional<Now> on(VisibleEvent event, Tie tie, String court) {
+        TieProgress progress = event.progress(tie);
+        return tie.calls().entrySet().stream()
+                .filter(call ->
+                        call.getValue().court().equals(court) && progress.left().contains(call.getKey()))
+                .findFirst()
+                .map(call -> new Now(tie, call.getKey(), call.getValue()));
+    }
 }

@@ -5,13 +5,13 @@ import java.util.function.Supplier;
 
 /** Something that the first who asks works out, while others who ask wait for it. */
 final class Once<V> {
-  private Optional<V> value = Optional.empty();
+    private Optional<V> value = Optional.empty();
 
-  /** Work that fails is tried again by whoever asks next. */
-  synchronized V get(Supplier<V> work) {
-    if (value.isEmpty()) {
-      value = Optional.of(work.get());
+    /** Work that fails is tried again by whoever asks next. */
+    synchronized V get(Supplier<V> work) {
+        if (value.isEmpty()) {
+            value = Optional.of(work.get());
+        }
+        return value.get();
     }
-    return value.get();
-  }
 }

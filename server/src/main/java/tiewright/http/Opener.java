@@ -21,70 +21,73 @@ import tiewright.sheet.OpenSheets;
 
 /** Opens both sheets of a tie by itself once they are due, and lets pages know when a deadline has passed. */
 final class Opener implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Opener.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Opener.class);
 
-  private final Ledger ledger;
-  private final Clock clock;
-  private final Live live;
-  private final ScheduledExecutorService timer;
-  private Instant last;
+    private final Ledger ledger;
+    private final Clock clock;
+    private final Live live;
+    private final ScheduledExecutorService timer;
+    private Instant last;
 
-  Opener(Ledger ledger, Clock clock, Live live) {
-    this.ledger = ledger;
-    this.clock = clock;
-    this.live = live;
-    this.last = clock.instant();
-    this.timer = Executors.newSingleThreadScheduledExecutor(work -> {
-      Thread thread = new Thread(work, "opening of sheets");
-      thread.setDaemon(true);
-      return thread;
-    });
-  }
-
-  void start() {
-    timer.scheduleWithFixedDelay(this::look, 200, 500, TimeUnit.MILLISECONDS);
-  }
-
-  /** Opens what is due now. Several looks at once, or one missed, change nothing. */
-  synchronized void look() {
-    try {
-      Instant now = clock.instant();
-      Event event = ledger.event();
-      if (Exchanges.openByThemselves(event)) {
-        Exchanges.due(event, now).forEach(this::open);
-      }
-      if (passed(event, last, now)) {
-        live.timePassed();
-      }
-      last = now;
-    } catch (RuntimeException failure) {
-      LOG.error("The timer that opens sheets failed once and goes on", failure);
+    Opener(Ledger ledger, Clock clock, Live live) {
+        this.ledger = ledger;
+        this.clock = clock;
+        this.live = live;
+        this.last = clock.instant();
+        this.timer = Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, "opening of sheets");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
-  }
 
-  private void open(ExchangeId exchange) {
-    Request request = new Request(
-        "open/" + exchange.tie() + "/" + exchange.kind().code() + "/" + ledger.event().exchange(exchange).home().sealed() + "/"
-            + ledger.event().exchange(exchange).away().sealed(),
-        Exchanges.AUTOMATIC, Optional.empty(), OptionalLong.empty());
-    if (ledger.decide(request, new OpenSheets(exchange)) instanceof Answer.Refused refused) {
-      LOG.warn("The sheets of {} were due and could not be opened: {}", exchange.tie(), codes(refused));
+    void start() {
+        timer.scheduleWithFixedDelay(this::look, 200, 500, TimeUnit.MILLISECONDS);
     }
-  }
 
-  private static List<String> codes(Answer.Refused refused) {
-    return refused.reasons().stream().map(reason -> reason.code()).toList();
-  }
+    /** Opens what is due now. Several looks at once, or one missed, change nothing. */
+    synchronized void look() {
+        try {
+            Instant now = clock.instant();
+            Event event = ledger.event();
+            if (Exchanges.openByThemselves(event)) {
+                Exchanges.due(event, now).forEach(this::open);
+            }
+            if (passed(event, last, now)) {
+                live.timePassed();
+            }
+            last = now;
+        } catch (RuntimeException failure) {
+            LOG.error("The timer that opens sheets failed once and goes on", failure);
+        }
+    }
 
-  private static boolean passed(Event event, Instant from, Instant to) {
-    return event.ties().values().stream()
-        .flatMap(tie -> java.util.stream.Stream.of(ExchangeId.sheets(tie.id()), ExchangeId.decider(tie.id())))
-        .flatMap(exchange -> Deadlines.of(event, exchange).stream())
-        .anyMatch(at -> at.isAfter(from) && !at.isAfter(to));
-  }
+    private void open(ExchangeId exchange) {
+        Request request = new Request(
+                "open/" + exchange.tie() + "/" + exchange.kind().code() + "/"
+                        + ledger.event().exchange(exchange).home().sealed() + "/"
+                        + ledger.event().exchange(exchange).away().sealed(),
+                Exchanges.AUTOMATIC,
+                Optional.empty(),
+                OptionalLong.empty());
+        if (ledger.decide(request, new OpenSheets(exchange)) instanceof Answer.Refused refused) {
+            LOG.warn("The sheets of {} were due and could not be opened: {}", exchange.tie(), codes(refused));
+        }
+    }
 
-  @Override
-  public void close() {
-    timer.shutdownNow();
-  }
+    private static List<String> codes(Answer.Refused refused) {
+        return refused.reasons().stream().map(reason -> reason.code()).toList();
+    }
+
+    private static boolean passed(Event event, Instant from, Instant to) {
+        return event.ties().values().stream()
+                .flatMap(tie -> java.util.stream.Stream.of(ExchangeId.sheets(tie.id()), ExchangeId.decider(tie.id())))
+                .flatMap(exchange -> Deadlines.of(event, exchange).stream())
+                .anyMatch(at -> at.isAfter(from) && !at.isAfter(to));
+    }
+
+    @Override
+    public void close() {
+        timer.shutdownNow();
+    }
 }

@@ -4,5 +4,5 @@ import io.javalin.security.RouteRole;
 
 /** Said of an address that takes files: every other one refuses forms that are sent in parts. */
 enum Parts implements RouteRole {
-  WELCOME
+    WELCOME
 }

@@ -26,151 +26,153 @@ import tiewright.timetable.ReplanOption;
  * what it found. Drafts live here only, until one is published or the service ends.
  */
 final class Planning implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Planning.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Planning.class);
 
-  /** Short searches are over before the page is asked for. */
-  private static final long PATIENCE_MS = 300;
+    /** Short searches are over before the page is asked for. */
+    private static final long PATIENCE_MS = 300;
 
-  private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-    Thread thread = new Thread(work, "order of play");
-    thread.setDaemon(true);
-    thread.setPriority(Thread.MIN_PRIORITY);
-    return thread;
-  });
-  private final AtomicInteger numbers = new AtomicInteger();
-  private Optional<Search<PlanAsk, Planned>> plan = Optional.empty();
-  private Optional<Search<BreakAsk, Ways>> replan = Optional.empty();
-  private List<Pin> pins = List.of();
-
-  /**
-   * Ways to go on.
-   *
-   * @param fault why there are none, where what was given contradicts itself
-   */
-  record Ways(List<ReplanOption> options, Optional<Infeasible> fault) {}
-
-  /**
-   * A search that goes on or is over.
-   *
-   * @param number of no other search of this run of the service
-   * @param asked what was asked for
-   * @param seen the last fact that the event had when it was asked
-   */
-  record Search<A, R>(int number, A asked, long seen, Stop stop, Progress progress, CompletableFuture<R> result) {
-    boolean isRunning() {
-      return !result.isDone();
-    }
-
-    boolean hasFailed() {
-      return result.isCompletedExceptionally();
-    }
-
-    /** What was found; empty while it goes on, and when it broke off. */
-    Optional<R> found() {
-      return result.isDone() && !result.isCompletedExceptionally() ? Optional.of(result.join()) : Optional.empty();
-    }
-
-    /** Waits a little, so that what is found at once is shown at once. */
-    void await(long milliseconds) {
-      try {
-        result.get(milliseconds, TimeUnit.MILLISECONDS);
-      } catch (TimeoutException | ExecutionException seenLater) {
-        // the page says how far it is, or that it broke off
-      } catch (InterruptedException interrupted) {
-        Thread.currentThread().interrupt();
-      }
-    }
-  }
-
-  /** How often something better was found, and the last of it. */
-  static final class Progress {
-    private int better;
-    private Optional<PlanScore> best = Optional.empty();
-
-    synchronized void heard(PlanScore score) {
-      better++;
-      best = Optional.of(score);
-    }
-
-    synchronized int better() {
-      return better;
-    }
-
-    synchronized Optional<PlanScore> best() {
-      return best;
-    }
-  }
-
-  synchronized Optional<Search<PlanAsk, Planned>> plan() {
-    return plan;
-  }
-
-  synchronized Optional<Search<BreakAsk, Ways>> replan() {
-    return replan;
-  }
-
-  synchronized List<Pin> pins() {
-    return pins;
-  }
-
-  /** Puts a tie or rubber somewhere for the next plans; what was put there before is not any more. */
-  synchronized void pin(Pin pin) {
-    List<Pin> more = new ArrayList<>(pins);
-    more.removeIf(other -> other.tie().equals(pin.tie()) && other.rubber().equals(pin.rubber()));
-    more.add(pin);
-    pins = List.copyOf(more);
-  }
-
-  /** @param which as counted in {@link #pins()}, from 0 */
-  synchronized void unpin(int which) {
-    List<Pin> fewer = new ArrayList<>(pins);
-    if (which >= 0 && which < fewer.size()) {
-      fewer.remove(which);
-    }
-    pins = List.copyOf(fewer);
-  }
-
-  synchronized void forgetPins() {
-    pins = List.of();
-  }
-
-  /** The search that was going on is stopped: nobody waits for it any more. */
-  void startPlan(PlanAsk asked, long seen, Function<Budget, Planned> work) {
-    Search<PlanAsk, Planned> search = begin(asked, seen, asked.budget(), work);
-    synchronized (this) {
-      plan.ifPresent(before -> before.stop().press());
-      plan = Optional.of(search);
-    }
-    search.await(PATIENCE_MS);
-  }
-
-  void startReplan(BreakAsk asked, long seen, Function<Budget, Ways> work) {
-    Search<BreakAsk, Ways> search = begin(asked, seen, asked.budget(), work);
-    synchronized (this) {
-      replan.ifPresent(before -> before.stop().press());
-      replan = Optional.of(search);
-    }
-    search.await(PATIENCE_MS);
-  }
-
-  private <A, R> Search<A, R> begin(A asked, long seen, Budget budget, Function<Budget, R> work) {
-    Progress progress = new Progress();
-    CompletableFuture<R> result = new CompletableFuture<>();
-    worker.execute(() -> {
-      try {
-        result.complete(work.apply(budget.telling(progress::heard)));
-      } catch (RuntimeException failure) {
-        LOG.error("A search for an order of play broke off", failure);
-        result.completeExceptionally(failure);
-      }
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "order of play");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
     });
-    return new Search<>(numbers.incrementAndGet(), asked, seen, budget.stop(), progress, result);
-  }
+    private final AtomicInteger numbers = new AtomicInteger();
+    private Optional<Search<PlanAsk, Planned>> plan = Optional.empty();
+    private Optional<Search<BreakAsk, Ways>> replan = Optional.empty();
+    private List<Pin> pins = List.of();
 
-  @Override
-  public synchronized void close() {
-    plan.ifPresent(search -> search.stop().press());
-    replan.ifPresent(search -> search.stop().press());
-    worker.shutdownNow();
-  }
+    /**
+     * Ways to go on.
+     *
+     * @param fault why there are none, where what was given contradicts itself
+     */
+    record Ways(List<ReplanOption> options, Optional<Infeasible> fault) {}
+
+    /**
+     * A search that goes on or is over.
+     *
+     * @param number of no other search of this run of the service
+     * @param asked what was asked for
+     * @param seen the last fact that the event had when it was asked
+     */
+    record Search<A, R>(int number, A asked, long seen, Stop stop, Progress progress, CompletableFuture<R> result) {
+        boolean isRunning() {
+            return !result.isDone();
+        }
+
+        boolean hasFailed() {
+            return result.isCompletedExceptionally();
+        }
+
+        /** What was found; empty while it goes on, and when it broke off. */
+        Optional<R> found() {
+            return result.isDone() && !result.isCompletedExceptionally()
+                    ? Optional.of(result.join())
+                    : Optional.empty();
+        }
+
+        /** Waits a little, so that what is found at once is shown at once. */
+        void await(long milliseconds) {
+            try {
+                result.get(milliseconds, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException | ExecutionException seenLater) {
+                // the page says how far it is, or that it broke off
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** How often something better was found, and the last of it. */
+    static final class Progress {
+        private int better;
+        private Optional<PlanScore> best = Optional.empty();
+
+        synchronized void heard(PlanScore score) {
+            better++;
+            best = Optional.of(score);
+        }
+
+        synchronized int better() {
+            return better;
+        }
+
+        synchronized Optional<PlanScore> best() {
+            return best;
+        }
+    }
+
+    synchronized Optional<Search<PlanAsk, Planned>> plan() {
+        return plan;
+    }
+
+    synchronized Optional<Search<BreakAsk, Ways>> replan() {
+        return replan;
+    }
+
+    synchronized List<Pin> pins() {
+        return pins;
+    }
+
+    /** Puts a tie or rubber somewhere for the next plans; what was put there before is not any more. */
+    synchronized void pin(Pin pin) {
+        List<Pin> more = new ArrayList<>(pins);
+        more.removeIf(other -> other.tie().equals(pin.tie()) && other.rubber().equals(pin.rubber()));
+        more.add(pin);
+        pins = List.copyOf(more);
+    }
+
+    /** @param which as counted in {@link #pins()}, from 0 */
+    synchronized void unpin(int which) {
+        List<Pin> fewer = new ArrayList<>(pins);
+        if (which >= 0 && which < fewer.size()) {
+            fewer.remove(which);
+        }
+        pins = List.copyOf(fewer);
+    }
+
+    synchronized void forgetPins() {
+        pins = List.of();
+    }
+
+    /** The search that was going on is stopped: nobody waits for it any more. */
+    void startPlan(PlanAsk asked, long seen, Function<Budget, Planned> work) {
+        Search<PlanAsk, Planned> search = begin(asked, seen, asked.budget(), work);
+        synchronized (this) {
+            plan.ifPresent(before -> before.stop().press());
+            plan = Optional.of(search);
+        }
+        search.await(PATIENCE_MS);
+    }
+
+    void startReplan(BreakAsk asked, long seen, Function<Budget, Ways> work) {
+        Search<BreakAsk, Ways> search = begin(asked, seen, asked.budget(), work);
+        synchronized (this) {
+            replan.ifPresent(before -> before.stop().press());
+            replan = Optional.of(search);
+        }
+        search.await(PATIENCE_MS);
+    }
+
+    private <A, R> Search<A, R> begin(A asked, long seen, Budget budget, Function<Budget, R> work) {
+        Progress progress = new Progress();
+        CompletableFuture<R> result = new CompletableFuture<>();
+        worker.execute(() -> {
+            try {
+                result.complete(work.apply(budget.telling(progress::heard)));
+            } catch (RuntimeException failure) {
+                LOG.error("A search for an order of play broke off", failure);
+                result.completeExceptionally(failure);
+            }
+        });
+        return new Search<>(numbers.incrementAndGet(), asked, seen, budget.stop(), progress, result);
+    }
+
+    @Override
+    public synchronized void close() {
+        plan.ifPresent(search -> search.stop().press());
+        replan.ifPresent(search -> search.stop().press());
+        worker.shutdownNow();
+    }
 }

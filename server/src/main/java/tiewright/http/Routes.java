@@ -7,36 +7,36 @@ import java.util.function.Function;
 
 /** Where pages say which address they answer and for whom. */
 final class Routes {
-  private final RoutesConfig routes;
-  private final Consumers visits;
+    private final RoutesConfig routes;
+    private final Consumers visits;
 
-  /** Turns a request into a visit. */
-  interface Consumers {
-    Visit visit(Context ctx);
-  }
+    /** Turns a request into a visit. */
+    interface Consumers {
+        Visit visit(Context ctx);
+    }
 
-  Routes(RoutesConfig routes, Consumers visits) {
-    this.routes = routes;
-    this.visits = visits;
-  }
+    Routes(RoutesConfig routes, Consumers visits) {
+        this.routes = routes;
+        this.visits = visits;
+    }
 
-  /** Answers HEAD as GET, the page itself left away (RFC 9110, 9.3.2): a closed page is closed to both. */
-  void get(Door door, String path, Consumer<Visit> page) {
-    routes.get(path, ctx -> page.accept(visits.visit(ctx)), door);
-    routes.head(path, ctx -> page.accept(visits.visit(ctx)), door);
-  }
+    /** Answers HEAD as GET, the page itself left away (RFC 9110, 9.3.2): a closed page is closed to both. */
+    void get(Door door, String path, Consumer<Visit> page) {
+        routes.get(path, ctx -> page.accept(visits.visit(ctx)), door);
+        routes.head(path, ctx -> page.accept(visits.visit(ctx)), door);
+    }
 
-  /** A page for everybody, which is the same for all who come without a link. */
-  void everybodys(String path, Function<Visit, Screen> page) {
-    get(Door.ANYBODY, path, visit -> visit.showEverybodys(page));
-  }
+    /** A page for everybody, which is the same for all who come without a link. */
+    void everybodys(String path, Function<Visit, Screen> page) {
+        get(Door.ANYBODY, path, visit -> visit.showEverybodys(page));
+    }
 
-  void post(Door door, String path, Consumer<Visit> page) {
-    routes.post(path, ctx -> page.accept(visits.visit(ctx)), door);
-  }
+    void post(Door door, String path, Consumer<Visit> page) {
+        routes.post(path, ctx -> page.accept(visits.visit(ctx)), door);
+    }
 
-  /** For a form with files. */
-  void postInParts(Door door, String path, Consumer<Visit> page) {
-    routes.post(path, ctx -> page.accept(visits.visit(ctx)), door, Parts.WELCOME);
-  }
+    /** For a form with files. */
+    void postInParts(Door door, String path, Consumer<Visit> page) {
+        routes.post(path, ctx -> page.accept(visits.visit(ctx)), door, Parts.WELCOME);
+    }
 }

@@ -11,42 +11,63 @@ import tiewright.http.views.WorkView;
 
 /** Giving a ruling, and those given so far. */
 final class RulingsPage implements Page {
-  private static final String HERE = "/organiser/rulings";
-  private static final String FORM = "ruling";
+    private static final String HERE = "/organiser/rulings";
+    private static final String FORM = "ruling";
 
-  @Override
-  public void at(Routes routes) {
-    routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
-    routes.post(Door.OFFICIALS, HERE, visit -> {
-      Form form = visit.form();
-      GiveRuling ruling = new GiveRuling(
-          form.mustText("about"), form.mustText("ruling"), form.mustText("reason"), form.mustText("by"));
-      visit.attempt(form, () -> ruling, HERE, tried -> screen(visit, tried));
-    });
-  }
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.OFFICIALS, HERE, visit -> {
+            Form form = visit.form();
+            GiveRuling ruling = new GiveRuling(
+                    form.mustText("about"), form.mustText("ruling"), form.mustText("reason"), form.mustText("by"));
+            visit.attempt(form, () -> ruling, HERE, tried -> screen(visit, tried));
+        });
+    }
 
-  private static Screen screen(Visit visit, Tried tried) {
-    Fields fields = Fields.of(FORM, tried);
-    WorkView.WorkForm form = new WorkView.WorkForm(FORM, HERE, List.of(
-        fields.line("about", "What it is about", "").withHint("Such as: tie A-1-2, rubber 3").mustBeFilled(),
-        fields.text("ruling", TextField.Kind.LONG, "The ruling", "").mustBeFilled(),
-        fields.text("reason", TextField.Kind.LONG, "The reason, with the number of the condition", "").mustBeFilled(),
-        fields.line("by", "Who rules, by name", "").withAutocomplete("name").mustBeFilled()), List.of(Button.main("Give this ruling")));
-    List<WorkView.Section> sections = new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
-    List<OfficialFact.RulingGiven> given = new ArrayList<>(visit.event().rulings());
-    Collections.reverse(given);
-    given.forEach(ruling -> sections.add(WorkView.Section.of(
-        "ruling-" + ruling.number(), "Ruling " + ruling.number() + ": " + ruling.about(), ruling.ruling(), ruling.reason(),
-        "By " + ruling.by())));
-    return Screen.of("work", "Rulings", new WorkView(tried.refusal(), home(visit), List.of(
-        "Officials decide; this page only numbers and keeps what they decided. Everybody can read it. Write no health matters of a person:"
-            + " \"unavailable\" is enough."), sections));
-  }
+    private static Screen screen(Visit visit, Tried tried) {
+        Fields fields = Fields.of(FORM, tried);
+        WorkView.WorkForm form = new WorkView.WorkForm(
+                FORM,
+                HERE,
+                List.of(
+                        fields.line("about", "What it is about", "")
+                                .withHint("Such as: tie A-1-2, rubber 3")
+                                .mustBeFilled(),
+                        fields.text("ruling", TextField.Kind.LONG, "The ruling", "")
+                                .mustBeFilled(),
+                        fields.text("reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
+                                .mustBeFilled(),
+                        fields.line("by", "Who rules, by name", "")
+                                .withAutocomplete("name")
+                                .mustBeFilled()),
+                List.of(Button.main("Give this ruling")));
+        List<WorkView.Section> sections =
+                new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
+        List<OfficialFact.RulingGiven> given = new ArrayList<>(visit.event().rulings());
+        Collections.reverse(given);
+        given.forEach(ruling -> sections.add(WorkView.Section.of(
+                "ruling-" + ruling.number(),
+                "Ruling " + ruling.number() + ": " + ruling.about(),
+                ruling.ruling(),
+                ruling.reason(),
+                "By " + ruling.by())));
+        return Screen.of(
+                "work",
+                "Rulings",
+                new WorkView(
+                        tried.refusal(),
+                        home(visit),
+                        List.of(
+                                "Officials decide; this page only numbers and keeps what they decided. Everybody can read it. Write no health matters of a person:"
+                                        + " \"unavailable\" is enough."),
+                        sections));
+    }
 
-  /** The page that an official came from. */
-  static tiewright.http.pieces.NavLink home(Visit visit) {
-    return visit.role() == tiewright.event.Role.ORGANISER
-        ? OrganiserPage.BACK
-        : new tiewright.http.pieces.NavLink("/desk", "Back to the desk", false);
-  }
+    /** The page that an official came from. */
+    static tiewright.http.pieces.NavLink home(Visit visit) {
+        return visit.role() == tiewright.event.Role.ORGANISER
+                ? OrganiserPage.BACK
+                : new tiewright.http.pieces.NavLink("/desk", "Back to the desk", false);
+    }
 }

@@ -12,14 +12,14 @@ import java.util.Map;
  */
 record Screen(String template, String title, Map<String, Object> params) {
 
-  /** The usual screen: one record named {@code page}. */
-  static Screen of(String template, String title, Object page) {
-    return new Screen("pages/" + template, title, Map.of("page", page));
-  }
+    /** The usual screen: one record named {@code page}. */
+    static Screen of(String template, String title, Object page) {
+        return new Screen("pages/" + template, title, Map.of("page", page));
+    }
 
-  Map<String, Object> with(Map<String, Object> more) {
-    Map<String, Object> all = new LinkedHashMap<>(params);
-    all.putAll(more);
-    return all;
-  }
+    Map<String, Object> with(Map<String, Object> more) {
+        Map<String, Object> all = new LinkedHashMap<>(params);
+        all.putAll(more);
+        return all;
+    }
 }

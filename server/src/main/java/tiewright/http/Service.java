@@ -20,205 +20,279 @@ import tiewright.ledger.Ledger;
 
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
 public final class Service implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-  private static final String VISIT = "visit";
-  private static final long MOST_BYTES = 1_000_000;
-  private static final Map<String, String> HEADERS = Map.of(
-      "Content-Security-Policy",
-      "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; media-src blob:;"
-          + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
-      "X-Content-Type-Options", "nosniff",
-      // to nobody else, but our own forms must say where they come from
-      "Referrer-Policy", "same-origin",
-      "Cache-Control", "no-store");
+    private static final Logger LOG = LoggerFactory.getLogger(Service.class);
+    private static final String VISIT = "visit";
+    private static final long MOST_BYTES = 1_000_000;
+    private static final Map<String, String> HEADERS = Map.of(
+            "Content-Security-Policy",
+            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; media-src blob:;"
+                    + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+            "X-Content-Type-Options",
+            "nosniff",
+            // to nobody else, but our own forms must say where they come from
+            "Referrer-Policy",
+            "same-origin",
+            "Cache-Control",
+            "no-store");
 
-  private final Hall hall;
-  private final DayPlanPage dayPlans = new DayPlanPage();
-  private final Visitors visitors;
-  private final Opener opener;
-  private final Forecaster forecaster;
-  private final Eraser eraser;
-  private final Control control;
-  private final Path folder;
-  private final Javalin server;
+    private final Hall hall;
+    private final DayPlanPage dayPlans = new DayPlanPage();
+    private final Visitors visitors;
+    private final Opener opener;
+    private final Forecaster forecaster;
+    private final Eraser eraser;
+    private final Control control;
+    private final Path folder;
+    private final Javalin server;
 
-  private Service(ServiceOptions options, Ledger ledger, Clock clock) {
-    SecureRandom random = new SecureRandom();
-    Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
-    this.hall = new Hall(
-        ledger, clock, tokens, new Templates(), new Live(), new Worked(), new EverybodysPages(), new Planning(), new Hall.Address(options.publicUrl()));
-    this.visitors = new Visitors(tokens, options.tls().isPresent());
-    this.folder = options.data();
-    this.control = new Control(ledger, tokens.secret());
-    this.opener = new Opener(ledger, clock, hall.live());
-    this.forecaster = new Forecaster(hall.ledger());
-    this.eraser = new Eraser(ledger, clock);
-    this.server = Javalin.create(config -> configure(config, options));
-  }
-
-  /** Loads what a server is made of. Beside the opening of a ledger, on another processor, it shortens a start by a tenth. */
-  public static void load() {
-    new Templates();
-    Javalin.create(config -> config.startup.showJavalinBanner = false).javalinServlet();
-  }
-
-  /** Starts to listen. The ledger stays the caller's: it is closed by whoever opened it. */
-  public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
-    Service service = new Service(options, ledger, clock);
-    service.server.start();
-    service.hall.address().listening(options.tls().isPresent() ? "https" : "http", options.host(), service.server.port());
-    service.control.announce(
-        options.data(), service.url(), service.localUrl(options), options.tls().map(ServiceOptions.Tls::certificate));
-    ledger.onChange(service.hall.live()::changed);
-    ledger.onChange(service.forecaster::changed);
-    service.opener.start();
-    service.eraser.start();
-    return service;
-  }
-
-  /** The address without a slash at the end. */
-  public String url() {
-    return hall.address().url();
-  }
-
-  /** The address that a personal link with this secret has. */
-  public String link(String secret) {
-    return url() + "/enter/" + secret;
-  }
-
-  /** A fresh secret for a personal link; it is nowhere kept. */
-  public String newLinkSecret() {
-    return hall.tokens().linkSecret();
-  }
-
-  /** The hash under which a link is kept. */
-  public static String hash(String secret) {
-    return Tokens.hash(secret);
-  }
-
-  /** Opens now what is due, without waiting for the timer. */
-  void openWhatIsDue() {
-    opener.look();
-  }
-
-  /** Deletes now what is due, without waiting for the timer. */
-  void eraseWhatIsDue() {
-    eraser.look();
-  }
-
-  /** The plans of a day that captains look for. */
-  DayPlanPage dayPlans() {
-    return dayPlans;
-  }
-
-  /** What searches for an order of play. */
-  Planning planning() {
-    return hall.planning();
-  }
-
-  /** How a command on this machine reaches the service, whatever its public address. */
-  private String localUrl(ServiceOptions options) {
-    String host = options.host().equals("0.0.0.0") ? "127.0.0.1" : options.host();
-    return (options.tls().isPresent() ? "https" : "http") + "://" + host + ":" + server.port();
-  }
-
-  @Override
-  public void close() {
-    Control.forget(folder);
-    opener.close();
-    eraser.close();
-    hall.planning().close();
-    forecaster.end();
-    hall.live().close();
-    server.stop();
-  }
-
-  private void configure(JavalinConfig config, ServiceOptions options) {
-    config.startup.showJavalinBanner = false;
-    config.startup.startupWatcherEnabled = false;
-    config.http.maxRequestSize = MOST_BYTES;
-    // as much in memory as is taken at all: no file that was sent is ever laid down on the disk
-    config.jetty.multipartConfig.maxInMemoryFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxTotalRequestSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
-    config.http.defaultContentType = "text/html; charset=utf-8";
-    config.jetty.host = options.host();
-    config.jetty.port = options.port();
-    options.tls().ifPresent(tls -> config.jetty.addConnector(new TlsConnector(tls, options)::of));
-    config.staticFiles.add(files -> {
-      files.hostedPath = "/static";
-      files.directory = "/tiewright/static";
-      files.location = Location.CLASSPATH;
-      files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
-    });
-    config.routes.before(ctx -> {
-      if (!ctx.path().startsWith("/static/")) {
-        HEADERS.forEach(ctx::header);
-      }
-    });
-    config.routes.beforeMatched(this::guard);
-    config.routes.sse("/events", client -> {
-      Event event = hall.ledger().event();
-      hall.live().join(client, visitors.of(client.ctx(), event), event);
-    }, Door.ANYBODY);
-    Routes routes = new Routes(config.routes, this::visit);
-    pages().forEach(page -> page.at(routes));
-    new Failures(this::visit).at(config.routes);
-  }
-
-  private List<Page> pages() {
-    return List.of(
-        new EntryPages(visitors), control, new StaticExtras(), new NowPage(), new TiesPage(), new ChartPage(), new TablesPage(), new NeedsPage(), new BracketPage(),
-        new NoticesPage(), new ClubsPage(), new PlayerPage(), new CalendarPage(), new CaptainPages(), new SheetPages(), new PlayingTimePage(),
-        new SquadNotesPages(), new FormAndChemistryPage(), new FilmPage(), new NotingPage(), new FilmCountsPage(), new AgreementPage(), new RotaPage(), new PastPage(), new ProposalPages(), dayPlans, new OwnRecordPage(), new CardPages(), new DeskPages(), new DeskTiePages(), new SafetyPage(), new TellingPage(), new PaperPages(),
-        new HelpPages(), new QrPage(), new OrganiserPage(), new EventPage(), new SettingsPage(), new ConditionsPage(),
-        new CourtsPage(), new EntriesPage(), new SquadPage(), new OpeningPage(), new DrawPage(), new KnockoutPage(),
-        new TimesPage(), new BudgetPage(), new PlanPage(), new BreaksPage(), new LinksPage(), new RulingsPage(), new CorrectionPage(),
-        new WithdrawalPage(), new CasesPage(), new ProtestsPage(), new DryRunPage(), new StopPages(), new HurtPage(), new SafetyInfoPage(),
-        new PostNoticePage(), new SigningPage(), new LogPage(),
-        new BackupPage(), new PrivateDataPage());
-  }
-
-  /** The visit of this request, made once: what the guard let in is what the page answers. */
-  private Visit visit(Context ctx) {
-    Visit known = ctx.attribute(VISIT);
-    if (known != null) {
-      return known;
+    private Service(ServiceOptions options, Ledger ledger, Clock clock) {
+        SecureRandom random = new SecureRandom();
+        Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
+        this.hall = new Hall(
+                ledger,
+                clock,
+                tokens,
+                new Templates(),
+                new Live(),
+                new Worked(),
+                new EverybodysPages(),
+                new Planning(),
+                new Hall.Address(options.publicUrl()));
+        this.visitors = new Visitors(tokens, options.tls().isPresent());
+        this.folder = options.data();
+        this.control = new Control(ledger, tokens.secret());
+        this.opener = new Opener(ledger, clock, hall.live());
+        this.forecaster = new Forecaster(hall.ledger());
+        this.eraser = new Eraser(ledger, clock);
+        this.server = Javalin.create(config -> configure(config, options));
     }
-    Event event = hall.ledger().event();
-    Visit visit = new Visit(ctx, hall, visitors.of(ctx, event), event);
-    ctx.attribute(VISIT, visit);
-    return visit;
-  }
 
-  /** Before any page: may this visitor open the door, and does a form come from our own page? */
-  private void guard(Context ctx) {
-    Set<RouteRole> doors = ctx.routeRoles();
-    Visit visit = visit(ctx);
-    for (RouteRole door : doors) {
-      if (door instanceof Door one && !one.opensFor(visit.role())) {
-        throw new ClosedDoor(one);
-      }
+    /** Loads what a server is made of. Beside the opening of a ledger, on another processor, it shortens a start by a tenth. */
+    public static void load() {
+        new Templates();
+        Javalin.create(config -> config.startup.showJavalinBanner = false).javalinServlet();
     }
-    boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
-    if (ctx.method() == io.javalin.http.HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
-      LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
-      throw new ClosedDoor(Door.ANYBODY);
-    }
-  }
 
-  private boolean isFromOwnPage(Context ctx) {
-    String origin = ctx.header("Origin");
-    if (origin == null) {
-      String site = ctx.header("Sec-Fetch-Site");
-      return site == null || site.equals("same-origin") || site.equals("none");
+    /** Starts to listen. The ledger stays the caller's: it is closed by whoever opened it. */
+    public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
+        Service service = new Service(options, ledger, clock);
+        service.server.start();
+        service.hall
+                .address()
+                .listening(options.tls().isPresent() ? "https" : "http", options.host(), service.server.port());
+        service.control.announce(
+                options.data(),
+                service.url(),
+                service.localUrl(options),
+                options.tls().map(ServiceOptions.Tls::certificate));
+        ledger.onChange(service.hall.live()::changed);
+        ledger.onChange(service.forecaster::changed);
+        service.opener.start();
+        service.eraser.start();
+        return service;
     }
-    return origin.equals(hall.address().url())
-        || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
-  }
 
-  /** Only forms with files are sent in parts; of any other address it cannot be a page of ours. */
-  private static boolean isInParts(Context ctx) {
-    return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
-  }
+    /** The address without a slash at the end. */
+    public String url() {
+        return hall.address().url();
+    }
+
+    /** The address that a personal link with this secret has. */
+    public String link(String secret) {
+        return url() + "/enter/" + secret;
+    }
+
+    /** A fresh secret for a personal link; it is nowhere kept. */
+    public String newLinkSecret() {
+        return hall.tokens().linkSecret();
+    }
+
+    /** The hash under which a link is kept. */
+    public static String hash(String secret) {
+        return Tokens.hash(secret);
+    }
+
+    /** Opens now what is due, without waiting for the timer. */
+    void openWhatIsDue() {
+        opener.look();
+    }
+
+    /** Deletes now what is due, without waiting for the timer. */
+    void eraseWhatIsDue() {
+        eraser.look();
+    }
+
+    /** The plans of a day that captains look for. */
+    DayPlanPage dayPlans() {
+        return dayPlans;
+    }
+
+    /** What searches for an order of play. */
+    Planning planning() {
+        return hall.planning();
+    }
+
+    /** How a command on this machine reaches the service, whatever its public address. */
+    private String localUrl(ServiceOptions options) {
+        String host = options.host().equals("0.0.0.0") ? "127.0.0.1" : options.host();
+        return (options.tls().isPresent() ? "https" : "http") + "://" + host + ":" + server.port();
+    }
+
+    @Override
+    public void close() {
+        Control.forget(folder);
+        opener.close();
+        eraser.close();
+        hall.planning().close();
+        forecaster.end();
+        hall.live().close();
+        server.stop();
+    }
+
+    private void configure(JavalinConfig config, ServiceOptions options) {
+        config.startup.showJavalinBanner = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = MOST_BYTES;
+        // as much in memory as is taken at all: no file that was sent is ever laid down on the disk
+        config.jetty.multipartConfig.maxInMemoryFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+        config.http.defaultContentType = "text/html; charset=utf-8";
+        config.jetty.host = options.host();
+        config.jetty.port = options.port();
+        options.tls().ifPresent(tls -> config.jetty.addConnector(new TlsConnector(tls, options)::of));
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static";
+            files.directory = "/tiewright/static";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
+        });
+        config.routes.before(ctx -> {
+            if (!ctx.path().startsWith("/static/")) {
+                HEADERS.forEach(ctx::header);
+            }
+        });
+        config.routes.beforeMatched(this::guard);
+        config.routes.sse(
+                "/events",
+                client -> {
+                    Event event = hall.ledger().event();
+                    hall.live().join(client, visitors.of(client.ctx(), event), event);
+                },
+                Door.ANYBODY);
+        Routes routes = new Routes(config.routes, this::visit);
+        pages().forEach(page -> page.at(routes));
+        new Failures(this::visit).at(config.routes);
+    }
+
+    private List<Page> pages() {
+        return List.of(
+                new EntryPages(visitors),
+                control,
+                new StaticExtras(),
+                new NowPage(),
+                new TiesPage(),
+                new ChartPage(),
+                new TablesPage(),
+                new NeedsPage(),
+                new BracketPage(),
+                new NoticesPage(),
+                new ClubsPage(),
+                new PlayerPage(),
+                new CalendarPage(),
+                new CaptainPages(),
+                new SheetPages(),
+                new PlayingTimePage(),
+                new SquadNotesPages(),
+                new FormAndChemistryPage(),
+                new FilmPage(),
+                new NotingPage(),
+                new FilmCountsPage(),
+                new AgreementPage(),
+                new RotaPage(),
+                new PastPage(),
+                new ProposalPages(),
+                dayPlans,
+                new OwnRecordPage(),
+                new CardPages(),
+                new DeskPages(),
+                new DeskTiePages(),
+                new SafetyPage(),
+                new TellingPage(),
+                new PaperPages(),
+                new HelpPages(),
+                new QrPage(),
+                new OrganiserPage(),
+                new EventPage(),
+                new SettingsPage(),
+                new ConditionsPage(),
+                new CourtsPage(),
+                new EntriesPage(),
+                new SquadPage(),
+                new OpeningPage(),
+                new DrawPage(),
+                new KnockoutPage(),
+                new TimesPage(),
+                new BudgetPage(),
+                new PlanPage(),
+                new BreaksPage(),
+                new LinksPage(),
+                new RulingsPage(),
+                new CorrectionPage(),
+                new WithdrawalPage(),
+                new CasesPage(),
+                new ProtestsPage(),
+                new DryRunPage(),
+                new StopPages(),
+                new HurtPage(),
+                new SafetyInfoPage(),
+                new PostNoticePage(),
+                new SigningPage(),
+                new LogPage(),
+                new BackupPage(),
+                new PrivateDataPage());
+    }
+
+    /** The visit of this request, made once: what the guard let in is what the page answers. */
+    private Visit visit(Context ctx) {
+        Visit known = ctx.attribute(VISIT);
+        if (known != null) {
+            return known;
+        }
+        Event event = hall.ledger().event();
+        Visit visit = new Visit(ctx, hall, visitors.of(ctx, event), event);
+        ctx.attribute(VISIT, visit);
+        return visit;
+    }
+
+    /** Before any page: may this visitor open the door, and does a form come from our own page? */
+    private void guard(Context ctx) {
+        Set<RouteRole> doors = ctx.routeRoles();
+        Visit visit = visit(ctx);
+        for (RouteRole door : doors) {
+            if (door instanceof Door one && !one.opensFor(visit.role())) {
+                throw new ClosedDoor(one);
+            }
+        }
+        boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
+        if (ctx.method() == io.javalin.http.HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
+            LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
+            throw new ClosedDoor(Door.ANYBODY);
+        }
+    }
+
+    private boolean isFromOwnPage(Context ctx) {
+        String origin = ctx.header("Origin");
+        if (origin == null) {
+            String site = ctx.header("Sec-Fetch-Site");
+            return site == null || site.equals("same-origin") || site.equals("none");
+        }
+        return origin.equals(hall.address().url())
+                || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
+    }
+
+    /** Only forms with files are sent in parts; of any other address it cannot be a page of ours. */
+    private static boolean isInParts(Context ctx) {
+        return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
+    }
 }

@@ -13,9 +13,9 @@ import java.util.Optional;
  * @param tls certificate and key as PEM files
  */
 public record ServiceOptions(Path data, String host, int port, Optional<String> publicUrl, Optional<Tls> tls) {
-  public record Tls(Path certificate, Path key) {}
+    public record Tls(Path certificate, Path key) {}
 
-  public static ServiceOptions onLoopback(Path data, int port) {
-    return new ServiceOptions(data, "127.0.0.1", port, Optional.empty(), Optional.empty());
-  }
+    public static ServiceOptions onLoopback(Path data, int port) {
+        return new ServiceOptions(data, "127.0.0.1", port, Optional.empty(), Optional.empty());
+    }
 }

@@ -19,67 +19,97 @@ import tiewright.http.views.TellingView;
 
 /** Who must be told of a changed time, and who was: the desk ticks each club, and shouts for the others. */
 final class TellingPage implements Page {
-  @Override
-  public void at(Routes routes) {
-    routes.get(Door.DESK, "/desk/notice/{notice}", visit -> visit.show(screen(visit, posted(visit), Tried.NOTHING)));
-    routes.post(Door.DESK, "/desk/notice/{notice}", TellingPage::tick);
-  }
-
-  /** For officials: the notices of which somebody is still to be told, newest first. */
-  static List<NavLink> links(VisibleEvent event) {
-    List<NavLink> links = new ArrayList<>();
-    for (Event.Posted posted : event.notices()) {
-      int number = posted.notice().number();
-      int left = event.order().concerned(number).size() - event.order().told(number).size();
-      if (left > 0) {
-        links.add(new NavLink("/desk/notice/" + number, "Notice " + number + ": tell " + OrganiserPage.count(left, "club"), false));
-      }
+    @Override
+    public void at(Routes routes) {
+        routes.get(
+                Door.DESK, "/desk/notice/{notice}", visit -> visit.show(screen(visit, posted(visit), Tried.NOTHING)));
+        routes.post(Door.DESK, "/desk/notice/{notice}", TellingPage::tick);
     }
-    Collections.reverse(links);
-    return links;
-  }
 
-  private static Event.Posted posted(Visit visit) {
-    return visit.event().notices().stream()
-        .filter(one -> Integer.toString(one.notice().number()).equals(visit.path("notice")))
-        .findFirst().orElseThrow(() -> new NotFound("There is no notice \"" + visit.path("notice") + "\"."));
-  }
-
-  private static void tick(Visit visit) {
-    Event.Posted posted = posted(visit);
-    Form form = visit.form();
-    Optional<ClubId> club = form.must("club", form.read("club", "form.not-a-club", ClubId::of));
-    boolean told = form.text("told").equals("yes");
-    String here = "/desk/notice/" + posted.notice().number();
-    visit.attempt(form, () -> new TickTold(posted.notice().number(), club.orElseThrow(), told), here, tried -> screen(visit, posted, tried));
-  }
-
-  private static Screen screen(Visit visit, Event.Posted posted, Tried tried) {
-    VisibleEvent event = visit.event();
-    int number = posted.notice().number();
-    List<ClubId> clubs = List.copyOf(event.order().concerned(number));
-    int told = event.order().told(number).size();
-    String count = clubs.isEmpty() ? "This notice changes no time, so nobody must be told." : told + " of " + OrganiserPage.count(clubs.size(), "club") + " told.";
-    return Screen.of("telling", "Notice " + number + ": who must be told", new TellingView(
-        tried.refusal(), NoticesPage.notice(event, posted), count, clubs.stream().map(club -> club(event, number, club)).toList()));
-  }
-
-  private static TellingView.Club club(VisibleEvent event, int number, ClubId club) {
-    boolean told = event.order().told(number).contains(club);
-    Changes changes = new Changes(event);
-    List<Moved> moved = new ArrayList<>();
-    List<OrderOfPlay.Change> all = event.order().under(number);
-    List<Moved> lines = changes.of(number);
-    for (int i = 0; i < all.size() && i < lines.size(); i++) {
-      if (all.get(i).clubs().contains(club)) {
-        moved.add(lines.get(i));
-      }
+    /** For officials: the notices of which somebody is still to be told, newest first. */
+    static List<NavLink> links(VisibleEvent event) {
+        List<NavLink> links = new ArrayList<>();
+        for (Event.Posted posted : event.notices()) {
+            int number = posted.notice().number();
+            int left = event.order().concerned(number).size()
+                    - event.order().told(number).size();
+            if (left > 0) {
+                links.add(new NavLink(
+                        "/desk/notice/" + number,
+                        "Notice " + number + ": tell " + OrganiserPage.count(left, "club"),
+                        false));
+            }
+        }
+        Collections.reverse(links);
+        return links;
     }
-    String people = String.join(", ", event.squad(club).stream().map(player -> event.name(player.id())).toList());
-    ActionForm press = ActionForm.of("told-" + AtFields.safe(club.code()), "/desk/notice/" + number, "",
-            Button.other(told ? "Not told after all" : event.clubName(club) + " is told"))
-        .sending("club", club.code()).sending("told", told ? "no" : "yes");
-    return new TellingView.Club(
-        event.clubName(club), told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, "to be told"), moved, people, press);
-  }
+
+    private static Event.Posted posted(Visit visit) {
+        return visit.event().notices().stream()
+                .filter(one -> Integer.toString(one.notice().number()).equals(visit.path("notice")))
+                .findFirst()
+                .orElseThrow(() -> new NotFound("There is no notice \"" + visit.path("notice") + "\"."));
+    }
+
+    private static void tick(Visit visit) {
+        Event.Posted posted = posted(visit);
+        Form form = visit.form();
+        Optional<ClubId> club = form.must("club", form.read("club", "form.not-a-club", ClubId::of));
+        boolean told = form.text("told").equals("yes");
+        String here = "/desk/notice/" + posted.notice().number();
+        visit.attempt(
+                form,
+                () -> new TickTold(posted.notice().number(), club.orElseThrow(), told),
+                here,
+                tried -> screen(visit, posted, tried));
+    }
+
+    private static Screen screen(Visit visit, Event.Posted posted, Tried tried) {
+        VisibleEvent event = visit.event();
+        int number = posted.notice().number();
+        List<ClubId> clubs = List.copyOf(event.order().concerned(number));
+        int told = event.order().told(number).size();
+        String count = clubs.isEmpty()
+                ? "This notice changes no time, so nobody must be told."
+                : told + " of " + OrganiserPage.count(clubs.size(), "club") + " told.";
+        return Screen.of(
+                "telling",
+                "Notice " + number + ": who must be told",
+                new TellingView(
+                        tried.refusal(),
+                        NoticesPage.notice(event, posted),
+                        count,
+                        clubs.stream().map(club -> club(event, number, club)).toList()));
+    }
+
+    private static TellingView.Club club(VisibleEvent event, int number, ClubId club) {
+        boolean told = event.order().told(number).contains(club);
+        Changes changes = new Changes(event);
+        List<Moved> moved = new ArrayList<>();
+        List<OrderOfPlay.Change> all = event.order().under(number);
+        List<Moved> lines = changes.of(number);
+        for (int i = 0; i < all.size() && i < lines.size(); i++) {
+            if (all.get(i).clubs().contains(club)) {
+                moved.add(lines.get(i));
+            }
+        }
+        String people = String.join(
+                ", ",
+                event.squad(club).stream()
+                        .map(player -> event.name(player.id()))
+                        .toList());
+        ActionForm press = ActionForm.of(
+                        "told-" + AtFields.safe(club.code()),
+                        "/desk/notice/" + number,
+                        "",
+                        Button.other(told ? "Not told after all" : event.clubName(club) + " is told"))
+                .sending("club", club.code())
+                .sending("told", told ? "no" : "yes");
+        return new TellingView.Club(
+                event.clubName(club),
+                told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, "to be told"),
+                moved,
+                people,
+                press);
+    }
 }

@@ -7,11 +7,12 @@ import java.util.Map;
 
 /** The compiled templates of {@code web}. */
 final class Templates {
-  private final TemplateEngine engine = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "tiewright.templates");
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "tiewright.templates");
 
-  String html(String template, Map<String, Object> params) {
-    StringOutput out = new StringOutput();
-    engine.render(template + ".jte", params, out);
-    return out.toString();
-  }
+    String html(String template, Map<String, Object> params) {
+        StringOutput out = new StringOutput();
+        engine.render(template + ".jte", params, out);
+        return out.toString();
+    }
 }

@@ -4,13 +4,13 @@ import java.util.Comparator;
 
 /** How lists are sorted for people. */
 final class TextOrder {
-  /** 2 before 10, and numbers before words. */
-  static final Comparator<String> NUMBERS_BY_VALUE =
-      Comparator.comparingInt(TextOrder::number).thenComparing(Comparator.naturalOrder());
+    /** 2 before 10, and numbers before words. */
+    static final Comparator<String> NUMBERS_BY_VALUE =
+            Comparator.comparingInt(TextOrder::number).thenComparing(Comparator.naturalOrder());
 
-  private TextOrder() {}
+    private TextOrder() {}
 
-  private static int number(String text) {
-    return text.matches("[0-9]{1,9}") ? Integer.parseInt(text) : Integer.MAX_VALUE;
-  }
+    private static int number(String text) {
+        return text.matches("[0-9]{1,9}") ? Integer.parseInt(text) : Integer.MAX_VALUE;
+    }
 }

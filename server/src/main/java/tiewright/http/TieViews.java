@@ -25,182 +25,214 @@ import tiewright.scoring.Score;
 
 /** Ties as one viewer may see them, in words and in one line. */
 final class TieViews {
-  private final VisibleEvent event;
-  private final Map<TieId, String> expected;
+    private final VisibleEvent event;
+    private final Map<TieId, String> expected;
 
-  TieViews(VisibleEvent event) {
-    this(event, Map.of());
-  }
-
-  /** @param expected when ties are likely to begin, in words */
-  TieViews(VisibleEvent event, Map<TieId, String> expected) {
-    this.event = event;
-    this.expected = expected;
-  }
-
-  /** When the tie is likely to begin; empty where nothing can be said. */
-  String expected(Tie tie) {
-    return expected.getOrDefault(tie.id(), "");
-  }
-
-  String title(Tie tie) {
-    return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
-  }
-
-  /** The club, or where it will come from. */
-  String side(Tie tie, Side side) {
-    return tie.club(side).map(event::clubName).orElseGet(() -> tie.slot(side).from().map(this::source).orElse(""));
-  }
-
-  String source(SlotSource source) {
-    return switch (source.kind()) {
-      case POOL_PLACE -> ordinal(source.place()) + " of pool " + source.of();
-      case WINNER -> "winner of " + source.of();
-      case LOSER -> "loser of " + source.of();
-    };
-  }
-
-  static String ordinal(int place) {
-    boolean teen = place % 100 >= 11 && place % 100 <= 13;
-    String ending = teen ? "th" : switch (place % 10) {
-      case 1 -> "st";
-      case 2 -> "nd";
-      case 3 -> "rd";
-      default -> "th";
-    };
-    return place + ending;
-  }
-
-  /** Pool and round, or the round of the knockout. */
-  String stage(Tie tie) {
-    if (tie.stage() == Stage.POOL) {
-      return "Pool " + tie.pool().orElse("") + ", round " + tie.round();
+    TieViews(VisibleEvent event) {
+        this(event, Map.of());
     }
-    long sameRound = event.ties().stream()
-        .filter(other -> other.stage() == Stage.KNOCKOUT && other.round() == tie.round() && !isForLosers(other))
-        .count();
-    if (isForLosers(tie)) {
-      return "Tie for third place";
+
+    /** @param expected when ties are likely to begin, in words */
+    TieViews(VisibleEvent event, Map<TieId, String> expected) {
+        this.event = event;
+        this.expected = expected;
     }
-    return sameRound == 1 ? "Final" : (sameRound == 2 ? "Semi-final " : sameRound == 4 ? "Quarter-final " : "Knockout ") + tie.id();
-  }
 
-  static boolean isForLosers(Tie tie) {
-    return tie.home().from().filter(source -> source.kind() == SlotSource.Kind.LOSER).isPresent();
-  }
-
-  String when(Tie tie) {
-    return tie.start().map(Frames::said).orElse("no time yet");
-  }
-
-  String where(Tie tie) {
-    List<String> courts = event.order().courts(tie);
-    return courts.isEmpty() ? "" : (courts.size() == 1 ? "Court " : "Courts ") + String.join(", ", courts);
-  }
-
-  TieLine line(Tie tie) {
-    return line(tie, "/tie/" + tie.id(), "Tie " + tie.id());
-  }
-
-  TieLine line(Tie tie, String href, String words) {
-    TieProgress progress = event.progress(tie);
-    boolean begun = !progress.rubbers().isEmpty();
-    Optional<Moved> moved = new Changes(event).last(tie);
-    return new TieLine(
-        side(tie, Side.HOME),
-        begun ? Integer.toString(progress.won(Side.HOME)) : "",
-        side(tie, Side.AWAY),
-        begun ? Integer.toString(progress.won(Side.AWAY)) : "",
-        progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-        when(tie), where(tie), state(tie), stage(tie) + onDuty(tie), href, words, moved.map(Moved::old).orElse(""), moved.map(Moved::why).orElse(""), expected(tie));
-  }
-
-  private String onDuty(Tie tie) {
-    List<ClubId> umpires = event.order().umpires(tie.id());
-    return umpires.isEmpty() ? "" : ", umpires: " + String.join(", ", umpires.stream().map(event::clubName).toList());
-  }
-
-  String pair(Optional<Pair> pair) {
-    return String.join(" and ", names(pair));
-  }
-
-  State state(Tie tie) {
-    TieProgress progress = event.progress(tie);
-    if (!progress.held().isEmpty()) {
-      return new State(Mark.HELD, "two cards differ");
+    /** When the tie is likely to begin; empty where nothing can be said. */
+    String expected(Tie tie) {
+        return expected.getOrDefault(tie.id(), "");
     }
-    if (!tie.stopped().isEmpty()) {
-      return new State(Mark.HELD, "play stopped");
-    }
-    if (progress.finished() && !progress.rubbers().isEmpty()) {
-      return new State(Mark.FINAL, progress.winner().map(side -> side(tie, side) + " won").orElse("drawn"));
-    }
-    if (progress.awaitsDecider()) {
-      return tie.isDeciderOpened() ? new State(Mark.PLAYING, "decider") : new State(Mark.HELD, "level: decider to be named");
-    }
-    if (!tie.calls().isEmpty()) {
-      return new State(Mark.PLAYING, "on court");
-    }
-    if (!progress.rubbers().isEmpty()) {
-      return new State(Mark.PLAYING, "being played");
-    }
-    if (tie.isOpened()) {
-      return new State(Mark.OPENED, "sheets opened");
-    }
-    return beforeOpening(tie);
-  }
 
-  private State beforeOpening(Tie tie) {
-    VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
-    boolean home = exchange.home().in();
-    boolean away = exchange.away().in();
-    if (home && away) {
-      return new State(Mark.SEALED, "both sheets in");
+    String title(Tie tie) {
+        return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
     }
-    if (home || away) {
-      return new State(Mark.SEALED, side(tie, home ? Side.HOME : Side.AWAY) + ": sheet in");
+
+    /** The club, or where it will come from. */
+    String side(Tie tie, Side side) {
+        return tie.club(side)
+                .map(event::clubName)
+                .orElseGet(() -> tie.slot(side).from().map(this::source).orElse(""));
     }
-    return exchange.deadline().isPresent() && tie.isReady()
-        ? new State(Mark.PLAIN, "sheets until " + Frames.said(event.clock(exchange.deadline().get())))
-        : State.NONE;
-  }
 
-  /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
-  List<RubberNo> rubbers(Tie tie) {
-    List<RubberNo> all = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()));
-    if (event.progress(tie).deciderNeeded()) {
-      all.add(RubberNo.DECIDER);
+    String source(SlotSource source) {
+        return switch (source.kind()) {
+            case POOL_PLACE -> ordinal(source.place()) + " of pool " + source.of();
+            case WINNER -> "winner of " + source.of();
+            case LOSER -> "loser of " + source.of();
+        };
     }
-    return all;
-  }
 
-  static String rubber(RubberNo rubber) {
-    return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
-  }
+    static String ordinal(int place) {
+        boolean teen = place % 100 >= 11 && place % 100 <= 13;
+        String ending = teen
+                ? "th"
+                : switch (place % 10) {
+                    case 1 -> "st";
+                    case 2 -> "nd";
+                    case 3 -> "rd";
+                    default -> "th";
+                };
+        return place + ending;
+    }
 
-  List<String> names(Optional<Pair> pair) {
-    return pair.map(two -> List.of(event.name(two.first()), event.name(two.second()))).orElse(List.of("no pair"));
-  }
+    /** Pool and round, or the round of the knockout. */
+    String stage(Tie tie) {
+        if (tie.stage() == Stage.POOL) {
+            return "Pool " + tie.pool().orElse("") + ", round " + tie.round();
+        }
+        long sameRound = event.ties().stream()
+                .filter(other -> other.stage() == Stage.KNOCKOUT && other.round() == tie.round() && !isForLosers(other))
+                .count();
+        if (isForLosers(tie)) {
+            return "Tie for third place";
+        }
+        return sameRound == 1
+                ? "Final"
+                : (sameRound == 2 ? "Semi-final " : sameRound == 4 ? "Quarter-final " : "Knockout ") + tie.id();
+    }
 
-  /** How a rubber ended, in words that name the club; empty for one that was simply played. */
-  String how(Tie tie, How how) {
-    String home = side(tie, Side.HOME);
-    String away = side(tie, Side.AWAY);
-    return switch (how) {
-      case PLAYED -> "";
-      case RETIRED_HOME -> home + " retired";
-      case RETIRED_AWAY -> away + " retired";
-      case WALKOVER_HOME -> "walkover: " + home + " did not play";
-      case WALKOVER_AWAY -> "walkover: " + away + " did not play";
-      case VOID -> "void";
-    };
-  }
+    static boolean isForLosers(Tie tie) {
+        return tie.home()
+                .from()
+                .filter(source -> source.kind() == SlotSource.Kind.LOSER)
+                .isPresent();
+    }
 
-  static String score(List<Score> games) {
-    return games.stream().map(game -> game.home() + "-" + game.away()).reduce((one, other) -> one + ", " + other).orElse("");
-  }
+    String when(Tie tie) {
+        return tie.start().map(Frames::said).orElse("no time yet");
+    }
 
-  boolean isOf(Tie tie, Optional<ClubId> club) {
-    return club.filter(tie::has).isPresent();
-  }
+    String where(Tie tie) {
+        List<String> courts = event.order().courts(tie);
+        return courts.isEmpty() ? "" : (courts.size() == 1 ? "Court " : "Courts ") + String.join(", ", courts);
+    }
+
+    TieLine line(Tie tie) {
+        return line(tie, "/tie/" + tie.id(), "Tie " + tie.id());
+    }
+
+    TieLine line(Tie tie, String href, String words) {
+        TieProgress progress = event.progress(tie);
+        boolean begun = !progress.rubbers().isEmpty();
+        Optional<Moved> moved = new Changes(event).last(tie);
+        return new TieLine(
+                side(tie, Side.HOME),
+                begun ? Integer.toString(progress.won(Side.HOME)) : "",
+                side(tie, Side.AWAY),
+                begun ? Integer.toString(progress.won(Side.AWAY)) : "",
+                progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
+                when(tie),
+                where(tie),
+                state(tie),
+                stage(tie) + onDuty(tie),
+                href,
+                words,
+                moved.map(Moved::old).orElse(""),
+                moved.map(Moved::why).orElse(""),
+                expected(tie));
+    }
+
+    private String onDuty(Tie tie) {
+        List<ClubId> umpires = event.order().umpires(tie.id());
+        return umpires.isEmpty()
+                ? ""
+                : ", umpires: "
+                        + String.join(
+                                ", ", umpires.stream().map(event::clubName).toList());
+    }
+
+    String pair(Optional<Pair> pair) {
+        return String.join(" and ", names(pair));
+    }
+
+    State state(Tie tie) {
+        TieProgress progress = event.progress(tie);
+        if (!progress.held().isEmpty()) {
+            return new State(Mark.HELD, "two cards differ");
+        }
+        if (!tie.stopped().isEmpty()) {
+            return new State(Mark.HELD, "play stopped");
+        }
+        if (progress.finished() && !progress.rubbers().isEmpty()) {
+            return new State(
+                    Mark.FINAL,
+                    progress.winner().map(side -> side(tie, side) + " won").orElse("drawn"));
+        }
+        if (progress.awaitsDecider()) {
+            return tie.isDeciderOpened()
+                    ? new State(Mark.PLAYING, "decider")
+                    : new State(Mark.HELD, "level: decider to be named");
+        }
+        if (!tie.calls().isEmpty()) {
+            return new State(Mark.PLAYING, "on court");
+        }
+        if (!progress.rubbers().isEmpty()) {
+            return new State(Mark.PLAYING, "being played");
+        }
+        if (tie.isOpened()) {
+            return new State(Mark.OPENED, "sheets opened");
+        }
+        return beforeOpening(tie);
+    }
+
+    private State beforeOpening(Tie tie) {
+        VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
+        boolean home = exchange.home().in();
+        boolean away = exchange.away().in();
+        if (home && away) {
+            return new State(Mark.SEALED, "both sheets in");
+        }
+        if (home || away) {
+            return new State(Mark.SEALED, side(tie, home ? Side.HOME : Side.AWAY) + ": sheet in");
+        }
+        return exchange.deadline().isPresent() && tie.isReady()
+                ? new State(
+                        Mark.PLAIN,
+                        "sheets until "
+                                + Frames.said(event.clock(exchange.deadline().get())))
+                : State.NONE;
+    }
+
+    /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
+    List<RubberNo> rubbers(Tie tie) {
+        List<RubberNo> all = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()));
+        if (event.progress(tie).deciderNeeded()) {
+            all.add(RubberNo.DECIDER);
+        }
+        return all;
+    }
+
+    static String rubber(RubberNo rubber) {
+        return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
+    }
+
+    List<String> names(Optional<Pair> pair) {
+        return pair.map(two -> List.of(event.name(two.first()), event.name(two.second())))
+                .orElse(List.of("no pair"));
+    }
+
+    /** How a rubber ended, in words that name the club; empty for one that was simply played. */
+    String how(Tie tie, How how) {
+        String home = side(tie, Side.HOME);
+        String away = side(tie, Side.AWAY);
+        return switch (how) {
+            case PLAYED -> "";
+            case RETIRED_HOME -> home + " retired";
+            case RETIRED_AWAY -> away + " retired";
+            case WALKOVER_HOME -> "walkover: " + home + " did not play";
+            case WALKOVER_AWAY -> "walkover: " + away + " did not play";
+            case VOID -> "void";
+        };
+    }
+
+    static String score(List<Score> games) {
+        return games.stream()
+                .map(game -> game.home() + "-" + game.away())
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+    }
+
+    boolean isOf(Tie tie, Optional<ClubId> club) {
+        return club.filter(tie::has).isPresent();
+    }
 }

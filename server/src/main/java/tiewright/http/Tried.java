@@ -11,35 +11,36 @@ import tiewright.http.pieces.Refusal;
  * @param errors the sentences beside a field, by field
  */
 record Tried(Form typed, Refusal refusal, Map<String, String> errors) {
-  /** Nothing has been tried yet. */
-  static final Tried NOTHING = new Tried(Form.empty(), Refusal.NONE, Map.of());
+    /** Nothing has been tried yet. */
+    static final Tried NOTHING = new Tried(Form.empty(), Refusal.NONE, Map.of());
 
-  static Tried refused(Form typed, String title, List<Refusal.Problem> problems) {
-    Map<String, String> errors = problems.stream()
-        .filter(problem -> !problem.fieldId().isEmpty())
-        .collect(Collectors.toMap(Refusal.Problem::fieldId, Refusal.Problem::sentence, (one, other) -> one + " " + other));
-    return new Tried(typed, new Refusal(title, problems), errors);
-  }
+    static Tried refused(Form typed, String title, List<Refusal.Problem> problems) {
+        Map<String, String> errors = problems.stream()
+                .filter(problem -> !problem.fieldId().isEmpty())
+                .collect(Collectors.toMap(
+                        Refusal.Problem::fieldId, Refusal.Problem::sentence, (one, other) -> one + " " + other));
+        return new Tried(typed, new Refusal(title, problems), errors);
+    }
 
-  /** What was typed is fine so far; the page asks something more. */
-  static Tried again(Form typed) {
-    return new Tried(typed, Refusal.NONE, Map.of());
-  }
+    /** What was typed is fine so far; the page asks something more. */
+    static Tried again(Form typed) {
+        return new Tried(typed, Refusal.NONE, Map.of());
+    }
 
-  boolean isNothing() {
-    return this == NOTHING;
-  }
+    boolean isNothing() {
+        return this == NOTHING;
+    }
 
-  /** What was typed into the field, or what stands there at first. */
-  String value(String field, String otherwise) {
-    return isNothing() ? otherwise : typed.text(field);
-  }
+    /** What was typed into the field, or what stands there at first. */
+    String value(String field, String otherwise) {
+        return isNothing() ? otherwise : typed.text(field);
+    }
 
-  boolean isChosen(String field, String value, boolean otherwise) {
-    return isNothing() ? otherwise : typed.texts(field).contains(value);
-  }
+    boolean isChosen(String field, String value, boolean otherwise) {
+        return isNothing() ? otherwise : typed.texts(field).contains(value);
+    }
 
-  String error(String field) {
-    return errors.getOrDefault(field, "");
-  }
+    String error(String field) {
+        return errors.getOrDefault(field, "");
+    }
 }

@@ -29,245 +29,260 @@ import tiewright.wording.Words;
 
 /** One request: who asks, what that viewer may know, and the ways to answer. */
 final class Visit {
-  private static final String SEEN = "seen";
-  private static final Set<String> ADDED = Set.of("key", SEEN, "device-time");
-  private static final int NOT_DONE = 422;
-  private static final int STALE = 409;
+    private static final String SEEN = "seen";
+    private static final Set<String> ADDED = Set.of("key", SEEN, "device-time");
+    private static final int NOT_DONE = 422;
+    private static final int STALE = 409;
 
-  private final Context ctx;
-  private final Hall hall;
-  private final Visitor visitor;
-  private final Event whole;
-  private final Directory directory;
-  private final VisibleEvent event;
+    private final Context ctx;
+    private final Hall hall;
+    private final Visitor visitor;
+    private final Event whole;
+    private final Directory directory;
+    private final VisibleEvent event;
 
-  Visit(Context ctx, Hall hall, Visitor visitor, Event whole) {
-    this(ctx, hall, visitor, whole, hall.clock().instant());
-  }
-
-  private Visit(Context ctx, Hall hall, Visitor visitor, Event whole, Instant now) {
-    this.ctx = ctx;
-    this.hall = hall;
-    this.visitor = visitor;
-    this.whole = whole;
-    this.directory = hall.ledger().directory();
-    this.event = VisibleEvent.of(whole, directory, visitor.viewer(), now);
-  }
-
-  Context ctx() {
-    return ctx;
-  }
-
-  Hall hall() {
-    return hall;
-  }
-
-  Visitor visitor() {
-    return visitor;
-  }
-
-  Viewer viewer() {
-    return visitor.viewer();
-  }
-
-  Role role() {
-    return visitor.role();
-  }
-
-  VisibleEvent event() {
-    return event;
-  }
-
-  /** What the computing rooms answer this viewer. */
-  Answers answers() {
-    return new Answers(whole, event, hall.ledger(), hall.worked());
-  }
-
-  /** What the computing rooms answer this captain about the own squad. */
-  ClubAnswers own() {
-    return new ClubAnswers(whole, event, hall.ledger(), club());
-  }
-
-  /** What the search for an order of play answers. */
-  PlanAnswers plans() {
-    return new PlanAnswers(whole, event);
-  }
-
-  /** What the organiser asks about the entries. */
-  EntryAnswers entries() {
-    return new EntryAnswers(whole, event, hall.ledger());
-  }
-
-  /** What officials ask when the day goes wrong. */
-  DisputeAnswers disputes() {
-    return new DisputeAnswers(whole, event, hall.ledger());
-  }
-
-  Words words() {
-    return Words.of(event);
-  }
-
-  /** The same visit as anybody without a link would be answered. */
-  Visit asStranger() {
-    return new Visit(ctx, hall, Visitor.STRANGER, whole, event.now());
-  }
-
-  /** The same visit as it would have been answered at an earlier moment: with what the desk had received by then. */
-  Visit asOf(Instant moment) {
-    long seq = hall.ledger().facts(0).stream()
-        .filter(fact -> !fact.receivedAt().isAfter(moment))
-        .mapToLong(Recorded::seq).max().orElse(0);
-    return new Visit(ctx, hall, visitor, hall.ledger().asOf(seq), moment);
-  }
-
-  /** The club of a captain or player; pages behind such a door have one. */
-  ClubId club() {
-    return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
-  }
-
-  /** Ties as this viewer sees them, with when they are likely to begin. */
-  TieViews ties() {
-    return new TieViews(event, Expecting.words(this));
-  }
-
-  String path(String name) {
-    return ctx.pathParam(name);
-  }
-
-  /** The tie named in the address. */
-  Tie tie() {
-    return readId("tie", TieId::of).flatMap(event::tie)
-        .orElseThrow(() -> new NotFound("There is no tie \"" + path("tie") + "\". The list of ties has them all."));
-  }
-
-  /** An id in the address; empty if it cannot be one. */
-  <T> Optional<T> readId(String name, Function<String, T> reader) {
-    try {
-      return Optional.of(reader.apply(path(name)));
-    } catch (IllegalArgumentException notAnId) {
-      return Optional.empty();
+    Visit(Context ctx, Hall hall, Visitor visitor, Event whole) {
+        this(ctx, hall, visitor, whole, hall.clock().instant());
     }
-  }
 
-  Form form() {
-    return Form.of(ctx);
-  }
-
-  void show(Screen screen) {
-    show(200, screen);
-  }
-
-  /** Whoever comes without a link gets the page that was made for the first of them who asked in this second. */
-  void showEverybodys(Function<Visit, Screen> page) {
-    if (visitor.link().isPresent()) {
-      show(page.apply(this));
-      return;
+    private Visit(Context ctx, Hall hall, Visitor visitor, Event whole, Instant now) {
+        this.ctx = ctx;
+        this.hall = hall;
+        this.visitor = visitor;
+        this.whole = whole;
+        this.directory = hall.ledger().directory();
+        this.event = VisibleEvent.of(whole, directory, visitor.viewer(), now);
     }
-    String address = ctx.path() + "?" + Optional.ofNullable(ctx.queryString()).orElse("");
-    ctx.html(hall.pages().page(event.seq(), directory, event.now(), address, () -> html(page.apply(this))));
-  }
 
-  void show(int status, Screen screen) {
-    ctx.status(status).html(html(screen));
-  }
-
-  private String html(Screen screen) {
-    // of one length, so that no page grows by how often somebody sealed
-    String seen = hall.tokens().close(SEEN, String.format(Locale.ROOT, "%019d", event.seq()));
-    Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
-    return hall.templates().html(screen.template(), screen.with(more));
-  }
-
-  void go(String path) {
-    ctx.status(303).header("Location", path);
-  }
-
-  /**
-   * Asks for a decision with a form. Done: on to {@code next}. Not done: the page again, with every reason and all that
-   * was typed.
-   *
-   * @param decision made only from a form without faults
-   */
-  void attempt(Form form, Supplier<Decision> decision, String next, Function<Tried, Screen> again) {
-    attempt(form, decision, done -> go(next), again);
-  }
-
-  void attempt(
-      Form form, Supplier<Decision> decision, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
-    if (!form.isClean()) {
-      refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
-      return;
+    Context ctx() {
+        return ctx;
     }
-    answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
-  }
 
-  /** Asks for everything private to be deleted, with a form. */
-  void erase(Form form, Function<Held, Decision> decision, String next, Function<Tried, Screen> again) {
-    answered(form, hall.ledger().erase(request(form), decision), done -> go(next), again);
-  }
-
-  private void answered(
-      Form form, Answer answer, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
-    if (answer instanceof Answer.Done done) {
-      then.accept(done);
-    } else if (answer instanceof Answer.Refused refused) {
-      refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
-    } else {
-      refuse(STALE, form, "Something changed while you were writing", List.of(Refusal.of("form.stale")), again);
+    Hall hall() {
+        return hall;
     }
-  }
 
-  /** The page again, with what is wrong in the form. */
-  void refuse(Form form, Function<Tried, Screen> again) {
-    refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
-  }
-
-  /** Every reason why this would be refused now; nothing is changed by asking. */
-  List<Refusal> wouldRefuse(Decision decision) {
-    Decision.Outcome outcome = decision.decide(
-        whole, new Decision.Given(event.now(), visitor.actor(), hall.ledger().directory(), Map.of()));
-    return outcome instanceof Decision.Refused refused ? refused.reasons() : List.of();
-  }
-
-  private void refuse(int status, Form form, String title, List<Refusal> reasons, Function<Tried, Screen> again) {
-    Visit now = status == STALE ? new Visit(ctx, hall, visitor, hall.ledger().event()) : this;
-    Words words = now.words();
-    List<tiewright.http.pieces.Refusal.Problem> problems = reasons.stream()
-        .map(reason -> new tiewright.http.pieces.Refusal.Problem(words.sentence(reason), reason.field()))
-        .distinct()
-        .toList();
-    now.show(status, again.apply(Tried.refused(form, title, problems)));
-  }
-
-  private Request request(Form form) {
-    String key = form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
-    return new Request(own(key, form), visitor.actor(), deviceTime(form), seen(form));
-  }
-
-  /**
-   * The form's key, good for this person, address and content alone: a form that was changed after going back is not the
-   * one that was answered, and no chosen key can pass for the key of somebody else or of the service itself.
-   */
-  private String own(String key, Form form) {
-    String whole = String.join("\n", key, visitor.link().map(Link::name).orElse(""), ctx.path(), form.content(ADDED));
-    return "form/" + Tokens.hash(whole).substring(0, 40);
-  }
-
-  /** What was entered since the page with this form was made; empty where the form does not say. */
-  List<String> since(Form form) {
-    OptionalLong seen = seen(form);
-    return seen.isPresent() ? disputes().since(seen.getAsLong()) : List.of();
-  }
-
-  private OptionalLong seen(Form form) {
-    return hall.tokens().open(SEEN, form.text(SEEN)).map(Long::parseLong).map(OptionalLong::of).orElse(OptionalLong.empty());
-  }
-
-  private static Optional<Instant> deviceTime(Form form) {
-    try {
-      return form.maybe("device-time").map(Instant::parse);
-    } catch (java.time.format.DateTimeParseException wrongClock) {
-      return Optional.empty();
+    Visitor visitor() {
+        return visitor;
     }
-  }
+
+    Viewer viewer() {
+        return visitor.viewer();
+    }
+
+    Role role() {
+        return visitor.role();
+    }
+
+    VisibleEvent event() {
+        return event;
+    }
+
+    /** What the computing rooms answer this viewer. */
+    Answers answers() {
+        return new Answers(whole, event, hall.ledger(), hall.worked());
+    }
+
+    /** What the computing rooms answer this captain about the own squad. */
+    ClubAnswers own() {
+        return new ClubAnswers(whole, event, hall.ledger(), club());
+    }
+
+    /** What the search for an order of play answers. */
+    PlanAnswers plans() {
+        return new PlanAnswers(whole, event);
+    }
+
+    /** What the organiser asks about the entries. */
+    EntryAnswers entries() {
+        return new EntryAnswers(whole, event, hall.ledger());
+    }
+
+    /** What officials ask when the day goes wrong. */
+    DisputeAnswers disputes() {
+        return new DisputeAnswers(whole, event, hall.ledger());
+    }
+
+    Words words() {
+        return Words.of(event);
+    }
+
+    /** The same visit as anybody without a link would be answered. */
+    Visit asStranger() {
+        return new Visit(ctx, hall, Visitor.STRANGER, whole, event.now());
+    }
+
+    /** The same visit as it would have been answered at an earlier moment: with what the desk had received by then. */
+    Visit asOf(Instant moment) {
+        long seq = hall.ledger().facts(0).stream()
+                .filter(fact -> !fact.receivedAt().isAfter(moment))
+                .mapToLong(Recorded::seq)
+                .max()
+                .orElse(0);
+        return new Visit(ctx, hall, visitor, hall.ledger().asOf(seq), moment);
+    }
+
+    /** The club of a captain or player; pages behind such a door have one. */
+    ClubId club() {
+        return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
+    }
+
+    /** Ties as this viewer sees them, with when they are likely to begin. */
+    TieViews ties() {
+        return new TieViews(event, Expecting.words(this));
+    }
+
+    String path(String name) {
+        return ctx.pathParam(name);
+    }
+
+    /** The tie named in the address. */
+    Tie tie() {
+        return readId("tie", TieId::of)
+                .flatMap(event::tie)
+                .orElseThrow(
+                        () -> new NotFound("There is no tie \"" + path("tie") + "\". The list of ties has them all."));
+    }
+
+    /** An id in the address; empty if it cannot be one. */
+    <T> Optional<T> readId(String name, Function<String, T> reader) {
+        try {
+            return Optional.of(reader.apply(path(name)));
+        } catch (IllegalArgumentException notAnId) {
+            return Optional.empty();
+        }
+    }
+
+    Form form() {
+        return Form.of(ctx);
+    }
+
+    void show(Screen screen) {
+        show(200, screen);
+    }
+
+    /** Whoever comes without a link gets the page that was made for the first of them who asked in this second. */
+    void showEverybodys(Function<Visit, Screen> page) {
+        if (visitor.link().isPresent()) {
+            show(page.apply(this));
+            return;
+        }
+        String address =
+                ctx.path() + "?" + Optional.ofNullable(ctx.queryString()).orElse("");
+        ctx.html(hall.pages().page(event.seq(), directory, event.now(), address, () -> html(page.apply(this))));
+    }
+
+    void show(int status, Screen screen) {
+        ctx.status(status).html(html(screen));
+    }
+
+    private String html(Screen screen) {
+        // of one length, so that no page grows by how often somebody sealed
+        String seen = hall.tokens().close(SEEN, String.format(Locale.ROOT, "%019d", event.seq()));
+        Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
+        return hall.templates().html(screen.template(), screen.with(more));
+    }
+
+    void go(String path) {
+        ctx.status(303).header("Location", path);
+    }
+
+    /**
+     * Asks for a decision with a form. Done: on to {@code next}. Not done: the page again, with every reason and all that
+     * was typed.
+     *
+     * @param decision made only from a form without faults
+     */
+    void attempt(Form form, Supplier<Decision> decision, String next, Function<Tried, Screen> again) {
+        attempt(form, decision, done -> go(next), again);
+    }
+
+    void attempt(
+            Form form,
+            Supplier<Decision> decision,
+            java.util.function.Consumer<Answer.Done> then,
+            Function<Tried, Screen> again) {
+        if (!form.isClean()) {
+            refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+            return;
+        }
+        answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
+    }
+
+    /** Asks for everything private to be deleted, with a form. */
+    void erase(Form form, Function<Held, Decision> decision, String next, Function<Tried, Screen> again) {
+        answered(form, hall.ledger().erase(request(form), decision), done -> go(next), again);
+    }
+
+    private void answered(
+            Form form, Answer answer, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
+        if (answer instanceof Answer.Done done) {
+            then.accept(done);
+        } else if (answer instanceof Answer.Refused refused) {
+            refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
+        } else {
+            refuse(STALE, form, "Something changed while you were writing", List.of(Refusal.of("form.stale")), again);
+        }
+    }
+
+    /** The page again, with what is wrong in the form. */
+    void refuse(Form form, Function<Tried, Screen> again) {
+        refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+    }
+
+    /** Every reason why this would be refused now; nothing is changed by asking. */
+    List<Refusal> wouldRefuse(Decision decision) {
+        Decision.Outcome outcome = decision.decide(
+                whole,
+                new Decision.Given(event.now(), visitor.actor(), hall.ledger().directory(), Map.of()));
+        return outcome instanceof Decision.Refused refused ? refused.reasons() : List.of();
+    }
+
+    private void refuse(int status, Form form, String title, List<Refusal> reasons, Function<Tried, Screen> again) {
+        Visit now =
+                status == STALE ? new Visit(ctx, hall, visitor, hall.ledger().event()) : this;
+        Words words = now.words();
+        List<tiewright.http.pieces.Refusal.Problem> problems = reasons.stream()
+                .map(reason -> new tiewright.http.pieces.Refusal.Problem(words.sentence(reason), reason.field()))
+                .distinct()
+                .toList();
+        now.show(status, again.apply(Tried.refused(form, title, problems)));
+    }
+
+    private Request request(Form form) {
+        String key = form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
+        return new Request(own(key, form), visitor.actor(), deviceTime(form), seen(form));
+    }
+
+    /**
+     * The form's key, good for this person, address and content alone: a form that was changed after going back is not the
+     * one that was answered, and no chosen key can pass for the key of somebody else or of the service itself.
+     */
+    private String own(String key, Form form) {
+        String whole =
+                String.join("\n", key, visitor.link().map(Link::name).orElse(""), ctx.path(), form.content(ADDED));
+        return "form/" + Tokens.hash(whole).substring(0, 40);
+    }
+
+    /** What was entered since the page with this form was made; empty where the form does not say. */
+    List<String> since(Form form) {
+        OptionalLong seen = seen(form);
+        return seen.isPresent() ? disputes().since(seen.getAsLong()) : List.of();
+    }
+
+    private OptionalLong seen(Form form) {
+        return hall.tokens()
+                .open(SEEN, form.text(SEEN))
+                .map(Long::parseLong)
+                .map(OptionalLong::of)
+                .orElse(OptionalLong.empty());
+    }
+
+    private static Optional<Instant> deviceTime(Form form) {
+        try {
+            return form.maybe("device-time").map(Instant::parse);
+        } catch (java.time.format.DateTimeParseException wrongClock) {
+            return Optional.empty();
+        }
+    }
 }

@@ -12,18 +12,18 @@ import tiewright.event.Viewer;
  * @param device a random name that the browser keeps, so that two devices with one link can be told apart
  */
 record Visitor(Optional<Link> link, String device) {
-  static final Visitor STRANGER = new Visitor(Optional.empty(), "");
+    static final Visitor STRANGER = new Visitor(Optional.empty(), "");
 
-  Role role() {
-    return link.map(Link::role).orElse(Role.PUBLIC);
-  }
+    Role role() {
+        return link.map(Link::role).orElse(Role.PUBLIC);
+    }
 
-  Viewer viewer() {
-    return link.map(one -> new Viewer(one.role(), one.club(), one.player())).orElse(Viewer.PUBLIC);
-  }
+    Viewer viewer() {
+        return link.map(one -> new Viewer(one.role(), one.club(), one.player())).orElse(Viewer.PUBLIC);
+    }
 
-  Actor actor() {
-    return link.map(one -> new Actor(one.role(), one.club(), one.label(), device))
-        .orElse(Actor.of(Role.PUBLIC, "public"));
-  }
+    Actor actor() {
+        return link.map(one -> new Actor(one.role(), one.club(), one.label(), device))
+                .orElse(Actor.of(Role.PUBLIC, "public"));
+    }
 }

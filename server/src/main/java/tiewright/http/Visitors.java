@@ -9,51 +9,53 @@ import tiewright.event.Link;
 
 /** Personal links: the secret in a link is exchanged once for a cookie, and only its hash is ever compared. */
 final class Visitors {
-  private static final String COOKIE = "tiewright";
-  private static final String USE = "visitor";
-  private static final int DAYS_30 = 30 * 24 * 60 * 60;
+    private static final String COOKIE = "tiewright";
+    private static final String USE = "visitor";
+    private static final int DAYS_30 = 30 * 24 * 60 * 60;
 
-  private final Tokens tokens;
-  private final boolean secure;
+    private final Tokens tokens;
+    private final boolean secure;
 
-  Visitors(Tokens tokens, boolean secure) {
-    this.tokens = tokens;
-    this.secure = secure;
-  }
-
-  /** The visitor behind the cookie; a stranger when there is none, or its link was revoked. */
-  Visitor of(Context ctx, Event event) {
-    String cookie = ctx.cookie(COOKIE);
-    if (cookie == null) {
-      return Visitor.STRANGER;
+    Visitors(Tokens tokens, boolean secure) {
+        this.tokens = tokens;
+        this.secure = secure;
     }
-    return tokens.open(USE, cookie)
-        .map(text -> text.split("\n", 2))
-        .filter(parts -> parts.length == 2)
-        .flatMap(parts -> Optional.ofNullable(event.links().get(parts[0]))
-            .filter(link -> !link.revoked())
-            .map(link -> new Visitor(Optional.of(link), parts[1])))
-        .orElse(Visitor.STRANGER);
-  }
 
-  /** The link with this secret, if it still holds. */
-  Optional<Link> link(String secret, Event event) {
-    String hash = Tokens.hash(secret);
-    return event.links().values().stream().filter(link -> !link.revoked() && link.hash().equals(hash)).findFirst();
-  }
+    /** The visitor behind the cookie; a stranger when there is none, or its link was revoked. */
+    Visitor of(Context ctx, Event event) {
+        String cookie = ctx.cookie(COOKIE);
+        if (cookie == null) {
+            return Visitor.STRANGER;
+        }
+        return tokens.open(USE, cookie)
+                .map(text -> text.split("\n", 2))
+                .filter(parts -> parts.length == 2)
+                .flatMap(parts -> Optional.ofNullable(event.links().get(parts[0]))
+                        .filter(link -> !link.revoked())
+                        .map(link -> new Visitor(Optional.of(link), parts[1])))
+                .orElse(Visitor.STRANGER);
+    }
 
-  void enter(Context ctx, Link link, Visitor before) {
-    String device = before.device().isEmpty() ? tokens.secret().substring(0, 12) : before.device();
-    Cookie cookie = new Cookie(COOKIE, tokens.close(USE, link.name() + "\n" + device));
-    cookie.setPath("/");
-    cookie.setHttpOnly(true);
-    cookie.setSecure(secure);
-    cookie.setSameSite(SameSite.LAX);
-    cookie.setMaxAge(DAYS_30);
-    ctx.cookie(cookie);
-  }
+    /** The link with this secret, if it still holds. */
+    Optional<Link> link(String secret, Event event) {
+        String hash = Tokens.hash(secret);
+        return event.links().values().stream()
+                .filter(link -> !link.revoked() && link.hash().equals(hash))
+                .findFirst();
+    }
 
-  void leave(Context ctx) {
-    ctx.removeCookie(COOKIE, "/");
-  }
+    void enter(Context ctx, Link link, Visitor before) {
+        String device = before.device().isEmpty() ? tokens.secret().substring(0, 12) : before.device();
+        Cookie cookie = new Cookie(COOKIE, tokens.close(USE, link.name() + "\n" + device));
+        cookie.setPath("/");
+        cookie.setHttpOnly(true);
+        cookie.setSecure(secure);
+        cookie.setSameSite(SameSite.LAX);
+        cookie.setMaxAge(DAYS_30);
+        ctx.cookie(cookie);
+    }
+
+    void leave(Context ctx) {
+        ctx.removeCookie(COOKIE, "/");
+    }
 }

@@ -22,22 +22,25 @@ import tiewright.event.TieId;
  * @param halfLife days after which a game counts half in the own ratings
  */
 public record ClubNotes(
-    Map<PlayerId, FormJudged> forms, Map<Pair, ChemistryJudged> chemistry, Map<TieId, TieWish> tieWishes,
-    Map<PlayerId, RubbersPromised> promises, OptionalInt halfLife) {
-  public ClubNotes {
-    forms = Collections.unmodifiableMap(new TreeMap<>(forms));
-    chemistry = Collections.unmodifiableMap(new TreeMap<>(chemistry));
-    tieWishes = Collections.unmodifiableMap(new TreeMap<>(tieWishes));
-    promises = Collections.unmodifiableMap(new TreeMap<>(promises));
-  }
+        Map<PlayerId, FormJudged> forms,
+        Map<Pair, ChemistryJudged> chemistry,
+        Map<TieId, TieWish> tieWishes,
+        Map<PlayerId, RubbersPromised> promises,
+        OptionalInt halfLife) {
+    public ClubNotes {
+        forms = Collections.unmodifiableMap(new TreeMap<>(forms));
+        chemistry = Collections.unmodifiableMap(new TreeMap<>(chemistry));
+        tieWishes = Collections.unmodifiableMap(new TreeMap<>(tieWishes));
+        promises = Collections.unmodifiableMap(new TreeMap<>(promises));
+    }
 
-  /** Everything that advice to the captain is made from. */
-  public List<PrivateNote> all(ClubId club) {
-    List<PrivateNote> all = new ArrayList<>(forms.values());
-    all.addAll(chemistry.values());
-    all.addAll(tieWishes.values());
-    all.addAll(promises.values());
-    all.add(new PrivateNote.HalfLifeChosen(club, halfLife));
-    return all;
-  }
+    /** Everything that advice to the captain is made from. */
+    public List<PrivateNote> all(ClubId club) {
+        List<PrivateNote> all = new ArrayList<>(forms.values());
+        all.addAll(chemistry.values());
+        all.addAll(tieWishes.values());
+        all.addAll(promises.values());
+        all.add(new PrivateNote.HalfLifeChosen(club, halfLife));
+        return all;
+    }
 }

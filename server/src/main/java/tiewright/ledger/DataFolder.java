@@ -15,138 +15,139 @@ import org.jspecify.annotations.Nullable;
 
 /** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
 final class DataFolder implements AutoCloseable {
-  static final String DATABASE = "tiewright.mv.db";
-  static final String KEY = "seal.key";
-  private static final String ERASING = "erasing";
-  private static final String LOCK = "tiewright.lock";
+    static final String DATABASE = "tiewright.mv.db";
+    static final String KEY = "seal.key";
+    private static final String ERASING = "erasing";
+    private static final String LOCK = "tiewright.lock";
 
-  private final Path path;
-  private final FileChannel lock;
-  private @Nullable FileChannel database;
+    private final Path path;
+    private final FileChannel lock;
+    private @Nullable FileChannel database;
 
-  private DataFolder(Path path, FileChannel lock) {
-    this.path = path;
-    this.lock = lock;
-  }
-
-  /** Makes the folder if it is not there, and takes it for this process. */
-  static DataFolder take(Path folder) {
-    Path path = folder.toAbsolutePath().normalize();
-    if (path.toString().contains(";")) {
-      throw new LedgerException("The folder " + path + " has a semicolon in its name. Choose another name.");
+    private DataFolder(Path path, FileChannel lock) {
+        this.path = path;
+        this.lock = lock;
     }
-    try {
-      make(path);
-      FileChannel lock =
-          FileChannel.open(path.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      if (!isTaken(lock)) {
-        return new DataFolder(path, lock);
-      }
-      lock.close();
-    } catch (IOException e) {
-      throw new LedgerException("The folder " + path + " cannot be used: " + e.getMessage() + ".", e);
+
+    /** Makes the folder if it is not there, and takes it for this process. */
+    static DataFolder take(Path folder) {
+        Path path = folder.toAbsolutePath().normalize();
+        if (path.toString().contains(";")) {
+            throw new LedgerException("The folder " + path + " has a semicolon in its name. Choose another name.");
+        }
+        try {
+            make(path);
+            FileChannel lock =
+                    FileChannel.open(path.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (!isTaken(lock)) {
+                return new DataFolder(path, lock);
+            }
+            lock.close();
+        } catch (IOException e) {
+            throw new LedgerException("The folder " + path + " cannot be used: " + e.getMessage() + ".", e);
+        }
+        throw new LedgerException("The folder " + path
+                + " is already open in another Tiewright. Stop that one first, or choose another folder.");
     }
-    throw new LedgerException(
-        "The folder " + path + " is already open in another Tiewright. Stop that one first, or choose another folder.");
-  }
 
-  static boolean holdsEvent(Path folder) {
-    return Files.isRegularFile(folder.resolve(DATABASE));
-  }
-
-  Path path() {
-    return path;
-  }
-
-  Path key() {
-    return path.resolve(KEY);
-  }
-
-  /** Where H2 looks for the database. */
-  String url() {
-    return "jdbc:h2:file:" + path.resolve("tiewright");
-  }
-
-  /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
-  void databaseIsThere() {
-    try {
-      ownerOnly(path.resolve(DATABASE));
-      // Never closed before the database: closing any channel of a file gives up the locks that this process has on it.
-      database = FileChannel.open(path.resolve(DATABASE), StandardOpenOption.WRITE);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    static boolean holdsEvent(Path folder) {
+        return Files.isRegularFile(folder.resolve(DATABASE));
     }
-  }
 
-  /** Before the database file is moved; {@link #databaseIsThere} after it. */
-  void databaseIsClosed() throws IOException {
-    if (database != null) {
-      database.close();
-      database = null;
+    Path path() {
+        return path;
     }
-  }
 
-  /** Notes on the disk that this request deletes: whoever opens the folder next finishes what was cut off. */
-  void beginErasing(String request) throws IOException {
-    Path mark = path.resolve(ERASING);
-    Files.writeString(mark, request);
-    ownerOnly(mark);
-    try (FileChannel channel = FileChannel.open(mark, StandardOpenOption.WRITE)) {
-      channel.force(true);
+    Path key() {
+        return path.resolve(KEY);
     }
-  }
 
-  /** The request whose deleting was begun and not finished. */
-  Optional<String> erasing() throws IOException {
-    Path mark = path.resolve(ERASING);
-    return Files.exists(mark) ? Optional.of(Files.readString(mark)) : Optional.empty();
-  }
-
-  void erasingIsDone() throws IOException {
-    Files.deleteIfExists(path.resolve(ERASING));
-  }
-
-  Path database() {
-    return path.resolve(DATABASE);
-  }
-
-  /** Returns when what was written to the database has reached the disk, as far as the disk tells the truth. */
-  void force() throws IOException {
-    Optional.ofNullable(database).orElseThrow().force(false);
-  }
-
-  @Override
-  public void close() {
-    try (lock) {
-      if (database != null) {
-        database.close();
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    /** Where H2 looks for the database. */
+    String url() {
+        return "jdbc:h2:file:" + path.resolve("tiewright");
     }
-  }
 
-  static void ownerOnly(Path file) throws IOException {
-    PosixFileAttributeView view =
-        Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-    if (view != null) {
-      view.setPermissions(PosixFilePermissions.fromString(Files.isDirectory(file) ? "rwx------" : "rw-------"));
+    /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
+    void databaseIsThere() {
+        try {
+            ownerOnly(path.resolve(DATABASE));
+            // Never closed before the database: closing any channel of a file gives up the locks that this process has
+            // on it.
+            database = FileChannel.open(path.resolve(DATABASE), StandardOpenOption.WRITE);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
-  }
 
-  static void make(Path path) throws IOException {
-    if (!Files.isDirectory(path)) {
-      Files.createDirectories(path);
-      ownerOnly(path);
+    /** Before the database file is moved; {@link #databaseIsThere} after it. */
+    void databaseIsClosed() throws IOException {
+        if (database != null) {
+            database.close();
+            database = null;
+        }
     }
-  }
 
-  /** Whether another process, or this one, holds the lock; takes it if not. */
-  private static boolean isTaken(FileChannel lock) throws IOException {
-    try {
-      return lock.tryLock() == null;
-    } catch (OverlappingFileLockException inThisProcess) {
-      return true;
+    /** Notes on the disk that this request deletes: whoever opens the folder next finishes what was cut off. */
+    void beginErasing(String request) throws IOException {
+        Path mark = path.resolve(ERASING);
+        Files.writeString(mark, request);
+        ownerOnly(mark);
+        try (FileChannel channel = FileChannel.open(mark, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
     }
-  }
+
+    /** The request whose deleting was begun and not finished. */
+    Optional<String> erasing() throws IOException {
+        Path mark = path.resolve(ERASING);
+        return Files.exists(mark) ? Optional.of(Files.readString(mark)) : Optional.empty();
+    }
+
+    void erasingIsDone() throws IOException {
+        Files.deleteIfExists(path.resolve(ERASING));
+    }
+
+    Path database() {
+        return path.resolve(DATABASE);
+    }
+
+    /** Returns when what was written to the database has reached the disk, as far as the disk tells the truth. */
+    void force() throws IOException {
+        Optional.ofNullable(database).orElseThrow().force(false);
+    }
+
+    @Override
+    public void close() {
+        try (lock) {
+            if (database != null) {
+                database.close();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static void ownerOnly(Path file) throws IOException {
+        PosixFileAttributeView view =
+                Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        if (view != null) {
+            view.setPermissions(PosixFilePermissions.fromString(Files.isDirectory(file) ? "rwx------" : "rw-------"));
+        }
+    }
+
+    static void make(Path path) throws IOException {
+        if (!Files.isDirectory(path)) {
+            Files.createDirectories(path);
+            ownerOnly(path);
+        }
+    }
+
+    /** Whether another process, or this one, holds the lock; takes it if not. */
+    private static boolean isTaken(FileChannel lock) throws IOException {
+        try {
+            return lock.tryLock() == null;
+        } catch (OverlappingFileLockException inThisProcess) {
+            return true;
+        }
+    }
 }

@@ -15,62 +15,66 @@ import tiewright.event.PlayerId;
  * opens the folder next, or nothing was deleted yet.
  */
 final class Erasing {
-  private static final Logger LOG = LoggerFactory.getLogger(Erasing.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Erasing.class);
 
-  private Erasing() {}
+    private Erasing() {}
 
-  /** Asks; if everything private was deleted by the answer, it also leaves the file, the folder's backups and the key. */
-  static Asking.Result everything(Store store, String request, Supplier<Asking.Result> asked) {
-    begin(store, request);
-    Asking.Result result = asked.get();
-    finish(store);
-    return result;
-  }
-
-  /** What a club noted about one player. */
-  static void onePlayer(Store store, ClubId club, PlayerId player, Collection<String> films) {
-    begin(store, "");
-    store.durably(inside -> OnePlayer.forget(inside, club, player, films));
-    finish(store);
-  }
-
-  /**
-   * Finishes what was begun. Without room on the disk the rows are gone and the old file stays; then the mark stays too, and it is
-   * tried again at the next start.
-   */
-  static void finish(Store store) {
-    try {
-      Optional<String> request = store.folder().erasing();
-      if (request.isEmpty()) {
-        return;
-      }
-      boolean everything = !request.get().isEmpty() && store.answered(request.get()).isPresent();
-      if (everything || request.get().isEmpty()) {
-        store.whileClosed(() -> leave(store.folder(), everything));
-      }
-      store.folder().erasingIsDone();
-    } catch (IOException failure) {
-      LOG.error(
-          "What was deleted could not yet be taken out of the files in {}: {}. Look whether the disk is full, then start Tiewright again.",
-          store.folder().path(), failure.getMessage());
+    /** Asks; if everything private was deleted by the answer, it also leaves the file, the folder's backups and the key. */
+    static Asking.Result everything(Store store, String request, Supplier<Asking.Result> asked) {
+        begin(store, request);
+        Asking.Result result = asked.get();
+        finish(store);
+        return result;
     }
-  }
 
-  /** A backup in the folder and the key would bring back what has gone. */
-  private static void leave(DataFolder folder, boolean everything) throws IOException {
-    Rewriting.rewrite(folder.database());
-    if (everything) {
-      BackupList.deleteInside(folder.path());
-      Files.deleteIfExists(folder.key());
+    /** What a club noted about one player. */
+    static void onePlayer(Store store, ClubId club, PlayerId player, Collection<String> films) {
+        begin(store, "");
+        store.durably(inside -> OnePlayer.forget(inside, club, player, films));
+        finish(store);
     }
-  }
 
-  private static void begin(Store store, String request) {
-    try {
-      store.folder().beginErasing(request);
-    } catch (IOException failure) {
-      throw new LedgerException(
-          "Nothing was deleted: the folder " + store.folder().path() + " cannot be written: " + failure.getMessage() + ".", failure);
+    /**
+     * Finishes what was begun. Without room on the disk the rows are gone and the old file stays; then the mark stays too, and it is
+     * tried again at the next start.
+     */
+    static void finish(Store store) {
+        try {
+            Optional<String> request = store.folder().erasing();
+            if (request.isEmpty()) {
+                return;
+            }
+            boolean everything =
+                    !request.get().isEmpty() && store.answered(request.get()).isPresent();
+            if (everything || request.get().isEmpty()) {
+                store.whileClosed(() -> leave(store.folder(), everything));
+            }
+            store.folder().erasingIsDone();
+        } catch (IOException failure) {
+            LOG.error(
+                    "What was deleted could not yet be taken out of the files in {}: {}. Look whether the disk is full, then start Tiewright again.",
+                    store.folder().path(),
+                    failure.getMessage());
+        }
     }
-  }
+
+    /** A backup in the folder and the key would bring back what has gone. */
+    private static void leave(DataFolder folder, boolean everything) throws IOException {
+        Rewriting.rewrite(folder.database());
+        if (everything) {
+            BackupList.deleteInside(folder.path());
+            Files.deleteIfExists(folder.key());
+        }
+    }
+
+    private static void begin(Store store, String request) {
+        try {
+            store.folder().beginErasing(request);
+        } catch (IOException failure) {
+            throw new LedgerException(
+                    "Nothing was deleted: the folder " + store.folder().path() + " cannot be written: "
+                            + failure.getMessage() + ".",
+                    failure);
+        }
+    }
 }

@@ -28,120 +28,149 @@ import tiewright.event.Refusal;
  * {@code TieTimed}, {@code tie_timed}; a column is called like the record's component unless SQL needs that word.
  */
 final class FactRows {
-  private static final Map<String, String> RENAMED =
-      Map.of(
-          "by", "signed_by", "order", "placing", "from", "from_time", "until", "until_time", "date", "on_date", "start",
-          "start_time", "after", "after_value", "before", "before_value", "text", "words");
+    private static final Map<String, String> RENAMED = Map.of(
+            "by",
+            "signed_by",
+            "order",
+            "placing",
+            "from",
+            "from_time",
+            "until",
+            "until_time",
+            "date",
+            "on_date",
+            "start",
+            "start_time",
+            "after",
+            "after_value",
+            "before",
+            "before_value",
+            "text",
+            "words");
 
-  private record Part(String name, Method accessor, Field<Object> column, Codec codec) {}
+    private record Part(String name, Method accessor, Field<Object> column, Codec codec) {}
 
-  /** The table of a kind and how its record is taken apart and put together. */
-  private record Shape(Table<?> table, Constructor<?> constructor, List<Part> parts) {}
+    /** The table of a kind and how its record is taken apart and put together. */
+    private record Shape(Table<?> table, Constructor<?> constructor, List<Part> parts) {}
 
-  private static final Map<FactKind, Shape> SHAPES = shapes();
+    private static final Map<FactKind, Shape> SHAPES = shapes();
 
-  private FactRows() {}
+    private FactRows() {}
 
-  static Table<?> table(FactKind kind) {
-    return shape(kind).table;
-  }
-
-  /**
-   * The columns of the fact, but for its seq.
-   *
-   * @throws IllegalArgumentException if the fact would not read back as it is
-   */
-  static Map<Field<Object>, @Nullable Object> row(Fact fact) {
-    Map<Field<Object>, @Nullable Object> row = new LinkedHashMap<>();
-    List<Object> readBack = new ArrayList<>();
-    for (Part part : shape(fact.kind()).parts) {
-      @Nullable Object column = part.codec.write().apply(value(part, fact));
-      row.put(part.column, column);
-      readBack.add(part.codec.read().apply(column));
+    static Table<?> table(FactKind kind) {
+        return shape(kind).table;
     }
-    if (!make(shape(fact.kind()), readBack.toArray()).equals(fact)) {
-      throw new IllegalArgumentException("a fact of the kind " + fact.kind().code() + " cannot be kept as it is");
+
+    /**
+     * The columns of the fact, but for its seq.
+     *
+     * @throws IllegalArgumentException if the fact would not read back as it is
+     */
+    static Map<Field<Object>, @Nullable Object> row(Fact fact) {
+        Map<Field<Object>, @Nullable Object> row = new LinkedHashMap<>();
+        List<Object> readBack = new ArrayList<>();
+        for (Part part : shape(fact.kind()).parts) {
+            @Nullable Object column = part.codec.write().apply(value(part, fact));
+            row.put(part.column, column);
+            readBack.add(part.codec.read().apply(column));
+        }
+        if (!make(shape(fact.kind()), readBack.toArray()).equals(fact)) {
+            throw new IllegalArgumentException(
+                    "a fact of the kind " + fact.kind().code() + " cannot be kept as it is");
+        }
+        return row;
     }
-    return row;
-  }
 
-  static Fact fact(FactKind kind, Record row) {
-    Shape shape = shape(kind);
-    return make(shape, shape.parts.stream().map(part -> part.codec.read().apply(row.get(part.column))).toArray());
-  }
-
-  /** A reason for every text that is longer than its column. */
-  static List<Refusal> tooLong(Fact fact) {
-    List<Refusal> reasons = new ArrayList<>();
-    for (Part part : shape(fact.kind()).parts) {
-      int longest = part.column.getDataType().length();
-      if (part.codec.write().apply(value(part, fact)) instanceof String text && text.length() > longest) {
-        reasons.add(
-            Refusal.of("ledger.too-long").with("longest", longest).with("length", text.length()).at(part.name));
-      }
+    static Fact fact(FactKind kind, Record row) {
+        Shape shape = shape(kind);
+        return make(
+                shape,
+                shape.parts.stream()
+                        .map(part -> part.codec.read().apply(row.get(part.column)))
+                        .toArray());
     }
-    return reasons;
-  }
 
-  private static Shape shape(FactKind kind) {
-    return Objects.requireNonNull(SHAPES.get(kind), () -> "no record or no table for the kind " + kind.code());
-  }
-
-  private static Map<FactKind, Shape> shapes() {
-    Map<FactKind, Shape> shapes = new EnumMap<>(FactKind.class);
-    records(Fact.class).forEach(type -> {
-      FactKind kind = FactKind.of(snake(type.getSimpleName()));
-      Optional.<Table<?>>ofNullable(DEFAULT_SCHEMA.getTable(kind.code()))
-          .ifPresent(table -> shapes.put(kind, shape(table, type)));
-    });
-    return shapes;
-  }
-
-  private static Stream<Class<?>> records(Class<?> type) {
-    return type.isRecord()
-        ? Stream.of(type)
-        : Arrays.stream(type.getPermittedSubclasses()).flatMap(FactRows::records);
-  }
-
-  private static Shape shape(Table<?> table, Class<?> type) {
-    RecordComponent[] components = type.getRecordComponents();
-    try {
-      return new Shape(
-          table,
-          type.getConstructor(Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new)),
-          Arrays.stream(components).map(component -> part(table, component)).toList());
-    } catch (NoSuchMethodException impossible) {
-      throw new IllegalStateException(impossible);
+    /** A reason for every text that is longer than its column. */
+    static List<Refusal> tooLong(Fact fact) {
+        List<Refusal> reasons = new ArrayList<>();
+        for (Part part : shape(fact.kind()).parts) {
+            int longest = part.column.getDataType().length();
+            if (part.codec.write().apply(value(part, fact)) instanceof String text && text.length() > longest) {
+                reasons.add(Refusal.of("ledger.too-long")
+                        .with("longest", longest)
+                        .with("length", text.length())
+                        .at(part.name));
+            }
+        }
+        return reasons;
     }
-  }
 
-  @SuppressWarnings("unchecked")
-  private static Part part(Table<?> table, RecordComponent component) {
-    String name = RENAMED.getOrDefault(component.getName(), snake(component.getName()));
-    Field<?> column =
-        Optional.<Field<?>>ofNullable(table.field(name))
-            .orElseThrow(() -> new IllegalStateException("the table " + table.getName() + " has no column " + name));
-    return new Part(
-        component.getName(), component.getAccessor(), (Field<Object>) column, Codec.of(component.getGenericType()));
-  }
-
-  private static String snake(String camel) {
-    return camel.replaceAll("(?<=.)([A-Z])", "_$1").toLowerCase(Locale.ROOT);
-  }
-
-  private static Object value(Part part, Fact fact) {
-    try {
-      return part.accessor.invoke(fact);
-    } catch (ReflectiveOperationException impossible) {
-      throw new IllegalStateException(impossible);
+    private static Shape shape(FactKind kind) {
+        return Objects.requireNonNull(SHAPES.get(kind), () -> "no record or no table for the kind " + kind.code());
     }
-  }
 
-  private static Fact make(Shape shape, Object[] values) {
-    try {
-      return (Fact) shape.constructor.newInstance(values);
-    } catch (ReflectiveOperationException unreadable) {
-      throw new IllegalStateException("a row of " + shape.table.getName() + " makes no fact", unreadable);
+    private static Map<FactKind, Shape> shapes() {
+        Map<FactKind, Shape> shapes = new EnumMap<>(FactKind.class);
+        records(Fact.class).forEach(type -> {
+            FactKind kind = FactKind.of(snake(type.getSimpleName()));
+            Optional.<Table<?>>ofNullable(DEFAULT_SCHEMA.getTable(kind.code()))
+                    .ifPresent(table -> shapes.put(kind, shape(table, type)));
+        });
+        return shapes;
     }
-  }
+
+    private static Stream<Class<?>> records(Class<?> type) {
+        return type.isRecord()
+                ? Stream.of(type)
+                : Arrays.stream(type.getPermittedSubclasses()).flatMap(FactRows::records);
+    }
+
+    private static Shape shape(Table<?> table, Class<?> type) {
+        RecordComponent[] components = type.getRecordComponents();
+        try {
+            return new Shape(
+                    table,
+                    type.getConstructor(Arrays.stream(components)
+                            .map(RecordComponent::getType)
+                            .toArray(Class<?>[]::new)),
+                    Arrays.stream(components)
+                            .map(component -> part(table, component))
+                            .toList());
+        } catch (NoSuchMethodException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Part part(Table<?> table, RecordComponent component) {
+        String name = RENAMED.getOrDefault(component.getName(), snake(component.getName()));
+        Field<?> column = Optional.<Field<?>>ofNullable(table.field(name))
+                .orElseThrow(
+                        () -> new IllegalStateException("the table " + table.getName() + " has no column " + name));
+        return new Part(
+                component.getName(),
+                component.getAccessor(),
+                (Field<Object>) column,
+                Codec.of(component.getGenericType()));
+    }
+
+    private static String snake(String camel) {
+        return camel.replaceAll("(?<=.)([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    }
+
+    private static Object value(Part part, Fact fact) {
+        try {
+            return part.accessor.invoke(fact);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static Fact make(Shape shape, Object[] values) {
+        try {
+            return (Fact) shape.constructor.newInstance(values);
+        } catch (ReflectiveOperationException unreadable) {
+            throw new IllegalStateException("a row of " + shape.table.getName() + " makes no fact", unreadable);
+        }
+    }
 }

@@ -24,63 +24,71 @@ import tiewright.event.Role;
 
 /** The tables that are only ever added to: facts, and the requests they answered. */
 final class FactTables {
-  private static final Field<Long> SEQ = DSL.field(DSL.name("seq"), SQLDataType.BIGINT);
+    private static final Field<Long> SEQ = DSL.field(DSL.name("seq"), SQLDataType.BIGINT);
 
-  private FactTables() {}
+    private FactTables() {}
 
-  /** Every fact in order. */
-  static List<Recorded> read(DSLContext jooq) {
-    Map<Long, Fact> facts = new HashMap<>();
-    for (FactKind kind : FactKind.values()) {
-      jooq.selectFrom(FactRows.table(kind))
-          .forEach(row -> facts.put(row.get(SEQ), FactRows.fact(kind, row)));
+    /** Every fact in order. */
+    static List<Recorded> read(DSLContext jooq) {
+        Map<Long, Fact> facts = new HashMap<>();
+        for (FactKind kind : FactKind.values()) {
+            jooq.selectFrom(FactRows.table(kind)).forEach(row -> facts.put(row.get(SEQ), FactRows.fact(kind, row)));
+        }
+        return jooq.selectFrom(LEDGER)
+                .orderBy(LEDGER.SEQ)
+                .fetch(row -> recorded(
+                        row, Optional.ofNullable(facts.get(row.getSeq())).orElseThrow()));
     }
-    return jooq.selectFrom(LEDGER)
-        .orderBy(LEDGER.SEQ)
-        .fetch(row -> recorded(row, Optional.ofNullable(facts.get(row.getSeq())).orElseThrow()));
-  }
 
-  /** The first and the last seq that the key was answered with; first is last + 1 where it was no fact. */
-  static Optional<long[]> answered(DSLContext jooq, String key) {
-    return jooq.selectFrom(REQUEST)
-        .where(REQUEST.REQUEST_KEY.eq(key))
-        .fetchOptional(row -> new long[] {row.getFirstSeq(), row.getLastSeq()});
-  }
+    /** The first and the last seq that the key was answered with; first is last + 1 where it was no fact. */
+    static Optional<long[]> answered(DSLContext jooq, String key) {
+        return jooq.selectFrom(REQUEST).where(REQUEST.REQUEST_KEY.eq(key)).fetchOptional(row ->
+                new long[] {row.getFirstSeq(), row.getLastSeq()});
+    }
 
-  static void append(DSLContext jooq, String key, long before, List<Recorded> facts) {
-    jooq.insertInto(REQUEST)
-        .set(REQUEST.REQUEST_KEY, key)
-        .set(REQUEST.FIRST_SEQ, before + 1)
-        .set(REQUEST.LAST_SEQ, before + facts.size())
-        .execute();
-    facts.forEach(recorded -> append(jooq, key, recorded));
-  }
+    static void append(DSLContext jooq, String key, long before, List<Recorded> facts) {
+        jooq.insertInto(REQUEST)
+                .set(REQUEST.REQUEST_KEY, key)
+                .set(REQUEST.FIRST_SEQ, before + 1)
+                .set(REQUEST.LAST_SEQ, before + facts.size())
+                .execute();
+        facts.forEach(recorded -> append(jooq, key, recorded));
+    }
 
-  private static void append(DSLContext jooq, String key, Recorded recorded) {
-    jooq.insertInto(LEDGER)
-        .set(LEDGER.SEQ, recorded.seq())
-        .set(LEDGER.REQUEST_KEY, key)
-        .set(LEDGER.KIND, recorded.fact().kind().code())
-        .set(LEDGER.BY_ROLE, recorded.by().role().code())
-        .set(LEDGER.BY_CLUB, recorded.by().club().map(ClubId::code).orElse(null))
-        .set(LEDGER.BY_NAME, recorded.by().name())
-        .set(LEDGER.DEVICE, recorded.by().device())
-        .set(LEDGER.DEVICE_TIME, recorded.deviceTime().map(at -> at.atOffset(ZoneOffset.UTC)).orElse(null))
-        .set(LEDGER.RECEIVED_AT, recorded.receivedAt().atOffset(ZoneOffset.UTC))
-        .execute();
-    Map<Field<?>, @Nullable Object> row = new HashMap<>(FactRows.row(recorded.fact()));
-    row.put(SEQ, recorded.seq());
-    jooq.insertInto(FactRows.table(recorded.fact().kind())).set(row).execute();
-  }
+    private static void append(DSLContext jooq, String key, Recorded recorded) {
+        jooq.insertInto(LEDGER)
+                .set(LEDGER.SEQ, recorded.seq())
+                .set(LEDGER.REQUEST_KEY, key)
+                .set(LEDGER.KIND, recorded.fact().kind().code())
+                .set(LEDGER.BY_ROLE, recorded.by().role().code())
+                .set(LEDGER.BY_CLUB, recorded.by().club().map(ClubId::code).orElse(null))
+                .set(LEDGER.BY_NAME, recorded.by().name())
+                .set(LEDGER.DEVICE, recorded.by().device())
+                .set(
+                        LEDGER.DEVICE_TIME,
+                        recorded.deviceTime()
+                                .map(at -> at.atOffset(ZoneOffset.UTC))
+                                .orElse(null))
+                .set(LEDGER.RECEIVED_AT, recorded.receivedAt().atOffset(ZoneOffset.UTC))
+                .execute();
+        Map<Field<?>, @Nullable Object> row = new HashMap<>(FactRows.row(recorded.fact()));
+        row.put(SEQ, recorded.seq());
+        jooq.insertInto(FactRows.table(recorded.fact().kind())).set(row).execute();
+    }
 
-  private static Recorded recorded(Record row, Fact fact) {
-    Actor by =
-        new Actor(
-            Role.parse(row.get(LEDGER.BY_ROLE)).orElseThrow(),
-            Optional.ofNullable(row.get(LEDGER.BY_CLUB)).map(ClubId::of),
-            row.get(LEDGER.BY_NAME),
-            row.get(LEDGER.DEVICE));
-    Optional<Instant> deviceTime = Optional.ofNullable(row.get(LEDGER.DEVICE_TIME)).map(at -> at.toInstant());
-    return new Recorded(row.get(LEDGER.SEQ), fact, by, deviceTime, row.get(LEDGER.RECEIVED_AT).toInstant());
-  }
+    private static Recorded recorded(Record row, Fact fact) {
+        Actor by = new Actor(
+                Role.parse(row.get(LEDGER.BY_ROLE)).orElseThrow(),
+                Optional.ofNullable(row.get(LEDGER.BY_CLUB)).map(ClubId::of),
+                row.get(LEDGER.BY_NAME),
+                row.get(LEDGER.DEVICE));
+        Optional<Instant> deviceTime =
+                Optional.ofNullable(row.get(LEDGER.DEVICE_TIME)).map(at -> at.toInstant());
+        return new Recorded(
+                row.get(LEDGER.SEQ),
+                fact,
+                by,
+                deviceTime,
+                row.get(LEDGER.RECEIVED_AT).toInstant());
+    }
 }

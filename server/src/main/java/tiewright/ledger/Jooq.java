@@ -9,20 +9,20 @@ import org.jooq.impl.DSL;
 
 /** jOOQ as the ledger uses it: names as the migrations write them, no advertisement, no statement in any log. */
 final class Jooq {
-  static {
-    System.setProperty("org.jooq.no-logo", "true");
-    System.setProperty("org.jooq.no-tips", "true");
-  }
+    static {
+        System.setProperty("org.jooq.no-logo", "true");
+        System.setProperty("org.jooq.no-tips", "true");
+    }
 
-  private Jooq() {}
+    private Jooq() {}
 
-  static DSLContext on(Connection connection) {
-    return DSL.using(
-        connection,
-        SQLDialect.H2,
-        new Settings()
-            .withRenderQuotedNames(RenderQuotedNames.NEVER)
-            .withRenderSchema(false)
-            .withExecuteLogging(false));
-  }
+    static DSLContext on(Connection connection) {
+        return DSL.using(
+                connection,
+                SQLDialect.H2,
+                new Settings()
+                        .withRenderQuotedNames(RenderQuotedNames.NEVER)
+                        .withRenderSchema(false)
+                        .withExecuteLogging(false));
+    }
 }

@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param file where it was written; empty where somebody downloaded it
  */
 public record KnownBackup(Optional<Instant> at, Optional<Path> file) {
-  /** Whether the file still is where it was written. */
-  public boolean isThere() {
-    return file.filter(Files::exists).isPresent();
-  }
+    /** Whether the file still is where it was written. */
+    public boolean isThere() {
+        return file.filter(Files::exists).isPresent();
+    }
 }

@@ -28,244 +28,253 @@ import tiewright.event.Recorded;
  * before the answer is given. Reading never waits for writing. Safe for any number of threads.
  */
 public final class Ledger implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
-  private final Store store;
-  private final Clock clock;
-  private final Asking asking;
-  private final OneThread writer = new OneThread("tiewright-ledger");
-  private final Listeners listeners = new Listeners();
-  private volatile Memory now;
+    private final Store store;
+    private final Clock clock;
+    private final Asking asking;
+    private final OneThread writer = new OneThread("tiewright-ledger");
+    private final Listeners listeners = new Listeners();
+    private volatile Memory now;
 
-  private Ledger(Store store, Clock clock) {
-    this.store = store;
-    this.clock = clock;
-    this.asking = new Asking(store, clock);
-    this.now = Memory.of(store);
-  }
-
-  /**
-   * Opens the folder, or begins a new event in it.
-   *
-   * @throws LedgerException if another process has it open, another version wrote it, or it cannot be used
-   */
-  public static Ledger open(Path folder, Clock clock) {
-    Store store = Store.open(folder);
-    try {
-      Ledger ledger = new Ledger(store, clock);
-      store.unreadable().forEach(where -> LOG.warn(
-          "The sealed sheet of {} for {} cannot be read with the key in {}. The club must seal again.",
-          where.club(), where.exchange().tie(), store.folder().key()));
-      return ledger;
-    } catch (RuntimeException e) {
-      store.close();
-      throw e;
+    private Ledger(Store store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+        this.asking = new Asking(store, clock);
+        this.now = Memory.of(store);
     }
-  }
 
-  /** Whether an event lies in this folder already. */
-  public static boolean isIn(Path folder) {
-    return DataFolder.holdsEvent(folder);
-  }
-
-  public Path folder() {
-    return store.folder().path();
-  }
-
-  /** The event as it stands. */
-  public Event event() {
-    return now.event();
-  }
-
-  /** The names behind the codes. */
-  public Directory directory() {
-    return now.directory();
-  }
-
-  /**
-   * The event as it stood after fact number {@code seq}; 0 is before anything happened.
-   *
-   * @throws IllegalArgumentException if there is no such fact
-   */
-  public Event asOf(long seq) {
-    return now.asOf(seq);
-  }
-
-  /** The facts that came after number {@code afterSeq}, in order; 0 gives all of them. */
-  public List<Recorded> facts(long afterSeq) {
-    return now.after(afterSeq);
-  }
-
-  /**
-   * Asks the decision about the event as it stands and writes down what it says. What was answered to the same key is
-   * answered again, also after a restart; a refusal is not remembered.
-   */
-  public Answer decide(Request request, Decision decision) {
-    return writer.call(() -> decideNow(request, decision));
-  }
-
-  /** How much is held that must be deleted on a date. */
-  public Held held() {
-    return writer.call(this::heldNow);
-  }
-
-  private Held heldNow() {
-    return PrivateData.held(store.jooq(), now.event(), now.directory());
-  }
-
-  /**
-   * Asks a decision that may delete everything private. Once it is answered nothing of it is left in the database file, in
-   * backups inside the folder or under the key of the sealed sheets; {@link #backups} names copies that lie elsewhere.
-   *
-   * @param decision made from what is held at that moment
-   */
-  public Answer erase(Request request, Function<Held, Decision> decision) {
-    return writer.call(() -> tell(now, Erasing.everything(
-        store, request.key(), () -> asking.ask(now, request, decision.apply(heldNow())))));
-  }
-
-  /**
-   * Deletes at once what the club noted about one of its own, for whoever asks for it; the name stays until the date.
-   *
-   * @param films codes of the filmed games whose notes go as well
-   * @throws IllegalArgumentException if the player is not in the club's squad
-   */
-  public void forget(ClubId club, PlayerId player, Collection<String> films) {
-    writer.run(() -> {
-      if (now.event().player(player).filter(one -> one.club().equals(club)).isEmpty()) {
-        throw new IllegalArgumentException("the captain of " + club + " may not delete this");
-      }
-      Erasing.onePlayer(store, club, player, films);
-    });
-  }
-
-  /** Copies of the data that were made, whatever has become of them; oldest first. */
-  public List<KnownBackup> backups() {
-    return BackupList.of(folder());
-  }
-
-  /** Notes where a backup lies that was written by others than {@link #backUp}; empty: somebody downloaded it. */
-  public static void noteBackup(Path folder, Instant at, Optional<Path> file) {
-    BackupList.note(folder, at, file);
-  }
-
-  /** The club's own sealed sheet in the clear; only for its captain. Empty too if the key does not open it. */
-  public Optional<Decision.Sealed> ownSheet(ExchangeId exchange, ClubId club) {
-    Decision.SealedRef where = new Decision.SealedRef(exchange, club);
-    return writer.call(() -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
-  }
-
-  /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
-  public List<Decision.SealedRef> unreadableSheets() {
-    return writer.call(store::unreadable);
-  }
-
-  /** {@link #note(ClubId, Collection)} of one. */
-  public void note(ClubId club, PrivateNote note) {
-    note(club, List.of(note));
-  }
-
-  /**
-   * Keeps what a captain notes instead of the earlier note of its subject; one that says nothing ends it. All or none.
-   *
-   * @throws IllegalArgumentException if one is not about the own squad, or not a captain's to note
-   */
-  public void note(ClubId club, Collection<? extends PrivateNote> notes) {
-    writer.run(() -> {
-      if (!notes.stream().allMatch(note -> OwnNotes.mayNote(now.event(), club, note))) {
-        throw new IllegalArgumentException("the captain of " + club + " may not note this");
-      }
-      store.write(notes);
-    });
-  }
-
-  /** What the club noted from film, in the order of the games' codes; for nobody else. */
-  public List<PrivateNote.FilmKept> filmsOf(ClubId club) {
-    return writer.call(() -> store.filmsOf(club));
-  }
-
-  /** Earlier games that the club keeps for itself, by day; for nobody else. */
-  public List<KeptGame> pastGamesOf(ClubId club) {
-    return writer.call(() -> store.pastGamesOf(club));
-  }
-
-  /** What the club's captain noted about those who are in the squad now; for nobody else. */
-  public ClubNotes privateOf(ClubId club) {
-    return writer.call(() -> store.notesOf(club, now.event().squad(club).stream().map(Player::id).toList()));
-  }
-
-  /** Who is marked as hurt or ill; for officials and each player's own captain. */
-  public Set<PlayerId> hurt() {
-    return writer.call(store::hurt);
-  }
-
-  /** What the advice to a club expected at the openings so far; for that club's captain alone. */
-  public List<PrivateNote.Forecast> forecasts(ClubId club) {
-    return writer.call(() -> store.forecasts(club));
-  }
-
-  /** Earlier games that feed everybody's ratings, in the order they were brought in. */
-  public List<PastGame> pastGames() {
-    return writer.call(store::pastGames);
-  }
-
-  /** Tells the event after every change, in order, on a thread of its own: a listener may take its time and may decide. */
-  public void onChange(Consumer<Event> listener) {
-    listeners.add(listener);
-  }
-
-  /** A consistent copy while the event goes on, without the key of the sealed sheets. */
-  public void backUp(Path zip) {
-    backUp(zip, false);
-  }
-
-  /**
-   * @param withKey writes the key of the sealed sheets too, to a second file {@code <zip>.key}; keep it elsewhere
-   * @throws LedgerException if a file of that name is already there or it cannot be written
-   */
-  public void backUp(Path zip, boolean withKey) {
-    writer.run(() -> {
-      Backup.write(store, zip, withKey);
-      BackupList.note(folder(), clock.instant(), Optional.of(zip));
-    });
-  }
-
-  /** {@link #backUp(Path)} for somebody who takes it along at once; nothing is noted about where it goes. */
-  public byte[] backedUp() {
-    return writer.call(() -> Backup.bytes(store));
-  }
-
-  /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
-  public static Restored restore(Path zip, Path folder) {
-    return restore(zip, Optional.empty(), folder);
-  }
-
-  /**
-   * Lays a backup into a folder that is new or empty, from which the event can go on.
-   *
-   * @throws LedgerException if the folder is not empty or the file is no backup
-   */
-  public static Restored restore(Path zip, Optional<Path> key, Path folder) {
-    return Backup.restore(zip, key, folder);
-  }
-
-  /** Ends what is begun and gives the folder free. */
-  @Override
-  public void close() {
-    writer.close();
-    listeners.close();
-    store.close();
-  }
-
-  private Answer decideNow(Request request, Decision decision) {
-    return tell(now, asking.ask(now, request, decision));
-  }
-
-  private Answer tell(Memory before, Asking.Result result) {
-    now = result.after();
-    if (now.event().seq() != before.event().seq() || !now.directory().equals(before.directory())) {
-      listeners.tell(now.event());
+    /**
+     * Opens the folder, or begins a new event in it.
+     *
+     * @throws LedgerException if another process has it open, another version wrote it, or it cannot be used
+     */
+    public static Ledger open(Path folder, Clock clock) {
+        Store store = Store.open(folder);
+        try {
+            Ledger ledger = new Ledger(store, clock);
+            store.unreadable()
+                    .forEach(where -> LOG.warn(
+                            "The sealed sheet of {} for {} cannot be read with the key in {}. The club must seal again.",
+                            where.club(),
+                            where.exchange().tie(),
+                            store.folder().key()));
+            return ledger;
+        } catch (RuntimeException e) {
+            store.close();
+            throw e;
+        }
     }
-    return result.answer();
-  }
+
+    /** Whether an event lies in this folder already. */
+    public static boolean isIn(Path folder) {
+        return DataFolder.holdsEvent(folder);
+    }
+
+    public Path folder() {
+        return store.folder().path();
+    }
+
+    /** The event as it stands. */
+    public Event event() {
+        return now.event();
+    }
+
+    /** The names behind the codes. */
+    public Directory directory() {
+        return now.directory();
+    }
+
+    /**
+     * The event as it stood after fact number {@code seq}; 0 is before anything happened.
+     *
+     * @throws IllegalArgumentException if there is no such fact
+     */
+    public Event asOf(long seq) {
+        return now.asOf(seq);
+    }
+
+    /** The facts that came after number {@code afterSeq}, in order; 0 gives all of them. */
+    public List<Recorded> facts(long afterSeq) {
+        return now.after(afterSeq);
+    }
+
+    /**
+     * Asks the decision about the event as it stands and writes down what it says. What was answered to the same key is
+     * answered again, also after a restart; a refusal is not remembered.
+     */
+    public Answer decide(Request request, Decision decision) {
+        return writer.call(() -> decideNow(request, decision));
+    }
+
+    /** How much is held that must be deleted on a date. */
+    public Held held() {
+        return writer.call(this::heldNow);
+    }
+
+    private Held heldNow() {
+        return PrivateData.held(store.jooq(), now.event(), now.directory());
+    }
+
+    /**
+     * Asks a decision that may delete everything private. Once it is answered nothing of it is left in the database file, in
+     * backups inside the folder or under the key of the sealed sheets; {@link #backups} names copies that lie elsewhere.
+     *
+     * @param decision made from what is held at that moment
+     */
+    public Answer erase(Request request, Function<Held, Decision> decision) {
+        return writer.call(() -> tell(
+                now,
+                Erasing.everything(store, request.key(), () -> asking.ask(now, request, decision.apply(heldNow())))));
+    }
+
+    /**
+     * Deletes at once what the club noted about one of its own, for whoever asks for it; the name stays until the date.
+     *
+     * @param films codes of the filmed games whose notes go as well
+     * @throws IllegalArgumentException if the player is not in the club's squad
+     */
+    public void forget(ClubId club, PlayerId player, Collection<String> films) {
+        writer.run(() -> {
+            if (now.event()
+                    .player(player)
+                    .filter(one -> one.club().equals(club))
+                    .isEmpty()) {
+                throw new IllegalArgumentException("the captain of " + club + " may not delete this");
+            }
+            Erasing.onePlayer(store, club, player, films);
+        });
+    }
+
+    /** Copies of the data that were made, whatever has become of them; oldest first. */
+    public List<KnownBackup> backups() {
+        return BackupList.of(folder());
+    }
+
+    /** Notes where a backup lies that was written by others than {@link #backUp}; empty: somebody downloaded it. */
+    public static void noteBackup(Path folder, Instant at, Optional<Path> file) {
+        BackupList.note(folder, at, file);
+    }
+
+    /** The club's own sealed sheet in the clear; only for its captain. Empty too if the key does not open it. */
+    public Optional<Decision.Sealed> ownSheet(ExchangeId exchange, ClubId club) {
+        Decision.SealedRef where = new Decision.SealedRef(exchange, club);
+        return writer.call(
+                () -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
+    }
+
+    /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
+    public List<Decision.SealedRef> unreadableSheets() {
+        return writer.call(store::unreadable);
+    }
+
+    /** {@link #note(ClubId, Collection)} of one. */
+    public void note(ClubId club, PrivateNote note) {
+        note(club, List.of(note));
+    }
+
+    /**
+     * Keeps what a captain notes instead of the earlier note of its subject; one that says nothing ends it. All or none.
+     *
+     * @throws IllegalArgumentException if one is not about the own squad, or not a captain's to note
+     */
+    public void note(ClubId club, Collection<? extends PrivateNote> notes) {
+        writer.run(() -> {
+            if (!notes.stream().allMatch(note -> OwnNotes.mayNote(now.event(), club, note))) {
+                throw new IllegalArgumentException("the captain of " + club + " may not note this");
+            }
+            store.write(notes);
+        });
+    }
+
+    /** What the club noted from film, in the order of the games' codes; for nobody else. */
+    public List<PrivateNote.FilmKept> filmsOf(ClubId club) {
+        return writer.call(() -> store.filmsOf(club));
+    }
+
+    /** Earlier games that the club keeps for itself, by day; for nobody else. */
+    public List<KeptGame> pastGamesOf(ClubId club) {
+        return writer.call(() -> store.pastGamesOf(club));
+    }
+
+    /** What the club's captain noted about those who are in the squad now; for nobody else. */
+    public ClubNotes privateOf(ClubId club) {
+        return writer.call(() -> store.notesOf(
+                club, now.event().squad(club).stream().map(Player::id).toList()));
+    }
+
+    /** Who is marked as hurt or ill; for officials and each player's own captain. */
+    public Set<PlayerId> hurt() {
+        return writer.call(store::hurt);
+    }
+
+    /** What the advice to a club expected at the openings so far; for that club's captain alone. */
+    public List<PrivateNote.Forecast> forecasts(ClubId club) {
+        return writer.call(() -> store.forecasts(club));
+    }
+
+    /** Earlier games that feed everybody's ratings, in the order they were brought in. */
+    public List<PastGame> pastGames() {
+        return writer.call(store::pastGames);
+    }
+
+    /** Tells the event after every change, in order, on a thread of its own: a listener may take its time and may decide. */
+    public void onChange(Consumer<Event> listener) {
+        listeners.add(listener);
+    }
+
+    /** A consistent copy while the event goes on, without the key of the sealed sheets. */
+    public void backUp(Path zip) {
+        backUp(zip, false);
+    }
+
+    /**
+     * @param withKey writes the key of the sealed sheets too, to a second file {@code <zip>.key}; keep it elsewhere
+     * @throws LedgerException if a file of that name is already there or it cannot be written
+     */
+    public void backUp(Path zip, boolean withKey) {
+        writer.run(() -> {
+            Backup.write(store, zip, withKey);
+            BackupList.note(folder(), clock.instant(), Optional.of(zip));
+        });
+    }
+
+    /** {@link #backUp(Path)} for somebody who takes it along at once; nothing is noted about where it goes. */
+    public byte[] backedUp() {
+        return writer.call(() -> Backup.bytes(store));
+    }
+
+    /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
+    public static Restored restore(Path zip, Path folder) {
+        return restore(zip, Optional.empty(), folder);
+    }
+
+    /**
+     * Lays a backup into a folder that is new or empty, from which the event can go on.
+     *
+     * @throws LedgerException if the folder is not empty or the file is no backup
+     */
+    public static Restored restore(Path zip, Optional<Path> key, Path folder) {
+        return Backup.restore(zip, key, folder);
+    }
+
+    /** Ends what is begun and gives the folder free. */
+    @Override
+    public void close() {
+        writer.close();
+        listeners.close();
+        store.close();
+    }
+
+    private Answer decideNow(Request request, Decision decision) {
+        return tell(now, asking.ask(now, request, decision));
+    }
+
+    private Answer tell(Memory before, Asking.Result result) {
+        now = result.after();
+        if (now.event().seq() != before.event().seq() || !now.directory().equals(before.directory())) {
+            listeners.tell(now.event());
+        }
+        return result.answer();
+    }
 }

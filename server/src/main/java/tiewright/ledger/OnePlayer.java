@@ -18,31 +18,39 @@ import tiewright.event.TieId;
 
 /** What a club noted about one player, deleted early at the player's wish. The name stays: results need it until the date. */
 final class OnePlayer {
-  private static final List<String> WHO = List.of("player", "player_1", "player_2");
+    private static final List<String> WHO = List.of("player", "player_1", "player_2");
 
-  private OnePlayer() {}
+    private OnePlayer() {}
 
-  /** @param films codes of the filmed games whose notes go as well */
-  static void forget(DSLContext jooq, ClubId club, PlayerId player, Collection<String> films) {
-    for (Table<?> table : PrivateData.tables()) {
-      for (String column : WHO) {
-        if (!table.equals(PRIVATE_PERSON) && table.field(column) != null) {
-          Field<String> who = DSL.field(DSL.name(column), SQLDataType.VARCHAR);
-          jooq.deleteFrom(table).where(who.eq(player.code())).execute();
+    /** @param films codes of the filmed games whose notes go as well */
+    static void forget(DSLContext jooq, ClubId club, PlayerId player, Collection<String> films) {
+        for (Table<?> table : PrivateData.tables()) {
+            for (String column : WHO) {
+                if (!table.equals(PRIVATE_PERSON) && table.field(column) != null) {
+                    Field<String> who = DSL.field(DSL.name(column), SQLDataType.VARCHAR);
+                    jooq.deleteFrom(table).where(who.eq(player.code())).execute();
+                }
+            }
         }
-      }
+        wishes(jooq, club, player);
+        films.forEach(game -> FilmTable.drop(jooq, new FilmDropped(club, game)));
     }
-    wishes(jooq, club, player);
-    films.forEach(game -> FilmTable.drop(jooq, new FilmDropped(club, game)));
-  }
 
-  private static void wishes(DSLContext jooq, ClubId club, PlayerId player) {
-    jooq.selectFrom(PRIVATE_TIE_WISH).where(PRIVATE_TIE_WISH.CLUB.eq(club.code())).forEach(row ->
-        PrivateTables.put(jooq, new TieWish(
-            TieId.of(row.getTie()), club, without(player, row.getMustPlay()), without(player, row.getMustRest()))));
-  }
+    private static void wishes(DSLContext jooq, ClubId club, PlayerId player) {
+        jooq.selectFrom(PRIVATE_TIE_WISH)
+                .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
+                .forEach(row -> PrivateTables.put(
+                        jooq,
+                        new TieWish(
+                                TieId.of(row.getTie()),
+                                club,
+                                without(player, row.getMustPlay()),
+                                without(player, row.getMustRest()))));
+    }
 
-  private static List<PlayerId> without(PlayerId player, String players) {
-    return Texts.players(players).stream().filter(one -> !one.equals(player)).toList();
-  }
+    private static List<PlayerId> without(PlayerId player, String players) {
+        return Texts.players(players).stream()
+                .filter(one -> !one.equals(player))
+                .toList();
+    }
 }

@@ -13,51 +13,50 @@ import java.util.function.Supplier;
  * file when a thread that reads or writes it is interrupted, and the threads of a server may be.
  */
 final class OneThread implements AutoCloseable {
-  private final ExecutorService thread;
+    private final ExecutorService thread;
 
-  OneThread(String name) {
-    thread =
-        Executors.newSingleThreadExecutor(work -> {
-          Thread made = new Thread(work, name);
-          made.setDaemon(true);
-          return made;
+    OneThread(String name) {
+        thread = Executors.newSingleThreadExecutor(work -> {
+            Thread made = new Thread(work, name);
+            made.setDaemon(true);
+            return made;
         });
-  }
-
-  /** Does the work and gives its result, or throws what it threw. */
-  <T> T call(Supplier<T> work) {
-    try {
-      return CompletableFuture.supplyAsync(work, thread).join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException thrown) {
-        throw thrown;
-      }
-      throw e;
-    } catch (RejectedExecutionException e) {
-      throw new LedgerException("The ledger is closed.", e);
     }
-  }
 
-  void run(Runnable work) {
-    call(() -> {
-      work.run();
-      return true;
-    });
-  }
-
-  /** Does the work some time later, after all that came before. */
-  void later(Runnable work) {
-    thread.execute(work);
-  }
-
-  /** Ends what is begun and waiting, then the thread. */
-  @Override
-  public void close() {
-    thread.shutdown();
-    try {
-      thread.awaitTermination(1, TimeUnit.MINUTES);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+    /** Does the work and gives its result, or throws what it threw. */
+    <T> T call(Supplier<T> work) {
+        try {
+            return CompletableFuture.supplyAsync(work, thread).join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException thrown) {
+                throw thrown;
+            }
+            throw e;
+        } catch (RejectedExecutionException e) {
+            throw new LedgerException("The ledger is closed.", e);
+        }
     }
-  }
+
+    void run(Runnable work) {
+        call(() -> {
+            work.run();
+            return true;
+        });
+    }
+
+    /** Does the work some time later, after all that came before. */
+    void later(Runnable work) {
+        thread.execute(work);
+    }
+
+    /** Ends what is begun and waiting, then the thread. */
+    @Override
+    public void close() {
+        thread.shutdown();
+        try {
+            thread.awaitTermination(1, TimeUnit.MINUTES);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
 }

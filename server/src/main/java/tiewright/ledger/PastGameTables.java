@@ -16,72 +16,89 @@ import tiewright.scoring.Score;
 
 /** Earlier games: those that count for everybody, and those that a club keeps for itself, read with that club's code only. */
 final class PastGameTables {
-  private PastGameTables() {}
+    private PastGameTables() {}
 
-  /** Games for everybody have no subject: each one counts, also when two are alike. */
-  static void put(DSLContext jooq, PastGame game) {
-    int last = jooq.select(DSL.max(PRIVATE_PAST_GAME.NUMBER)).from(PRIVATE_PAST_GAME)
-        .fetchOptional(DSL.max(PRIVATE_PAST_GAME.NUMBER)).orElse(0);
-    jooq.insertInto(PRIVATE_PAST_GAME)
-        .set(PRIVATE_PAST_GAME.NUMBER, last + 1)
-        .set(PRIVATE_PAST_GAME.PLAYED_ON, game.date())
-        .set(PRIVATE_PAST_GAME.HOME_1, game.home1())
-        .set(PRIVATE_PAST_GAME.HOME_2, game.home2())
-        .set(PRIVATE_PAST_GAME.AWAY_1, game.away1())
-        .set(PRIVATE_PAST_GAME.AWAY_2, game.away2())
-        .set(PRIVATE_PAST_GAME.HOME, game.score().home())
-        .set(PRIVATE_PAST_GAME.AWAY, game.score().away())
-        .set(PRIVATE_PAST_GAME.FORMAT, game.format().code())
-        .execute();
-  }
-
-  static List<PastGame> all(DSLContext jooq) {
-    return jooq.selectFrom(PRIVATE_PAST_GAME)
-        .orderBy(PRIVATE_PAST_GAME.NUMBER)
-        .fetch(row -> new PastGame(
-            row.getPlayedOn(), row.getHome_1(), row.getHome_2(), row.getAway_1(), row.getAway_2(),
-            Score.of(row.getHome(), row.getAway()), Format.parse(row.getFormat()).orElseThrow()));
-  }
-
-  /** What the club keeps already is not kept twice: giving a list again, or a longer one, adds what is new in it. */
-  static void give(DSLContext jooq, GamesGiven given) {
-    List<KeptGame> kept = of(jooq, given.club());
-    int number = kept.stream().mapToInt(KeptGame::number).max().orElse(0);
-    for (PastGame game : SameGame.beyond(kept.stream().map(one -> SameGame.of(one.game())).toList(), given.games(), SameGame::of)) {
-      number++;
-      jooq.insertInto(PRIVATE_CLUB_GAME)
-          .set(PRIVATE_CLUB_GAME.CLUB, given.club().code())
-          .set(PRIVATE_CLUB_GAME.NUMBER, number)
-          .set(PRIVATE_CLUB_GAME.PLAYED_ON, game.date())
-          .set(PRIVATE_CLUB_GAME.HOME_1, game.home1())
-          .set(PRIVATE_CLUB_GAME.HOME_2, game.home2())
-          .set(PRIVATE_CLUB_GAME.AWAY_1, game.away1())
-          .set(PRIVATE_CLUB_GAME.AWAY_2, game.away2())
-          .set(PRIVATE_CLUB_GAME.HOME, game.score().home())
-          .set(PRIVATE_CLUB_GAME.AWAY, game.score().away())
-          .set(PRIVATE_CLUB_GAME.FORMAT, game.format().code())
-          .execute();
+    /** Games for everybody have no subject: each one counts, also when two are alike. */
+    static void put(DSLContext jooq, PastGame game) {
+        int last = jooq.select(DSL.max(PRIVATE_PAST_GAME.NUMBER))
+                .from(PRIVATE_PAST_GAME)
+                .fetchOptional(DSL.max(PRIVATE_PAST_GAME.NUMBER))
+                .orElse(0);
+        jooq.insertInto(PRIVATE_PAST_GAME)
+                .set(PRIVATE_PAST_GAME.NUMBER, last + 1)
+                .set(PRIVATE_PAST_GAME.PLAYED_ON, game.date())
+                .set(PRIVATE_PAST_GAME.HOME_1, game.home1())
+                .set(PRIVATE_PAST_GAME.HOME_2, game.home2())
+                .set(PRIVATE_PAST_GAME.AWAY_1, game.away1())
+                .set(PRIVATE_PAST_GAME.AWAY_2, game.away2())
+                .set(PRIVATE_PAST_GAME.HOME, game.score().home())
+                .set(PRIVATE_PAST_GAME.AWAY, game.score().away())
+                .set(PRIVATE_PAST_GAME.FORMAT, game.format().code())
+                .execute();
     }
-  }
 
-  static void takeBack(DSLContext jooq, GameTakenBack game) {
-    jooq.deleteFrom(PRIVATE_CLUB_GAME)
-        .where(PRIVATE_CLUB_GAME.CLUB.eq(game.club().code()))
-        .and(PRIVATE_CLUB_GAME.NUMBER.eq(game.number()))
-        .execute();
-  }
+    static List<PastGame> all(DSLContext jooq) {
+        return jooq.selectFrom(PRIVATE_PAST_GAME)
+                .orderBy(PRIVATE_PAST_GAME.NUMBER)
+                .fetch(row -> new PastGame(
+                        row.getPlayedOn(),
+                        row.getHome_1(),
+                        row.getHome_2(),
+                        row.getAway_1(),
+                        row.getAway_2(),
+                        Score.of(row.getHome(), row.getAway()),
+                        Format.parse(row.getFormat()).orElseThrow()));
+    }
 
-  static void forget(DSLContext jooq, ClubId club) {
-    jooq.deleteFrom(PRIVATE_CLUB_GAME).where(PRIVATE_CLUB_GAME.CLUB.eq(club.code())).execute();
-  }
+    /** What the club keeps already is not kept twice: giving a list again, or a longer one, adds what is new in it. */
+    static void give(DSLContext jooq, GamesGiven given) {
+        List<KeptGame> kept = of(jooq, given.club());
+        int number = kept.stream().mapToInt(KeptGame::number).max().orElse(0);
+        for (PastGame game : SameGame.beyond(
+                kept.stream().map(one -> SameGame.of(one.game())).toList(), given.games(), SameGame::of)) {
+            number++;
+            jooq.insertInto(PRIVATE_CLUB_GAME)
+                    .set(PRIVATE_CLUB_GAME.CLUB, given.club().code())
+                    .set(PRIVATE_CLUB_GAME.NUMBER, number)
+                    .set(PRIVATE_CLUB_GAME.PLAYED_ON, game.date())
+                    .set(PRIVATE_CLUB_GAME.HOME_1, game.home1())
+                    .set(PRIVATE_CLUB_GAME.HOME_2, game.home2())
+                    .set(PRIVATE_CLUB_GAME.AWAY_1, game.away1())
+                    .set(PRIVATE_CLUB_GAME.AWAY_2, game.away2())
+                    .set(PRIVATE_CLUB_GAME.HOME, game.score().home())
+                    .set(PRIVATE_CLUB_GAME.AWAY, game.score().away())
+                    .set(PRIVATE_CLUB_GAME.FORMAT, game.format().code())
+                    .execute();
+        }
+    }
 
-  /** By day, and within a day as they were given. */
-  static List<KeptGame> of(DSLContext jooq, ClubId club) {
-    return jooq.selectFrom(PRIVATE_CLUB_GAME)
-        .where(PRIVATE_CLUB_GAME.CLUB.eq(club.code()))
-        .orderBy(PRIVATE_CLUB_GAME.PLAYED_ON, PRIVATE_CLUB_GAME.NUMBER)
-        .fetch(row -> new KeptGame(row.getNumber(), new PastGame(
-            row.getPlayedOn(), row.getHome_1(), row.getHome_2(), row.getAway_1(), row.getAway_2(),
-            Score.of(row.getHome(), row.getAway()), Format.parse(row.getFormat()).orElseThrow())));
-  }
+    static void takeBack(DSLContext jooq, GameTakenBack game) {
+        jooq.deleteFrom(PRIVATE_CLUB_GAME)
+                .where(PRIVATE_CLUB_GAME.CLUB.eq(game.club().code()))
+                .and(PRIVATE_CLUB_GAME.NUMBER.eq(game.number()))
+                .execute();
+    }
+
+    static void forget(DSLContext jooq, ClubId club) {
+        jooq.deleteFrom(PRIVATE_CLUB_GAME)
+                .where(PRIVATE_CLUB_GAME.CLUB.eq(club.code()))
+                .execute();
+    }
+
+    /** By day, and within a day as they were given. */
+    static List<KeptGame> of(DSLContext jooq, ClubId club) {
+        return jooq.selectFrom(PRIVATE_CLUB_GAME)
+                .where(PRIVATE_CLUB_GAME.CLUB.eq(club.code()))
+                .orderBy(PRIVATE_CLUB_GAME.PLAYED_ON, PRIVATE_CLUB_GAME.NUMBER)
+                .fetch(row -> new KeptGame(
+                        row.getNumber(),
+                        new PastGame(
+                                row.getPlayedOn(),
+                                row.getHome_1(),
+                                row.getHome_2(),
+                                row.getAway_1(),
+                                row.getAway_2(),
+                                Score.of(row.getHome(), row.getAway()),
+                                Format.parse(row.getFormat()).orElseThrow())));
+    }
 }

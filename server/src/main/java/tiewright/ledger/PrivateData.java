@@ -30,65 +30,72 @@ import tiewright.schema.DefaultSchema;
  * is called {@code private_…} is counted and erased.
  */
 final class PrivateData {
-  private static final String PREFIX = "private_";
-  private static final List<String> WHOSE = List.of("player", "player_1");
+    private static final String PREFIX = "private_";
+    private static final List<String> WHOSE = List.of("player", "player_1");
 
-  private PrivateData() {}
+    private PrivateData() {}
 
-  static List<? extends Table<?>> tables() {
-    return DefaultSchema.DEFAULT_SCHEMA.getTables().stream().filter(table -> table.getName().startsWith(PREFIX)).toList();
-  }
+    static List<? extends Table<?>> tables() {
+        return DefaultSchema.DEFAULT_SCHEMA.getTables().stream()
+                .filter(table -> table.getName().startsWith(PREFIX))
+                .toList();
+    }
 
-  /** What the table holds, in one word: {@code film}. */
-  static String kind(Table<?> table) {
-    return table.getName().substring(PREFIX.length());
-  }
+    /** What the table holds, in one word: {@code film}. */
+    static String kind(Table<?> table) {
+        return table.getName().substring(PREFIX.length());
+    }
 
-  /** Everything goes; of names what the note says stays. */
-  static void erase(DSLContext jooq, PrivateNote.EverythingErased note) {
-    tables().forEach(table -> jooq.deleteFrom(table).execute());
-    note.kept().people().forEach((player, person) ->
-        PrivateTables.put(jooq, new PrivateNote.PersonNamed(player, person.name(), OptionalInt.empty())));
-  }
+    /** Everything goes; of names what the note says stays. */
+    static void erase(DSLContext jooq, PrivateNote.EverythingErased note) {
+        tables().forEach(table -> jooq.deleteFrom(table).execute());
+        note.kept()
+                .people()
+                .forEach((player, person) -> PrivateTables.put(
+                        jooq, new PrivateNote.PersonNamed(player, person.name(), OptionalInt.empty())));
+    }
 
-  /** How much of it is there; a name that would stay as it is counts for nothing. */
-  static Held held(DSLContext jooq, Event event, Directory directory) {
-    SortedMap<String, Integer> all = new TreeMap<>();
-    SortedMap<ClubId, SortedMap<String, Integer>> clubs = new TreeMap<>();
-    Directory left = directory.erased(
-        event.deletion().promised().map(SetUpFact.DeletionDated::names).orElse(NamesKept.CODES),
-        event.about().map(about -> about.date().getYear()).orElse(0));
-    for (Table<?> table : tables()) {
-      all.put(kind(table), 0);
-      for (Record row : jooq.selectFrom(table)) {
-        if (!table.equals(PRIVATE_PERSON) || goes(PlayerId.of(row.get(PRIVATE_PERSON.PLAYER)), directory, left)) {
-          all.merge(kind(table), 1, Integer::sum);
-          club(table, row, event).ifPresent(club ->
-              clubs.computeIfAbsent(club, any -> new TreeMap<>()).merge(kind(table), 1, Integer::sum));
+    /** How much of it is there; a name that would stay as it is counts for nothing. */
+    static Held held(DSLContext jooq, Event event, Directory directory) {
+        SortedMap<String, Integer> all = new TreeMap<>();
+        SortedMap<ClubId, SortedMap<String, Integer>> clubs = new TreeMap<>();
+        Directory left = directory.erased(
+                event.deletion().promised().map(SetUpFact.DeletionDated::names).orElse(NamesKept.CODES),
+                event.about().map(about -> about.date().getYear()).orElse(0));
+        for (Table<?> table : tables()) {
+            all.put(kind(table), 0);
+            for (Record row : jooq.selectFrom(table)) {
+                if (!table.equals(PRIVATE_PERSON)
+                        || goes(PlayerId.of(row.get(PRIVATE_PERSON.PLAYER)), directory, left)) {
+                    all.merge(kind(table), 1, Integer::sum);
+                    club(table, row, event)
+                            .ifPresent(club -> clubs.computeIfAbsent(club, any -> new TreeMap<>())
+                                    .merge(kind(table), 1, Integer::sum));
+                }
+            }
         }
-      }
+        return new Held(all, clubs);
     }
-    return new Held(all, clubs);
-  }
 
-  private static boolean goes(PlayerId player, Directory directory, Directory left) {
-    return !directory.person(player).equals(left.person(player));
-  }
-
-  /** Whose it is, if one club's. How many sheets one club has sealed ahead is its own affair. */
-  private static Optional<ClubId> club(Table<?> table, Record row, Event event) {
-    if (table.equals(PRIVATE_SHEET)) {
-      return Optional.empty();
+    private static boolean goes(PlayerId player, Directory directory, Directory left) {
+        return !directory.person(player).equals(left.person(player));
     }
-    Optional<ClubId> owner = text(row, "club").map(ClubId::of);
-    for (String column : WHOSE) {
-      owner = owner.or(() -> text(row, column).map(PlayerId::of).flatMap(event::player).map(Player::club));
-    }
-    return owner;
-  }
 
-  private static Optional<String> text(Record row, String column) {
-    Field<String> field = DSL.field(DSL.name(column), SQLDataType.VARCHAR);
-    return row.field(column) == null ? Optional.empty() : Optional.ofNullable(row.get(field));
-  }
+    /** Whose it is, if one club's. How many sheets one club has sealed ahead is its own affair. */
+    private static Optional<ClubId> club(Table<?> table, Record row, Event event) {
+        if (table.equals(PRIVATE_SHEET)) {
+            return Optional.empty();
+        }
+        Optional<ClubId> owner = text(row, "club").map(ClubId::of);
+        for (String column : WHOSE) {
+            owner = owner.or(() ->
+                    text(row, column).map(PlayerId::of).flatMap(event::player).map(Player::club));
+        }
+        return owner;
+    }
+
+    private static Optional<String> text(Record row, String column) {
+        Field<String> field = DSL.field(DSL.name(column), SQLDataType.VARCHAR);
+        return row.field(column) == null ? Optional.empty() : Optional.ofNullable(row.get(field));
+    }
 }

@@ -38,168 +38,206 @@ import tiewright.event.TieId;
 
 /** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */
 final class PrivateTables {
-  private PrivateTables() {}
+    private PrivateTables() {}
 
-  static void put(DSLContext jooq, PersonNamed note) {
-    jooq.deleteFrom(PRIVATE_PERSON).where(PRIVATE_PERSON.PLAYER.eq(note.player().code())).execute();
-    jooq.insertInto(PRIVATE_PERSON)
-        .set(PRIVATE_PERSON.PLAYER, note.player().code())
-        .set(PRIVATE_PERSON.NAME, note.name())
-        .set(PRIVATE_PERSON.BORN_YEAR, note.bornYear().isPresent() ? note.bornYear().getAsInt() : null)
-        .execute();
-  }
-
-  static void put(DSLContext jooq, HurtMarked note) {
-    jooq.deleteFrom(PRIVATE_HURT).where(PRIVATE_HURT.PLAYER.eq(note.player().code())).execute();
-    if (note.hurt()) {
-      jooq.insertInto(PRIVATE_HURT).set(PRIVATE_HURT.PLAYER, note.player().code()).execute();
+    static void put(DSLContext jooq, PersonNamed note) {
+        jooq.deleteFrom(PRIVATE_PERSON)
+                .where(PRIVATE_PERSON.PLAYER.eq(note.player().code()))
+                .execute();
+        jooq.insertInto(PRIVATE_PERSON)
+                .set(PRIVATE_PERSON.PLAYER, note.player().code())
+                .set(PRIVATE_PERSON.NAME, note.name())
+                .set(
+                        PRIVATE_PERSON.BORN_YEAR,
+                        note.bornYear().isPresent() ? note.bornYear().getAsInt() : null)
+                .execute();
     }
-  }
 
-  static Set<PlayerId> hurt(DSLContext jooq) {
-    return new TreeSet<>(jooq.selectFrom(PRIVATE_HURT).fetch(row -> PlayerId.of(row.getPlayer())));
-  }
-
-  static void put(DSLContext jooq, FormJudged note) {
-    jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(note.player().code())).execute();
-    if (note.form().isPresent() || note.sd().isPresent()) {
-      jooq.insertInto(PRIVATE_FORM)
-          .set(PRIVATE_FORM.PLAYER, note.player().code())
-          .set(PRIVATE_FORM.FORM, orNull(note.form()))
-          .set(PRIVATE_FORM.SD, orNull(note.sd()))
-          .execute();
+    static void put(DSLContext jooq, HurtMarked note) {
+        jooq.deleteFrom(PRIVATE_HURT)
+                .where(PRIVATE_HURT.PLAYER.eq(note.player().code()))
+                .execute();
+        if (note.hurt()) {
+            jooq.insertInto(PRIVATE_HURT)
+                    .set(PRIVATE_HURT.PLAYER, note.player().code())
+                    .execute();
+        }
     }
-  }
 
-  static void put(DSLContext jooq, ChemistryJudged note) {
-    jooq.deleteFrom(PRIVATE_CHEMISTRY)
-        .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(note.pair().first().code()))
-        .and(PRIVATE_CHEMISTRY.PLAYER_2.eq(note.pair().second().code()))
-        .execute();
-    if (note.extra() != 0 || note.sd().isPresent() || note.wish().isPresent()) {
-      jooq.insertInto(PRIVATE_CHEMISTRY)
-          .set(PRIVATE_CHEMISTRY.PLAYER_1, note.pair().first().code())
-          .set(PRIVATE_CHEMISTRY.PLAYER_2, note.pair().second().code())
-          .set(PRIVATE_CHEMISTRY.EXTRA, note.extra())
-          .set(PRIVATE_CHEMISTRY.SD, orNull(note.sd()))
-          .set(PRIVATE_CHEMISTRY.WISH, note.wish().map(wish -> wish.name().toLowerCase(Locale.ROOT)).orElse(null))
-          .execute();
+    static Set<PlayerId> hurt(DSLContext jooq) {
+        return new TreeSet<>(jooq.selectFrom(PRIVATE_HURT).fetch(row -> PlayerId.of(row.getPlayer())));
     }
-  }
 
-  static void put(DSLContext jooq, TieWish note) {
-    jooq.deleteFrom(PRIVATE_TIE_WISH)
-        .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
-        .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
-        .execute();
-    if (!note.mustPlay().isEmpty() || !note.mustRest().isEmpty()) {
-      jooq.insertInto(PRIVATE_TIE_WISH)
-          .set(PRIVATE_TIE_WISH.TIE, note.tie().code())
-          .set(PRIVATE_TIE_WISH.CLUB, note.club().code())
-          .set(PRIVATE_TIE_WISH.MUST_PLAY, Texts.players(note.mustPlay()))
-          .set(PRIVATE_TIE_WISH.MUST_REST, Texts.players(note.mustRest()))
-          .execute();
+    static void put(DSLContext jooq, FormJudged note) {
+        jooq.deleteFrom(PRIVATE_FORM)
+                .where(PRIVATE_FORM.PLAYER.eq(note.player().code()))
+                .execute();
+        if (note.form().isPresent() || note.sd().isPresent()) {
+            jooq.insertInto(PRIVATE_FORM)
+                    .set(PRIVATE_FORM.PLAYER, note.player().code())
+                    .set(PRIVATE_FORM.FORM, orNull(note.form()))
+                    .set(PRIVATE_FORM.SD, orNull(note.sd()))
+                    .execute();
+        }
     }
-  }
 
-  static void put(DSLContext jooq, HalfLifeChosen note) {
-    jooq.deleteFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(note.club().code())).execute();
-    if (note.days().isPresent()) {
-      jooq.insertInto(PRIVATE_HALF_LIFE)
-          .set(PRIVATE_HALF_LIFE.CLUB, note.club().code())
-          .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
-          .execute();
+    static void put(DSLContext jooq, ChemistryJudged note) {
+        jooq.deleteFrom(PRIVATE_CHEMISTRY)
+                .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(note.pair().first().code()))
+                .and(PRIVATE_CHEMISTRY.PLAYER_2.eq(note.pair().second().code()))
+                .execute();
+        if (note.extra() != 0 || note.sd().isPresent() || note.wish().isPresent()) {
+            jooq.insertInto(PRIVATE_CHEMISTRY)
+                    .set(PRIVATE_CHEMISTRY.PLAYER_1, note.pair().first().code())
+                    .set(PRIVATE_CHEMISTRY.PLAYER_2, note.pair().second().code())
+                    .set(PRIVATE_CHEMISTRY.EXTRA, note.extra())
+                    .set(PRIVATE_CHEMISTRY.SD, orNull(note.sd()))
+                    .set(
+                            PRIVATE_CHEMISTRY.WISH,
+                            note.wish()
+                                    .map(wish -> wish.name().toLowerCase(Locale.ROOT))
+                                    .orElse(null))
+                    .execute();
+        }
     }
-  }
 
-  private static final String THE_TIE = "T";
+    static void put(DSLContext jooq, TieWish note) {
+        jooq.deleteFrom(PRIVATE_TIE_WISH)
+                .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
+                .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
+                .execute();
+        if (!note.mustPlay().isEmpty() || !note.mustRest().isEmpty()) {
+            jooq.insertInto(PRIVATE_TIE_WISH)
+                    .set(PRIVATE_TIE_WISH.TIE, note.tie().code())
+                    .set(PRIVATE_TIE_WISH.CLUB, note.club().code())
+                    .set(PRIVATE_TIE_WISH.MUST_PLAY, Texts.players(note.mustPlay()))
+                    .set(PRIVATE_TIE_WISH.MUST_REST, Texts.players(note.mustRest()))
+                    .execute();
+        }
+    }
 
-  static void put(DSLContext jooq, Forecast note) {
-    String part = note.part().map(RubberNo::toString).orElse(THE_TIE);
-    jooq.deleteFrom(PRIVATE_FORECAST)
-        .where(PRIVATE_FORECAST.TIE.eq(note.tie().code()))
-        .and(PRIVATE_FORECAST.CLUB.eq(note.club().code()))
-        .and(PRIVATE_FORECAST.PART.eq(part))
-        .execute();
-    jooq.insertInto(PRIVATE_FORECAST)
-        .set(PRIVATE_FORECAST.TIE, note.tie().code())
-        .set(PRIVATE_FORECAST.CLUB, note.club().code())
-        .set(PRIVATE_FORECAST.PART, part)
-        .set(PRIVATE_FORECAST.CHANCE, note.chance())
-        .set(PRIVATE_FORECAST.BY_RATING, note.byRating())
-        .set(PRIVATE_FORECAST.GIVEN_AWAY, note.givenAway())
-        .execute();
-  }
+    static void put(DSLContext jooq, HalfLifeChosen note) {
+        jooq.deleteFrom(PRIVATE_HALF_LIFE)
+                .where(PRIVATE_HALF_LIFE.CLUB.eq(note.club().code()))
+                .execute();
+        if (note.days().isPresent()) {
+            jooq.insertInto(PRIVATE_HALF_LIFE)
+                    .set(PRIVATE_HALF_LIFE.CLUB, note.club().code())
+                    .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
+                    .execute();
+        }
+    }
 
-  static List<Forecast> forecasts(DSLContext jooq, ClubId club) {
-    return jooq.selectFrom(PRIVATE_FORECAST)
-        .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
-        .orderBy(PRIVATE_FORECAST.TIE, PRIVATE_FORECAST.PART)
-        .fetch(row -> new Forecast(
-            TieId.of(row.getTie()), club, row.getPart().equals(THE_TIE) ? Optional.empty() : RubberNo.parse(row.getPart()), row.getChance(),
-            row.getByRating(), row.getGivenAway()));
-  }
+    private static final String THE_TIE = "T";
 
-  /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
-  static void forget(DSLContext jooq, PlayerId player) {
-    jooq.deleteFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.eq(player.code())).execute();
-    jooq.deleteFrom(PRIVATE_HURT).where(PRIVATE_HURT.PLAYER.eq(player.code())).execute();
-    jooq.deleteFrom(PRIVATE_CHEMISTRY)
-        .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(player.code()))
-        .or(PRIVATE_CHEMISTRY.PLAYER_2.eq(player.code()))
-        .execute();
-  }
+    static void put(DSLContext jooq, Forecast note) {
+        String part = note.part().map(RubberNo::toString).orElse(THE_TIE);
+        jooq.deleteFrom(PRIVATE_FORECAST)
+                .where(PRIVATE_FORECAST.TIE.eq(note.tie().code()))
+                .and(PRIVATE_FORECAST.CLUB.eq(note.club().code()))
+                .and(PRIVATE_FORECAST.PART.eq(part))
+                .execute();
+        jooq.insertInto(PRIVATE_FORECAST)
+                .set(PRIVATE_FORECAST.TIE, note.tie().code())
+                .set(PRIVATE_FORECAST.CLUB, note.club().code())
+                .set(PRIVATE_FORECAST.PART, part)
+                .set(PRIVATE_FORECAST.CHANCE, note.chance())
+                .set(PRIVATE_FORECAST.BY_RATING, note.byRating())
+                .set(PRIVATE_FORECAST.GIVEN_AWAY, note.givenAway())
+                .execute();
+    }
 
-  /** A club that is entered later under the same code shall not read what this one noted, nor what it was told. */
-  static void forget(DSLContext jooq, ClubId club) {
-    jooq.deleteFrom(PRIVATE_TIE_WISH).where(PRIVATE_TIE_WISH.CLUB.eq(club.code())).execute();
-    jooq.deleteFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code())).execute();
-    jooq.deleteFrom(PRIVATE_FORECAST).where(PRIVATE_FORECAST.CLUB.eq(club.code())).execute();
-  }
+    static List<Forecast> forecasts(DSLContext jooq, ClubId club) {
+        return jooq.selectFrom(PRIVATE_FORECAST)
+                .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
+                .orderBy(PRIVATE_FORECAST.TIE, PRIVATE_FORECAST.PART)
+                .fetch(row -> new Forecast(
+                        TieId.of(row.getTie()),
+                        club,
+                        row.getPart().equals(THE_TIE) ? Optional.empty() : RubberNo.parse(row.getPart()),
+                        row.getChance(),
+                        row.getByRating(),
+                        row.getGivenAway()));
+    }
 
-  static Map<PlayerId, Person> people(DSLContext jooq) {
-    Map<PlayerId, Person> people = new TreeMap<>();
-    jooq.selectFrom(PRIVATE_PERSON).forEach(row ->
-        people.put(PlayerId.of(row.getPlayer()), new Person(row.getName(), optional(row.getBornYear()))));
-    return people;
-  }
+    /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
+    static void forget(DSLContext jooq, PlayerId player) {
+        jooq.deleteFrom(PRIVATE_FORM)
+                .where(PRIVATE_FORM.PLAYER.eq(player.code()))
+                .execute();
+        jooq.deleteFrom(PRIVATE_HURT)
+                .where(PRIVATE_HURT.PLAYER.eq(player.code()))
+                .execute();
+        jooq.deleteFrom(PRIVATE_CHEMISTRY)
+                .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(player.code()))
+                .or(PRIVATE_CHEMISTRY.PLAYER_2.eq(player.code()))
+                .execute();
+    }
 
-  static ClubNotes of(DSLContext jooq, ClubId club, Collection<PlayerId> squad) {
-    List<String> codes = squad.stream().map(PlayerId::code).toList();
-    Map<PlayerId, FormJudged> forms = new HashMap<>();
-    jooq.selectFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.in(codes)).forEach(row -> {
-      PlayerId player = PlayerId.of(row.getPlayer());
-      forms.put(player, new FormJudged(player, optional(row.getForm()), optional(row.getSd())));
-    });
-    Map<Pair, ChemistryJudged> chemistry = new HashMap<>();
-    jooq.selectFrom(PRIVATE_CHEMISTRY)
-        .where(PRIVATE_CHEMISTRY.PLAYER_1.in(codes))
-        .and(PRIVATE_CHEMISTRY.PLAYER_2.in(codes))
-        .forEach(row -> {
-          Pair pair = Pair.of(row.getPlayer_1(), row.getPlayer_2());
-          Optional<PairWish> wish =
-              Optional.ofNullable(row.getWish()).map(code -> PairWish.valueOf(code.toUpperCase(Locale.ROOT)));
-          chemistry.put(pair, new ChemistryJudged(pair, row.getExtra(), optional(row.getSd()), wish));
+    /** A club that is entered later under the same code shall not read what this one noted, nor what it was told. */
+    static void forget(DSLContext jooq, ClubId club) {
+        jooq.deleteFrom(PRIVATE_TIE_WISH)
+                .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
+                .execute();
+        jooq.deleteFrom(PRIVATE_HALF_LIFE)
+                .where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
+                .execute();
+        jooq.deleteFrom(PRIVATE_FORECAST)
+                .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
+                .execute();
+    }
+
+    static Map<PlayerId, Person> people(DSLContext jooq) {
+        Map<PlayerId, Person> people = new TreeMap<>();
+        jooq.selectFrom(PRIVATE_PERSON)
+                .forEach(row -> people.put(
+                        PlayerId.of(row.getPlayer()), new Person(row.getName(), optional(row.getBornYear()))));
+        return people;
+    }
+
+    static ClubNotes of(DSLContext jooq, ClubId club, Collection<PlayerId> squad) {
+        List<String> codes = squad.stream().map(PlayerId::code).toList();
+        Map<PlayerId, FormJudged> forms = new HashMap<>();
+        jooq.selectFrom(PRIVATE_FORM).where(PRIVATE_FORM.PLAYER.in(codes)).forEach(row -> {
+            PlayerId player = PlayerId.of(row.getPlayer());
+            forms.put(player, new FormJudged(player, optional(row.getForm()), optional(row.getSd())));
         });
-    Map<TieId, TieWish> wishes = new HashMap<>();
-    jooq.selectFrom(PRIVATE_TIE_WISH).where(PRIVATE_TIE_WISH.CLUB.eq(club.code())).forEach(row -> {
-      TieId tie = TieId.of(row.getTie());
-      wishes.put(tie, new TieWish(tie, club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest())));
-    });
-    OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE).where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
-        .fetchOptional(PRIVATE_HALF_LIFE.DAYS).map(OptionalInt::of).orElse(OptionalInt.empty());
-    return new ClubNotes(forms, chemistry, wishes, PromiseTable.of(jooq, codes), halfLife);
-  }
+        Map<Pair, ChemistryJudged> chemistry = new HashMap<>();
+        jooq.selectFrom(PRIVATE_CHEMISTRY)
+                .where(PRIVATE_CHEMISTRY.PLAYER_1.in(codes))
+                .and(PRIVATE_CHEMISTRY.PLAYER_2.in(codes))
+                .forEach(row -> {
+                    Pair pair = Pair.of(row.getPlayer_1(), row.getPlayer_2());
+                    Optional<PairWish> wish = Optional.ofNullable(row.getWish())
+                            .map(code -> PairWish.valueOf(code.toUpperCase(Locale.ROOT)));
+                    chemistry.put(pair, new ChemistryJudged(pair, row.getExtra(), optional(row.getSd()), wish));
+                });
+        Map<TieId, TieWish> wishes = new HashMap<>();
+        jooq.selectFrom(PRIVATE_TIE_WISH)
+                .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
+                .forEach(row -> {
+                    TieId tie = TieId.of(row.getTie());
+                    wishes.put(
+                            tie,
+                            new TieWish(tie, club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest())));
+                });
+        OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE)
+                .where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
+                .fetchOptional(PRIVATE_HALF_LIFE.DAYS)
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+        return new ClubNotes(forms, chemistry, wishes, PromiseTable.of(jooq, codes), halfLife);
+    }
 
-  private static @Nullable Double orNull(OptionalDouble value) {
-    return value.isPresent() ? value.getAsDouble() : null;
-  }
+    private static @Nullable Double orNull(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
 
-  private static OptionalDouble optional(@Nullable Double value) {
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
-  }
+    private static OptionalDouble optional(@Nullable Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
 
-  private static OptionalInt optional(@Nullable Integer value) {
-    return value == null ? OptionalInt.empty() : OptionalInt.of(value);
-  }
+    private static OptionalInt optional(@Nullable Integer value) {
+        return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+    }
 }

@@ -11,29 +11,31 @@ import tiewright.event.PrivateNote.RubbersPromised;
 
 /** Playing time that captains promised: one row for each player to whom something is promised. */
 final class PromiseTable {
-  private PromiseTable() {}
+    private PromiseTable() {}
 
-  static void put(DSLContext jooq, RubbersPromised promise) {
-    forget(jooq, promise.player());
-    if (promise.rubbers() > 0) {
-      jooq.insertInto(PRIVATE_PROMISE)
-          .set(PRIVATE_PROMISE.PLAYER, promise.player().code())
-          .set(PRIVATE_PROMISE.RUBBERS, promise.rubbers())
-          .execute();
+    static void put(DSLContext jooq, RubbersPromised promise) {
+        forget(jooq, promise.player());
+        if (promise.rubbers() > 0) {
+            jooq.insertInto(PRIVATE_PROMISE)
+                    .set(PRIVATE_PROMISE.PLAYER, promise.player().code())
+                    .set(PRIVATE_PROMISE.RUBBERS, promise.rubbers())
+                    .execute();
+        }
     }
-  }
 
-  /** The next captain of a player who leaves the squad shall not read it. */
-  static void forget(DSLContext jooq, PlayerId player) {
-    jooq.deleteFrom(PRIVATE_PROMISE).where(PRIVATE_PROMISE.PLAYER.eq(player.code())).execute();
-  }
+    /** The next captain of a player who leaves the squad shall not read it. */
+    static void forget(DSLContext jooq, PlayerId player) {
+        jooq.deleteFrom(PRIVATE_PROMISE)
+                .where(PRIVATE_PROMISE.PLAYER.eq(player.code()))
+                .execute();
+    }
 
-  static Map<PlayerId, RubbersPromised> of(DSLContext jooq, Collection<String> squad) {
-    Map<PlayerId, RubbersPromised> promises = new HashMap<>();
-    jooq.selectFrom(PRIVATE_PROMISE).where(PRIVATE_PROMISE.PLAYER.in(squad)).forEach(row -> {
-      PlayerId player = PlayerId.of(row.getPlayer());
-      promises.put(player, new RubbersPromised(player, row.getRubbers()));
-    });
-    return promises;
-  }
+    static Map<PlayerId, RubbersPromised> of(DSLContext jooq, Collection<String> squad) {
+        Map<PlayerId, RubbersPromised> promises = new HashMap<>();
+        jooq.selectFrom(PRIVATE_PROMISE).where(PRIVATE_PROMISE.PLAYER.in(squad)).forEach(row -> {
+            PlayerId player = PlayerId.of(row.getPlayer());
+            promises.put(player, new RubbersPromised(player, row.getRubbers()));
+        });
+        return promises;
+    }
 }

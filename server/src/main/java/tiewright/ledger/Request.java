@@ -14,25 +14,25 @@ import tiewright.event.Actor;
  * @param seenSeq the last fact that the form was made from; empty where the form can never be stale
  */
 public record Request(String key, Actor by, Optional<Instant> deviceTime, OptionalLong seenSeq) {
-  public static final int LONGEST_KEY = 80;
-  public static final int LONGEST_DEVICE = 80;
-  public static final int LONGEST_NAME = 200;
+    public static final int LONGEST_KEY = 80;
+    public static final int LONGEST_DEVICE = 80;
+    public static final int LONGEST_NAME = 200;
 
-  public Request {
-    checked("key", key, 1, LONGEST_KEY);
-    checked("device name", by.device(), 0, LONGEST_DEVICE);
-    checked("label", by.name(), 0, LONGEST_NAME);
-  }
-
-  /** A request that cannot be stale and comes from no device with a clock of its own. */
-  public static Request of(String key, Actor by) {
-    return new Request(key, by, Optional.empty(), OptionalLong.empty());
-  }
-
-  private static void checked(String what, String text, int shortest, int longest) {
-    if (text.length() < shortest || text.length() > longest) {
-      throw new IllegalArgumentException(
-          "a " + what + " has " + shortest + " to " + longest + " characters, not " + text.length());
+    public Request {
+        checked("key", key, 1, LONGEST_KEY);
+        checked("device name", by.device(), 0, LONGEST_DEVICE);
+        checked("label", by.name(), 0, LONGEST_NAME);
     }
-  }
+
+    /** A request that cannot be stale and comes from no device with a clock of its own. */
+    public static Request of(String key, Actor by) {
+        return new Request(key, by, Optional.empty(), OptionalLong.empty());
+    }
+
+    private static void checked(String what, String text, int shortest, int longest) {
+        if (text.length() < shortest || text.length() > longest) {
+            throw new IllegalArgumentException(
+                    "a " + what + " has " + shortest + " to " + longest + " characters, not " + text.length());
+        }
+    }
 }

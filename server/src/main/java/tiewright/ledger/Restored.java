@@ -11,7 +11,7 @@ import tiewright.event.Decision.SealedRef;
  *     their clubs must seal again
  */
 public record Restored(long facts, List<SealedRef> mustSealAgain) {
-  public Restored {
-    mustSealAgain = List.copyOf(mustSealAgain);
-  }
+    public Restored {
+        mustSealAgain = List.copyOf(mustSealAgain);
+    }
 }

@@ -20,215 +20,223 @@ import tiewright.event.Recorded;
 
 /** The open database: reads it, and writes what belongs together in one transaction. For one thread only. */
 final class Store implements AutoCloseable {
-  private final DataFolder folder;
-  private Connection connection;
-  private DSLContext jooq;
-  private SealedSheets sheets;
-  private boolean isDoubtful;
+    private final DataFolder folder;
+    private Connection connection;
+    private DSLContext jooq;
+    private SealedSheets sheets;
+    private boolean isDoubtful;
 
-  /** One answer to one request: all of it is written, or nothing. */
-  record Entry(String key, long before, List<Recorded> facts, List<PrivateNote> notes, Set<PlayerId> left, Set<ClubId> gone) {}
+    /** One answer to one request: all of it is written, or nothing. */
+    record Entry(
+            String key,
+            long before,
+            List<Recorded> facts,
+            List<PrivateNote> notes,
+            Set<PlayerId> left,
+            Set<ClubId> gone) {}
 
-  /** Work on the files. */
-  interface OnFiles {
-    void run() throws IOException;
-  }
-
-  private Store(DataFolder folder) {
-    this.folder = folder;
-    this.sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
-    this.connection = new Owner(folder).open();
-    this.jooq = Jooq.on(connection);
-    folder.databaseIsThere();
-  }
-
-  static Store open(Path path) {
-    DataFolder folder = DataFolder.take(path);
-    try {
-      Store store = new Store(folder);
-      Erasing.finish(store);
-      return store;
-    } catch (RuntimeException e) {
-      folder.close();
-      throw e;
+    /** Work on the files. */
+    interface OnFiles {
+        void run() throws IOException;
     }
-  }
 
-  DataFolder folder() {
-    return folder;
-  }
-
-  DSLContext jooq() {
-    return jooq;
-  }
-
-  List<Recorded> facts() {
-    return FactTables.read(jooq);
-  }
-
-  Directory directory() {
-    return new Directory(PrivateTables.people(jooq));
-  }
-
-  Optional<long[]> answered(String key) {
-    return FactTables.answered(jooq, key);
-  }
-
-  SealedSheets.Opened open(Collection<SealedRef> wanted) {
-    return sheets.open(jooq, wanted);
-  }
-
-  List<SealedRef> unreadable() {
-    return sheets.unreadable(jooq);
-  }
-
-  ClubNotes notesOf(ClubId club, Collection<PlayerId> squad) {
-    return PrivateTables.of(jooq, club, squad);
-  }
-
-  Set<PlayerId> hurt() {
-    return PrivateTables.hurt(jooq);
-  }
-
-  List<PrivateNote.Forecast> forecasts(ClubId club) {
-    return PrivateTables.forecasts(jooq, club);
-  }
-
-  List<PastGame> pastGames() {
-    return PastGameTables.all(jooq);
-  }
-
-  List<PrivateNote.FilmKept> filmsOf(ClubId club) {
-    return FilmTable.of(jooq, club);
-  }
-
-  List<KeptGame> pastGamesOf(ClubId club) {
-    return PastGameTables.of(jooq, club);
-  }
-
-  /** Returns when the entry is on the disk. */
-  void write(Entry entry) {
-    durably(inside -> {
-      FactTables.append(inside, entry.key(), entry.before(), entry.facts());
-      entry.left().forEach(player -> {
-        PrivateTables.forget(inside, player);
-        PromiseTable.forget(inside, player);
-      });
-      entry.gone().forEach(club -> forget(inside, club));
-      entry.notes().forEach(note -> put(inside, note));
-    });
-  }
-
-  private static void forget(DSLContext inside, ClubId club) {
-    PrivateTables.forget(inside, club);
-    FilmTable.forget(inside, club);
-    PastGameTables.forget(inside, club);
-  }
-
-  void write(Collection<? extends PrivateNote> notes) {
-    durably(inside -> notes.forEach(note -> put(inside, note)));
-  }
-
-  /** Works on the files while the database is closed, and opens it again whatever came of the work. */
-  void whileClosed(OnFiles work) throws IOException {
-    isDoubtful = true;
-    try {
-      connection.close();
-      folder.databaseIsClosed();
-      work.run();
-    } catch (SQLException failure) {
-      throw new IOException(failure.getMessage(), failure);
-    } finally {
-      sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
-      connection = new Owner(folder).open();
-      jooq = Jooq.on(connection);
-      folder.databaseIsThere();
-      isDoubtful = false;
+    private Store(DataFolder folder) {
+        this.folder = folder;
+        this.sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
+        this.connection = new Owner(folder).open();
+        this.jooq = Jooq.on(connection);
+        folder.databaseIsThere();
     }
-  }
 
-  void copyTo(Path zip) {
-    try {
-      new Owner(folder).copyTo(zip);
-    } catch (SQLException e) {
-      throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
+    static Store open(Path path) {
+        DataFolder folder = DataFolder.take(path);
+        try {
+            Store store = new Store(folder);
+            Erasing.finish(store);
+            return store;
+        } catch (RuntimeException e) {
+            folder.close();
+            throw e;
+        }
     }
-  }
 
-  @Override
-  public void close() {
-    try (folder) {
-      connection.close();
-    } catch (SQLException e) {
-      throw new LedgerException("The database in " + folder.path() + " did not close: " + e.getMessage(), e);
+    DataFolder folder() {
+        return folder;
     }
-  }
 
-  /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
-  void durably(java.util.function.Consumer<DSLContext> work) {
-    if (isDoubtful) {
-      throw doubtful(null);
+    DSLContext jooq() {
+        return jooq;
     }
-    try {
-      connection.setAutoCommit(false);
-      try {
-        work.accept(jooq);
-      } catch (RuntimeException e) {
-        connection.rollback();
-        throw e;
-      }
-      isDoubtful = true;
-      connection.commit();
-      folder.force();
-      isDoubtful = false;
-    } catch (SQLException | IOException e) {
-      isDoubtful = true;
-      throw doubtful(e);
-    }
-  }
 
-  private LedgerException doubtful(@org.jspecify.annotations.Nullable Exception cause) {
-    return new LedgerException(
-        "The database in " + folder.path() + " could not be written. Look whether the disk is full, then start Tiewright"
-            + " again: it shows what was kept.",
-        cause);
-  }
-
-  private void put(DSLContext inside, PrivateNote note) {
-    if (note instanceof PrivateNote.SheetKept kept) {
-      sheets.keep(inside, new SealedRef(kept.exchange(), kept.club()), new Sealed(kept.sheet(), kept.secret()));
-    } else if (note instanceof PrivateNote.SheetDropped dropped) {
-      sheets.drop(inside, new SealedRef(dropped.exchange(), dropped.club()));
-    } else if (note instanceof PrivateNote.PersonNamed named) {
-      PrivateTables.put(inside, named);
-    } else if (note instanceof PrivateNote.HurtMarked hurt) {
-      PrivateTables.put(inside, hurt);
-    } else if (note instanceof PrivateNote.FormJudged form) {
-      PrivateTables.put(inside, form);
-    } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {
-      PrivateTables.put(inside, chemistry);
-    } else if (note instanceof PrivateNote.TieWish wish) {
-      PrivateTables.put(inside, wish);
-    } else if (note instanceof PrivateNote.RubbersPromised promise) {
-      PromiseTable.put(inside, promise);
-    } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
-      PrivateTables.put(inside, chosen);
-    } else if (note instanceof PrivateNote.Forecast forecast) {
-      PrivateTables.put(inside, forecast);
-    } else if (note instanceof PrivateNote.FilmKept film) {
-      FilmTable.put(inside, film);
-    } else if (note instanceof PrivateNote.FilmDropped film) {
-      FilmTable.drop(inside, film);
-    } else if (note instanceof PrivateNote.GamesGiven given) {
-      PastGameTables.give(inside, given);
-    } else if (note instanceof PrivateNote.GameTakenBack game) {
-      PastGameTables.takeBack(inside, game);
-    } else if (note instanceof PrivateNote.EverythingErased erased) {
-      PrivateData.erase(inside, erased);
-    } else if (note instanceof PrivateNote.PastGame game) {
-      PastGameTables.put(inside, game);
-    } else {
-      throw new IllegalStateException("no table keeps a " + note.getClass().getSimpleName());
+    List<Recorded> facts() {
+        return FactTables.read(jooq);
     }
-  }
+
+    Directory directory() {
+        return new Directory(PrivateTables.people(jooq));
+    }
+
+    Optional<long[]> answered(String key) {
+        return FactTables.answered(jooq, key);
+    }
+
+    SealedSheets.Opened open(Collection<SealedRef> wanted) {
+        return sheets.open(jooq, wanted);
+    }
+
+    List<SealedRef> unreadable() {
+        return sheets.unreadable(jooq);
+    }
+
+    ClubNotes notesOf(ClubId club, Collection<PlayerId> squad) {
+        return PrivateTables.of(jooq, club, squad);
+    }
+
+    Set<PlayerId> hurt() {
+        return PrivateTables.hurt(jooq);
+    }
+
+    List<PrivateNote.Forecast> forecasts(ClubId club) {
+        return PrivateTables.forecasts(jooq, club);
+    }
+
+    List<PastGame> pastGames() {
+        return PastGameTables.all(jooq);
+    }
+
+    List<PrivateNote.FilmKept> filmsOf(ClubId club) {
+        return FilmTable.of(jooq, club);
+    }
+
+    List<KeptGame> pastGamesOf(ClubId club) {
+        return PastGameTables.of(jooq, club);
+    }
+
+    /** Returns when the entry is on the disk. */
+    void write(Entry entry) {
+        durably(inside -> {
+            FactTables.append(inside, entry.key(), entry.before(), entry.facts());
+            entry.left().forEach(player -> {
+                PrivateTables.forget(inside, player);
+                PromiseTable.forget(inside, player);
+            });
+            entry.gone().forEach(club -> forget(inside, club));
+            entry.notes().forEach(note -> put(inside, note));
+        });
+    }
+
+    private static void forget(DSLContext inside, ClubId club) {
+        PrivateTables.forget(inside, club);
+        FilmTable.forget(inside, club);
+        PastGameTables.forget(inside, club);
+    }
+
+    void write(Collection<? extends PrivateNote> notes) {
+        durably(inside -> notes.forEach(note -> put(inside, note)));
+    }
+
+    /** Works on the files while the database is closed, and opens it again whatever came of the work. */
+    void whileClosed(OnFiles work) throws IOException {
+        isDoubtful = true;
+        try {
+            connection.close();
+            folder.databaseIsClosed();
+            work.run();
+        } catch (SQLException failure) {
+            throw new IOException(failure.getMessage(), failure);
+        } finally {
+            sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
+            connection = new Owner(folder).open();
+            jooq = Jooq.on(connection);
+            folder.databaseIsThere();
+            isDoubtful = false;
+        }
+    }
+
+    void copyTo(Path zip) {
+        try {
+            new Owner(folder).copyTo(zip);
+        } catch (SQLException e) {
+            throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try (folder) {
+            connection.close();
+        } catch (SQLException e) {
+            throw new LedgerException("The database in " + folder.path() + " did not close: " + e.getMessage(), e);
+        }
+    }
+
+    /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
+    void durably(java.util.function.Consumer<DSLContext> work) {
+        if (isDoubtful) {
+            throw doubtful(null);
+        }
+        try {
+            connection.setAutoCommit(false);
+            try {
+                work.accept(jooq);
+            } catch (RuntimeException e) {
+                connection.rollback();
+                throw e;
+            }
+            isDoubtful = true;
+            connection.commit();
+            folder.force();
+            isDoubtful = false;
+        } catch (SQLException | IOException e) {
+            isDoubtful = true;
+            throw doubtful(e);
+        }
+    }
+
+    private LedgerException doubtful(@org.jspecify.annotations.Nullable Exception cause) {
+        return new LedgerException(
+                "The database in " + folder.path()
+                        + " could not be written. Look whether the disk is full, then start Tiewright"
+                        + " again: it shows what was kept.",
+                cause);
+    }
+
+    private void put(DSLContext inside, PrivateNote note) {
+        if (note instanceof PrivateNote.SheetKept kept) {
+            sheets.keep(inside, new SealedRef(kept.exchange(), kept.club()), new Sealed(kept.sheet(), kept.secret()));
+        } else if (note instanceof PrivateNote.SheetDropped dropped) {
+            sheets.drop(inside, new SealedRef(dropped.exchange(), dropped.club()));
+        } else if (note instanceof PrivateNote.PersonNamed named) {
+            PrivateTables.put(inside, named);
+        } else if (note instanceof PrivateNote.HurtMarked hurt) {
+            PrivateTables.put(inside, hurt);
+        } else if (note instanceof PrivateNote.FormJudged form) {
+            PrivateTables.put(inside, form);
+        } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {
+            PrivateTables.put(inside, chemistry);
+        } else if (note instanceof PrivateNote.TieWish wish) {
+            PrivateTables.put(inside, wish);
+        } else if (note instanceof PrivateNote.RubbersPromised promise) {
+            PromiseTable.put(inside, promise);
+        } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
+            PrivateTables.put(inside, chosen);
+        } else if (note instanceof PrivateNote.Forecast forecast) {
+            PrivateTables.put(inside, forecast);
+        } else if (note instanceof PrivateNote.FilmKept film) {
+            FilmTable.put(inside, film);
+        } else if (note instanceof PrivateNote.FilmDropped film) {
+            FilmTable.drop(inside, film);
+        } else if (note instanceof PrivateNote.GamesGiven given) {
+            PastGameTables.give(inside, given);
+        } else if (note instanceof PrivateNote.GameTakenBack game) {
+            PastGameTables.takeBack(inside, game);
+        } else if (note instanceof PrivateNote.EverythingErased erased) {
+            PrivateData.erase(inside, erased);
+        } else if (note instanceof PrivateNote.PastGame game) {
+            PastGameTables.put(inside, game);
+        } else {
+            throw new IllegalStateException(
+                    "no table keeps a " + note.getClass().getSimpleName());
+        }
+    }
 }

@@ -11,79 +11,83 @@ import java.util.Optional;
  * @param worths of each end, where it is {@link Kind#QUALIFY}; empty otherwise
  */
 public record Aim(Kind kind, Map<Ended, Double> worths) {
-  /** The tie itself, in the first place. */
-  public static final Aim WIN = new Aim(Kind.WIN, Map.of());
+    /** The tie itself, in the first place. */
+    public static final Aim WIN = new Aim(Kind.WIN, Map.of());
 
-  /** Rubbers for the count-back: rubbers won less rubbers lost, the decider among them. */
-  public static final Aim RUBBERS = new Aim(Kind.RUBBERS, Map.of());
+    /** Rubbers for the count-back: rubbers won less rubbers lost, the decider among them. */
+    public static final Aim RUBBERS = new Aim(Kind.RUBBERS, Map.of());
 
-  /** What can be wanted. */
-  public enum Kind {
-    /** Chance to win the tie. */
-    WIN("win"),
-    /** Rubbers ahead, on average. */
-    RUBBERS("rubbers"),
-    /** Chance to go through. */
-    QUALIFY("qualify");
+    /** What can be wanted. */
+    public enum Kind {
+        /** Chance to win the tie. */
+        WIN("win"),
+        /** Rubbers ahead, on average. */
+        RUBBERS("rubbers"),
+        /** Chance to go through. */
+        QUALIFY("qualify");
 
-    private final String code;
+        private final String code;
 
-    Kind(String code) {
-      this.code = code;
+        Kind(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
+
+        public static Optional<Kind> parse(String code) {
+            return Arrays.stream(values())
+                    .filter(kind -> kind.code.equals(code))
+                    .findFirst();
+        }
     }
 
-    public String code() {
-      return code;
+    /** An end of the tie in rubbers of ours and theirs, the decider among them. */
+    public record Ended(int ours, int theirs) {
+        int ahead() {
+            return ours - theirs;
+        }
     }
 
-    public static Optional<Kind> parse(String code) {
-      return Arrays.stream(values()).filter(kind -> kind.code.equals(code)).findFirst();
+    public Aim {
+        worths = Map.copyOf(worths);
+        if ((kind == Kind.QUALIFY) == worths.isEmpty()) {
+            throw new IllegalArgumentException("only the chance to go through has a worth for each end");
+        }
+        if (worths.values().stream().anyMatch(worth -> !(worth >= 0 && worth <= 1))) {
+            throw new IllegalArgumentException("the worth of an end is a chance, 0 to 1");
+        }
     }
-  }
 
-  /** An end of the tie in rubbers of ours and theirs, the decider among them. */
-  public record Ended(int ours, int theirs) {
-    int ahead() {
-      return ours - theirs;
+    /** @param worths chance to go through after each end; ends that are missing count as the one nearest in rubbers ahead */
+    public static Aim qualify(Map<Ended, Double> worths) {
+        return new Aim(Kind.QUALIFY, worths);
     }
-  }
 
-  public Aim {
-    worths = Map.copyOf(worths);
-    if ((kind == Kind.QUALIFY) == worths.isEmpty()) {
-      throw new IllegalArgumentException("only the chance to go through has a worth for each end");
+    /** Every end is worth the same to within a thousandth: nothing hangs on this tie. */
+    public boolean isSettled() {
+        double most = worths.values().stream().mapToDouble(worth -> worth).max().orElse(1);
+        double least =
+                worths.values().stream().mapToDouble(worth -> worth).min().orElse(0);
+        return most - least <= 0.001;
     }
-    if (worths.values().stream().anyMatch(worth -> !(worth >= 0 && worth <= 1))) {
-      throw new IllegalArgumentException("the worth of an end is a chance, 0 to 1");
+
+    /** @param drawWorth what a drawn tie is worth as a share of a win */
+    double worth(Ended end, double drawWorth) {
+        return switch (kind) {
+            case WIN -> end.ahead() > 0 ? 1 : end.ahead() < 0 ? 0 : drawWorth;
+            case RUBBERS -> end.ahead();
+            case QUALIFY -> worths.get(nearest(end));
+        };
     }
-  }
 
-  /** @param worths chance to go through after each end; ends that are missing count as the one nearest in rubbers ahead */
-  public static Aim qualify(Map<Ended, Double> worths) {
-    return new Aim(Kind.QUALIFY, worths);
-  }
-
-  /** Every end is worth the same to within a thousandth: nothing hangs on this tie. */
-  public boolean isSettled() {
-    double most = worths.values().stream().mapToDouble(worth -> worth).max().orElse(1);
-    double least = worths.values().stream().mapToDouble(worth -> worth).min().orElse(0);
-    return most - least <= 0.001;
-  }
-
-  /** @param drawWorth what a drawn tie is worth as a share of a win */
-  double worth(Ended end, double drawWorth) {
-    return switch (kind) {
-      case WIN -> end.ahead() > 0 ? 1 : end.ahead() < 0 ? 0 : drawWorth;
-      case RUBBERS -> end.ahead();
-      case QUALIFY -> worths.get(nearest(end));
-    };
-  }
-
-  private Ended nearest(Ended end) {
-    Comparator<Ended> near =
-        Comparator.<Ended>comparingInt(known -> Math.abs(known.ahead() - end.ahead()))
-            .thenComparingInt(known -> Math.abs(known.ours() - end.ours()))
-            .thenComparing(Comparator.comparingInt(Ended::ours).reversed());
-    return worths.containsKey(end) ? end : worths.keySet().stream().min(near).orElseThrow();
-  }
+    private Ended nearest(Ended end) {
+        Comparator<Ended> near = Comparator.<Ended>comparingInt(known -> Math.abs(known.ahead() - end.ahead()))
+                .thenComparingInt(known -> Math.abs(known.ours() - end.ours()))
+                .thenComparing(Comparator.comparingInt(Ended::ours).reversed());
+        return worths.containsKey(end)
+                ? end
+                : worths.keySet().stream().min(near).orElseThrow();
+    }
 }

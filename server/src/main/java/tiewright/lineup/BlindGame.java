@@ -24,44 +24,50 @@ import tiewright.event.Sheet;
  * @param theirMix the draw that holds us down
  */
 public record BlindGame(
-    double guarantee, double gap, boolean interchangeable, List<Weighted> mix, List<Weighted> theirMix, int ourSheets, int theirSheets) {
-  /** More sheets than this on either side are not gone into. */
-  static final int MOST_SHEETS = 6_000;
+        double guarantee,
+        double gap,
+        boolean interchangeable,
+        List<Weighted> mix,
+        List<Weighted> theirMix,
+        int ourSheets,
+        int theirSheets) {
+    /** More sheets than this on either side are not gone into. */
+    static final int MOST_SHEETS = 6_000;
 
-  public BlindGame {
-    mix = List.copyOf(mix);
-    theirMix = List.copyOf(theirMix);
-  }
-
-  /** A sheet and how often to name it. */
-  public record Weighted(Sheet sheet, double weight) {}
-
-  /** Empty where one of the clubs has no legal sheet, or either has too many to go through. */
-  public static Optional<BlindGame> of(LineupProblem problem) {
-    return SheetGame.of(problem).map(SheetGame::solve);
-  }
-
-  public double value() {
-    return guarantee + gap / 2;
-  }
-
-  /** One sheet by the weights, in an order by lot where order is free: the same one for the same seed. */
-  public Sheet draw(long seed) {
-    Random random = new Random(seed);
-    double left = random.nextDouble();
-    Sheet drawn = mix.get(mix.size() - 1).sheet();
-    for (Weighted one : mix) {
-      left -= one.weight();
-      if (left < 0) {
-        drawn = one.sheet();
-        break;
-      }
+    public BlindGame {
+        mix = List.copyOf(mix);
+        theirMix = List.copyOf(theirMix);
     }
-    if (!interchangeable) {
-      return drawn;
+
+    /** A sheet and how often to name it. */
+    public record Weighted(Sheet sheet, double weight) {}
+
+    /** Empty where one of the clubs has no legal sheet, or either has too many to go through. */
+    public static Optional<BlindGame> of(LineupProblem problem) {
+        return SheetGame.of(problem).map(SheetGame::solve);
     }
-    List<Optional<Pair>> pairs = new ArrayList<>(drawn.pairs().values());
-    Collections.shuffle(pairs, random);
-    return Sheet.of(pairs);
-  }
+
+    public double value() {
+        return guarantee + gap / 2;
+    }
+
+    /** One sheet by the weights, in an order by lot where order is free: the same one for the same seed. */
+    public Sheet draw(long seed) {
+        Random random = new Random(seed);
+        double left = random.nextDouble();
+        Sheet drawn = mix.get(mix.size() - 1).sheet();
+        for (Weighted one : mix) {
+            left -= one.weight();
+            if (left < 0) {
+                drawn = one.sheet();
+                break;
+            }
+        }
+        if (!interchangeable) {
+            return drawn;
+        }
+        List<Optional<Pair>> pairs = new ArrayList<>(drawn.pairs().values());
+        Collections.shuffle(pairs, random);
+        return Sheet.of(pairs);
+    }
 }

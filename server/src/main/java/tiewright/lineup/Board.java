@@ -21,214 +21,226 @@ import tiewright.rating.RallyModel;
  * stands.
  */
 final class Board {
-  static final int EMPTY = -1;
+    static final int EMPTY = -1;
 
-  private final LineupProblem problem;
-  private final List<PlayerId> players;
-  private final List<Pair> pairs = new ArrayList<>();
-  private final Map<Pair, Integer> pairNumbers = new HashMap<>();
-  private final int[][] pairTable;
-  private final List<Pair> opponents;
-  private final double[][] chances;
-  private final int[][] expected;
-  private final double[] weights;
-  private final double[][] bits; // learnt, where that counts
-  private final LevelWorth levelWorth;
-  private final TieWorth worth;
-  private final Owed owed;
-  private @Nullable EdgeCurve curve; // made when first asked for
+    private final LineupProblem problem;
+    private final List<PlayerId> players;
+    private final List<Pair> pairs = new ArrayList<>();
+    private final Map<Pair, Integer> pairNumbers = new HashMap<>();
+    private final int[][] pairTable;
+    private final List<Pair> opponents;
+    private final double[][] chances;
+    private final int[][] expected;
+    private final double[] weights;
+    private final double[][] bits; // learnt, where that counts
+    private final LevelWorth levelWorth;
+    private final TieWorth worth;
+    private final Owed owed;
+    private @Nullable EdgeCurve curve; // made when first asked for
 
-  Board(LineupProblem problem) {
-    this.problem = problem;
-    this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
-    this.pairTable = new int[players.size()][players.size()];
-    for (int i = 0; i < players.size(); i++) {
-      for (int j = i + 1; j < players.size(); j++) {
-        pairTable[i][j] = pairTable[j][i] = pairs.size();
-        pairNumbers.put(Pair.of(players.get(i), players.get(j)), pairs.size());
-        pairs.add(Pair.of(players.get(i), players.get(j)));
-      }
+    Board(LineupProblem problem) {
+        this.problem = problem;
+        this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
+        this.pairTable = new int[players.size()][players.size()];
+        for (int i = 0; i < players.size(); i++) {
+            for (int j = i + 1; j < players.size(); j++) {
+                pairTable[i][j] = pairTable[j][i] = pairs.size();
+                pairNumbers.put(Pair.of(players.get(i), players.get(j)), pairs.size());
+                pairs.add(Pair.of(players.get(i), players.get(j)));
+            }
+        }
+        this.opponents = opponents(problem.belief());
+        this.chances = workedChances();
+        this.expected = expected();
+        this.weights = problem.belief().sheets().stream()
+                .mapToDouble(Belief.Expected::weight)
+                .toArray();
+        this.bits = problem.purpose().learning() ? bits() : new double[0][0];
+        this.levelWorth = new LevelWorth(problem, pairs);
+        this.worth = new TieWorth(this);
+        this.owed =
+                new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
     }
-    this.opponents = opponents(problem.belief());
-    this.chances = workedChances();
-    this.expected = expected();
-    this.weights = problem.belief().sheets().stream().mapToDouble(Belief.Expected::weight).toArray();
-    this.bits = problem.purpose().learning() ? bits() : new double[0][0];
-    this.levelWorth = new LevelWorth(problem, pairs);
-    this.worth = new TieWorth(this);
-    this.owed = new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
-  }
 
-  private static List<Pair> opponents(Belief belief) {
-    return belief.sheets().stream()
-        .flatMap(expected -> expected.sheet().pairs().values().stream())
-        .flatMap(Optional::stream)
-        .distinct()
-        .sorted(Comparator.naturalOrder())
-        .toList();
-  }
-
-  private double[][] workedChances() {
-    double[][] table = new double[pairs.size()][opponents.size()];
-    for (int i = 0; i < pairs.size(); i++) {
-      for (int j = 0; j < opponents.size(); j++) {
-        table[i][j] = RallyModel.rubberChance(rules().scoring(), rules().bestOf(), problem.edge(pairs.get(i), opponents.get(j)));
-      }
+    private static List<Pair> opponents(Belief belief) {
+        return belief.sheets().stream()
+                .flatMap(expected -> expected.sheet().pairs().values().stream())
+                .flatMap(Optional::stream)
+                .distinct()
+                .sorted(Comparator.naturalOrder())
+                .toList();
     }
-    return table;
-  }
 
-  private double[][] bits() {
-    double[][] table = new double[pairs.size()][opponents.size()];
-    for (int i = 0; i < pairs.size(); i++) {
-      for (int j = 0; j < opponents.size(); j++) {
-        table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
-      }
+    private double[][] workedChances() {
+        double[][] table = new double[pairs.size()][opponents.size()];
+        for (int i = 0; i < pairs.size(); i++) {
+            for (int j = 0; j < opponents.size(); j++) {
+                table[i][j] = RallyModel.rubberChance(
+                        rules().scoring(), rules().bestOf(), problem.edge(pairs.get(i), opponents.get(j)));
+            }
+        }
+        return table;
     }
-    return table;
-  }
 
-  /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
-  double learnt(int[] line) {
-    double sum = 0;
-    for (int i = 0; bits.length > 0 && i < expected.length; i++) {
-      for (int rubber = 0; rubber < line.length; rubber++) {
-        boolean played = line[rubber] != EMPTY && expected[i][rubber] != EMPTY;
-        sum += played ? weights[i] * bits[line[rubber]][expected[i][rubber]] : 0;
-      }
+    private double[][] bits() {
+        double[][] table = new double[pairs.size()][opponents.size()];
+        for (int i = 0; i < pairs.size(); i++) {
+            for (int j = 0; j < opponents.size(); j++) {
+                table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
+            }
+        }
+        return table;
     }
-    return sum;
-  }
 
-  private int[][] expected() {
-    int[][] lines = new int[problem.belief().sheets().size()][rules().rubbers()];
-    for (int line = 0; line < lines.length; line++) {
-      for (int rubber = 0; rubber < rules().rubbers(); rubber++) {
-        lines[line][rubber] = problem.belief().pair(line, rubber + 1).map(opponents::indexOf).orElse(EMPTY);
-      }
+    /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
+    double learnt(int[] line) {
+        double sum = 0;
+        for (int i = 0; bits.length > 0 && i < expected.length; i++) {
+            for (int rubber = 0; rubber < line.length; rubber++) {
+                boolean played = line[rubber] != EMPTY && expected[i][rubber] != EMPTY;
+                sum += played ? weights[i] * bits[line[rubber]][expected[i][rubber]] : 0;
+            }
+        }
+        return sum;
     }
-    return lines;
-  }
 
-  /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
-  static double[] rubbers(int[] ours, int[] theirs, double[][] table) {
-    double[] rubbers = new double[ours.length];
-    int counted = 0;
-    for (int rubber = 0; rubber < ours.length; rubber++) {
-      if (ours[rubber] != EMPTY) {
-        rubbers[counted++] = theirs[rubber] == EMPTY ? 1 : table[ours[rubber]][theirs[rubber]];
-      } else if (theirs[rubber] != EMPTY) {
-        rubbers[counted++] = 0;
-      }
+    private int[][] expected() {
+        int[][] lines = new int[problem.belief().sheets().size()][rules().rubbers()];
+        for (int line = 0; line < lines.length; line++) {
+            for (int rubber = 0; rubber < rules().rubbers(); rubber++) {
+                lines[line][rubber] = problem.belief()
+                        .pair(line, rubber + 1)
+                        .map(opponents::indexOf)
+                        .orElse(EMPTY);
+            }
+        }
+        return lines;
     }
-    return Arrays.copyOf(rubbers, counted);
-  }
 
-  /** Our mean chance in one rubber; empty if it may not be played. */
-  Optional<Double> rubberChance(int[] line, int rubber) {
-    double sum = 0;
-    for (int i = 0; i < expected.length; i++) {
-      if (line[rubber] == EMPTY && expected[i][rubber] == EMPTY) {
-        return Optional.empty();
-      }
-      if (line[rubber] != EMPTY) {
-        sum += weights[i] * (expected[i][rubber] == EMPTY ? 1 : chances[line[rubber]][expected[i][rubber]]);
-      }
+    /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
+    static double[] rubbers(int[] ours, int[] theirs, double[][] table) {
+        double[] rubbers = new double[ours.length];
+        int counted = 0;
+        for (int rubber = 0; rubber < ours.length; rubber++) {
+            if (ours[rubber] != EMPTY) {
+                rubbers[counted++] = theirs[rubber] == EMPTY ? 1 : table[ours[rubber]][theirs[rubber]];
+            } else if (theirs[rubber] != EMPTY) {
+                rubbers[counted++] = 0;
+            }
+        }
+        return Arrays.copyOf(rubbers, counted);
     }
-    return Optional.of(Math.min(1, sum));
-  }
 
-  /** What is left of the promises of playing time after a sheet. */
-  Owed owed() {
-    return owed;
-  }
-
-  /** Aims that are equal to a tenth of a point count as equal, so that what ranks below them can decide. */
-  boolean isCoarse() {
-    return owed.binds() || problem.purpose().learning();
-  }
-
-  Sheet sheet(int[] line) {
-    return Sheet.of(Arrays.stream(line).mapToObj(pair -> pair == EMPTY ? Optional.<Pair>empty() : Optional.of(pairs.get(pair))).toList());
-  }
-
-  /** The numbers of a legal sheet. */
-  int[] line(Sheet sheet) {
-    int[] line = new int[rules().rubbers()];
-    if (sheet.pairs().keySet().stream().anyMatch(rubber -> rubber.isDecider() || rubber.number() > line.length)) {
-      throw new IllegalArgumentException("the tie has " + line.length + " rubbers, not " + sheet.pairs().keySet());
+    /** Our mean chance in one rubber; empty if it may not be played. */
+    Optional<Double> rubberChance(int[] line, int rubber) {
+        double sum = 0;
+        for (int i = 0; i < expected.length; i++) {
+            if (line[rubber] == EMPTY && expected[i][rubber] == EMPTY) {
+                return Optional.empty();
+            }
+            if (line[rubber] != EMPTY) {
+                sum += weights[i] * (expected[i][rubber] == EMPTY ? 1 : chances[line[rubber]][expected[i][rubber]]);
+            }
+        }
+        return Optional.of(Math.min(1, sum));
     }
-    Arrays.setAll(line, rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(this::number).orElse(EMPTY));
-    return line;
-  }
 
-  private int number(Pair pair) {
-    Integer number = pairNumbers.get(pair);
-    if (number == null) {
-      throw new IllegalArgumentException("these two cannot play as a pair: " + pair);
+    /** What is left of the promises of playing time after a sheet. */
+    Owed owed() {
+        return owed;
     }
-    return number;
-  }
 
-  LineupProblem problem() {
-    return problem;
-  }
-
-  TieRules rules() {
-    return problem.rules();
-  }
-
-  List<PlayerId> players() {
-    return players;
-  }
-
-  List<Pair> pairs() {
-    return pairs;
-  }
-
-  /** The number of a pair, from the numbers of two different players. */
-  int pairNumber(int one, int other) {
-    return pairTable[one][other];
-  }
-
-  List<Pair> opponents() {
-    return opponents;
-  }
-
-  int[][] expectedLines() {
-    return expected;
-  }
-
-  double[] weights() {
-    return weights;
-  }
-
-  double[][] chances() {
-    return chances;
-  }
-
-  /** The chance of a rubber for any edge, for places where thousands are needed. */
-  EdgeCurve curve() {
-    if (curve == null) {
-      curve = new EdgeCurve(rules().scoring(), rules().bestOf());
+    /** Aims that are equal to a tenth of a point count as equal, so that what ranks below them can decide. */
+    boolean isCoarse() {
+        return owed.binds() || problem.purpose().learning();
     }
-    return curve;
-  }
 
-  LevelWorth levelWorth() {
-    return levelWorth;
-  }
+    Sheet sheet(int[] line) {
+        return Sheet.of(Arrays.stream(line)
+                .mapToObj(pair -> pair == EMPTY ? Optional.<Pair>empty() : Optional.of(pairs.get(pair)))
+                .toList());
+    }
 
-  TieWorth worth() {
-    return worth;
-  }
+    /** The numbers of a legal sheet. */
+    int[] line(Sheet sheet) {
+        int[] line = new int[rules().rubbers()];
+        if (sheet.pairs().keySet().stream().anyMatch(rubber -> rubber.isDecider() || rubber.number() > line.length)) {
+            throw new IllegalArgumentException("the tie has " + line.length + " rubbers, not "
+                    + sheet.pairs().keySet());
+        }
+        Arrays.setAll(
+                line,
+                rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(this::number).orElse(EMPTY));
+        return line;
+    }
 
-  /** False: against an unknown order every order of the same pairs is worth the same. */
-  boolean orderMatters() {
-    return !problem.belief().anyOrder() || rules().order() != OrderOfStrength.NONE;
-  }
+    private int number(Pair pair) {
+        Integer number = pairNumbers.get(pair);
+        if (number == null) {
+            throw new IllegalArgumentException("these two cannot play as a pair: " + pair);
+        }
+        return number;
+    }
 
-  int filled() {
-    return rules().fillable(players.size());
-  }
+    LineupProblem problem() {
+        return problem;
+    }
+
+    TieRules rules() {
+        return problem.rules();
+    }
+
+    List<PlayerId> players() {
+        return players;
+    }
+
+    List<Pair> pairs() {
+        return pairs;
+    }
+
+    /** The number of a pair, from the numbers of two different players. */
+    int pairNumber(int one, int other) {
+        return pairTable[one][other];
+    }
+
+    List<Pair> opponents() {
+        return opponents;
+    }
+
+    int[][] expectedLines() {
+        return expected;
+    }
+
+    double[] weights() {
+        return weights;
+    }
+
+    double[][] chances() {
+        return chances;
+    }
+
+    /** The chance of a rubber for any edge, for places where thousands are needed. */
+    EdgeCurve curve() {
+        if (curve == null) {
+            curve = new EdgeCurve(rules().scoring(), rules().bestOf());
+        }
+        return curve;
+    }
+
+    LevelWorth levelWorth() {
+        return levelWorth;
+    }
+
+    TieWorth worth() {
+        return worth;
+    }
+
+    /** False: against an unknown order every order of the same pairs is worth the same. */
+    boolean orderMatters() {
+        return !problem.belief().anyOrder() || rules().order() != OrderOfStrength.NONE;
+    }
+
+    int filled() {
+        return rules().fillable(players.size());
+    }
 }

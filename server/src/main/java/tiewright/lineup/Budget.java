@@ -12,24 +12,24 @@ import tiewright.search.Stop;
  * @param time empty = no limit
  */
 public record Budget(int steps, Optional<Duration> time, long seed, Stop stop) {
-  /** Enough for eight players and four rubbers, with room. */
-  public static final int USUAL_STEPS = 2_000;
+    /** Enough for eight players and four rubbers, with room. */
+    public static final int USUAL_STEPS = 2_000;
 
-  public Budget {
-    if (steps < 1) {
-      throw new IllegalArgumentException("a search of " + steps + " steps");
+    public Budget {
+        if (steps < 1) {
+            throw new IllegalArgumentException("a search of " + steps + " steps");
+        }
     }
-  }
 
-  public static Budget ofSteps(int steps, long seed) {
-    return new Budget(steps, Optional.empty(), seed, new Stop());
-  }
+    public static Budget ofSteps(int steps, long seed) {
+        return new Budget(steps, Optional.empty(), seed, new Stop());
+    }
 
-  public static Budget usual(long seed) {
-    return ofSteps(USUAL_STEPS, seed);
-  }
+    public static Budget usual(long seed) {
+        return ofSteps(USUAL_STEPS, seed);
+    }
 
-  public Budget within(Duration limit) {
-    return new Budget(steps, Optional.of(limit), seed, stop);
-  }
+    public Budget within(Duration limit) {
+        return new Budget(steps, Optional.of(limit), seed, stop);
+    }
 }

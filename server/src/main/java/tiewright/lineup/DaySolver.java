@@ -17,34 +17,32 @@ import tiewright.search.Solving;
  * the same steps and seed; a step is a plan tried, for near the end hardly any is taken.
  */
 final class DaySolver {
-  /** A broken promise, one percentage point of a tie. */
-  private static final String STARTING_TEMPERATURE = "1hard/10000000soft";
+    /** A broken promise, one percentage point of a tie. */
+    private static final String STARTING_TEMPERATURE = "1hard/10000000soft";
 
-  private DaySolver() {}
+    private DaySolver() {}
 
-  static DayPlanning solve(DayProblem day, List<DaySheets> sheets, Budget budget, EnvironmentMode mode) {
-    return Solving.run(config(budget, mode), new DayPlanning(day, sheets), budget.stop(), budget.steps());
-  }
+    static DayPlanning solve(DayProblem day, List<DaySheets> sheets, Budget budget, EnvironmentMode mode) {
+        return Solving.run(config(budget, mode), new DayPlanning(day, sheets), budget.stop(), budget.steps());
+    }
 
-  static SolverConfig config(Budget budget, EnvironmentMode mode) {
-    LocalSearchPhaseConfig annealing =
-        new LocalSearchPhaseConfig()
-            .withAcceptorConfig(new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
-            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-            .withMoveSelectorConfig(new ChangeMoveSelectorConfig());
-    annealing.setTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit((long) budget.steps()));
-    SolverConfig config =
-        new SolverConfig()
-            .withSolutionClass(DayPlanning.class)
-            .withEntityClasses(PlannedTie.class)
-            .withScoreDirectorFactory(
-                new ScoreDirectorFactoryConfig()
-                    .withConstraintProviderClass(DayConstraints.class)
-                    .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
-            .withEnvironmentMode(mode)
-            .withRandomSeed(budget.seed())
-            .withPhaseList(List.of(annealing));
-    budget.time().ifPresent(time -> config.withTerminationConfig(new TerminationConfig().withSpentLimit(time)));
-    return config;
-  }
+    static SolverConfig config(Budget budget, EnvironmentMode mode) {
+        LocalSearchPhaseConfig annealing = new LocalSearchPhaseConfig()
+                .withAcceptorConfig(
+                        new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(STARTING_TEMPERATURE))
+                .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                .withMoveSelectorConfig(new ChangeMoveSelectorConfig());
+        annealing.setTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit((long) budget.steps()));
+        SolverConfig config = new SolverConfig()
+                .withSolutionClass(DayPlanning.class)
+                .withEntityClasses(PlannedTie.class)
+                .withScoreDirectorFactory(new ScoreDirectorFactoryConfig()
+                        .withConstraintProviderClass(DayConstraints.class)
+                        .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
+                .withEnvironmentMode(mode)
+                .withRandomSeed(budget.seed())
+                .withPhaseList(List.of(annealing));
+        budget.time().ifPresent(time -> config.withTerminationConfig(new TerminationConfig().withSpentLimit(time)));
+        return config;
+    }
 }

@@ -12,40 +12,41 @@ import tiewright.event.Sheet;
 
 /** Which pairs may play the decider? */
 final class DeciderPairs {
-  private DeciderPairs() {}
+    private DeciderPairs() {}
 
-  static List<Pair> all(Squad squad) {
-    List<Squad.Member> present = squad.present();
-    List<Pair> pairs = new ArrayList<>();
-    for (int i = 0; i < present.size(); i++) {
-      for (int j = i + 1; j < present.size(); j++) {
-        pairs.add(Pair.of(present.get(i).id(), present.get(j).id()));
-      }
+    static List<Pair> all(Squad squad) {
+        List<Squad.Member> present = squad.present();
+        List<Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < present.size(); i++) {
+            for (int j = i + 1; j < present.size(); j++) {
+                pairs.add(Pair.of(present.get(i).id(), present.get(j).id()));
+            }
+        }
+        return pairs;
     }
-    return pairs;
-  }
 
-  /**
-   * One from each: two players of this sheet who did not only play with each other; without a sheet, any two. The rule is
-   * that of the decider's own sheet, see {@link tiewright.sheet.SheetRules}.
-   */
-  static List<Pair> allowed(DeciderKind kind, Squad squad, Optional<Sheet> sheet) {
-    if (kind != DeciderKind.ONE_FROM_EACH || sheet.isEmpty()) {
-      return all(squad);
+    /**
+     * One from each: two players of this sheet who did not only play with each other; without a sheet, any two. The rule is
+     * that of the decider's own sheet, see {@link tiewright.sheet.SheetRules}.
+     */
+    static List<Pair> allowed(DeciderKind kind, Squad squad, Optional<Sheet> sheet) {
+        if (kind != DeciderKind.ONE_FROM_EACH || sheet.isEmpty()) {
+            return all(squad);
+        }
+        return all(squad).stream().filter(pair -> isSplit(sheet.get(), pair)).toList();
     }
-    return all(squad).stream().filter(pair -> isSplit(sheet.get(), pair)).toList();
-  }
 
-  private static boolean isSplit(Sheet sheet, Pair pair) {
-    List<RubberNo> one = rubbers(sheet, pair.first());
-    List<RubberNo> other = rubbers(sheet, pair.second());
-    return !one.isEmpty() && !other.isEmpty() && !(one.equals(other) && one.size() == 1);
-  }
+    private static boolean isSplit(Sheet sheet, Pair pair) {
+        List<RubberNo> one = rubbers(sheet, pair.first());
+        List<RubberNo> other = rubbers(sheet, pair.second());
+        return !one.isEmpty() && !other.isEmpty() && !(one.equals(other) && one.size() == 1);
+    }
 
-  private static List<RubberNo> rubbers(Sheet sheet, PlayerId player) {
-    return sheet.pairs().entrySet().stream()
-        .filter(rubber -> rubber.getValue().filter(pair -> pair.has(player)).isPresent())
-        .map(Map.Entry::getKey)
-        .toList();
-  }
+    private static List<RubberNo> rubbers(Sheet sheet, PlayerId player) {
+        return sheet.pairs().entrySet().stream()
+                .filter(rubber ->
+                        rubber.getValue().filter(pair -> pair.has(player)).isPresent())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
 }

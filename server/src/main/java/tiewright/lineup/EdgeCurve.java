@@ -8,33 +8,33 @@ import tiewright.scoring.Format;
  * thousands of chances are needed. What is shown as a best guess is worked out exactly instead.
  */
 final class EdgeCurve {
-  private static final double STEP = 0.5;
-  private static final int POINTS = 140; // edges to 70 rallies in 100, beyond which the chance no longer moves
+    private static final double STEP = 0.5;
+    private static final int POINTS = 140; // edges to 70 rallies in 100, beyond which the chance no longer moves
 
-  private final double[] ahead = new double[POINTS + 2];
+    private final double[] ahead = new double[POINTS + 2];
 
-  EdgeCurve(Format format, int bestOf) {
-    for (int i = 0; i < ahead.length; i++) {
-      ahead[i] = RallyModel.rubberChance(format, bestOf, i * STEP);
+    EdgeCurve(Format format, int bestOf) {
+        for (int i = 0; i < ahead.length; i++) {
+            ahead[i] = RallyModel.rubberChance(format, bestOf, i * STEP);
+        }
     }
-  }
 
-  double chance(double edge) {
-    if (edge < 0) {
-      return 1 - chance(-edge);
+    double chance(double edge) {
+        if (edge < 0) {
+            return 1 - chance(-edge);
+        }
+        double place = Math.min(edge / STEP, POINTS - 1);
+        int at = (int) place;
+        double t = place - at;
+        double before = at == 0 ? 1 - ahead[1] : ahead[at - 1];
+        double p0 = ahead[at];
+        double p1 = ahead[at + 1];
+        double p2 = ahead[at + 2];
+        double cubic = // Lagrange through four neighbouring points
+                -t * (t - 1) * (t - 2) / 6 * before
+                        + (t + 1) * (t - 1) * (t - 2) / 2 * p0
+                        - (t + 1) * t * (t - 2) / 2 * p1
+                        + (t + 1) * t * (t - 1) / 6 * p2;
+        return Math.min(1, Math.max(0, cubic));
     }
-    double place = Math.min(edge / STEP, POINTS - 1);
-    int at = (int) place;
-    double t = place - at;
-    double before = at == 0 ? 1 - ahead[1] : ahead[at - 1];
-    double p0 = ahead[at];
-    double p1 = ahead[at + 1];
-    double p2 = ahead[at + 2];
-    double cubic = // Lagrange through four neighbouring points
-        -t * (t - 1) * (t - 2) / 6 * before
-            + (t + 1) * (t - 1) * (t - 2) / 2 * p0
-            - (t + 1) * t * (t - 2) / 2 * p1
-            + (t + 1) * t * (t - 1) / 6 * p2;
-    return Math.min(1, Math.max(0, cubic));
-  }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param wishesNotGranted the captain's own wishes that it does not grant: said, not refused
  */
 public record Evaluation(ProposedSheet sheet, List<Wish> wishesNotGranted) {
-  public Evaluation {
-    wishesNotGranted = List.copyOf(wishesNotGranted);
-  }
+    public Evaluation {
+        wishesNotGranted = List.copyOf(wishesNotGranted);
+    }
 }

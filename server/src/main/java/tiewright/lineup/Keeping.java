@@ -18,50 +18,50 @@ import tiewright.search.Stop;
  */
 record Keeping(int[] line, int missing, Map<PlayerId, Double> each) {
 
-  private static final class Search {
-    private final Board board;
-    private final List<PlayerId> players;
-    private final Map<PlayerId, Double> each = new HashMap<>();
-    private int[] best = {};
-    private int missing = Integer.MAX_VALUE;
-    private double worth;
+    private static final class Search {
+        private final Board board;
+        private final List<PlayerId> players;
+        private final Map<PlayerId, Double> each = new HashMap<>();
+        private int[] best = {};
+        private int missing = Integer.MAX_VALUE;
+        private double worth;
 
-    Search(Board board, List<PlayerId> players) {
-      this.board = board;
-      this.players = players;
+        Search(Board board, List<PlayerId> players) {
+            this.board = board;
+            this.players = players;
+        }
+
+        void look(int[] line) {
+            int here = board.owed().missing(line);
+            Map<PlayerId, Integer> lost = board.owed().lost(line);
+            List<PlayerId> kept = new ArrayList<>(players);
+            kept.removeAll(lost.keySet());
+            if (here > missing && kept.isEmpty()) {
+                return;
+            }
+            double value = board.worth().of(line);
+            kept.forEach(player -> each.merge(player, value, Math::max));
+            if (here < missing || here == missing && value > worth) {
+                best = line.clone();
+                missing = here;
+                worth = value;
+            }
+        }
     }
 
-    void look(int[] line) {
-      int here = board.owed().missing(line);
-      Map<PlayerId, Integer> lost = board.owed().lost(line);
-      List<PlayerId> kept = new ArrayList<>(players);
-      kept.removeAll(lost.keySet());
-      if (here > missing && kept.isEmpty()) {
-        return;
-      }
-      double value = board.worth().of(line);
-      kept.forEach(player -> each.merge(player, value, Math::max));
-      if (here < missing || here == missing && value > worth) {
-        best = line.clone();
-        missing = here;
-        worth = value;
-      }
+    /**
+     * @param players whose promises are to be kept one by one
+     * @return empty if there are too many sheets to try them all, or none
+     */
+    static Optional<Keeping> of(Board board, List<PlayerId> players, Stop stop) {
+        Search search = new Search(board, players);
+        long[] left = {Ranking.most(board)};
+        SheetSearch.End end = SheetSearch.run(board, board.orderMatters(), Ranking.MOST_STEPS, line -> {
+            search.look(line);
+            return --left[0] > 0 && !stop.isPressed();
+        });
+        return end == SheetSearch.End.ALL_SEEN && search.best.length > 0
+                ? Optional.of(new Keeping(search.best, search.missing, search.each))
+                : Optional.empty();
     }
-  }
-
-  /**
-   * @param players whose promises are to be kept one by one
-   * @return empty if there are too many sheets to try them all, or none
-   */
-  static Optional<Keeping> of(Board board, List<PlayerId> players, Stop stop) {
-    Search search = new Search(board, players);
-    long[] left = {Ranking.most(board)};
-    SheetSearch.End end = SheetSearch.run(board, board.orderMatters(), Ranking.MOST_STEPS, line -> {
-      search.look(line);
-      return --left[0] > 0 && !stop.isPressed();
-    });
-    return end == SheetSearch.End.ALL_SEEN && search.best.length > 0
-        ? Optional.of(new Keeping(search.best, search.missing, search.each))
-        : Optional.empty();
-  }
 }

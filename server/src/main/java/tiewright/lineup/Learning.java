@@ -12,25 +12,26 @@ import tiewright.rating.RallyModel;
  * I = p'(e)^2 / (p (1 - p)), p the chance of the rubber at edge e.
  */
 final class Learning {
-  private static final double NUDGE = 0.25; // rallies per 100, for the slope
+    private static final double NUDGE = 0.25; // rallies per 100, for the slope
 
-  private Learning() {}
+    private Learning() {}
 
-  static double bits(LineupProblem problem, Pair ours, Pair theirs) {
-    double doubt = problem.strengths().rating(ours).sd();
-    return bits(doubt * doubt, information(problem.rules(), problem.edge(ours, theirs)));
-  }
+    static double bits(LineupProblem problem, Pair ours, Pair theirs) {
+        double doubt = problem.strengths().rating(ours).sd();
+        return bits(doubt * doubt, information(problem.rules(), problem.edge(ours, theirs)));
+    }
 
-  static double bits(double variance, double information) {
-    return Math.log1p(variance * information) / (2 * Math.log(2));
-  }
+    static double bits(double variance, double information) {
+        return Math.log1p(variance * information) / (2 * Math.log(2));
+    }
 
-  /** Of a rubber's winner about the edge, per squared rally in 100. */
-  static double information(TieRules rules, double edge) {
-    double chance = RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge);
-    double slope = (RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge + NUDGE)
-        - RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge - NUDGE)) / (2 * NUDGE);
-    double spread = chance * (1 - chance);
-    return spread < 1e-12 ? 0 : slope * slope / spread;
-  }
+    /** Of a rubber's winner about the edge, per squared rally in 100. */
+    static double information(TieRules rules, double edge) {
+        double chance = RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge);
+        double slope = (RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge + NUDGE)
+                        - RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge - NUDGE))
+                / (2 * NUDGE);
+        double spread = chance * (1 - chance);
+        return spread < 1e-12 ? 0 : slope * slope / spread;
+    }
 }

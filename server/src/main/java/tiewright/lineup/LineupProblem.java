@@ -14,101 +14,114 @@ import tiewright.rating.Strengths;
  * @param strengths of both clubs' players
  */
 public record LineupProblem(
-    TieRules rules, Squad ours, Squad theirs, Belief belief, List<Wish> wishes, Purpose purpose, Freshness freshness, Strengths strengths) {
-  public LineupProblem {
-    wishes = List.copyOf(wishes);
-    for (Belief.Expected expected : belief.sheets()) {
-      if (expected.sheet().players().stream().anyMatch(player -> ours.member(player).isPresent())) {
-        throw new IllegalArgumentException("a player stands on both sides");
-      }
-    }
-  }
-
-  /** How the other club may go about its order. */
-  public enum Against {
-    /** Two by two down its order of strength. */
-    STRAIGHT("straight"),
-    /** The same pairs in any order that it may choose. */
-    UNKNOWN("unknown");
-
-    private final String code;
-
-    Against(String code) {
-      this.code = code;
+        TieRules rules,
+        Squad ours,
+        Squad theirs,
+        Belief belief,
+        List<Wish> wishes,
+        Purpose purpose,
+        Freshness freshness,
+        Strengths strengths) {
+    public LineupProblem {
+        wishes = List.copyOf(wishes);
+        for (Belief.Expected expected : belief.sheets()) {
+            if (expected.sheet().players().stream()
+                    .anyMatch(player -> ours.member(player).isPresent())) {
+                throw new IllegalArgumentException("a player stands on both sides");
+            }
+        }
     }
 
-    public String code() {
-      return code;
+    /** How the other club may go about its order. */
+    public enum Against {
+        /** Two by two down its order of strength. */
+        STRAIGHT("straight"),
+        /** The same pairs in any order that it may choose. */
+        UNKNOWN("unknown");
+
+        private final String code;
+
+        Against(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
     }
-  }
 
-  /**
-   * A tie without wishes against pairs that follow from the other club's list.
-   *
-   * @param theirs empty = nothing is known of them: they count as a full squad of even players
-   * @param seed for drawing orders where there are too many
-   */
-  public static LineupProblem of(TieRules rules, Squad ours, Squad theirs, Strengths strengths, Against against, long seed) {
-    Squad known = theirs.members().isEmpty() ? Squad.unknown(2 * rules.rubbers()) : theirs;
-    Belief belief =
-        switch (against) {
-          case STRAIGHT -> Belief.straight(rules, known);
-          case UNKNOWN -> Belief.unknownOrder(rules, known, seed);
-        };
-    return new LineupProblem(rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths);
-  }
+    /**
+     * A tie without wishes against pairs that follow from the other club's list.
+     *
+     * @param theirs empty = nothing is known of them: they count as a full squad of even players
+     * @param seed for drawing orders where there are too many
+     */
+    public static LineupProblem of(
+            TieRules rules, Squad ours, Squad theirs, Strengths strengths, Against against, long seed) {
+        Squad known = theirs.members().isEmpty() ? Squad.unknown(2 * rules.rubbers()) : theirs;
+        Belief belief =
+                switch (against) {
+                    case STRAIGHT -> Belief.straight(rules, known);
+                    case UNKNOWN -> Belief.unknownOrder(rules, known, seed);
+                };
+        return new LineupProblem(rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths);
+    }
 
-  public LineupProblem wishing(Wish... more) {
-    List<Wish> all = Stream.concat(wishes.stream(), Stream.of(more)).distinct().toList();
-    return withWishes(all);
-  }
+    public LineupProblem wishing(Wish... more) {
+        List<Wish> all =
+                Stream.concat(wishes.stream(), Stream.of(more)).distinct().toList();
+        return withWishes(all);
+    }
 
-  public LineupProblem promising(PlayingTime promise) {
-    return with(new Purpose(purpose.aim(), promise, purpose.learning()));
-  }
+    public LineupProblem promising(PlayingTime promise) {
+        return with(new Purpose(purpose.aim(), promise, purpose.learning()));
+    }
 
-  public LineupProblem aimingAt(Aim aim) {
-    return with(new Purpose(aim, purpose.playingTime(), purpose.learning()));
-  }
+    public LineupProblem aimingAt(Aim aim) {
+        return with(new Purpose(aim, purpose.playingTime(), purpose.learning()));
+    }
 
-  /** What a sheet would teach decides among those that are otherwise equal. */
-  public LineupProblem learning() {
-    return with(new Purpose(purpose.aim(), purpose.playingTime(), true));
-  }
+    /** What a sheet would teach decides among those that are otherwise equal. */
+    public LineupProblem learning() {
+        return with(new Purpose(purpose.aim(), purpose.playingTime(), true));
+    }
 
-  private LineupProblem with(Purpose other) {
-    return new LineupProblem(rules, ours, theirs, belief, wishes, other, freshness, strengths);
-  }
+    private LineupProblem with(Purpose other) {
+        return new LineupProblem(rules, ours, theirs, belief, wishes, other, freshness, strengths);
+    }
 
-  public LineupProblem after(Freshness other) {
-    return new LineupProblem(rules, ours, theirs, belief, wishes, purpose, other, strengths);
-  }
+    public LineupProblem after(Freshness other) {
+        return new LineupProblem(rules, ours, theirs, belief, wishes, purpose, other, strengths);
+    }
 
-  public LineupProblem expecting(Belief other) {
-    return new LineupProblem(rules, ours, theirs, other, wishes, purpose, freshness, strengths);
-  }
+    public LineupProblem expecting(Belief other) {
+        return new LineupProblem(rules, ours, theirs, other, wishes, purpose, freshness, strengths);
+    }
 
-  /** The same with nobody absent. */
-  LineupProblem withEverybody() {
-    return withSquad(new Squad(ours.members().stream().map(member -> new Squad.Member(member.id(), member.rank(), true)).toList()));
-  }
+    /** The same with nobody absent. */
+    LineupProblem withEverybody() {
+        return withSquad(new Squad(ours.members().stream()
+                .map(member -> new Squad.Member(member.id(), member.rank(), true))
+                .toList()));
+    }
 
-  /** The same with only some of those present. */
-  LineupProblem withOnly(Predicate<PlayerId> here) {
-    return withSquad(new Squad(ours.members().stream()
-        .map(member -> new Squad.Member(member.id(), member.rank(), member.present() && here.test(member.id()))).toList()));
-  }
+    /** The same with only some of those present. */
+    LineupProblem withOnly(Predicate<PlayerId> here) {
+        return withSquad(new Squad(ours.members().stream()
+                .map(member -> new Squad.Member(member.id(), member.rank(), member.present() && here.test(member.id())))
+                .toList()));
+    }
 
-  private LineupProblem withSquad(Squad squad) {
-    return new LineupProblem(rules, squad, theirs, belief, wishes, purpose, freshness, strengths);
-  }
+    private LineupProblem withSquad(Squad squad) {
+        return new LineupProblem(rules, squad, theirs, belief, wishes, purpose, freshness, strengths);
+    }
 
-  LineupProblem withWishes(List<Wish> others) {
-    return new LineupProblem(rules, ours, theirs, belief, others, purpose, freshness, strengths);
-  }
+    LineupProblem withWishes(List<Wish> others) {
+        return new LineupProblem(rules, ours, theirs, belief, others, purpose, freshness, strengths);
+    }
 
-  /** What one pair is ahead of the other in the rubbers, rest counted, in rallies per 100. */
-  double edge(Pair own, Pair other) {
-    return strengths.edge(own, other).mean() - freshness.loss(own) + freshness.loss(other);
-  }
+    /** What one pair is ahead of the other in the rubbers, rest counted, in rallies per 100. */
+    double edge(Pair own, Pair other) {
+        return strengths.edge(own, other).mean() - freshness.loss(own) + freshness.loss(other);
+    }
 }

@@ -14,25 +14,25 @@ import java.util.Comparator;
  * @param learning thousandths of a bit
  */
 record Merit(long worth, int missing, int learning) implements Comparable<Merit> {
-  static final long BILLION = 1_000_000_000L;
-  private static final long THOUSANDTH = BILLION / 1_000;
-  private static final Comparator<Merit> ORDER =
-      Comparator.comparingLong(Merit::worth)
-          .thenComparing(Comparator.comparingInt(Merit::missing).reversed())
-          .thenComparingInt(Merit::learning);
+    static final long BILLION = 1_000_000_000L;
+    private static final long THOUSANDTH = BILLION / 1_000;
+    private static final Comparator<Merit> ORDER = Comparator.comparingLong(Merit::worth)
+            .thenComparing(Comparator.comparingInt(Merit::missing).reversed())
+            .thenComparingInt(Merit::learning);
 
-  static Merit of(Board board, int[] line) {
-    long worth = Math.round(board.worth().of(line) * BILLION);
-    if (!board.isCoarse()) {
-      return new Merit(worth, 0, 0);
+    static Merit of(Board board, int[] line) {
+        long worth = Math.round(board.worth().of(line) * BILLION);
+        if (!board.isCoarse()) {
+            return new Merit(worth, 0, 0);
+        }
+        return new Merit(
+                Math.floorDiv(worth + THOUSANDTH / 2, THOUSANDTH) * THOUSANDTH,
+                board.owed().missing(line),
+                (int) Math.round(board.learnt(line) * 1_000));
     }
-    return new Merit(
-        Math.floorDiv(worth + THOUSANDTH / 2, THOUSANDTH) * THOUSANDTH, board.owed().missing(line),
-        (int) Math.round(board.learnt(line) * 1_000));
-  }
 
-  @Override
-  public int compareTo(Merit other) {
-    return ORDER.compare(this, other);
-  }
+    @Override
+    public int compareTo(Merit other) {
+        return ORDER.compare(this, other);
+    }
 }

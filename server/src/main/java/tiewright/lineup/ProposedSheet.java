@@ -20,32 +20,42 @@ import tiewright.event.Sheet;
  * @param beatsBest in what share of the plausible strengths it is better than the best one; 0.5 = nobody can tell
  */
 public record ProposedSheet(
-    int rank, Sheet sheet, List<Line> lines, double worth, double chance, double level, double low, double high, double cost, double beatsBest, List<Reason> reasons) {
-  public ProposedSheet {
-    lines = List.copyOf(lines);
-    reasons = List.copyOf(reasons);
-  }
+        int rank,
+        Sheet sheet,
+        List<Line> lines,
+        double worth,
+        double chance,
+        double level,
+        double low,
+        double high,
+        double cost,
+        double beatsBest,
+        List<Reason> reasons) {
+    public ProposedSheet {
+        lines = List.copyOf(lines);
+        reasons = List.copyOf(reasons);
+    }
 
-  /** How often the other one must be better before this one is called the worse. */
-  private static final double SURE = 0.9;
+    /** How often the other one must be better before this one is called the worse. */
+    private static final double SURE = 0.9;
 
-  /** Nobody can tell it from the best: it is the better one in more than one of ten plausible strengths. */
-  public boolean isWithinDoubt() {
-    return beatsBest > 1 - SURE;
-  }
+    /** Nobody can tell it from the best: it is the better one in more than one of ten plausible strengths. */
+    public boolean isWithinDoubt() {
+        return beatsBest > 1 - SURE;
+    }
 
-  /** With more to say of it. */
-  ProposedSheet saying(List<Reason> more) {
-    List<Reason> all = Stream.concat(reasons.stream(), more.stream()).toList();
-    return new ProposedSheet(rank, sheet, lines, worth, chance, level, low, high, cost, beatsBest, all);
-  }
+    /** With more to say of it. */
+    ProposedSheet saying(List<Reason> more) {
+        List<Reason> all = Stream.concat(reasons.stream(), more.stream()).toList();
+        return new ProposedSheet(rank, sheet, lines, worth, chance, level, low, high, cost, beatsBest, all);
+    }
 
-  /**
-   * One rubber.
-   *
-   * @param pair empty = nobody
-   * @param chance that we win it, mean over what the other club may send; empty = it may not be played, neither club having
-   *     a pair
-   */
-  public record Line(RubberNo rubber, Optional<Pair> pair, Optional<Double> chance) {}
+    /**
+     * One rubber.
+     *
+     * @param pair empty = nobody
+     * @param chance that we win it, mean over what the other club may send; empty = it may not be played, neither club having
+     *     a pair
+     */
+    public record Line(RubberNo rubber, Optional<Pair> pair, Optional<Double> chance) {}
 }

@@ -5,5 +5,5 @@ package tiewright.lineup;
  * would teach of pairs that nobody knows well.
  */
 public record Purpose(Aim aim, PlayingTime playingTime, boolean learning) {
-  public static final Purpose WIN = new Purpose(Aim.WIN, PlayingTime.NOTHING_PROMISED, false);
+    public static final Purpose WIN = new Purpose(Aim.WIN, PlayingTime.NOTHING_PROMISED, false);
 }

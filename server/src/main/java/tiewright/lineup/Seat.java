@@ -9,55 +9,58 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 /** One of the two places of a rubber. Rubbers count from 0; a seat of a hand-made plan may be empty. */
 @PlanningEntity
 class Seat {
-  @PlanningId private int id;
-  private int rubber;
+    @PlanningId
+    private int id;
 
-  @PlanningVariable(valueRangeProviderRefs = LineupPlan.PLAYERS)
-  private @Nullable SeatPlayer player;
+    private int rubber;
 
-  Seat() {}
+    @PlanningVariable(valueRangeProviderRefs = LineupPlan.PLAYERS)
+    private @Nullable SeatPlayer player;
 
-  Seat(int id, int rubber, @Nullable SeatPlayer player) {
-    this.id = id;
-    this.rubber = rubber;
-    this.player = player;
-  }
+    Seat() {}
 
-  int id() {
-    return id;
-  }
+    Seat(int id, int rubber, @Nullable SeatPlayer player) {
+        this.id = id;
+        this.rubber = rubber;
+        this.player = player;
+    }
 
-  int rubber() {
-    return rubber;
-  }
+    int id() {
+        return id;
+    }
 
-  @Nullable SeatPlayer player() {
-    return player;
-  }
+    int rubber() {
+        return rubber;
+    }
 
-  Optional<SeatPlayer> occupant() {
-    return Optional.ofNullable(player);
-  }
+    @Nullable
+    SeatPlayer player() {
+        return player;
+    }
 
-  void take(@Nullable SeatPlayer other) {
-    player = other;
-  }
+    Optional<SeatPlayer> occupant() {
+        return Optional.ofNullable(player);
+    }
 
-  boolean isEmpty() {
-    return player == null;
-  }
+    void take(@Nullable SeatPlayer other) {
+        player = other;
+    }
 
-  /** The rank of who sits here; an empty seat has none and must not be asked. */
-  int rank() {
-    return java.util.Objects.requireNonNull(player).rank();
-  }
+    boolean isEmpty() {
+        return player == null;
+    }
 
-  boolean isOf(Wish wish) {
-    return player != null && wish.players().contains(player.id());
-  }
+    /** The rank of who sits here; an empty seat has none and must not be asked. */
+    int rank() {
+        return java.util.Objects.requireNonNull(player).rank();
+    }
 
-  @Override
-  public String toString() {
-    return "rubber " + (rubber + 1) + ": " + (player == null ? "nobody" : player.id());
-  }
+    boolean isOf(Wish wish) {
+        return player != null && wish.players().contains(player.id());
+    }
+
+    @Override
+    public String toString() {
+        return "rubber " + (rubber + 1) + ": " + (player == null ? "nobody" : player.id());
+    }
 }

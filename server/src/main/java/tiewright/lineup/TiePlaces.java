@@ -11,14 +11,14 @@ import tiewright.event.PlayerId;
  * @param out who cannot have any: not here then, or to rest by the captain's wish
  */
 public record TiePlaces(int all, int each, Set<PlayerId> out) {
-  public TiePlaces {
-    out = Set.copyOf(out);
-    if (all < 0 || each < 0) {
-      throw new IllegalArgumentException("no tie gives " + all + " places, " + each + " a player");
+    public TiePlaces {
+        out = Set.copyOf(out);
+        if (all < 0 || each < 0) {
+            throw new IllegalArgumentException("no tie gives " + all + " places, " + each + " a player");
+        }
     }
-  }
 
-  int most(PlayerId player) {
-    return out.contains(player) ? 0 : each;
-  }
+    int most(PlayerId player) {
+        return out.contains(player) ? 0 : each;
+    }
 }

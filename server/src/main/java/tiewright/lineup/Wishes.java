@@ -8,34 +8,39 @@ import tiewright.event.Sheet;
 
 /** Which pairs do the wishes leave, and which sheets grant them? */
 final class Wishes {
-  private Wishes() {}
+    private Wishes() {}
 
-  static boolean allow(LineupProblem problem, Pair pair) {
-    return problem.wishes().stream().noneMatch(wish -> bars(wish, problem.ours(), pair));
-  }
+    static boolean allow(LineupProblem problem, Pair pair) {
+        return problem.wishes().stream().noneMatch(wish -> bars(wish, problem.ours(), pair));
+    }
 
-  static boolean bars(Wish wish, Squad squad, Pair pair) {
-    PlayerId one = wish.players().get(0);
-    PlayerId other = wish.players().get(wish.players().size() - 1);
-    return switch (wish.kind()) {
-      case TOGETHER -> isBinding(wish, squad) && pair.has(one) != pair.has(other);
-      case APART -> pair.has(one) && pair.has(other);
-      case MUST_REST -> pair.has(one);
-      case MUST_PLAY -> false;
-    };
-  }
+    static boolean bars(Wish wish, Squad squad, Pair pair) {
+        PlayerId one = wish.players().get(0);
+        PlayerId other = wish.players().get(wish.players().size() - 1);
+        return switch (wish.kind()) {
+            case TOGETHER -> isBinding(wish, squad) && pair.has(one) != pair.has(other);
+            case APART -> pair.has(one) && pair.has(other);
+            case MUST_REST -> pair.has(one);
+            case MUST_PLAY -> false;
+        };
+    }
 
-  static boolean grants(Wish wish, Squad squad, Sheet sheet) {
-    boolean barred = sheet.pairs().values().stream().flatMap(Optional::stream).anyMatch(pair -> bars(wish, squad, pair));
-    return !barred && (wish.kind() != Wish.Kind.MUST_PLAY || sheet.players().contains(wish.players().get(0)));
-  }
+    static boolean grants(Wish wish, Squad squad, Sheet sheet) {
+        boolean barred =
+                sheet.pairs().values().stream().flatMap(Optional::stream).anyMatch(pair -> bars(wish, squad, pair));
+        return !barred
+                && (wish.kind() != Wish.Kind.MUST_PLAY
+                        || sheet.players().contains(wish.players().get(0)));
+    }
 
-  /** A wish for two players to play together binds nobody while one of them is absent. */
-  static boolean isBinding(Wish wish, Squad squad) {
-    return wish.kind() != Wish.Kind.TOGETHER || wish.players().stream().allMatch(squad::isPresent);
-  }
+    /** A wish for two players to play together binds nobody while one of them is absent. */
+    static boolean isBinding(Wish wish, Squad squad) {
+        return wish.kind() != Wish.Kind.TOGETHER || wish.players().stream().allMatch(squad::isPresent);
+    }
 
-  static List<Wish> idle(LineupProblem problem) {
-    return problem.wishes().stream().filter(wish -> !isBinding(wish, problem.ours())).toList();
-  }
+    static List<Wish> idle(LineupProblem problem) {
+        return problem.wishes().stream()
+                .filter(wish -> !isBinding(wish, problem.ours()))
+                .toList();
+    }
 }

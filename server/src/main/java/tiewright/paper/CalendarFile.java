@@ -23,97 +23,105 @@ import java.util.Optional;
  * @param name whose calendar it is
  */
 public record CalendarFile(String name, List<Entry> entries) {
-  private static final int LONGEST_LINE = 75;
-  private static final int REFRESH_MINUTES = 10;
+    private static final int LONGEST_LINE = 75;
+    private static final int REFRESH_MINUTES = 10;
 
-  /**
-   * One entry.
-   *
-   * @param uid the same for ever, and of no other entry anywhere
-   * @param sequence one more with each change that matters
-   * @param stamp when it last changed
-   * @param end empty = not known
-   * @param cancelled it was announced and will not be
-   */
-  public record Entry(
-      String uid, int sequence, Instant stamp, Instant start, Optional<Instant> end, String summary, String location,
-      String description, String url, boolean cancelled) {}
+    /**
+     * One entry.
+     *
+     * @param uid the same for ever, and of no other entry anywhere
+     * @param sequence one more with each change that matters
+     * @param stamp when it last changed
+     * @param end empty = not known
+     * @param cancelled it was announced and will not be
+     */
+    public record Entry(
+            String uid,
+            int sequence,
+            Instant stamp,
+            Instant start,
+            Optional<Instant> end,
+            String summary,
+            String location,
+            String description,
+            String url,
+            boolean cancelled) {}
 
-  public CalendarFile {
-    entries = List.copyOf(entries);
-  }
-
-  /** The whole file: lines end with CRLF and are folded at 75 octets, RFC 5545 section 3.1. */
-  public String text() {
-    ICalendar calendar = new ICalendar();
-    calendar.setProductId("-//Tiewright//Order of play//EN");
-    calendar.setName(plain(name));
-    calendar.setExperimentalProperty("X-WR-CALNAME", plain(name));
-    calendar.setRefreshInterval(Duration.builder().minutes(REFRESH_MINUTES).build());
-    entries.forEach(entry -> calendar.addEvent(event(entry)));
-    TimezoneInfo utc = new TimezoneInfo();
-    calendar.setTimezoneInfo(utc);
-    return folded(written(calendar));
-  }
-
-  private static VEvent event(Entry entry) {
-    VEvent event = new VEvent();
-    event.setUid(plain(entry.uid()));
-    event.setSequence(entry.sequence());
-    event.setDateTimeStamp(Date.from(entry.stamp()));
-    event.setLastModified(Date.from(entry.stamp()));
-    event.setDateStart(Date.from(entry.start()), true);
-    entry.end().ifPresent(end -> event.setDateEnd(Date.from(end), true));
-    event.setSummary(plain(entry.summary()));
-    said(entry.location()).ifPresent(event::setLocation);
-    said(entry.description()).ifPresent(event::setDescription);
-    said(entry.url()).ifPresent(event::setUrl);
-    event.setStatus(entry.cancelled() ? Status.cancelled() : Status.confirmed());
-    return event;
-  }
-
-  private static Optional<String> said(String text) {
-    return Optional.of(plain(text)).filter(plain -> !plain.isEmpty());
-  }
-
-  /** Control characters cannot stand in a calendar, but for the line break, which is escaped (section 3.3.11). */
-  private static String plain(String text) {
-    return text.replaceAll("[\\p{Cntrl}&&[^\\n]]", " ");
-  }
-
-  /** Unfolded: the library counts characters where the standard counts octets. */
-  private static String written(ICalendar calendar) {
-    StringWriter text = new StringWriter();
-    try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
-      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
-      writer.write(calendar);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
+    public CalendarFile {
+        entries = List.copyOf(entries);
     }
-    return text.toString();
-  }
 
-  static String folded(String text) {
-    StringBuilder all = new StringBuilder();
-    for (String line : text.split("\r\n")) {
-      fold(line, all);
+    /** The whole file: lines end with CRLF and are folded at 75 octets, RFC 5545 section 3.1. */
+    public String text() {
+        ICalendar calendar = new ICalendar();
+        calendar.setProductId("-//Tiewright//Order of play//EN");
+        calendar.setName(plain(name));
+        calendar.setExperimentalProperty("X-WR-CALNAME", plain(name));
+        calendar.setRefreshInterval(Duration.builder().minutes(REFRESH_MINUTES).build());
+        entries.forEach(entry -> calendar.addEvent(event(entry)));
+        TimezoneInfo utc = new TimezoneInfo();
+        calendar.setTimezoneInfo(utc);
+        return folded(written(calendar));
     }
-    return all.toString();
-  }
 
-  /** No line longer than 75 octets without its end, no character cut in two; what goes on begins with a space. */
-  private static void fold(String line, StringBuilder all) {
-    int octets = 0;
-    for (int at = 0; at < line.length(); at += Character.charCount(line.codePointAt(at))) {
-      String one = Character.toString(line.codePointAt(at));
-      int more = one.getBytes(StandardCharsets.UTF_8).length;
-      if (octets + more > LONGEST_LINE) {
-        all.append("\r\n ");
-        octets = 1;
-      }
-      all.append(one);
-      octets += more;
+    private static VEvent event(Entry entry) {
+        VEvent event = new VEvent();
+        event.setUid(plain(entry.uid()));
+        event.setSequence(entry.sequence());
+        event.setDateTimeStamp(Date.from(entry.stamp()));
+        event.setLastModified(Date.from(entry.stamp()));
+        event.setDateStart(Date.from(entry.start()), true);
+        entry.end().ifPresent(end -> event.setDateEnd(Date.from(end), true));
+        event.setSummary(plain(entry.summary()));
+        said(entry.location()).ifPresent(event::setLocation);
+        said(entry.description()).ifPresent(event::setDescription);
+        said(entry.url()).ifPresent(event::setUrl);
+        event.setStatus(entry.cancelled() ? Status.cancelled() : Status.confirmed());
+        return event;
     }
-    all.append("\r\n");
-  }
+
+    private static Optional<String> said(String text) {
+        return Optional.of(plain(text)).filter(plain -> !plain.isEmpty());
+    }
+
+    /** Control characters cannot stand in a calendar, but for the line break, which is escaped (section 3.3.11). */
+    private static String plain(String text) {
+        return text.replaceAll("[\\p{Cntrl}&&[^\\n]]", " ");
+    }
+
+    /** Unfolded: the library counts characters where the standard counts octets. */
+    private static String written(ICalendar calendar) {
+        StringWriter text = new StringWriter();
+        try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+            writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+            writer.write(calendar);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+
+    static String folded(String text) {
+        StringBuilder all = new StringBuilder();
+        for (String line : text.split("\r\n")) {
+            fold(line, all);
+        }
+        return all.toString();
+    }
+
+    /** No line longer than 75 octets without its end, no character cut in two; what goes on begins with a space. */
+    private static void fold(String line, StringBuilder all) {
+        int octets = 0;
+        for (int at = 0; at < line.length(); at += Character.charCount(line.codePointAt(at))) {
+            String one = Character.toString(line.codePointAt(at));
+            int more = one.getBytes(StandardCharsets.UTF_8).length;
+            if (octets + more > LONGEST_LINE) {
+                all.append("\r\n ");
+                octets = 1;
+            }
+            all.append(one);
+            octets += more;
+        }
+        all.append("\r\n");
+    }
 }

@@ -27,84 +27,91 @@ import org.apache.commons.csv.CSVRecord;
  */
 public record CsvTable(String file, List<String> header, List<Row> rows, List<FolderFault> faults, boolean isWhole) {
 
-  /** A row and the line it begins on. */
-  public record Row(String file, long line, Map<String, String> cells, List<String> inOrder) {
-    public Optional<String> cell(String column) {
-      return Optional.ofNullable(cells.get(column)).filter(text -> !text.isEmpty());
-    }
-
-    public FolderFault fault(String column, String reason) {
-      return new FolderFault(file, line, column, reason);
-    }
-  }
-
-  /** Reads any CSV file; a byte order mark is accepted. */
-  public static CsvTable read(Path path) {
-    String file = path.getFileName().toString();
-    try {
-      return text(Files.readAllBytes(path))
-          .map(text -> of(file, text))
-          .orElseGet(() -> new CsvTable(file, List.of(), List.of(), List.of(notText(file)), false));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
-  }
-
-  /** A table that is there as text already. */
-  static CsvTable of(String file, String text) {
-    List<FolderFault> faults = new ArrayList<>();
-    List<String> header = new ArrayList<>();
-    List<Row> rows = new ArrayList<>();
-    long line = 1;
-    boolean isWhole = true;
-    try (Reader in = new StringReader(text); CSVParser parser = CSVFormat.RFC4180.parse(in)) {
-      for (CSVRecord record : parser) {
-        // a blank line carries nothing
-        boolean blank = record.size() == 1 && record.get(0).isEmpty();
-        if (header.isEmpty()) {
-          record.forEach(name -> header.add(name.strip()));
-        } else if (!blank) {
-          rows.add(row(file, header, record, line, faults));
+    /** A row and the line it begins on. */
+    public record Row(String file, long line, Map<String, String> cells, List<String> inOrder) {
+        public Optional<String> cell(String column) {
+            return Optional.ofNullable(cells.get(column)).filter(text -> !text.isEmpty());
         }
-        line = parser.getCurrentLineNumber() + 1; // a value may run over several lines
-      }
-    } catch (IOException | UncheckedIOException broken) {
-      isWhole = false;
-      faults.add(new FolderFault(file, line, "", "a quoted value never ends or is followed by stray text"));
-    }
-    if (header.isEmpty()) {
-      faults.add(new FolderFault(file, 1, "", "the header row is missing"));
-    }
-    return new CsvTable(file, List.copyOf(header), rows, faults, isWhole);
-  }
 
-  private static Row row(String file, List<String> header, CSVRecord record, long line, List<FolderFault> faults) {
-    Map<String, String> cells = new LinkedHashMap<>();
-    List<String> inOrder = new ArrayList<>();
-    for (int i = 0; i < record.size(); i++) {
-      inOrder.add(record.get(i).strip());
-      if (i < header.size()) {
-        cells.put(header.get(i), record.get(i).strip());
-      }
+        public FolderFault fault(String column, String reason) {
+            return new FolderFault(file, line, column, reason);
+        }
     }
-    if (record.size() != header.size()) {
-      faults.add(new FolderFault(
-          file, line, "", "this row has " + record.size() + " values, the header has " + header.size() + " columns"));
-    }
-    return new Row(file, line, cells, inOrder);
-  }
 
-  /** What the bytes of a file say, without a byte order mark; empty if they are no UTF-8. */
-  static Optional<String> text(byte[] bytes) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
-    } catch (CharacterCodingException notUtf8) {
-      return Optional.empty();
+    /** Reads any CSV file; a byte order mark is accepted. */
+    public static CsvTable read(Path path) {
+        String file = path.getFileName().toString();
+        try {
+            return text(Files.readAllBytes(path))
+                    .map(text -> of(file, text))
+                    .orElseGet(() -> new CsvTable(file, List.of(), List.of(), List.of(notText(file)), false));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
-  }
 
-  static FolderFault notText(String file) {
-    return new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8");
-  }
+    /** A table that is there as text already. */
+    static CsvTable of(String file, String text) {
+        List<FolderFault> faults = new ArrayList<>();
+        List<String> header = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
+        long line = 1;
+        boolean isWhole = true;
+        try (Reader in = new StringReader(text);
+                CSVParser parser = CSVFormat.RFC4180.parse(in)) {
+            for (CSVRecord record : parser) {
+                // a blank line carries nothing
+                boolean blank = record.size() == 1 && record.get(0).isEmpty();
+                if (header.isEmpty()) {
+                    record.forEach(name -> header.add(name.strip()));
+                } else if (!blank) {
+                    rows.add(row(file, header, record, line, faults));
+                }
+                line = parser.getCurrentLineNumber() + 1; // a value may run over several lines
+            }
+        } catch (IOException | UncheckedIOException broken) {
+            isWhole = false;
+            faults.add(new FolderFault(file, line, "", "a quoted value never ends or is followed by stray text"));
+        }
+        if (header.isEmpty()) {
+            faults.add(new FolderFault(file, 1, "", "the header row is missing"));
+        }
+        return new CsvTable(file, List.copyOf(header), rows, faults, isWhole);
+    }
+
+    private static Row row(String file, List<String> header, CSVRecord record, long line, List<FolderFault> faults) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        List<String> inOrder = new ArrayList<>();
+        for (int i = 0; i < record.size(); i++) {
+            inOrder.add(record.get(i).strip());
+            if (i < header.size()) {
+                cells.put(header.get(i), record.get(i).strip());
+            }
+        }
+        if (record.size() != header.size()) {
+            faults.add(new FolderFault(
+                    file,
+                    line,
+                    "",
+                    "this row has " + record.size() + " values, the header has " + header.size() + " columns"));
+        }
+        return new Row(file, line, cells, inOrder);
+    }
+
+    /** What the bytes of a file say, without a byte order mark; empty if they are no UTF-8. */
+    static Optional<String> text(byte[] bytes) {
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (CharacterCodingException notUtf8) {
+            return Optional.empty();
+        }
+    }
+
+    static FolderFault notText(String file) {
+        return new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8");
+    }
 }

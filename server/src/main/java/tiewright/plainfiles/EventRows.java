@@ -18,121 +18,131 @@ import tiewright.standings.Procedure;
 
 /** What the event is and under which conditions it is played: event.csv and conditions.csv. */
 final class EventRows {
-  private static final List<String> KEYS = List.of("name", "date", "venue", "time_zone", "starts", "venue_closes");
-  private final Reading reading;
-  private final Cells cells;
+    private static final List<String> KEYS = List.of("name", "date", "venue", "time_zone", "starts", "venue_closes");
+    private final Reading reading;
+    private final Cells cells;
 
-  EventRows(Reading reading) {
-    this.reading = reading;
-    this.cells = reading.cells();
-  }
-
-  void read() {
-    if (reading.has(PlainFile.EVENT)) {
-      event(byKey());
+    EventRows(Reading reading) {
+        this.reading = reading;
+        this.cells = reading.cells();
     }
-    if (reading.has(PlainFile.CONDITIONS)) {
-      conditions();
-    }
-  }
 
-  private Map<String, CsvTable.Row> byKey() {
-    Map<String, CsvTable.Row> byKey = new HashMap<>();
-    for (CsvTable.Row row : reading.rows(PlainFile.EVENT)) {
-      cells.needed(row, "key").ifPresent(key -> {
-        if (!KEYS.contains(key)) {
-          cells.fault(row, "key", "unknown key \"" + key + "\"");
-        } else if (byKey.putIfAbsent(key, row) != null) {
-          cells.fault(row, "key", "\"" + key + "\" stands here twice");
+    void read() {
+        if (reading.has(PlainFile.EVENT)) {
+            event(byKey());
         }
-      });
+        if (reading.has(PlainFile.CONDITIONS)) {
+            conditions();
+        }
     }
-    return byKey;
-  }
 
-  private void event(Map<String, CsvTable.Row> byKey) {
-    Optional<String> name = row(byKey, "name").flatMap(row -> cells.text(row, "value"));
-    Optional<LocalDate> date = row(byKey, "date").flatMap(row -> cells.date(row, "value"));
-    Optional<String> venue = row(byKey, "venue").flatMap(row -> cells.text(row, "value"));
-    Optional<ZoneId> zone = row(byKey, "time_zone").flatMap(row -> cells.zone(row, "value"));
-    Optional<LocalTime> starts = row(byKey, "starts").flatMap(row -> cells.time(row, "value"));
-    Optional<LocalTime> closes = Optional.ofNullable(byKey.get("venue_closes")).flatMap(row -> cells.time(row, "value"));
-    if (name.isPresent() && date.isPresent() && venue.isPresent() && zone.isPresent() && starts.isPresent()) {
-      reading.facts().add(
-          new SetUpFact.EventDescribed(name.get(), date.get(), venue.get(), zone.get(), starts.get(), closes));
+    private Map<String, CsvTable.Row> byKey() {
+        Map<String, CsvTable.Row> byKey = new HashMap<>();
+        for (CsvTable.Row row : reading.rows(PlainFile.EVENT)) {
+            cells.needed(row, "key").ifPresent(key -> {
+                if (!KEYS.contains(key)) {
+                    cells.fault(row, "key", "unknown key \"" + key + "\"");
+                } else if (byKey.putIfAbsent(key, row) != null) {
+                    cells.fault(row, "key", "\"" + key + "\" stands here twice");
+                }
+            });
+        }
+        return byKey;
     }
-  }
 
-  /** The row of a key that must be there and have a value. */
-  private Optional<CsvTable.Row> row(Map<String, CsvTable.Row> byKey, String key) {
-    CsvTable.Row row = byKey.get(key);
-    if (row == null) {
-      cells.faults().add(new FolderFault(PlainFile.EVENT.fileName(), 1, "key", "the key \"" + key + "\" is missing"));
-      return Optional.empty();
+    private void event(Map<String, CsvTable.Row> byKey) {
+        Optional<String> name = row(byKey, "name").flatMap(row -> cells.text(row, "value"));
+        Optional<LocalDate> date = row(byKey, "date").flatMap(row -> cells.date(row, "value"));
+        Optional<String> venue = row(byKey, "venue").flatMap(row -> cells.text(row, "value"));
+        Optional<ZoneId> zone = row(byKey, "time_zone").flatMap(row -> cells.zone(row, "value"));
+        Optional<LocalTime> starts = row(byKey, "starts").flatMap(row -> cells.time(row, "value"));
+        Optional<LocalTime> closes =
+                Optional.ofNullable(byKey.get("venue_closes")).flatMap(row -> cells.time(row, "value"));
+        if (name.isPresent() && date.isPresent() && venue.isPresent() && zone.isPresent() && starts.isPresent()) {
+            reading.facts()
+                    .add(new SetUpFact.EventDescribed(
+                            name.get(), date.get(), venue.get(), zone.get(), starts.get(), closes));
+        }
     }
-    return cells.needed(row, "value").map(any -> row);
-  }
 
-  private void conditions() {
-    Optional<Preset> preset = Optional.empty();
-    Map<Setting, String> values = new EnumMap<>(Setting.class);
-    for (CsvTable.Row row : reading.rows(PlainFile.CONDITIONS)) {
-      Optional<String> name = cells.needed(row, "setting");
-      Optional<String> value = cells.needed(row, "value");
-      if (name.isEmpty() || value.isEmpty()) {
-        continue;
-      }
-      if (!name.get().equals("preset")) {
-        setting(row, name.get(), value.get(), values);
-      } else if (preset.isPresent()) {
-        cells.fault(row, "setting", "\"preset\" stands here twice");
-      } else {
-        preset = preset(row, value.get());
-      }
+    /** The row of a key that must be there and have a value. */
+    private Optional<CsvTable.Row> row(Map<String, CsvTable.Row> byKey, String key) {
+        CsvTable.Row row = byKey.get(key);
+        if (row == null) {
+            cells.faults()
+                    .add(new FolderFault(PlainFile.EVENT.fileName(), 1, "key", "the key \"" + key + "\" is missing"));
+            return Optional.empty();
+        }
+        return cells.needed(row, "value").map(any -> row);
     }
-    reading.conditions(new Conditions(preset.orElse(Preset.CLUB_DAY), values));
-    reading.facts().add(new SetUpFact.ConditionsPublished(1, reading.conditions(), OptionalInt.empty()));
-  }
 
-  private Optional<Preset> preset(CsvTable.Row row, String value) {
-    Optional<Preset> chosen = Preset.parse(value);
-    if (chosen.isEmpty()) {
-      cells.fault(row, "value", "there is no preset \"" + value + "\": Club day, Strict order, Everyone plays, Timed");
+    private void conditions() {
+        Optional<Preset> preset = Optional.empty();
+        Map<Setting, String> values = new EnumMap<>(Setting.class);
+        for (CsvTable.Row row : reading.rows(PlainFile.CONDITIONS)) {
+            Optional<String> name = cells.needed(row, "setting");
+            Optional<String> value = cells.needed(row, "value");
+            if (name.isEmpty() || value.isEmpty()) {
+                continue;
+            }
+            if (!name.get().equals("preset")) {
+                setting(row, name.get(), value.get(), values);
+            } else if (preset.isPresent()) {
+                cells.fault(row, "setting", "\"preset\" stands here twice");
+            } else {
+                preset = preset(row, value.get());
+            }
+        }
+        reading.conditions(new Conditions(preset.orElse(Preset.CLUB_DAY), values));
+        reading.facts().add(new SetUpFact.ConditionsPublished(1, reading.conditions(), OptionalInt.empty()));
     }
-    return chosen;
-  }
 
-  private void setting(CsvTable.Row row, String name, String value, Map<Setting, String> values) {
-    Optional<Setting> setting = Setting.parse(name);
-    if (setting.isEmpty()) {
-      cells.fault(row, "setting", "there is no setting \"" + name + "\"");
-    } else if (!isLegal(setting.get(), value)) {
-      cells.fault(row, "value", name + " cannot be \"" + value + "\"; it is " + legal(setting.get().domain()));
-    } else if (values.putIfAbsent(setting.get(), value) != null) {
-      cells.fault(row, "setting", "\"" + name + "\" stands here twice");
+    private Optional<Preset> preset(CsvTable.Row row, String value) {
+        Optional<Preset> chosen = Preset.parse(value);
+        if (chosen.isEmpty()) {
+            cells.fault(
+                    row,
+                    "value",
+                    "there is no preset \"" + value + "\": Club day, Strict order, Everyone plays, Timed");
+        }
+        return chosen;
     }
-  }
 
-  private static boolean isLegal(Setting setting, String value) {
-    return Conditions.allows(setting, value)
-        && (setting != Setting.LEVEL_TEAMS || Procedure.parse(value).isPresent());
-  }
+    private void setting(CsvTable.Row row, String name, String value, Map<Setting, String> values) {
+        Optional<Setting> setting = Setting.parse(name);
+        if (setting.isEmpty()) {
+            cells.fault(row, "setting", "there is no setting \"" + name + "\"");
+        } else if (!isLegal(setting.get(), value)) {
+            cells.fault(
+                    row,
+                    "value",
+                    name + " cannot be \"" + value + "\"; it is "
+                            + legal(setting.get().domain()));
+        } else if (values.putIfAbsent(setting.get(), value) != null) {
+            cells.fault(row, "setting", "\"" + name + "\" stands here twice");
+        }
+    }
 
-  private static String legal(Domain domain) {
-    if (domain instanceof Domain.Choice choice) {
-      return "one of " + String.join(", ", choice.choices());
+    private static boolean isLegal(Setting setting, String value) {
+        return Conditions.allows(setting, value)
+                && (setting != Setting.LEVEL_TEAMS || Procedure.parse(value).isPresent());
     }
-    if (domain instanceof Domain.Whole whole) {
-      return "a whole number from " + whole.least() + " to " + whole.most();
+
+    private static String legal(Domain domain) {
+        if (domain instanceof Domain.Choice choice) {
+            return "one of " + String.join(", ", choice.choices());
+        }
+        if (domain instanceof Domain.Whole whole) {
+            return "a whole number from " + whole.least() + " to " + whole.most();
+        }
+        if (domain instanceof Domain.Degrees degrees) {
+            return "degrees Celsius from " + Cells.plain(degrees.least()) + " to " + Cells.plain(degrees.most());
+        }
+        if (domain instanceof Domain.Scoring) {
+            return "a scoring format such as side-out-11 or rally-21-cap-30";
+        }
+        return domain instanceof Domain.Points
+                ? "win/draw/loss such as 2/1/0"
+                : "a named procedure or steps joined by > that can stand together";
     }
-    if (domain instanceof Domain.Degrees degrees) {
-      return "degrees Celsius from " + Cells.plain(degrees.least()) + " to " + Cells.plain(degrees.most());
-    }
-    if (domain instanceof Domain.Scoring) {
-      return "a scoring format such as side-out-11 or rally-21-cap-30";
-    }
-    return domain instanceof Domain.Points
-        ? "win/draw/loss such as 2/1/0"
-        : "a named procedure or steps joined by > that can stand together";
-  }
 }

@@ -11,34 +11,40 @@ import tiewright.event.PrivateNote.PastGame;
  * @param faults by line
  */
 public record PastNotes(List<PastGame> games, List<FolderFault> faults) {
-  public PastNotes {
-    games = List.copyOf(games);
-    faults = List.copyOf(faults);
-  }
+    public PastNotes {
+        games = List.copyOf(games);
+        faults = List.copyOf(faults);
+    }
 
-  public static PastNotes read(String text) {
-    Tables tables = new Tables();
-    tables.takeGiven(PlainFile.PAST_RESULTS, text);
-    Reading reading = new Reading(tables.readable());
-    List<PastGame> games = new PastRows(reading, PlainFile.PAST_RESULTS).read();
-    return new PastNotes(games, tables.faults(reading.cells().faults()));
-  }
+    public static PastNotes read(String text) {
+        Tables tables = new Tables();
+        tables.takeGiven(PlainFile.PAST_RESULTS, text);
+        Reading reading = new Reading(tables.readable());
+        List<PastGame> games = new PastRows(reading, PlainFile.PAST_RESULTS).read();
+        return new PastNotes(games, tables.faults(reading.cells().faults()));
+    }
 
-  /** The file that these games make, in their order. */
-  public static String file(Collection<PastGame> games) {
-    return text(PlainFile.PAST_RESULTS, games).toString();
-  }
+    /** The file that these games make, in their order. */
+    public static String file(Collection<PastGame> games) {
+        return text(PlainFile.PAST_RESULTS, games).toString();
+    }
 
-  /** One game as the row that it has in the file. */
-  public static String row(PastGame game) {
-    return file(List.of(game)).lines().skip(1).findFirst().orElseThrow();
-  }
+    /** One game as the row that it has in the file. */
+    public static String row(PastGame game) {
+        return file(List.of(game)).lines().skip(1).findFirst().orElseThrow();
+    }
 
-  static CsvText text(PlainFile file, Collection<PastGame> games) {
-    CsvText text = new CsvText(file);
-    games.forEach(game -> text.row(
-        game.date(), game.home1(), game.home2(), game.away1(), game.away2(), game.score().home(), game.score().away(),
-        game.format().code()));
-    return text;
-  }
+    static CsvText text(PlainFile file, Collection<PastGame> games) {
+        CsvText text = new CsvText(file);
+        games.forEach(game -> text.row(
+                game.date(),
+                game.home1(),
+                game.home2(),
+                game.away1(),
+                game.away2(),
+                game.score().home(),
+                game.score().away(),
+                game.format().code()));
+        return text;
+    }
 }

@@ -13,43 +13,43 @@ import tiewright.wording.ScoreWords;
 
 /** Earlier games that feed the ratings, everybody's or those of one club. Players may be strangers to the event. */
 final class PastRows {
-  private static final List<String> PLAYERS = List.of("home_1", "home_2", "away_1", "away_2");
-  private final List<CsvTable.Row> rows;
-  private final Cells cells;
+    private static final List<String> PLAYERS = List.of("home_1", "home_2", "away_1", "away_2");
+    private final List<CsvTable.Row> rows;
+    private final Cells cells;
 
-  PastRows(Reading reading, PlainFile file) {
-    this.rows = reading.rows(file);
-    this.cells = reading.cells();
-  }
+    PastRows(Reading reading, PlainFile file) {
+        this.rows = reading.rows(file);
+        this.cells = reading.cells();
+    }
 
-  /** In the order of the file, as far as a row can be read. */
-  List<PrivateNote.PastGame> read() {
-    return rows.stream().flatMap(row -> game(row).stream()).toList();
-  }
+    /** In the order of the file, as far as a row can be read. */
+    List<PrivateNote.PastGame> read() {
+        return rows.stream().flatMap(row -> game(row).stream()).toList();
+    }
 
-  private Optional<PrivateNote.PastGame> game(CsvTable.Row row) {
-    Optional<LocalDate> date = cells.needed(row, "date").flatMap(any -> cells.date(row, "date"));
-    List<String> players = new ArrayList<>();
-    for (String column : PLAYERS) {
-      cells.code(row, column).ifPresent(player -> {
-        if (players.contains(player)) {
-          cells.fault(row, column, player + " stands in this game twice");
+    private Optional<PrivateNote.PastGame> game(CsvTable.Row row) {
+        Optional<LocalDate> date = cells.needed(row, "date").flatMap(any -> cells.date(row, "date"));
+        List<String> players = new ArrayList<>();
+        for (String column : PLAYERS) {
+            cells.code(row, column).ifPresent(player -> {
+                if (players.contains(player)) {
+                    cells.fault(row, column, player + " stands in this game twice");
+                }
+                players.add(player);
+            });
         }
-        players.add(player);
-      });
+        OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
+        OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
+        Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
+        if (row.cell("format").isPresent() && format.isEmpty()) {
+            cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
+        }
+        if (date.isEmpty() || players.size() < PLAYERS.size() || home.isEmpty() || away.isEmpty() || format.isEmpty()) {
+            return Optional.empty();
+        }
+        Score score = Score.of(home.getAsInt(), away.getAsInt());
+        Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", ScoreWords.sentence(fault)));
+        return Optional.of(new PrivateNote.PastGame(
+                date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
     }
-    OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
-    OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
-    Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
-    if (row.cell("format").isPresent() && format.isEmpty()) {
-      cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
-    }
-    if (date.isEmpty() || players.size() < PLAYERS.size() || home.isEmpty() || away.isEmpty() || format.isEmpty()) {
-      return Optional.empty();
-    }
-    Score score = Score.of(home.getAsInt(), away.getAsInt());
-    Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", ScoreWords.sentence(fault)));
-    return Optional.of(new PrivateNote.PastGame(
-        date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
-  }
 }

@@ -19,178 +19,180 @@ import tiewright.film.FilmGame;
 
 /** A folder while it is read: its tables, what was found in them so far, and what is wrong. */
 final class Reading {
-  private final Map<PlainFile, CsvTable> tables;
-  private final boolean isBesideEvent;
-  private final Cells cells = new Cells();
-  private final List<Fact> facts = new ArrayList<>();
-  private final List<PrivateNote> notes = new ArrayList<>();
-  private final List<FilmGame> films = new ArrayList<>();
-  private final List<PrivateNote.PastGame> ownGames = new ArrayList<>();
-  private final Set<String> clubs = new HashSet<>();
-  private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
-  private final Map<String, TieSides> ties = new LinkedHashMap<>();
-  private Conditions conditions = Conditions.of(Preset.CLUB_DAY);
+    private final Map<PlainFile, CsvTable> tables;
+    private final boolean isBesideEvent;
+    private final Cells cells = new Cells();
+    private final List<Fact> facts = new ArrayList<>();
+    private final List<PrivateNote> notes = new ArrayList<>();
+    private final List<FilmGame> films = new ArrayList<>();
+    private final List<PrivateNote.PastGame> ownGames = new ArrayList<>();
+    private final Set<String> clubs = new HashSet<>();
+    private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
+    private final Map<String, TieSides> ties = new LinkedHashMap<>();
+    private Conditions conditions = Conditions.of(Preset.CLUB_DAY);
 
-  /** The clubs of a tie, as far as they are known. */
-  record TieSides(Optional<ClubId> home, Optional<ClubId> away) {
-    boolean areKnown() {
-      return home.isPresent() && away.isPresent();
+    /** The clubs of a tie, as far as they are known. */
+    record TieSides(Optional<ClubId> home, Optional<ClubId> away) {
+        boolean areKnown() {
+            return home.isPresent() && away.isPresent();
+        }
+
+        Optional<ClubId> club(Side side) {
+            return side == Side.HOME ? home : away;
+        }
+
+        Optional<Side> sideOf(ClubId club) {
+            return home.filter(club::equals).isPresent()
+                    ? Optional.of(Side.HOME)
+                    : away.filter(club::equals).map(any -> Side.AWAY);
+        }
     }
 
-    Optional<ClubId> club(Side side) {
-      return side == Side.HOME ? home : away;
+    Reading(Map<PlainFile, CsvTable> tables) {
+        this(tables, false);
     }
 
-    Optional<Side> sideOf(ClubId club) {
-      return home.filter(club::equals).isPresent()
-          ? Optional.of(Side.HOME)
-          : away.filter(club::equals).map(any -> Side.AWAY);
+    private Reading(Map<PlainFile, CsvTable> tables, boolean isBesideEvent) {
+        this.tables = tables;
+        this.isBesideEvent = isBesideEvent;
     }
-  }
 
-  Reading(Map<PlainFile, CsvTable> tables) {
-    this(tables, false);
-  }
-
-  private Reading(Map<PlainFile, CsvTable> tables, boolean isBesideEvent) {
-    this.tables = tables;
-    this.isBesideEvent = isBesideEvent;
-  }
-
-  /** A few files that belong to an event which is known already: its players and ties count as if they had been read. */
-  static Reading beside(FilmNotes.Known event, Map<PlainFile, CsvTable> tables) {
-    Reading reading = new Reading(tables, true);
-    reading.conditions(event.conditions());
-    event.players().forEach(player -> reading.enterPlayer(player.code(), ""));
-    event.ties().forEach(tie -> reading.enterTie(tie.code(), new TieSides(Optional.empty(), Optional.empty())));
-    return reading;
-  }
-
-  Cells cells() {
-    return cells;
-  }
-
-  List<Fact> facts() {
-    return facts;
-  }
-
-  List<PrivateNote> notes() {
-    return notes;
-  }
-
-  List<FilmGame> films() {
-    return films;
-  }
-
-  /** Earlier games that one club keeps for itself. */
-  List<PrivateNote.PastGame> ownGames() {
-    return ownGames;
-  }
-
-  Conditions conditions() {
-    return conditions;
-  }
-
-  void conditions(Conditions read) {
-    conditions = read;
-  }
-
-  boolean has(PlainFile file) {
-    return tables.containsKey(file) || isBesideEvent && (file == PlainFile.PLAYERS || file == PlainFile.TIES);
-  }
-
-  List<CsvTable.Row> rows(PlainFile file) {
-    return Optional.ofNullable(tables.get(file)).map(CsvTable::rows).orElse(List.of());
-  }
-
-  /** False when the club stands there already. */
-  boolean enterClub(String code) {
-    return clubs.add(code);
-  }
-
-  boolean enterPlayer(String code, String club) {
-    return clubOfPlayer.putIfAbsent(code, club) == null;
-  }
-
-  boolean enterTie(String code, TieSides sides) {
-    return ties.putIfAbsent(code, sides) == null;
-  }
-
-  Map<String, TieSides> ties() {
-    return ties;
-  }
-
-  /** The club in a column; a fault when clubs.csv does not have it. Empty cells are for the caller. */
-  Optional<ClubId> club(CsvTable.Row row, String column) {
-    Optional<String> code = cells.codeIfAny(row, column);
-    if (code.isPresent() && has(PlainFile.CLUBS) && !clubs.contains(code.get())) {
-      cells.fault(row, column, "there is no club " + code.get() + " in clubs.csv");
-      return Optional.empty();
+    /** A few files that belong to an event which is known already: its players and ties count as if they had been read. */
+    static Reading beside(FilmNotes.Known event, Map<PlainFile, CsvTable> tables) {
+        Reading reading = new Reading(tables, true);
+        reading.conditions(event.conditions());
+        event.players().forEach(player -> reading.enterPlayer(player.code(), ""));
+        event.ties().forEach(tie -> reading.enterTie(tie.code(), new TieSides(Optional.empty(), Optional.empty())));
+        return reading;
     }
-    return code.map(ClubId::of);
-  }
 
-  Optional<ClubId> clubNeeded(CsvTable.Row row, String column) {
-    return cells.needed(row, column).flatMap(any -> club(row, column));
-  }
-
-  Optional<PlayerId> player(CsvTable.Row row, String column) {
-    Optional<String> code = cells.codeIfAny(row, column);
-    if (code.isPresent() && has(PlainFile.PLAYERS) && !clubOfPlayer.containsKey(code.get())) {
-      cells.fault(row, column, "there is no player " + code.get() + " in " + where(PlainFile.PLAYERS));
-      return Optional.empty();
+    Cells cells() {
+        return cells;
     }
-    return code.map(PlayerId::of);
-  }
 
-  private String where(PlainFile file) {
-    return isBesideEvent ? "this event" : file.fileName();
-  }
-
-  Optional<PlayerId> playerNeeded(CsvTable.Row row, String column) {
-    return cells.needed(row, column).flatMap(any -> player(row, column));
-  }
-
-  /** A player of this club, as far as both are known. */
-  Optional<PlayerId> playerOf(CsvTable.Row row, String column, Optional<ClubId> club) {
-    Optional<PlayerId> player = player(row, column);
-    Optional<String> squad = player.flatMap(this::clubOf);
-    if (squad.isPresent() && club.isPresent() && !squad.get().equals(club.get().code())) {
-      cells.fault(row, column, player.get() + " plays for " + squad.get() + ", not for " + club.get());
-      return Optional.empty();
+    List<Fact> facts() {
+        return facts;
     }
-    return player;
-  }
 
-  /** The club of a player by code, if players.csv says one. */
-  Optional<String> clubOf(PlayerId player) {
-    return Optional.ofNullable(clubOfPlayer.get(player.code())).filter(club -> !club.isEmpty());
-  }
-
-  Optional<TieId> tie(CsvTable.Row row, String column) {
-    Optional<String> code = cells.codeIfAny(row, column);
-    if (code.isPresent() && has(PlainFile.TIES) && !ties.containsKey(code.get())) {
-      cells.fault(row, column, "there is no tie " + code.get() + " in " + where(PlainFile.TIES));
-      return Optional.empty();
+    List<PrivateNote> notes() {
+        return notes;
     }
-    return code.map(TieId::of);
-  }
 
-  Optional<TieId> tieNeeded(CsvTable.Row row, String column) {
-    return cells.needed(row, column).flatMap(any -> tie(row, column));
-  }
-
-  /** Who plays the tie; nobody known when it has no row. */
-  TieSides sides(TieId tie) {
-    return ties.getOrDefault(tie.code(), new TieSides(Optional.empty(), Optional.empty()));
-  }
-
-  /** A tie in which something was already done: both its clubs must be known. */
-  boolean isUnderWay(CsvTable.Row row, TieId tie) {
-    if (has(PlainFile.TIES) && ties.containsKey(tie.code()) && !sides(tie).areKnown()) {
-      cells.fault(row, "tie", "the clubs of tie " + tie + " are not both known: name them in ties.csv");
-      return false;
+    List<FilmGame> films() {
+        return films;
     }
-    return true;
-  }
+
+    /** Earlier games that one club keeps for itself. */
+    List<PrivateNote.PastGame> ownGames() {
+        return ownGames;
+    }
+
+    Conditions conditions() {
+        return conditions;
+    }
+
+    void conditions(Conditions read) {
+        conditions = read;
+    }
+
+    boolean has(PlainFile file) {
+        return tables.containsKey(file) || isBesideEvent && (file == PlainFile.PLAYERS || file == PlainFile.TIES);
+    }
+
+    List<CsvTable.Row> rows(PlainFile file) {
+        return Optional.ofNullable(tables.get(file)).map(CsvTable::rows).orElse(List.of());
+    }
+
+    /** False when the club stands there already. */
+    boolean enterClub(String code) {
+        return clubs.add(code);
+    }
+
+    boolean enterPlayer(String code, String club) {
+        return clubOfPlayer.putIfAbsent(code, club) == null;
+    }
+
+    boolean enterTie(String code, TieSides sides) {
+        return ties.putIfAbsent(code, sides) == null;
+    }
+
+    Map<String, TieSides> ties() {
+        return ties;
+    }
+
+    /** The club in a column; a fault when clubs.csv does not have it. Empty cells are for the caller. */
+    Optional<ClubId> club(CsvTable.Row row, String column) {
+        Optional<String> code = cells.codeIfAny(row, column);
+        if (code.isPresent() && has(PlainFile.CLUBS) && !clubs.contains(code.get())) {
+            cells.fault(row, column, "there is no club " + code.get() + " in clubs.csv");
+            return Optional.empty();
+        }
+        return code.map(ClubId::of);
+    }
+
+    Optional<ClubId> clubNeeded(CsvTable.Row row, String column) {
+        return cells.needed(row, column).flatMap(any -> club(row, column));
+    }
+
+    Optional<PlayerId> player(CsvTable.Row row, String column) {
+        Optional<String> code = cells.codeIfAny(row, column);
+        if (code.isPresent() && has(PlainFile.PLAYERS) && !clubOfPlayer.containsKey(code.get())) {
+            cells.fault(row, column, "there is no player " + code.get() + " in " + where(PlainFile.PLAYERS));
+            return Optional.empty();
+        }
+        return code.map(PlayerId::of);
+    }
+
+    private String where(PlainFile file) {
+        return isBesideEvent ? "this event" : file.fileName();
+    }
+
+    Optional<PlayerId> playerNeeded(CsvTable.Row row, String column) {
+        return cells.needed(row, column).flatMap(any -> player(row, column));
+    }
+
+    /** A player of this club, as far as both are known. */
+    Optional<PlayerId> playerOf(CsvTable.Row row, String column, Optional<ClubId> club) {
+        Optional<PlayerId> player = player(row, column);
+        Optional<String> squad = player.flatMap(this::clubOf);
+        if (squad.isPresent()
+                && club.isPresent()
+                && !squad.get().equals(club.get().code())) {
+            cells.fault(row, column, player.get() + " plays for " + squad.get() + ", not for " + club.get());
+            return Optional.empty();
+        }
+        return player;
+    }
+
+    /** The club of a player by code, if players.csv says one. */
+    Optional<String> clubOf(PlayerId player) {
+        return Optional.ofNullable(clubOfPlayer.get(player.code())).filter(club -> !club.isEmpty());
+    }
+
+    Optional<TieId> tie(CsvTable.Row row, String column) {
+        Optional<String> code = cells.codeIfAny(row, column);
+        if (code.isPresent() && has(PlainFile.TIES) && !ties.containsKey(code.get())) {
+            cells.fault(row, column, "there is no tie " + code.get() + " in " + where(PlainFile.TIES));
+            return Optional.empty();
+        }
+        return code.map(TieId::of);
+    }
+
+    Optional<TieId> tieNeeded(CsvTable.Row row, String column) {
+        return cells.needed(row, column).flatMap(any -> tie(row, column));
+    }
+
+    /** Who plays the tie; nobody known when it has no row. */
+    TieSides sides(TieId tie) {
+        return ties.getOrDefault(tie.code(), new TieSides(Optional.empty(), Optional.empty()));
+    }
+
+    /** A tie in which something was already done: both its clubs must be known. */
+    boolean isUnderWay(CsvTable.Row row, TieId tie) {
+        if (has(PlainFile.TIES) && ties.containsKey(tie.code()) && !sides(tie).areKnown()) {
+            cells.fault(row, "tie", "the clubs of tie " + tie + " are not both known: name them in ties.csv");
+            return false;
+        }
+        return true;
+    }
 }

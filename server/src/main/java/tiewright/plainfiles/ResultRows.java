@@ -25,125 +25,144 @@ import tiewright.wording.ScoreWords;
 
 /** The rows of results.csv: one a game, gathered to one card a rubber. */
 final class ResultRows {
-  private static final List<String> HOWS = Arrays.stream(How.values()).map(How::code).toList();
-  private final Reading reading;
-  private final Conditions conditions;
-  private final Cells cells;
-  private final PairCells pairs;
+    private static final List<String> HOWS =
+            Arrays.stream(How.values()).map(How::code).toList();
+    private final Reading reading;
+    private final Conditions conditions;
+    private final Cells cells;
+    private final PairCells pairs;
 
-  ResultRows(Reading reading) {
-    this.reading = reading;
-    this.conditions = reading.conditions();
-    this.cells = reading.cells();
-    this.pairs = new PairCells(reading);
-  }
-
-  private record Game(CsvTable.Row row, int number, Score score, How how) {}
-
-  private record Card(CsvTable.Row row, RubberScore score) {}
-
-  void read() {
-    Map<TieId, Map<RubberNo, List<Game>>> games = new LinkedHashMap<>();
-    for (CsvTable.Row row : reading.rows(PlainFile.RESULTS)) {
-      Optional<TieId> tie = reading.tieNeeded(row, "tie").filter(id -> reading.isUnderWay(row, id));
-      Optional<RubberNo> rubber = pairs.rubber(row);
-      Optional<Game> game = game(row);
-      if (tie.isPresent() && rubber.isPresent() && game.isPresent()) {
-        games.computeIfAbsent(tie.get(), any -> new LinkedHashMap<>())
-            .computeIfAbsent(rubber.get(), any -> new ArrayList<>())
-            .add(game.get());
-      }
+    ResultRows(Reading reading) {
+        this.reading = reading;
+        this.conditions = reading.conditions();
+        this.cells = reading.cells();
+        this.pairs = new PairCells(reading);
     }
-    games.forEach(this::tie);
-  }
 
-  private Optional<Game> game(CsvTable.Row row) {
-    OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
-    OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
-    OptionalInt number = cells.whole(row, "game", 1, 5);
-    Optional<How> how = cells.needed(row, "how").flatMap(any -> cells.choice(row, "how", HOWS)).flatMap(How::parse);
-    return home.isEmpty() || away.isEmpty() || how.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Game(row, number.orElse(0), Score.of(home.getAsInt(), away.getAsInt()), how.get()));
-  }
+    private record Game(CsvTable.Row row, int number, Score score, How how) {}
 
-  private void tie(TieId tie, Map<RubberNo, List<Game>> games) {
-    Map<RubberNo, Card> cards = new LinkedHashMap<>();
-    int before = cells.faults().size();
-    games.forEach((rubber, ofRubber) -> card(tie, rubber, ofRubber).ifPresent(card -> cards.put(rubber, card)));
-    if (cells.faults().size() == before) {
-      decider(cards);
-    }
-    cards.forEach((rubber, card) -> reading.facts().add(
-        new PlayFact.CardEntered(tie, rubber, card.score().games(), card.score().how())));
-  }
+    private record Card(CsvTable.Row row, RubberScore score) {}
 
-  private Optional<Card> card(TieId tie, RubberNo rubber, List<Game> games) {
-    games.sort(Comparator.comparingInt(Game::number));
-    for (int i = 1; i < games.size(); i++) {
-      if (games.get(i).number() == games.get(i - 1).number()) {
-        String what = games.get(i).number() == 0 ? " stands here twice" : " has this game twice";
-        cells.fault(games.get(i).row(), "rubber", "rubber " + rubber + " of tie " + tie + what);
-        return Optional.empty();
-      }
+    void read() {
+        Map<TieId, Map<RubberNo, List<Game>>> games = new LinkedHashMap<>();
+        for (CsvTable.Row row : reading.rows(PlainFile.RESULTS)) {
+            Optional<TieId> tie = reading.tieNeeded(row, "tie").filter(id -> reading.isUnderWay(row, id));
+            Optional<RubberNo> rubber = pairs.rubber(row);
+            Optional<Game> game = game(row);
+            if (tie.isPresent() && rubber.isPresent() && game.isPresent()) {
+                games.computeIfAbsent(tie.get(), any -> new LinkedHashMap<>())
+                        .computeIfAbsent(rubber.get(), any -> new ArrayList<>())
+                        .add(game.get());
+            }
+        }
+        games.forEach(this::tie);
     }
-    Game last = games.get(games.size() - 1);
-    Optional<Game> other = games.stream().filter(game -> game.how() != How.PLAYED && game.how() != last.how()).findFirst();
-    if (other.isPresent()) {
-      cells.fault(other.get().row(), "how", "the games of one rubber end in one way: the last says " + last.how().code());
-      return Optional.empty();
-    }
-    List<Score> scores = games.stream().map(Game::score).toList();
-    int before = cells.faults().size();
-    faults(rubber, scores, last.how()).forEach(fault ->
-        cells.fault(games.get(Math.min(fault.game(), games.size()) - 1).row(), "home", ScoreWords.sentence(fault)));
-    games.stream().filter(game -> isWonByMissing(game.score(), last.how())).forEach(game ->
-        cells.fault(game.row(), "how", "the side that did not play cannot have more points"));
-    boolean unplayed = last.how() == How.VOID && scores.stream().allMatch(score -> score.equals(Score.of(0, 0)));
-    return cells.faults().size() > before
-        ? Optional.empty()
-        : Optional.of(new Card(last.row(), new RubberScore(rubber, unplayed ? List.of() : scores, last.how())));
-  }
 
-  private static boolean isWonByMissing(Score score, How how) {
-    return how.isWalkover()
-        && (how.missing().orElseThrow() == Side.HOME ? score.home() > score.away() : score.away() > score.home());
-  }
+    private Optional<Game> game(CsvTable.Row row) {
+        OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
+        OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
+        OptionalInt number = cells.whole(row, "game", 1, 5);
+        Optional<How> how = cells.needed(row, "how")
+                .flatMap(any -> cells.choice(row, "how", HOWS))
+                .flatMap(How::parse);
+        return home.isEmpty() || away.isEmpty() || how.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Game(row, number.orElse(0), Score.of(home.getAsInt(), away.getAsInt()), how.get()));
+    }
 
-  private List<ScoreFault> faults(RubberNo rubber, List<Score> scores, How how) {
-    Format format = rubber.isDecider() ? conditions.deciderScoring() : conditions.scoring();
-    int bestOf = rubber.isDecider() ? 1 : conditions.bestOf();
-    if (how == How.PLAYED) {
-      return Legality.rubber(format, bestOf, scores);
+    private void tie(TieId tie, Map<RubberNo, List<Game>> games) {
+        Map<RubberNo, Card> cards = new LinkedHashMap<>();
+        int before = cells.faults().size();
+        games.forEach((rubber, ofRubber) -> card(tie, rubber, ofRubber).ifPresent(card -> cards.put(rubber, card)));
+        if (cells.faults().size() == before) {
+            decider(cards);
+        }
+        cards.forEach((rubber, card) -> reading.facts()
+                .add(new PlayFact.CardEntered(
+                        tie, rubber, card.score().games(), card.score().how())));
     }
-    if (how.isRetirement()) {
-      SideNo retirer = how.missing().orElseThrow() == Side.HOME ? SideNo.ONE : SideNo.TWO;
-      return Legality.retiredForTheTable(format, bestOf, scores, retirer);
-    }
-    return List.of();
-  }
 
-  /** A decider stands only where the conditions have one and the rubbers finished level. */
-  private void decider(Map<RubberNo, Card> cards) {
-    Card decider = cards.get(RubberNo.DECIDER);
-    if (decider == null) {
-      return;
+    private Optional<Card> card(TieId tie, RubberNo rubber, List<Game> games) {
+        games.sort(Comparator.comparingInt(Game::number));
+        for (int i = 1; i < games.size(); i++) {
+            if (games.get(i).number() == games.get(i - 1).number()) {
+                String what = games.get(i).number() == 0 ? " stands here twice" : " has this game twice";
+                cells.fault(games.get(i).row(), "rubber", "rubber " + rubber + " of tie " + tie + what);
+                return Optional.empty();
+            }
+        }
+        Game last = games.get(games.size() - 1);
+        Optional<Game> other = games.stream()
+                .filter(game -> game.how() != How.PLAYED && game.how() != last.how())
+                .findFirst();
+        if (other.isPresent()) {
+            cells.fault(
+                    other.get().row(),
+                    "how",
+                    "the games of one rubber end in one way: the last says "
+                            + last.how().code());
+            return Optional.empty();
+        }
+        List<Score> scores = games.stream().map(Game::score).toList();
+        int before = cells.faults().size();
+        faults(rubber, scores, last.how())
+                .forEach(fault -> cells.fault(
+                        games.get(Math.min(fault.game(), games.size()) - 1).row(), "home", ScoreWords.sentence(fault)));
+        games.stream()
+                .filter(game -> isWonByMissing(game.score(), last.how()))
+                .forEach(game -> cells.fault(game.row(), "how", "the side that did not play cannot have more points"));
+        boolean unplayed = last.how() == How.VOID && scores.stream().allMatch(score -> score.equals(Score.of(0, 0)));
+        return cells.faults().size() > before
+                ? Optional.empty()
+                : Optional.of(new Card(last.row(), new RubberScore(rubber, unplayed ? List.of() : scores, last.how())));
     }
-    List<RubberScore> rubbers =
-        cards.values().stream().map(Card::score).filter(score -> !score.rubber().isDecider()).toList();
-    boolean anyVoid = rubbers.stream().anyMatch(score -> score.how() == How.VOID);
-    int home = won(rubbers, Side.HOME);
-    int away = won(rubbers, Side.AWAY);
-    if (conditions.decider() == DeciderKind.NONE || conditions.rubbers() % 2 == 1 && !anyVoid) {
-      cells.fault(decider.row(), "rubber", "there is no decider under these conditions");
-    } else if (rubbers.size() < conditions.rubbers()) {
-      cells.fault(decider.row(), "rubber", "a decider needs the results of all " + conditions.rubbers() + " rubbers");
-    } else if (home != away) {
-      cells.fault(decider.row(), "rubber", "the rubbers are not level but " + home + "-" + away);
-    }
-  }
 
-  private static int won(List<RubberScore> rubbers, Side side) {
-    return (int) rubbers.stream().filter(score -> score.winner().filter(side::equals).isPresent()).count();
-  }
+    private static boolean isWonByMissing(Score score, How how) {
+        return how.isWalkover()
+                && (how.missing().orElseThrow() == Side.HOME
+                        ? score.home() > score.away()
+                        : score.away() > score.home());
+    }
+
+    private List<ScoreFault> faults(RubberNo rubber, List<Score> scores, How how) {
+        Format format = rubber.isDecider() ? conditions.deciderScoring() : conditions.scoring();
+        int bestOf = rubber.isDecider() ? 1 : conditions.bestOf();
+        if (how == How.PLAYED) {
+            return Legality.rubber(format, bestOf, scores);
+        }
+        if (how.isRetirement()) {
+            SideNo retirer = how.missing().orElseThrow() == Side.HOME ? SideNo.ONE : SideNo.TWO;
+            return Legality.retiredForTheTable(format, bestOf, scores, retirer);
+        }
+        return List.of();
+    }
+
+    /** A decider stands only where the conditions have one and the rubbers finished level. */
+    private void decider(Map<RubberNo, Card> cards) {
+        Card decider = cards.get(RubberNo.DECIDER);
+        if (decider == null) {
+            return;
+        }
+        List<RubberScore> rubbers = cards.values().stream()
+                .map(Card::score)
+                .filter(score -> !score.rubber().isDecider())
+                .toList();
+        boolean anyVoid = rubbers.stream().anyMatch(score -> score.how() == How.VOID);
+        int home = won(rubbers, Side.HOME);
+        int away = won(rubbers, Side.AWAY);
+        if (conditions.decider() == DeciderKind.NONE || conditions.rubbers() % 2 == 1 && !anyVoid) {
+            cells.fault(decider.row(), "rubber", "there is no decider under these conditions");
+        } else if (rubbers.size() < conditions.rubbers()) {
+            cells.fault(
+                    decider.row(), "rubber", "a decider needs the results of all " + conditions.rubbers() + " rubbers");
+        } else if (home != away) {
+            cells.fault(decider.row(), "rubber", "the rubbers are not level but " + home + "-" + away);
+        }
+    }
+
+    private static int won(List<RubberScore> rubbers, Side side) {
+        return (int) rubbers.stream()
+                .filter(score -> score.winner().filter(side::equals).isPresent())
+                .count();
+    }
 }

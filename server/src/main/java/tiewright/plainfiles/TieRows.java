@@ -18,129 +18,139 @@ import tiewright.event.TieId;
 
 /** Who meets whom, when and where: ties.csv. */
 final class TieRows {
-  private final Reading reading;
-  private final Cells cells;
-  private final Set<String> pools = new HashSet<>();
-  private final Map<String, CsvTable.Row> rowOf = new LinkedHashMap<>();
-  private final Map<String, Map<Side, SlotSource>> sources = new LinkedHashMap<>();
+    private final Reading reading;
+    private final Cells cells;
+    private final Set<String> pools = new HashSet<>();
+    private final Map<String, CsvTable.Row> rowOf = new LinkedHashMap<>();
+    private final Map<String, Map<Side, SlotSource>> sources = new LinkedHashMap<>();
 
-  TieRows(Reading reading) {
-    this.reading = reading;
-    this.cells = reading.cells();
-  }
-
-  void read() {
-    reading.rows(PlainFile.TIES).forEach(this::tie);
-    rowOf.forEach((tie, row) -> sources.get(tie).forEach((side, source) -> source(tie, row, side, source)));
-  }
-
-  /** A slot of a tie: the club if it is known, the source if there is one. */
-  private record Place(Optional<ClubId> club, Optional<SlotSource> from) {
-    /** The ledger first lays out where a club comes from, then who it is. */
-    Optional<Slot> slot() {
-      return from.map(Slot::from).or(() -> club.map(Slot::of));
+    TieRows(Reading reading) {
+        this.reading = reading;
+        this.cells = reading.cells();
     }
 
-    boolean isFilled() {
-      return club.isPresent() && from.isPresent();
+    void read() {
+        reading.rows(PlainFile.TIES).forEach(this::tie);
+        rowOf.forEach((tie, row) -> sources.get(tie).forEach((side, source) -> source(tie, row, side, source)));
     }
-  }
 
-  private void tie(CsvTable.Row row) {
-    Optional<String> code = cells.code(row, "tie");
-    Optional<Stage> stage = cells.needed(row, "stage").flatMap(any -> cells.choice(row, "stage", List.of("pool", "knockout")))
-        .flatMap(Stage::parse);
-    Optional<String> pool = pool(row, stage);
-    OptionalInt round = cells.wholeNeeded(row, "round", 1, 99);
-    Place home = place(row, "home");
-    Place away = place(row, "away");
-    Optional<LocalTime> start = cells.time(row, "start");
-    Optional<String> court = cells.text(row, "court");
-    if (row.cell("home").isPresent() && row.cell("home").equals(row.cell("away"))) {
-      cells.fault(row, "away", "a club cannot play itself");
-    }
-    if (code.isEmpty()) {
-      return;
-    }
-    if (!reading.enterTie(code.get(), new Reading.TieSides(home.club(), away.club()))) {
-      cells.fault(row, "tie", "the tie " + code.get() + " stands here twice");
-      return;
-    }
-    remember(code.get(), row, home, away);
-    if (stage.isPresent() && round.isPresent() && home.slot().isPresent() && away.slot().isPresent()) {
-      TieId id = TieId.of(code.get());
-      reading.facts().add(new DrawFact.TieArranged(
-          id, stage.get(), pool, round.getAsInt(), home.slot().get(), away.slot().get()));
-      fill(id, Side.HOME, home);
-      fill(id, Side.AWAY, away);
-      if (start.isPresent() || court.isPresent()) {
-        reading.facts().add(new DrawFact.TieTimed(id, start, court));
-      }
-    }
-  }
+    /** A slot of a tie: the club if it is known, the source if there is one. */
+    private record Place(Optional<ClubId> club, Optional<SlotSource> from) {
+        /** The ledger first lays out where a club comes from, then who it is. */
+        Optional<Slot> slot() {
+            return from.map(Slot::from).or(() -> club.map(Slot::of));
+        }
 
-  private void remember(String tie, CsvTable.Row row, Place home, Place away) {
-    rowOf.put(tie, row);
-    Map<Side, SlotSource> from = new LinkedHashMap<>();
-    home.from().ifPresent(source -> from.put(Side.HOME, source));
-    away.from().ifPresent(source -> from.put(Side.AWAY, source));
-    sources.put(tie, from);
-  }
+        boolean isFilled() {
+            return club.isPresent() && from.isPresent();
+        }
+    }
 
-  private void fill(TieId tie, Side side, Place place) {
-    if (place.isFilled()) {
-      reading.facts().add(new DrawFact.SlotFilled(tie, side, place.club().orElseThrow()));
+    private void tie(CsvTable.Row row) {
+        Optional<String> code = cells.code(row, "tie");
+        Optional<Stage> stage = cells.needed(row, "stage")
+                .flatMap(any -> cells.choice(row, "stage", List.of("pool", "knockout")))
+                .flatMap(Stage::parse);
+        Optional<String> pool = pool(row, stage);
+        OptionalInt round = cells.wholeNeeded(row, "round", 1, 99);
+        Place home = place(row, "home");
+        Place away = place(row, "away");
+        Optional<LocalTime> start = cells.time(row, "start");
+        Optional<String> court = cells.text(row, "court");
+        if (row.cell("home").isPresent() && row.cell("home").equals(row.cell("away"))) {
+            cells.fault(row, "away", "a club cannot play itself");
+        }
+        if (code.isEmpty()) {
+            return;
+        }
+        if (!reading.enterTie(code.get(), new Reading.TieSides(home.club(), away.club()))) {
+            cells.fault(row, "tie", "the tie " + code.get() + " stands here twice");
+            return;
+        }
+        remember(code.get(), row, home, away);
+        if (stage.isPresent()
+                && round.isPresent()
+                && home.slot().isPresent()
+                && away.slot().isPresent()) {
+            TieId id = TieId.of(code.get());
+            reading.facts()
+                    .add(new DrawFact.TieArranged(
+                            id,
+                            stage.get(),
+                            pool,
+                            round.getAsInt(),
+                            home.slot().get(),
+                            away.slot().get()));
+            fill(id, Side.HOME, home);
+            fill(id, Side.AWAY, away);
+            if (start.isPresent() || court.isPresent()) {
+                reading.facts().add(new DrawFact.TieTimed(id, start, court));
+            }
+        }
     }
-  }
 
-  private Optional<String> pool(CsvTable.Row row, Optional<Stage> stage) {
-    Optional<String> pool = cells.codeIfAny(row, "pool");
-    if (stage.filter(s -> s == Stage.POOL).isPresent() && row.cell("pool").isEmpty()) {
-      cells.fault(row, "pool", "a tie of a pool names its pool");
+    private void remember(String tie, CsvTable.Row row, Place home, Place away) {
+        rowOf.put(tie, row);
+        Map<Side, SlotSource> from = new LinkedHashMap<>();
+        home.from().ifPresent(source -> from.put(Side.HOME, source));
+        away.from().ifPresent(source -> from.put(Side.AWAY, source));
+        sources.put(tie, from);
     }
-    if (stage.filter(s -> s == Stage.KNOCKOUT).isPresent() && pool.isPresent()) {
-      cells.fault(row, "pool", "a tie of the knockout is in no pool");
-    }
-    if (pool.isPresent() && !SlotSource.isPoolName(pool.get())) {
-      cells.fault(row, "pool", "a pool's name may not begin with winner or loser");
-    }
-    pool.ifPresent(pools::add);
-    return pool;
-  }
 
-  private Place place(CsvTable.Row row, String side) {
-    String from = side + "_from";
-    Optional<SlotSource> source = row.cell(from).flatMap(SlotSource::parse);
-    if (row.cell(from).isPresent() && source.isEmpty()) {
-      cells.fault(row, from, "a source is written A-1, winner-SF1 or loser-SF1");
+    private void fill(TieId tie, Side side, Place place) {
+        if (place.isFilled()) {
+            reading.facts().add(new DrawFact.SlotFilled(tie, side, place.club().orElseThrow()));
+        }
     }
-    if (row.cell(side).isEmpty() && row.cell(from).isEmpty()) {
-      cells.fault(row, side, "name the club, or in " + from + " where it comes from");
-    }
-    return new Place(reading.club(row, side), source);
-  }
 
-  private void source(String tie, CsvTable.Row row, Side side, SlotSource source) {
-    String column = side.code() + "_from";
-    if (source.kind() == SlotSource.Kind.POOL_PLACE) {
-      if (!pools.isEmpty() && !pools.contains(source.of())) {
-        cells.fault(row, column, "there is no pool " + source.of() + " in ties.csv");
-      }
-    } else if (!rowOf.containsKey(source.of())) {
-      cells.fault(row, column, "there is no tie " + source.of() + " in ties.csv");
-    } else if (waitsFor(source.of(), tie, new HashSet<>())) {
-      cells.fault(row, column, "tie " + tie + " waits for its own result");
+    private Optional<String> pool(CsvTable.Row row, Optional<Stage> stage) {
+        Optional<String> pool = cells.codeIfAny(row, "pool");
+        if (stage.filter(s -> s == Stage.POOL).isPresent() && row.cell("pool").isEmpty()) {
+            cells.fault(row, "pool", "a tie of a pool names its pool");
+        }
+        if (stage.filter(s -> s == Stage.KNOCKOUT).isPresent() && pool.isPresent()) {
+            cells.fault(row, "pool", "a tie of the knockout is in no pool");
+        }
+        if (pool.isPresent() && !SlotSource.isPoolName(pool.get())) {
+            cells.fault(row, "pool", "a pool's name may not begin with winner or loser");
+        }
+        pool.ifPresent(pools::add);
+        return pool;
     }
-  }
 
-  /** True if {@code tie} can begin only after {@code other}, itself included. */
-  private boolean waitsFor(String tie, String other, Set<String> seen) {
-    if (tie.equals(other)) {
-      return true;
+    private Place place(CsvTable.Row row, String side) {
+        String from = side + "_from";
+        Optional<SlotSource> source = row.cell(from).flatMap(SlotSource::parse);
+        if (row.cell(from).isPresent() && source.isEmpty()) {
+            cells.fault(row, from, "a source is written A-1, winner-SF1 or loser-SF1");
+        }
+        if (row.cell(side).isEmpty() && row.cell(from).isEmpty()) {
+            cells.fault(row, side, "name the club, or in " + from + " where it comes from");
+        }
+        return new Place(reading.club(row, side), source);
     }
-    return seen.add(tie)
-        && sources.getOrDefault(tie, Map.of()).values().stream()
-            .filter(source -> source.kind() != SlotSource.Kind.POOL_PLACE)
-            .anyMatch(source -> waitsFor(source.of(), other, seen));
-  }
+
+    private void source(String tie, CsvTable.Row row, Side side, SlotSource source) {
+        String column = side.code() + "_from";
+        if (source.kind() == SlotSource.Kind.POOL_PLACE) {
+            if (!pools.isEmpty() && !pools.contains(source.of())) {
+                cells.fault(row, column, "there is no pool " + source.of() + " in ties.csv");
+            }
+        } else if (!rowOf.containsKey(source.of())) {
+            cells.fault(row, column, "there is no tie " + source.of() + " in ties.csv");
+        } else if (waitsFor(source.of(), tie, new HashSet<>())) {
+            cells.fault(row, column, "tie " + tie + " waits for its own result");
+        }
+    }
+
+    /** True if {@code tie} can begin only after {@code other}, itself included. */
+    private boolean waitsFor(String tie, String other, Set<String> seen) {
+        if (tie.equals(other)) {
+            return true;
+        }
+        return seen.add(tie)
+                && sources.getOrDefault(tie, Map.of()).values().stream()
+                        .filter(source -> source.kind() != SlotSource.Kind.POOL_PLACE)
+                        .anyMatch(source -> waitsFor(source.of(), other, seen));
+    }
 }

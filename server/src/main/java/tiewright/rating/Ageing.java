@@ -11,31 +11,32 @@ import java.util.OptionalInt;
  * @param halfLife days, 1 to {@value #MOST_DAYS}
  */
 public record Ageing(LocalDate today, OptionalInt halfLife) {
-  public static final int MOST_DAYS = 36500;
+    public static final int MOST_DAYS = 36500;
 
-  private static final Ageing NONE = new Ageing(LocalDate.EPOCH, OptionalInt.empty());
+    private static final Ageing NONE = new Ageing(LocalDate.EPOCH, OptionalInt.empty());
 
-  public Ageing {
-    if (halfLife.isPresent() && !isHalfLife(halfLife.getAsInt())) {
-      throw new IllegalArgumentException("a half-life is 1 to " + MOST_DAYS + " days, not " + halfLife.getAsInt());
+    public Ageing {
+        if (halfLife.isPresent() && !isHalfLife(halfLife.getAsInt())) {
+            throw new IllegalArgumentException(
+                    "a half-life is 1 to " + MOST_DAYS + " days, not " + halfLife.getAsInt());
+        }
     }
-  }
 
-  /** Every game counts the same. */
-  public static Ageing none() {
-    return NONE;
-  }
-
-  public static boolean isHalfLife(int days) {
-    return days >= 1 && days <= MOST_DAYS;
-  }
-
-  /** 0 to 1. */
-  double weight(LocalDate played) {
-    if (halfLife.isEmpty()) {
-      return 1;
+    /** Every game counts the same. */
+    public static Ageing none() {
+        return NONE;
     }
-    long days = Math.max(0, ChronoUnit.DAYS.between(played, today));
-    return Math.pow(0.5, (double) days / halfLife.getAsInt());
-  }
+
+    public static boolean isHalfLife(int days) {
+        return days >= 1 && days <= MOST_DAYS;
+    }
+
+    /** 0 to 1. */
+    double weight(LocalDate played) {
+        if (halfLife.isEmpty()) {
+            return 1;
+        }
+        long days = Math.max(0, ChronoUnit.DAYS.between(played, today));
+        return Math.pow(0.5, (double) days / halfLife.getAsInt());
+    }
 }

@@ -13,25 +13,32 @@ import tiewright.event.SameGame;
  * @param films filmed games, earlier ones and those of the day
  */
 public record Earlier(List<PrivateNote.PastGame> results, List<FilmedGame> films) {
-  public Earlier {
-    results = List.copyOf(results);
-    films = List.copyOf(films);
-  }
+    public Earlier {
+        results = List.copyOf(results);
+        films = List.copyOf(films);
+    }
 
-  public static Earlier of(List<PrivateNote.PastGame> results) {
-    return new Earlier(results, List.of());
-  }
+    public static Earlier of(List<PrivateNote.PastGame> results) {
+        return new Earlier(results, List.of());
+    }
 
-  /** The games that count for everybody and those that one club keeps for itself; a game on both lists once. */
-  public static Earlier of(List<PrivateNote.PastGame> common, List<PrivateNote.PastGame> own, List<FilmedGame> films) {
-    List<SameGame> known = common.stream().map(SameGame::of).toList();
-    return new Earlier(Stream.concat(common.stream(), SameGame.beyond(known, own, SameGame::of).stream()).toList(), films);
-  }
+    /** The games that count for everybody and those that one club keeps for itself; a game on both lists once. */
+    public static Earlier of(
+            List<PrivateNote.PastGame> common, List<PrivateNote.PastGame> own, List<FilmedGame> films) {
+        List<SameGame> known = common.stream().map(SameGame::of).toList();
+        return new Earlier(
+                Stream.concat(common.stream(), SameGame.beyond(known, own, SameGame::of).stream())
+                        .toList(),
+                films);
+    }
 
-  /** Every game that counts without anything given by a club: on the list for everybody, or on a card of the day. */
-  public static List<SameGame> known(Event event, List<PrivateNote.PastGame> common) {
-    List<SameGame> listed = common.stream().map(SameGame::of).toList();
-    List<SameGame> carded = CardedRubber.of(event).stream().flatMap(rubber -> rubber.same().stream()).toList();
-    return Stream.concat(listed.stream(), SameGame.beyond(listed, carded, game -> game).stream()).toList();
-  }
+    /** Every game that counts without anything given by a club: on the list for everybody, or on a card of the day. */
+    public static List<SameGame> known(Event event, List<PrivateNote.PastGame> common) {
+        List<SameGame> listed = common.stream().map(SameGame::of).toList();
+        List<SameGame> carded = CardedRubber.of(event).stream()
+                .flatMap(rubber -> rubber.same().stream())
+                .toList();
+        return Stream.concat(listed.stream(), SameGame.beyond(listed, carded, game -> game).stream())
+                .toList();
+    }
 }

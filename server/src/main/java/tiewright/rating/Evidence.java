@@ -14,55 +14,55 @@ import tiewright.event.Event;
  * @param films games with their rallies; none of them is among the others
  */
 public record Evidence(List<PastGame> cards, List<PastGame> earlier, List<FilmedGame> films, Ageing ageing) {
-  public Evidence {
-    cards = List.copyOf(cards);
-    earlier = List.copyOf(earlier);
-    films = List.copyOf(films);
-  }
+    public Evidence {
+        cards = List.copyOf(cards);
+        earlier = List.copyOf(earlier);
+        films = List.copyOf(films);
+    }
 
-  /** Without a card of the day. */
-  public Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
-    this(List.of(), games, films, ageing);
-  }
+    /** Without a card of the day. */
+    public Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
+        this(List.of(), games, films, ageing);
+    }
 
-  /** Final scores only, all counting the same. */
-  public static Evidence of(List<PastGame> games) {
-    return new Evidence(games, List.of(), Ageing.none());
-  }
+    /** Final scores only, all counting the same. */
+    public static Evidence of(List<PastGame> games) {
+        return new Evidence(games, List.of(), Ageing.none());
+    }
 
-  /**
-   * Everything known at this moment: earlier games, the cards of today that count, and film, which stands for the score of
-   * the same game.
-   */
-  public static Evidence of(Event event, Earlier earlier, Ageing ageing) {
-    return Gathering.of(event, earlier, ageing);
-  }
+    /**
+     * Everything known at this moment: earlier games, the cards of today that count, and film, which stands for the score of
+     * the same game.
+     */
+    public static Evidence of(Event event, Earlier earlier, Ageing ageing) {
+        return Gathering.of(event, earlier, ageing);
+    }
 
-  /** The day of the event, from which the age of a game is counted; without one every game counts the same. */
-  public static Ageing ageing(Event event, OptionalInt halfLife) {
-    return event.about().map(about -> new Ageing(about.date(), halfLife)).orElse(Ageing.none());
-  }
+    /** The day of the event, from which the age of a game is counted; without one every game counts the same. */
+    public static Ageing ageing(Event event, OptionalInt halfLife) {
+        return event.about().map(about -> new Ageing(about.date(), halfLife)).orElse(Ageing.none());
+    }
 
-  /** Every game of which only the final score is known, those of the day first. */
-  public List<PastGame> games() {
-    return Stream.concat(cards.stream(), earlier.stream()).toList();
-  }
+    /** Every game of which only the final score is known, those of the day first. */
+    public List<PastGame> games() {
+        return Stream.concat(cards.stream(), earlier.stream()).toList();
+    }
 
-  double weight(LocalDate played) {
-    return ageing.weight(played);
-  }
+    double weight(LocalDate played) {
+        return ageing.weight(played);
+    }
 
-  /** Games, each once. */
-  public int size() {
-    return cards.size() + earlier.size() + films.size();
-  }
+    /** Games, each once. */
+    public int size() {
+        return cards.size() + earlier.size() + films.size();
+    }
 
-  /** Rallies seen on film. */
-  public int rallies() {
-    return films.stream().mapToInt(FilmedGame::rallies).sum();
-  }
+    /** Rallies seen on film. */
+    public int rallies() {
+        return films.stream().mapToInt(FilmedGame::rallies).sum();
+    }
 
-  public Basis basis() {
-    return new Basis(cards.size(), earlier.size(), films.size(), rallies());
-  }
+    public Basis basis() {
+        return new Basis(cards.size(), earlier.size(), films.size(), rallies());
+    }
 }

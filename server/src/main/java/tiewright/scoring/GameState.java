@@ -16,84 +16,93 @@ import java.util.Optional;
  * @param crossedOne side one's players stand in the other halves than at the beginning
  */
 public record GameState(
-    Format format, Score score, SideNo serving, int serverNumber, Court server, boolean crossedOne, boolean crossedTwo) {
+        Format format,
+        Score score,
+        SideNo serving,
+        int serverNumber,
+        Court server,
+        boolean crossedOne,
+        boolean crossedTwo) {
 
-  public GameState {
-    int servers = ServeOrder.doubles(format).turns() / 2;
-    if (serverNumber < 1 || serverNumber > servers) {
-      throw new IllegalArgumentException("a server of " + format.code() + " is 1 to " + servers + ", not " + serverNumber);
+    public GameState {
+        int servers = ServeOrder.doubles(format).turns() / 2;
+        if (serverNumber < 1 || serverNumber > servers) {
+            throw new IllegalArgumentException(
+                    "a server of " + format.code() + " is 1 to " + servers + ", not " + serverNumber);
+        }
     }
-  }
 
-  /** The game before its first rally. In side-out the first side has one server only, called 0-0-2. */
-  public static GameState start(Format format, SideNo first) {
-    ServeOrder order = ServeOrder.doubles(format);
-    return new GameState(format, new Score(0, 0), first, order.server(order.start(first)), Court.RIGHT, false, false);
-  }
-
-  /**
-   * The game after one more rally.
-   *
-   * @throws IllegalStateException if the game is over
-   */
-  public GameState after(SideNo rallyWinner) {
-    if (isOver()) {
-      throw new IllegalStateException("the game is over at " + score + ", no rally can follow");
+    /** The game before its first rally. In side-out the first side has one server only, called 0-0-2. */
+    public static GameState start(Format format, SideNo first) {
+        ServeOrder order = ServeOrder.doubles(format);
+        return new GameState(
+                format, new Score(0, 0), first, order.server(order.start(first)), Court.RIGHT, false, false);
     }
-    return rallyWinner == serving ? serverWins() : receiverWins();
-  }
 
-  private GameState serverWins() {
-    boolean one = serving == SideNo.ONE;
-    return new GameState(format, plusOne(serving), serving, serverNumber, server, crossedOne ^ one, crossedTwo ^ !one);
-  }
+    /**
+     * The game after one more rally.
+     *
+     * @throws IllegalStateException if the game is over
+     */
+    public GameState after(SideNo rallyWinner) {
+        if (isOver()) {
+            throw new IllegalStateException("the game is over at " + score + ", no rally can follow");
+        }
+        return rallyWinner == serving ? serverWins() : receiverWins();
+    }
 
-  private GameState receiverWins() {
-    ServeOrder order = ServeOrder.doubles(format);
-    int turn = order.turn(serving, serverNumber);
-    int next = order.next(turn);
-    SideNo nextSide = order.side(next);
-    boolean scores = order.receiverScores(score.home(), score.away(), turn);
-    Score points = scores ? plusOne(serving.other()) : score;
-    Court nextServer = nextSide == serving ? server.other() : opener(nextSide, points);
-    return new GameState(format, points, nextSide, order.server(next), nextServer, crossedOne, crossedTwo);
-  }
+    private GameState serverWins() {
+        boolean one = serving == SideNo.ONE;
+        return new GameState(
+                format, plusOne(serving), serving, serverNumber, server, crossedOne ^ one, crossedTwo ^ !one);
+    }
 
-  /** The player who serves first when a side gets the serve. */
-  private Court opener(SideNo side, Score points) {
-    Court from = format.kind() == Format.Kind.SIDE_OUT ? Court.RIGHT : Court.ofParity(side.pointsIn(points));
-    return crossed(side) ? from.other() : from;
-  }
+    private GameState receiverWins() {
+        ServeOrder order = ServeOrder.doubles(format);
+        int turn = order.turn(serving, serverNumber);
+        int next = order.next(turn);
+        SideNo nextSide = order.side(next);
+        boolean scores = order.receiverScores(score.home(), score.away(), turn);
+        Score points = scores ? plusOne(serving.other()) : score;
+        Court nextServer = nextSide == serving ? server.other() : opener(nextSide, points);
+        return new GameState(format, points, nextSide, order.server(next), nextServer, crossedOne, crossedTwo);
+    }
 
-  private Score plusOne(SideNo side) {
-    return side.score(side.pointsIn(score) + 1, side.other().pointsIn(score));
-  }
+    /** The player who serves first when a side gets the serve. */
+    private Court opener(SideNo side, Score points) {
+        Court from = format.kind() == Format.Kind.SIDE_OUT ? Court.RIGHT : Court.ofParity(side.pointsIn(points));
+        return crossed(side) ? from.other() : from;
+    }
 
-  private boolean crossed(SideNo side) {
-    return side == SideNo.ONE ? crossedOne : crossedTwo;
-  }
+    private Score plusOne(SideNo side) {
+        return side.score(side.pointsIn(score) + 1, side.other().pointsIn(score));
+    }
 
-  /** The half from which the next serve comes; it goes to the same half of the receiving side, across the court. */
-  public Court servesFrom() {
-    return crossed(serving) ? server.other() : server;
-  }
+    private boolean crossed(SideNo side) {
+        return side == SideNo.ONE ? crossedOne : crossedTwo;
+    }
 
-  /** The half where the receiving player stood when the game began. */
-  public Court receiver() {
-    return crossed(serving.other()) ? servesFrom().other() : servesFrom();
-  }
+    /** The half from which the next serve comes; it goes to the same half of the receiving side, across the court. */
+    public Court servesFrom() {
+        return crossed(serving) ? server.other() : server;
+    }
 
-  public boolean isOver() {
-    return format.isOver(score);
-  }
+    /** The half where the receiving player stood when the game began. */
+    public Court receiver() {
+        return crossed(serving.other()) ? servesFrom().other() : servesFrom();
+    }
 
-  public Optional<SideNo> winner() {
-    return format.winner(score);
-  }
+    public boolean isOver() {
+        return format.isOver(score);
+    }
 
-  /** The score as it is called: the server's points, the other side's, and in side-out the server number. */
-  public String call() {
-    String points = serving.pointsIn(score) + "-" + serving.other().pointsIn(score);
-    return format.kind() == Format.Kind.SIDE_OUT ? points + "-" + serverNumber : points;
-  }
+    public Optional<SideNo> winner() {
+        return format.winner(score);
+    }
+
+    /** The score as it is called: the server's points, the other side's, and in side-out the server number. */
+    public String call() {
+        String points = serving.pointsIn(score) + "-" + serving.other().pointsIn(score);
+        return format.kind() == Format.Kind.SIDE_OUT ? points + "-" + serverNumber : points;
+    }
 }

@@ -11,41 +11,44 @@ import org.optaplanner.core.impl.solver.DefaultSolver;
 
 /** Runs a search that can be stopped and says how far it is. */
 public final class Solving {
-  private Solving() {}
+    private Solving() {}
 
-  /** @param most the steps after which it is all done */
-  public static <S> S run(SolverConfig config, S start, Stop stop, int most) {
-    return run(config, start, stop, most, better -> {});
-  }
-
-  /** @param better hears of every better answer's score, on the thread that searches */
-  public static <S> S run(SolverConfig config, S start, Stop stop, int most, Consumer<Score<?>> better) {
-    DefaultSolver<S> solver = (DefaultSolver<S>) SolverFactory.<S>create(config).buildSolver();
-    Runnable end = solver::terminateEarly; // in vain before the search has begun: hence the look at each phase and step
-    solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<S>() {
-      @Override
-      public void phaseStarted(AbstractPhaseScope<S> phase) {
-        endIfPressed();
-      }
-
-      @Override
-      public void stepEnded(AbstractStepScope<S> step) {
-        stop.reached((int) Math.min(most, step.getPhaseScope().getSolverScope().getScoreCalculationCount()));
-        endIfPressed();
-      }
-
-      private void endIfPressed() {
-        if (stop.isPressed()) {
-          solver.terminateEarly();
-        }
-      }
-    });
-    solver.addEventListener(found -> better.accept(found.getNewBestScore()));
-    stop.onPress(end);
-    try {
-      return solver.solve(start);
-    } finally {
-      stop.forget(end);
+    /** @param most the steps after which it is all done */
+    public static <S> S run(SolverConfig config, S start, Stop stop, int most) {
+        return run(config, start, stop, most, better -> {});
     }
-  }
+
+    /** @param better hears of every better answer's score, on the thread that searches */
+    public static <S> S run(SolverConfig config, S start, Stop stop, int most, Consumer<Score<?>> better) {
+        DefaultSolver<S> solver =
+                (DefaultSolver<S>) SolverFactory.<S>create(config).buildSolver();
+        Runnable end =
+                solver::terminateEarly; // in vain before the search has begun: hence the look at each phase and step
+        solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<S>() {
+            @Override
+            public void phaseStarted(AbstractPhaseScope<S> phase) {
+                endIfPressed();
+            }
+
+            @Override
+            public void stepEnded(AbstractStepScope<S> step) {
+                stop.reached((int)
+                        Math.min(most, step.getPhaseScope().getSolverScope().getScoreCalculationCount()));
+                endIfPressed();
+            }
+
+            private void endIfPressed() {
+                if (stop.isPressed()) {
+                    solver.terminateEarly();
+                }
+            }
+        });
+        solver.addEventListener(found -> better.accept(found.getNewBestScore()));
+        stop.onPress(end);
+        try {
+            return solver.solve(start);
+        } finally {
+            stop.forget(end);
+        }
+    }
 }

@@ -19,39 +19,50 @@ import tiewright.event.SetUpFact;
  * @param neutral the label of that person's desk or referee link
  */
 public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    SetUpFact.OpeningChosen chosen = new SetUpFact.OpeningChosen(organiserIsCaptain, Plain.of(neutral));
-    return Checks.byOrganiser(given)
-        .line("neutral", neutral)
-        .refuseIf(!organiserIsCaptain && chosen.neutral().isPresent(), Refusal.of("setup.neutral-not-needed").at("neutral"))
-        .refuse(chosen.neutral().filter(label -> event.links().values().stream().noneMatch(link -> mayOpen(link, label)))
-            .map(label -> Refusal.of("setup.neutral-has-no-link").with("label", label).at("neutral")))
-        .refuseIf(event.opening().filter(chosen::equals).isPresent(), Refusal.of("setup.opening-unchanged"))
-        .then(() -> facts(event, chosen));
-  }
-
-  /** A person of the desk or the referee, told from others by the label of the link. */
-  private static boolean mayOpen(Link link, String label) {
-    return !link.revoked() && link.label().equals(label) && (link.role() == Role.DESK || link.role() == Role.REFEREE);
-  }
-
-  private static List<Fact> facts(Event event, SetUpFact.OpeningChosen chosen) {
-    List<Fact> facts = new ArrayList<>(List.of(chosen));
-    if (event.isFrozen()) {
-      facts.add(Notices.changed(
-          event, "Who opens the sheets", event.opening().map(ChooseOpening::said).orElse("the desk"), said(chosen), ""));
+    @Override
+    public Outcome decide(Event event, Given given) {
+        SetUpFact.OpeningChosen chosen = new SetUpFact.OpeningChosen(organiserIsCaptain, Plain.of(neutral));
+        return Checks.byOrganiser(given)
+                .line("neutral", neutral)
+                .refuseIf(
+                        !organiserIsCaptain && chosen.neutral().isPresent(),
+                        Refusal.of("setup.neutral-not-needed").at("neutral"))
+                .refuse(chosen.neutral()
+                        .filter(label -> event.links().values().stream().noneMatch(link -> mayOpen(link, label)))
+                        .map(label -> Refusal.of("setup.neutral-has-no-link")
+                                .with("label", label)
+                                .at("neutral")))
+                .refuseIf(event.opening().filter(chosen::equals).isPresent(), Refusal.of("setup.opening-unchanged"))
+                .then(() -> facts(event, chosen));
     }
-    return facts;
-  }
 
-  private static String said(SetUpFact.OpeningChosen chosen) {
-    return chosen.neutral().orElse(chosen.organiserIsCaptain() ? "they open by themselves" : "the desk");
-  }
+    /** A person of the desk or the referee, told from others by the label of the link. */
+    private static boolean mayOpen(Link link, String label) {
+        return !link.revoked()
+                && link.label().equals(label)
+                && (link.role() == Role.DESK || link.role() == Role.REFEREE);
+    }
 
-  /** What somebody else chose meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact.kind() == FactKind.OPENING_CHOSEN;
-  }
+    private static List<Fact> facts(Event event, SetUpFact.OpeningChosen chosen) {
+        List<Fact> facts = new ArrayList<>(List.of(chosen));
+        if (event.isFrozen()) {
+            facts.add(Notices.changed(
+                    event,
+                    "Who opens the sheets",
+                    event.opening().map(ChooseOpening::said).orElse("the desk"),
+                    said(chosen),
+                    ""));
+        }
+        return facts;
+    }
+
+    private static String said(SetUpFact.OpeningChosen chosen) {
+        return chosen.neutral().orElse(chosen.organiserIsCaptain() ? "they open by themselves" : "the desk");
+    }
+
+    /** What somebody else chose meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact.kind() == FactKind.OPENING_CHOSEN;
+    }
 }

@@ -29,52 +29,66 @@ import tiewright.event.Stage;
  * @param spokenSeed the words, as the witness spoke them
  */
 public record DrawPools(int pools, String spokenSeed, String witness) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Checks checks = Checks.byOrganiser(given)
-        .line("spokenSeed", spokenSeed)
-        .line("witness", witness)
-        .refuseIf(event.conditionsVersion() == 0, Refusal.of("setup.conditions-first"))
-        .refuse(Draws.begun(event, Stage.POOL).map(tie -> Refusal.of("setup.pools-have-begun").with("tie", tie)));
-    PoolDrawResult result = PoolDraw.draw(
-        entrants(event), pools, event.conditions().drawSeparation() == DrawSeparation.TOWN, spokenSeed);
-    if (result instanceof PoolDrawResult.Refused refused) {
-      refused.faults().stream().map(Draws::refusal)
-          .filter(refusal -> !refusal.code().equals("draw.no-spoken-seed"))
-          .forEach(refusal -> checks.refuseIf(true, refusal));
-      return checks.refused();
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Checks checks = Checks.byOrganiser(given)
+                .line("spokenSeed", spokenSeed)
+                .line("witness", witness)
+                .refuseIf(event.conditionsVersion() == 0, Refusal.of("setup.conditions-first"))
+                .refuse(Draws.begun(event, Stage.POOL)
+                        .map(tie -> Refusal.of("setup.pools-have-begun").with("tie", tie)));
+        PoolDrawResult result = PoolDraw.draw(
+                entrants(event), pools, event.conditions().drawSeparation() == DrawSeparation.TOWN, spokenSeed);
+        if (result instanceof PoolDrawResult.Refused refused) {
+            refused.faults().stream()
+                    .map(Draws::refusal)
+                    .filter(refusal -> !refusal.code().equals("draw.no-spoken-seed"))
+                    .forEach(refusal -> checks.refuseIf(true, refusal));
+            return checks.refused();
+        }
+        return outcome(event, checks, (PoolDrawResult.Drawn) result);
     }
-    return outcome(event, checks, (PoolDrawResult.Drawn) result);
-  }
 
-  private static List<Entrant> entrants(Event event) {
-    return event.clubs().values().stream()
-        .filter(club -> !event.withdrawals().containsKey(club.id()))
-        .map(club -> new Entrant(club.id(), club.name(), club.town(), club.seed()))
-        .toList();
-  }
+    private static List<Entrant> entrants(Event event) {
+        return event.clubs().values().stream()
+                .filter(club -> !event.withdrawals().containsKey(club.id()))
+                .map(club -> new Entrant(club.id(), club.name(), club.town(), club.seed()))
+                .toList();
+    }
 
-  private Outcome outcome(Event event, Checks checks, PoolDrawResult.Drawn drawn) {
-    SortedMap<String, List<ClubId>> inPools = new TreeMap<>();
-    List<PoolTie> ties = new ArrayList<>();
-    for (Pool pool : drawn.pools()) {
-      inPools.put(pool.name(), pool.clubs());
-      ties.addAll(PoolPlan.ties(pool.name(), pool.clubs()));
+    private Outcome outcome(Event event, Checks checks, PoolDrawResult.Drawn drawn) {
+        SortedMap<String, List<ClubId>> inPools = new TreeMap<>();
+        List<PoolTie> ties = new ArrayList<>();
+        for (Pool pool : drawn.pools()) {
+            inPools.put(pool.name(), pool.clubs());
+            ties.addAll(PoolPlan.ties(pool.name(), pool.clubs()));
+        }
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new DrawFact.PoolsDrawn(Plain.of(spokenSeed), Plain.of(witness), inPools));
+        ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
+                tie.tie(),
+                Stage.POOL,
+                Optional.of(tie.pool()),
+                tie.round(),
+                Slot.of(tie.home()),
+                Slot.of(tie.away()))));
+        if (Draws.fromEach(event) > 0) {
+            Draws.LaidOut knockout = Draws.knockout(
+                    event,
+                    inPools,
+                    ties.stream().map(PoolTie::tie).toList(),
+                    Draws.fromEach(event),
+                    Draws.hasThirdPlace(event),
+                    spokenSeed,
+                    witness);
+            checks.refuseAll(knockout.refusals())
+                    .refuse(Draws.begun(event, Stage.KNOCKOUT)
+                            .map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
+            facts.addAll(knockout.facts());
+        }
+        if (Draws.has(event, Stage.POOL)) {
+            facts.add(Draws.redrawn(event, "The pools were drawn again", witness));
+        }
+        return checks.then(() -> facts);
     }
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new DrawFact.PoolsDrawn(Plain.of(spokenSeed), Plain.of(witness), inPools));
-    ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
-        tie.tie(), Stage.POOL, Optional.of(tie.pool()), tie.round(), Slot.of(tie.home()), Slot.of(tie.away()))));
-    if (Draws.fromEach(event) > 0) {
-      Draws.LaidOut knockout = Draws.knockout(event, inPools, ties.stream().map(PoolTie::tie).toList(),
-          Draws.fromEach(event), Draws.hasThirdPlace(event), spokenSeed, witness);
-      checks.refuseAll(knockout.refusals())
-          .refuse(Draws.begun(event, Stage.KNOCKOUT).map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
-      facts.addAll(knockout.facts());
-    }
-    if (Draws.has(event, Stage.POOL)) {
-      facts.add(Draws.redrawn(event, "The pools were drawn again", witness));
-    }
-    return checks.then(() -> facts);
-  }
 }

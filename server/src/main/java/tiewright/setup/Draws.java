@@ -26,94 +26,118 @@ import tiewright.event.TieId;
 
 /** What both draws share: when it is too late, what a fault is called, and the knockout as facts. */
 final class Draws {
-  private Draws() {}
+    private Draws() {}
 
-  /** The first tie of this stage for which a sheet was ever sealed or ruled, or a card written. */
-  static Optional<TieId> begun(Event event, Stage stage) {
-    return event.ties().values().stream()
-        .filter(tie -> tie.stage() == stage)
-        .filter(tie -> !tie.cards().isEmpty() || tie.isOpened() || isSealed(event, tie))
-        .map(Tie::id)
-        .findFirst();
-  }
-
-  private static boolean isSealed(Event event, Tie tie) {
-    return event.exchanges().values().stream()
-        .filter(exchange -> exchange.id().tie().equals(tie.id()))
-        .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
-        .anyMatch(Draws::hasMoved);
-  }
-
-  private static boolean hasMoved(Exchange.SideOfExchange side) {
-    return side.sealed() > 0 || side.ruled().isPresent();
-  }
-
-  /** {@code draw.pool-too-small} and so on, beside the field that it is about. */
-  static Refusal refusal(DrawFault fault) {
-    Refusal refusal = Refusal.of("draw." + fault.code().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-        .with("given", fault.given()).with("limit", fault.limit()).with("subject", fault.subject());
-    return switch (fault.code()) {
-      case NO_SPOKEN_SEED -> refusal.at("spokenSeed");
-      case CLUB_TWICE, SEED_TWICE, SEED_BELOW_ONE -> refusal.with("club", ClubId.of(fault.subject()));
-      case NO_POOL, TOO_MANY_POOLS, POOL_TOO_SMALL, POOL_TOO_LARGE -> refusal.at("pools");
-      case POOL_TWICE, NOT_A_POOL_NAME -> refusal;
-      case NO_QUALIFIER, TOO_MANY_FROM_A_POOL, TOO_FEW_QUALIFIERS, TOO_MANY_QUALIFIERS -> refusal.at("fromEachPool");
-      case TOO_MANY_CASES -> refusal;
-    };
-  }
-
-  /** The knockout laid out over these pools, or every reason why not. */
-  record LaidOut(List<Fact> facts, List<Refusal> refusals) {}
-
-  /** @param poolTies the ties that will stand beside those of the knockout */
-  static LaidOut knockout(
-      Event event, Map<String, List<ClubId>> pools, List<TieId> poolTies, int fromEach, boolean thirdPlace,
-      String spokenSeed, String witness) {
-    List<Refusal> refusals = new ArrayList<>();
-    pools.forEach((pool, clubs) -> {
-      if (clubs.size() < fromEach) {
-        refusals.add(Refusal.of("setup.pool-has-too-few").with("pool", pool).with("clubs", clubs.size())
-            .with("fromEach", fromEach).at("fromEachPool"));
-      }
-    });
-    KnockoutDraw.Shape shape =
-        new KnockoutDraw.Shape(List.copyOf(pools.keySet()), fromEach, event.conditions().seeding(), thirdPlace);
-    KnockoutResult result = KnockoutDraw.draw(shape, spokenSeed);
-    if (result instanceof KnockoutResult.Refused refused) {
-      refused.faults().forEach(fault -> refusals.add(refusal(fault)));
-      return new LaidOut(List.of(), refusals);
+    /** The first tie of this stage for which a sheet was ever sealed or ruled, or a card written. */
+    static Optional<TieId> begun(Event event, Stage stage) {
+        return event.ties().values().stream()
+                .filter(tie -> tie.stage() == stage)
+                .filter(tie -> !tie.cards().isEmpty() || tie.isOpened() || isSealed(event, tie))
+                .map(Tie::id)
+                .findFirst();
     }
-    List<PlannedTie> ties = ((KnockoutResult.Planned) result).plan().ties();
-    ties.stream().map(PlannedTie::tie).filter(poolTies::contains).forEach(tie ->
-        refusals.add(Refusal.of("setup.tie-code-taken").with("tie", tie)));
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new DrawFact.KnockoutDrawn(Plain.of(spokenSeed), Plain.of(witness)));
-    ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
-        tie.tie(), Stage.KNOCKOUT, Optional.empty(), tie.round(), Slot.from(tie.homeFrom()), Slot.from(tie.awayFrom()))));
-    return new LaidOut(facts, refusals);
-  }
 
-  static boolean has(Event event, Stage stage) {
-    return event.ties().values().stream().anyMatch(tie -> tie.stage() == stage);
-  }
+    private static boolean isSealed(Event event, Tie tie) {
+        return event.exchanges().values().stream()
+                .filter(exchange -> exchange.id().tie().equals(tie.id()))
+                .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
+                .anyMatch(Draws::hasMoved);
+    }
 
-  /** How many of each pool the knockout that stands takes; 0 where none was laid out. */
-  static int fromEach(Event event) {
-    return sources(event).filter(source -> source.kind() == SlotSource.Kind.POOL_PLACE)
-        .mapToInt(SlotSource::place).max().orElse(0);
-  }
+    private static boolean hasMoved(Exchange.SideOfExchange side) {
+        return side.sealed() > 0 || side.ruled().isPresent();
+    }
 
-  static boolean hasThirdPlace(Event event) {
-    return sources(event).anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
-  }
+    /** {@code draw.pool-too-small} and so on, beside the field that it is about. */
+    static Refusal refusal(DrawFault fault) {
+        Refusal refusal = Refusal.of(
+                        "draw." + fault.code().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .with("given", fault.given())
+                .with("limit", fault.limit())
+                .with("subject", fault.subject());
+        return switch (fault.code()) {
+            case NO_SPOKEN_SEED -> refusal.at("spokenSeed");
+            case CLUB_TWICE, SEED_TWICE, SEED_BELOW_ONE -> refusal.with("club", ClubId.of(fault.subject()));
+            case NO_POOL, TOO_MANY_POOLS, POOL_TOO_SMALL, POOL_TOO_LARGE -> refusal.at("pools");
+            case POOL_TWICE, NOT_A_POOL_NAME -> refusal;
+            case NO_QUALIFIER, TOO_MANY_FROM_A_POOL, TOO_FEW_QUALIFIERS, TOO_MANY_QUALIFIERS ->
+                refusal.at("fromEachPool");
+            case TOO_MANY_CASES -> refusal;
+        };
+    }
 
-  private static Stream<SlotSource> sources(Event event) {
-    return event.ties().values().stream().filter(tie -> tie.stage() == Stage.KNOCKOUT)
-        .flatMap(tie -> Stream.of(Side.values()).map(tie::slot))
-        .flatMap(slot -> slot.from().stream());
-  }
+    /** The knockout laid out over these pools, or every reason why not. */
+    record LaidOut(List<Fact> facts, List<Refusal> refusals) {}
 
-  static OfficialFact.NoticePosted redrawn(Event event, String what, String witness) {
-    return Notices.of(event, what, "Drawn again before any of its sheets was sealed; witness " + Plain.of(witness) + ".");
-  }
+    /** @param poolTies the ties that will stand beside those of the knockout */
+    static LaidOut knockout(
+            Event event,
+            Map<String, List<ClubId>> pools,
+            List<TieId> poolTies,
+            int fromEach,
+            boolean thirdPlace,
+            String spokenSeed,
+            String witness) {
+        List<Refusal> refusals = new ArrayList<>();
+        pools.forEach((pool, clubs) -> {
+            if (clubs.size() < fromEach) {
+                refusals.add(Refusal.of("setup.pool-has-too-few")
+                        .with("pool", pool)
+                        .with("clubs", clubs.size())
+                        .with("fromEach", fromEach)
+                        .at("fromEachPool"));
+            }
+        });
+        KnockoutDraw.Shape shape = new KnockoutDraw.Shape(
+                List.copyOf(pools.keySet()), fromEach, event.conditions().seeding(), thirdPlace);
+        KnockoutResult result = KnockoutDraw.draw(shape, spokenSeed);
+        if (result instanceof KnockoutResult.Refused refused) {
+            refused.faults().forEach(fault -> refusals.add(refusal(fault)));
+            return new LaidOut(List.of(), refusals);
+        }
+        List<PlannedTie> ties = ((KnockoutResult.Planned) result).plan().ties();
+        ties.stream()
+                .map(PlannedTie::tie)
+                .filter(poolTies::contains)
+                .forEach(tie -> refusals.add(Refusal.of("setup.tie-code-taken").with("tie", tie)));
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new DrawFact.KnockoutDrawn(Plain.of(spokenSeed), Plain.of(witness)));
+        ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
+                tie.tie(),
+                Stage.KNOCKOUT,
+                Optional.empty(),
+                tie.round(),
+                Slot.from(tie.homeFrom()),
+                Slot.from(tie.awayFrom()))));
+        return new LaidOut(facts, refusals);
+    }
+
+    static boolean has(Event event, Stage stage) {
+        return event.ties().values().stream().anyMatch(tie -> tie.stage() == stage);
+    }
+
+    /** How many of each pool the knockout that stands takes; 0 where none was laid out. */
+    static int fromEach(Event event) {
+        return sources(event)
+                .filter(source -> source.kind() == SlotSource.Kind.POOL_PLACE)
+                .mapToInt(SlotSource::place)
+                .max()
+                .orElse(0);
+    }
+
+    static boolean hasThirdPlace(Event event) {
+        return sources(event).anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
+    }
+
+    private static Stream<SlotSource> sources(Event event) {
+        return event.ties().values().stream()
+                .filter(tie -> tie.stage() == Stage.KNOCKOUT)
+                .flatMap(tie -> Stream.of(Side.values()).map(tie::slot))
+                .flatMap(slot -> slot.from().stream());
+    }
+
+    static OfficialFact.NoticePosted redrawn(Event event, String what, String witness) {
+        return Notices.of(
+                event, what, "Drawn again before any of its sheets was sealed; witness " + Plain.of(witness) + ".");
+    }
 }

@@ -18,43 +18,60 @@ import tiewright.event.SetUpFact;
  * is a numbered notice.
  */
 public record EnterClub(ClubId club, String name, Optional<String> town, OptionalInt seed) implements Decision {
-  private static final int LAST_SEED = 64;
+    private static final int LAST_SEED = 64;
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Club> before = event.club(club);
-    boolean seedWrong = seed.isPresent() && (seed.getAsInt() < 1 || seed.getAsInt() > LAST_SEED);
-    Checks checks = Checks.byOrganiser(given)
-        .line("name", name)
-        .line("town", town)
-        .refuseIf(seedWrong, Refusal.of("setup.not-a-seed").with("most", LAST_SEED).at("seed"))
-        .refuseIf(event.isFrozen() && before.isEmpty(), Refusal.of("setup.entries-closed").at("club"));
-    for (Club other : event.clubs().values()) {
-      if (!other.id().equals(club)) {
-        checks.refuseIf(before.isEmpty() && likeCode(other), Refusal.of("setup.code-taken").with("club", other.id()).at("club"))
-            .refuseIf(SameName.of(name).is(SameName.of(other.name())), Refusal.of("setup.club-name-taken").with("code", other.id().code()).at("name"))
-            .refuseIf(seed.isPresent() && seed.equals(other.seed()),
-                Refusal.of("setup.seed-taken").with("seed", seed.orElse(0)).with("club", other.id()).at("seed"));
-      }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Club> before = event.club(club);
+        boolean seedWrong = seed.isPresent() && (seed.getAsInt() < 1 || seed.getAsInt() > LAST_SEED);
+        Checks checks = Checks.byOrganiser(given)
+                .line("name", name)
+                .line("town", town)
+                .refuseIf(
+                        seedWrong,
+                        Refusal.of("setup.not-a-seed").with("most", LAST_SEED).at("seed"))
+                .refuseIf(
+                        event.isFrozen() && before.isEmpty(),
+                        Refusal.of("setup.entries-closed").at("club"));
+        for (Club other : event.clubs().values()) {
+            if (!other.id().equals(club)) {
+                checks.refuseIf(
+                                before.isEmpty() && likeCode(other),
+                                Refusal.of("setup.code-taken")
+                                        .with("club", other.id())
+                                        .at("club"))
+                        .refuseIf(
+                                SameName.of(name).is(SameName.of(other.name())),
+                                Refusal.of("setup.club-name-taken")
+                                        .with("code", other.id().code())
+                                        .at("name"))
+                        .refuseIf(
+                                seed.isPresent() && seed.equals(other.seed()),
+                                Refusal.of("setup.seed-taken")
+                                        .with("seed", seed.orElse(0))
+                                        .with("club", other.id())
+                                        .at("seed"));
+            }
+        }
+        return checks.then(() -> facts(event, before));
     }
-    return checks.then(() -> facts(event, before));
-  }
 
-  private boolean likeCode(Club other) {
-    return other.id().code().equalsIgnoreCase(club.code());
-  }
+    private boolean likeCode(Club other) {
+        return other.id().code().equalsIgnoreCase(club.code());
+    }
 
-  private List<Fact> facts(Event event, Optional<Club> before) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new SetUpFact.ClubEntered(club, Plain.of(name), Plain.of(town), seed));
-    before.filter(old -> event.isFrozen() && !old.name().equals(Plain.of(name))).ifPresent(old -> facts.add(
-        Notices.changed(event, "The name of the club " + club, old.name(), Plain.of(name), "")));
-    return facts;
-  }
+    private List<Fact> facts(Event event, Optional<Club> before) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new SetUpFact.ClubEntered(club, Plain.of(name), Plain.of(town), seed));
+        before.filter(old -> event.isFrozen() && !old.name().equals(Plain.of(name)))
+                .ifPresent(old -> facts.add(
+                        Notices.changed(event, "The name of the club " + club, old.name(), Plain.of(name), "")));
+        return facts;
+    }
 
-  /** The same club as somebody else entered meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof SetUpFact.ClubEntered other && other.club().equals(club);
-  }
+    /** The same club as somebody else entered meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof SetUpFact.ClubEntered other && other.club().equals(club);
+    }
 }

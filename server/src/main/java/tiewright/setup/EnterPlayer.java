@@ -27,66 +27,92 @@ import tiewright.event.SetUpFact;
  * @param until leaves at this time
  */
 public record EnterPlayer(
-    PlayerId player,
-    ClubId club,
-    String name,
-    OptionalInt rank,
-    OptionalInt bornYear,
-    Optional<LocalTime> from,
-    Optional<LocalTime> until,
-    boolean deputy)
-    implements Decision {
-  private static final int LARGEST_SQUAD = 99;
-  private static final int OLDEST = 120;
+        PlayerId player,
+        ClubId club,
+        String name,
+        OptionalInt rank,
+        OptionalInt bornYear,
+        Optional<LocalTime> from,
+        Optional<LocalTime> until,
+        boolean deputy)
+        implements Decision {
+    private static final int LARGEST_SQUAD = 99;
+    private static final int OLDEST = 120;
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Optional<Player> before = event.player(player);
-    int year = event.about().map(SetUpFact.EventDescribed::date)
-        .orElse(LocalDate.ofInstant(given.now(), ZoneOffset.UTC)).getYear();
-    Checks checks = new Checks()
-        .refuseAll(Squads.mayAlter(event, given, club))
-        .refuseIf(event.club(club).isEmpty(), Refusal.of("setup.no-such-club").with("club", club).at("club"))
-        .line("name", name)
-        .refuseIf(isOutside(rank, 1, LARGEST_SQUAD), Refusal.of("setup.not-a-rank").with("most", LARGEST_SQUAD).at("rank"))
-        .refuseIf(isOutside(bornYear, year - OLDEST, year),
-            Refusal.of("setup.not-a-birth-year").with("least", year - OLDEST).with("most", year).at("bornYear"))
-        .refuseIf(from.isPresent() && until.isPresent() && !from.get().isBefore(until.get()),
-            Refusal.of("setup.leaves-before-coming").with("from", from.orElse(LocalTime.MIN)).with("until", until.orElse(LocalTime.MIN)).at("until"))
-        .refuseIf(before.isEmpty() && event.squad(club).size() >= LARGEST_SQUAD,
-            Refusal.of("setup.squad-full").with("most", LARGEST_SQUAD).at("player"));
-    before.filter(old -> !old.club().equals(club)).ifPresent(old ->
-        checks.refuseIf(true, Refusal.of("setup.player-of-other-club").with("code", player.code()).with("club", old.club()).at("player")));
-    return checks.allFine() ? new Accepted(facts(event, before), List.of(named())) : checks.refused();
-  }
-
-  private static boolean isOutside(OptionalInt number, int least, int most) {
-    return number.isPresent() && (number.getAsInt() < least || number.getAsInt() > most);
-  }
-
-  private PrivateNote named() {
-    return new PrivateNote.PersonNamed(player, Plain.of(name), bornYear);
-  }
-
-  private List<Fact> facts(Event event, Optional<Player> before) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new SetUpFact.PlayerEntered(player, club, rank, from, until, deputy));
-    String old = before.map(p -> rank(p.rank())).orElse("");
-    if (event.isFrozen() && !old.equals(rank(rank))) {
-      String clubName = event.club(club).map(Club::name).orElse(club.code());
-      String what = before.isPresent() ? "The rank of player " + player + " of " + clubName : "Player " + player + " joins the squad of " + clubName;
-      facts.add(Notices.changed(event, what, old, rank(rank), ""));
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Optional<Player> before = event.player(player);
+        int year = event.about()
+                .map(SetUpFact.EventDescribed::date)
+                .orElse(LocalDate.ofInstant(given.now(), ZoneOffset.UTC))
+                .getYear();
+        Checks checks = new Checks()
+                .refuseAll(Squads.mayAlter(event, given, club))
+                .refuseIf(
+                        event.club(club).isEmpty(),
+                        Refusal.of("setup.no-such-club").with("club", club).at("club"))
+                .line("name", name)
+                .refuseIf(
+                        isOutside(rank, 1, LARGEST_SQUAD),
+                        Refusal.of("setup.not-a-rank")
+                                .with("most", LARGEST_SQUAD)
+                                .at("rank"))
+                .refuseIf(
+                        isOutside(bornYear, year - OLDEST, year),
+                        Refusal.of("setup.not-a-birth-year")
+                                .with("least", year - OLDEST)
+                                .with("most", year)
+                                .at("bornYear"))
+                .refuseIf(
+                        from.isPresent() && until.isPresent() && !from.get().isBefore(until.get()),
+                        Refusal.of("setup.leaves-before-coming")
+                                .with("from", from.orElse(LocalTime.MIN))
+                                .with("until", until.orElse(LocalTime.MIN))
+                                .at("until"))
+                .refuseIf(
+                        before.isEmpty() && event.squad(club).size() >= LARGEST_SQUAD,
+                        Refusal.of("setup.squad-full")
+                                .with("most", LARGEST_SQUAD)
+                                .at("player"));
+        before.filter(old -> !old.club().equals(club))
+                .ifPresent(old -> checks.refuseIf(
+                        true,
+                        Refusal.of("setup.player-of-other-club")
+                                .with("code", player.code())
+                                .with("club", old.club())
+                                .at("player")));
+        return checks.allFine() ? new Accepted(facts(event, before), List.of(named())) : checks.refused();
     }
-    return facts;
-  }
 
-  private static String rank(OptionalInt rank) {
-    return rank.isPresent() ? "rank " + rank.getAsInt() : "no rank";
-  }
+    private static boolean isOutside(OptionalInt number, int least, int most) {
+        return number.isPresent() && (number.getAsInt() < least || number.getAsInt() > most);
+    }
 
-  /** The same player as somebody else entered meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof SetUpFact.PlayerEntered other && other.player().equals(player);
-  }
+    private PrivateNote named() {
+        return new PrivateNote.PersonNamed(player, Plain.of(name), bornYear);
+    }
+
+    private List<Fact> facts(Event event, Optional<Player> before) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new SetUpFact.PlayerEntered(player, club, rank, from, until, deputy));
+        String old = before.map(p -> rank(p.rank())).orElse("");
+        if (event.isFrozen() && !old.equals(rank(rank))) {
+            String clubName = event.club(club).map(Club::name).orElse(club.code());
+            String what = before.isPresent()
+                    ? "The rank of player " + player + " of " + clubName
+                    : "Player " + player + " joins the squad of " + clubName;
+            facts.add(Notices.changed(event, what, old, rank(rank), ""));
+        }
+        return facts;
+    }
+
+    private static String rank(OptionalInt rank) {
+        return rank.isPresent() ? "rank " + rank.getAsInt() : "no rank";
+    }
+
+    /** The same player as somebody else entered meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof SetUpFact.PlayerEntered other && other.player().equals(player);
+    }
 }

@@ -19,35 +19,45 @@ import tiewright.event.TieId;
  * @param fromEachPool how many of each pool go on
  */
 public record LayOutKnockout(int fromEachPool, boolean thirdPlace, String spokenSeed, String witness)
-    implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    boolean couldEndLevel = event.conditions().rubbers() % 2 == 0 && event.conditions().decider() == DeciderKind.NONE;
-    Checks checks = Checks.byOrganiser(given)
-        .line("spokenSeed", spokenSeed)
-        .line("witness", witness)
-        .refuseIf(event.conditionsVersion() == 0, Refusal.of("setup.conditions-first"))
-        .refuseIf(couldEndLevel, Refusal.of("setup.knockout-could-end-level").with("rubbers", event.conditions().rubbers()))
-        .refuse(Draws.begun(event, Stage.KNOCKOUT).map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
-    if (event.pools().isEmpty()) {
-      return checks.refuseIf(true, Refusal.of("setup.no-pools-yet")).refused();
+        implements Decision {
+    @Override
+    public Outcome decide(Event event, Given given) {
+        boolean couldEndLevel =
+                event.conditions().rubbers() % 2 == 0 && event.conditions().decider() == DeciderKind.NONE;
+        Checks checks = Checks.byOrganiser(given)
+                .line("spokenSeed", spokenSeed)
+                .line("witness", witness)
+                .refuseIf(event.conditionsVersion() == 0, Refusal.of("setup.conditions-first"))
+                .refuseIf(
+                        couldEndLevel,
+                        Refusal.of("setup.knockout-could-end-level")
+                                .with("rubbers", event.conditions().rubbers()))
+                .refuse(Draws.begun(event, Stage.KNOCKOUT)
+                        .map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
+        if (event.pools().isEmpty()) {
+            return checks.refuseIf(true, Refusal.of("setup.no-pools-yet")).refused();
+        }
+        Draws.LaidOut laidOut =
+                Draws.knockout(event, event.pools(), poolTies(event), fromEachPool, thirdPlace, spokenSeed, witness);
+        checks.refuseAll(laidOut.refusals().stream()
+                .filter(r -> !r.code().equals("draw.no-spoken-seed"))
+                .toList());
+        return checks.then(() -> facts(event, given, laidOut.facts()));
     }
-    Draws.LaidOut laidOut = Draws.knockout(
-        event, event.pools(), poolTies(event), fromEachPool, thirdPlace, spokenSeed, witness);
-    checks.refuseAll(laidOut.refusals().stream().filter(r -> !r.code().equals("draw.no-spoken-seed")).toList());
-    return checks.then(() -> facts(event, given, laidOut.facts()));
-  }
 
-  private static List<TieId> poolTies(Event event) {
-    return event.ties().values().stream().filter(tie -> tie.stage() == Stage.POOL).map(Tie::id).toList();
-  }
-
-  private List<Fact> facts(Event event, Given given, List<Fact> drawn) {
-    List<Fact> facts = new ArrayList<>(drawn);
-    facts.addAll(SlotFills.after(event, given, drawn));
-    if (Draws.has(event, Stage.KNOCKOUT)) {
-      facts.add(Draws.redrawn(event, "The knockout was drawn again", witness));
+    private static List<TieId> poolTies(Event event) {
+        return event.ties().values().stream()
+                .filter(tie -> tie.stage() == Stage.POOL)
+                .map(Tie::id)
+                .toList();
     }
-    return facts;
-  }
+
+    private List<Fact> facts(Event event, Given given, List<Fact> drawn) {
+        List<Fact> facts = new ArrayList<>(drawn);
+        facts.addAll(SlotFills.after(event, given, drawn));
+        if (Draws.has(event, Stage.KNOCKOUT)) {
+            facts.add(Draws.redrawn(event, "The knockout was drawn again", witness));
+        }
+        return facts;
+    }
 }

@@ -22,56 +22,68 @@ import tiewright.event.SetUpFact;
  * with a reason and a name, which become a numbered ruling and a notice.
  */
 public record PublishConditions(Conditions conditions, Optional<SignedReason> ruling) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    boolean first = event.conditionsVersion() == 0;
-    Conditions before = event.conditions();
-    boolean rubbersInPlay = conditions.rubbers() != before.rubbers() && !first && isAnythingOpen(event);
-    Checks checks = Checks.byOrganiser(given)
-        .refuseIf(!first && conditions.equals(before),
-            Refusal.of("setup.conditions-unchanged").with("version", event.conditionsVersion()))
-        .refuseIf(event.isFrozen() && ruling.isEmpty(), Refusal.of("setup.conditions-frozen").at("ruling"))
-        .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
-        .refuse(conditions.heatFault().map(fault -> Refusal.of("setup.heat-stop-below-caution")
-            .with("stop", fault.value())
-            .with("caution", fault.allowed().get(0))
-            .at(fault.setting())));
-    ruling.ifPresent(signed -> checks.reason("reason", signed.reason()).line("by", signed.by()));
-    return checks.then(() -> facts(event));
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        boolean first = event.conditionsVersion() == 0;
+        Conditions before = event.conditions();
+        boolean rubbersInPlay = conditions.rubbers() != before.rubbers() && !first && isAnythingOpen(event);
+        Checks checks = Checks.byOrganiser(given)
+                .refuseIf(
+                        !first && conditions.equals(before),
+                        Refusal.of("setup.conditions-unchanged").with("version", event.conditionsVersion()))
+                .refuseIf(
+                        event.isFrozen() && ruling.isEmpty(),
+                        Refusal.of("setup.conditions-frozen").at("ruling"))
+                .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
+                .refuse(conditions
+                        .heatFault()
+                        .map(fault -> Refusal.of("setup.heat-stop-below-caution")
+                                .with("stop", fault.value())
+                                .with("caution", fault.allowed().get(0))
+                                .at(fault.setting())));
+        ruling.ifPresent(signed -> checks.reason("reason", signed.reason()).line("by", signed.by()));
+        return checks.then(() -> facts(event));
+    }
 
-  /** A sheet that was sealed for so many rubbers, or a card. */
-  private static boolean isAnythingOpen(Event event) {
-    return event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty() || tie.isOpened())
-        || event.exchanges().values().stream()
-            .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
-            .anyMatch(Exchange.SideOfExchange::isIn);
-  }
+    /** A sheet that was sealed for so many rubbers, or a card. */
+    private static boolean isAnythingOpen(Event event) {
+        return event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty() || tie.isOpened())
+                || event.exchanges().values().stream()
+                        .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
+                        .anyMatch(Exchange.SideOfExchange::isIn);
+    }
 
-  private List<Fact> facts(Event event) {
-    int version = event.conditionsVersion() + 1;
-    List<Fact> facts = new ArrayList<>();
-    ruling.ifPresent(signed -> facts.add(new OfficialFact.RulingGiven(
-        Notices.nextRuling(event), "The conditions of play", "From now on version " + version + " of the conditions holds.",
-        Plain.of(signed.reason()), Plain.of(signed.by()))));
-    OptionalInt number = ruling.isPresent() ? OptionalInt.of(Notices.nextRuling(event)) : OptionalInt.empty();
-    facts.add(new SetUpFact.ConditionsPublished(version, conditions, number));
-    ruling.ifPresent(signed -> facts.add(Notices.changed(
-        event, "Conditions of play, version " + version, values(event, event.conditions()), values(event, conditions),
-        Plain.of(signed.reason()))));
-    return facts;
-  }
+    private List<Fact> facts(Event event) {
+        int version = event.conditionsVersion() + 1;
+        List<Fact> facts = new ArrayList<>();
+        ruling.ifPresent(signed -> facts.add(new OfficialFact.RulingGiven(
+                Notices.nextRuling(event),
+                "The conditions of play",
+                "From now on version " + version + " of the conditions holds.",
+                Plain.of(signed.reason()),
+                Plain.of(signed.by()))));
+        OptionalInt number = ruling.isPresent() ? OptionalInt.of(Notices.nextRuling(event)) : OptionalInt.empty();
+        facts.add(new SetUpFact.ConditionsPublished(version, conditions, number));
+        ruling.ifPresent(signed -> facts.add(Notices.changed(
+                event,
+                "Conditions of play, version " + version,
+                values(event, event.conditions()),
+                values(event, conditions),
+                Plain.of(signed.reason()))));
+        return facts;
+    }
 
-  private String values(Event event, Conditions which) {
-    return Stream.of(Setting.values())
-        .filter(setting -> !conditions.value(setting).equals(event.conditions().value(setting)))
-        .map(setting -> setting.code().replace('_', ' ') + ": " + which.value(setting))
-        .collect(Collectors.joining(", "));
-  }
+    private String values(Event event, Conditions which) {
+        return Stream.of(Setting.values())
+                .filter(setting ->
+                        !conditions.value(setting).equals(event.conditions().value(setting)))
+                .map(setting -> setting.code().replace('_', ' ') + ": " + which.value(setting))
+                .collect(Collectors.joining(", "));
+    }
 
-  /** A form made from one version never replaces the next unseen. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact.kind() == FactKind.CONDITIONS_PUBLISHED;
-  }
+    /** A form made from one version never replaces the next unseen. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact.kind() == FactKind.CONDITIONS_PUBLISHED;
+    }
 }

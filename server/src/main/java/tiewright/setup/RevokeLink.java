@@ -10,18 +10,26 @@ import tiewright.event.SetUpFact;
 
 /** Makes a link useless from now on. The last link of an organiser stays, or nobody could go on. */
 public record RevokeLink(String link) implements Decision {
-  @Override
-  public Outcome decide(Event event, Given given) {
-    Link found = event.links().get(link);
-    if (found == null) {
-      return Decision.Refused.because(Refusal.of("setup.no-such-link").with("link", link).at("link"));
+    @Override
+    public Outcome decide(Event event, Given given) {
+        Link found = event.links().get(link);
+        if (found == null) {
+            return Decision.Refused.because(
+                    Refusal.of("setup.no-such-link").with("link", link).at("link"));
+        }
+        long organisers = event.links().values().stream()
+                .filter(l -> l.role() == Role.ORGANISER && !l.revoked())
+                .count();
+        return new Checks()
+                .refuseIf(!LinkRights.mayHandle(given.by().role(), found.role()), LinkRights.refusal(found.role()))
+                .refuseIf(
+                        found.revoked(),
+                        Refusal.of("setup.revoked-already").with("link", link).at("link"))
+                .refuseIf(
+                        !found.revoked() && found.role() == Role.ORGANISER && organisers == 1,
+                        Refusal.of("setup.last-organiser-link")
+                                .with("link", link)
+                                .at("link"))
+                .then(() -> List.of(new SetUpFact.LinkRevoked(link)));
     }
-    long organisers = event.links().values().stream().filter(l -> l.role() == Role.ORGANISER && !l.revoked()).count();
-    return new Checks()
-        .refuseIf(!LinkRights.mayHandle(given.by().role(), found.role()), LinkRights.refusal(found.role()))
-        .refuseIf(found.revoked(), Refusal.of("setup.revoked-already").with("link", link).at("link"))
-        .refuseIf(!found.revoked() && found.role() == Role.ORGANISER && organisers == 1,
-            Refusal.of("setup.last-organiser-link").with("link", link).at("link"))
-        .then(() -> List.of(new SetUpFact.LinkRevoked(link)));
-  }
 }

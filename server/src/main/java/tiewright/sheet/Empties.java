@@ -15,29 +15,32 @@ import tiewright.scoring.SideNo;
 
 /** What a rubber without a pair on one side or both stands at before a ball is played. */
 final class Empties {
-  private Empties() {}
+    private Empties() {}
 
-  /**
-   * One side empty: a walkover for the other, as few games as win it, each target to nil. Both empty: void, under either
-   * setting for two short clubs, so that fewer wins take the tie.
-   */
-  static Optional<PlayFact.CardEntered> card(
-      TieId tie, RubberNo rubber, Tie.OpenedRubber pairs, Conditions conditions) {
-    if (pairs.home().isPresent() && pairs.away().isPresent()) {
-      return Optional.empty();
+    /**
+     * One side empty: a walkover for the other, as few games as win it, each target to nil. Both empty: void, under either
+     * setting for two short clubs, so that fewer wins take the tie.
+     */
+    static Optional<PlayFact.CardEntered> card(
+            TieId tie, RubberNo rubber, Tie.OpenedRubber pairs, Conditions conditions) {
+        if (pairs.home().isPresent() && pairs.away().isPresent()) {
+            return Optional.empty();
+        }
+        if (pairs.home().isEmpty() && pairs.away().isEmpty()) {
+            return Optional.of(new PlayFact.CardEntered(tie, rubber, List.of(), How.VOID));
+        }
+        Side missing = pairs.home().isEmpty() ? Side.HOME : Side.AWAY;
+        return Optional.of(new PlayFact.CardEntered(
+                tie,
+                rubber,
+                score(rubber, missing, conditions),
+                missing == Side.HOME ? How.WALKOVER_HOME : How.WALKOVER_AWAY));
     }
-    if (pairs.home().isEmpty() && pairs.away().isEmpty()) {
-      return Optional.of(new PlayFact.CardEntered(tie, rubber, List.of(), How.VOID));
-    }
-    Side missing = pairs.home().isEmpty() ? Side.HOME : Side.AWAY;
-    return Optional.of(new PlayFact.CardEntered(
-        tie, rubber, score(rubber, missing, conditions), missing == Side.HOME ? How.WALKOVER_HOME : How.WALKOVER_AWAY));
-  }
 
-  private static List<Score> score(RubberNo rubber, Side missing, Conditions conditions) {
-    SideNo side = missing == Side.HOME ? SideNo.ONE : SideNo.TWO;
-    return rubber.isDecider()
-        ? Awarded.walkover(conditions.deciderScoring(), 1, side)
-        : Awarded.walkover(conditions.scoring(), conditions.bestOf(), side);
-  }
+    private static List<Score> score(RubberNo rubber, Side missing, Conditions conditions) {
+        SideNo side = missing == Side.HOME ? SideNo.ONE : SideNo.TWO;
+        return rubber.isDecider()
+                ? Awarded.walkover(conditions.deciderScoring(), 1, side)
+                : Awarded.walkover(conditions.scoring(), conditions.bestOf(), side);
+    }
 }

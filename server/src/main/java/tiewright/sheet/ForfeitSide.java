@@ -16,19 +16,19 @@ import tiewright.event.Refusal;
  */
 public record ForfeitSide(ExchangeId exchange, ClubId club, String reason, String by) implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons =
-        Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> Rulings.signed(reason, by));
-    return reasons.isEmpty()
-        ? new Accepted(
-            Rulings.facts(event, exchange, club, true, reason, by),
-            List.of(new PrivateNote.SheetDropped(exchange, club)))
-        : new Refused(reasons);
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons =
+                Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> Rulings.signed(reason, by));
+        return reasons.isEmpty()
+                ? new Accepted(
+                        Rulings.facts(event, exchange, club, true, reason, by),
+                        List.of(new PrivateNote.SheetDropped(exchange, club)))
+                : new Refused(reasons);
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return Sealing.isStaledBy(fact, exchange, club, List.of());
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return Sealing.isStaledBy(fact, exchange, club, List.of());
+    }
 }

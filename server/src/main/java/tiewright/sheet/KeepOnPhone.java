@@ -18,20 +18,21 @@ import tiewright.event.Refusal;
  */
 public record KeepOnPhone(ExchangeId exchange, ClubId club, String receipt) implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons = Gate.first(
-        () -> Sealing.whyNot(event, exchange, club, given),
-        () -> Gate.when(!Receipt.isReceipt(receipt), Why.RECEIPT.refusal().at("receipt")));
-    return reasons.isEmpty()
-        ? new Accepted(
-            List.of(new ExchangeFact.SheetSealed(exchange, club, receipt, true)),
-            List.of(new PrivateNote.SheetDropped(exchange, club)))
-        : new Refused(reasons);
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons = Gate.first(
+                () -> Sealing.whyNot(event, exchange, club, given),
+                () -> Gate.when(
+                        !Receipt.isReceipt(receipt), Why.RECEIPT.refusal().at("receipt")));
+        return reasons.isEmpty()
+                ? new Accepted(
+                        List.of(new ExchangeFact.SheetSealed(exchange, club, receipt, true)),
+                        List.of(new PrivateNote.SheetDropped(exchange, club)))
+                : new Refused(reasons);
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return Sealing.isStaledBy(fact, exchange, club, List.of());
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return Sealing.isStaledBy(fact, exchange, club, List.of());
+    }
 }

@@ -16,34 +16,34 @@ import tiewright.event.TieId;
  * ordered pairs of eight.
  */
 public final class Receipt {
-  private Receipt() {}
+    private Receipt() {}
 
-  /**
-   * @param secret 64 lower-case hex digits, random
-   * @throws IllegalArgumentException if it is not such a secret
-   */
-  public static String of(String secret, TieId tie, ClubId club, Sheet sheet) {
-    if (!isSecret(secret)) {
-      throw new IllegalArgumentException("a secret has 64 lower-case hex digits");
+    /**
+     * @param secret 64 lower-case hex digits, random
+     * @throws IllegalArgumentException if it is not such a secret
+     */
+    public static String of(String secret, TieId tie, ClubId club, Sheet sheet) {
+        if (!isSecret(secret)) {
+            throw new IllegalArgumentException("a secret has 64 lower-case hex digits");
+        }
+        String text = secret + "\n" + tie + "\n" + club + "\n" + sheet.canonical();
+        return HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
     }
-    String text = secret + "\n" + tie + "\n" + club + "\n" + sheet.canonical();
-    return HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
-  }
 
-  public static boolean isSecret(String text) {
-    return text.matches("[0-9a-f]{64}");
-  }
-
-  /** Whether a text has the shape of a receipt. */
-  public static boolean isReceipt(String text) {
-    return text.matches("[0-9a-f]{64}");
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
+    public static boolean isSecret(String text) {
+        return text.matches("[0-9a-f]{64}");
     }
-  }
+
+    /** Whether a text has the shape of a receipt. */
+    public static boolean isReceipt(String text) {
+        return text.matches("[0-9a-f]{64}");
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
 }

@@ -27,95 +27,107 @@ import tiewright.event.Tie;
  * @param approvedBy the name of who approved it, mandatory
  */
 public record ReplacePair(
-    ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> pair, String door, String approvedBy)
-    implements Decision {
+        ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> pair, String door, String approvedBy)
+        implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons = Gate.first(
-        () -> Gate.official(given.by()),
-        () -> Gate.place(event, exchange, club),
-        () -> Gate.when(
-            !event.exchange(exchange).isOpened(), Why.NOT_OPENED.refusal().with("tie", exchange.tie()).at("exchange")),
-        () -> Gate.when(
-            !tie(event).opened().containsKey(rubber) || !SheetRules.rubbers(event, exchange).contains(rubber),
-            Why.NO_RUBBER.refusal().with("rubber", rubber).with("tie", exchange.tie()).at("rubber")),
-        () -> doors(event, given),
-        () -> faults(event));
-    if (!reasons.isEmpty()) {
-      return new Refused(reasons);
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons = Gate.first(
+                () -> Gate.official(given.by()),
+                () -> Gate.place(event, exchange, club),
+                () -> Gate.when(
+                        !event.exchange(exchange).isOpened(),
+                        Why.NOT_OPENED.refusal().with("tie", exchange.tie()).at("exchange")),
+                () -> Gate.when(
+                        !tie(event).opened().containsKey(rubber)
+                                || !SheetRules.rubbers(event, exchange).contains(rubber),
+                        Why.NO_RUBBER
+                                .refusal()
+                                .with("rubber", rubber)
+                                .with("tie", exchange.tie())
+                                .at("rubber")),
+                () -> doors(event, given),
+                () -> faults(event));
+        if (!reasons.isEmpty()) {
+            return new Refused(reasons);
+        }
+        List<Fact> facts = new ArrayList<>();
+        new Reshuffle(event, this).changes().forEach((changed, now) -> {
+            facts.add(new ExchangeFact.PairReplaced(exchange, club, changed, now, door, approvedBy.strip()));
+            facts.addAll(Reshuffle.cards(event, exchange, club, changed, now, door));
+        });
+        return Consequences.of(event, given, facts, List.of());
     }
-    List<Fact> facts = new ArrayList<>();
-    new Reshuffle(event, this).changes().forEach((changed, now) -> {
-      facts.add(new ExchangeFact.PairReplaced(exchange, club, changed, now, door, approvedBy.strip()));
-      facts.addAll(Reshuffle.cards(event, exchange, club, changed, now, door));
-    });
-    return Consequences.of(event, given, facts, List.of());
-  }
 
-  Tie tie(Event event) {
-    return event.tie(exchange.tie()).orElseThrow();
-  }
-
-  private List<Refusal> doors(Event event, Given given) {
-    List<String> open = Door.open(event.conditions()).stream().map(Door::code).toList();
-    boolean refereeOnly = Door.isForTheReferee(event.conditions());
-    List<Refusal> reasons = new ArrayList<>();
-    if (Door.parse(door).isEmpty()) {
-      reasons.add(Why.DOOR.refusal().with("doors", open).at("door"));
-    } else if (!open.contains(door)) {
-      reasons.add(Why.DOOR_CLOSED.refusal().with("door", door).with("doors", open).at("door"));
+    Tie tie(Event event) {
+        return event.tie(exchange.tie()).orElseThrow();
     }
-    reasons.addAll(Gate.when(refereeOnly && given.by().role() != Role.REFEREE, Why.REFEREE_ONLY.refusal()));
-    reasons.addAll(Gate.name(approvedBy, "approvedBy"));
-    return reasons;
-  }
 
-  private List<Refusal> faults(Event event) {
-    List<Refusal> faults = new ArrayList<>();
-    Tie.OpenedRubber now = tie(event).opened().get(rubber);
-    if (now.pair(Gate.sideOf(event, exchange, club)).equals(pair)) {
-      faults.add(Why.SAME_PAIR.refusal().with("rubber", rubber).at("pair"));
+    private List<Refusal> doors(Event event, Given given) {
+        List<String> open =
+                Door.open(event.conditions()).stream().map(Door::code).toList();
+        boolean refereeOnly = Door.isForTheReferee(event.conditions());
+        List<Refusal> reasons = new ArrayList<>();
+        if (Door.parse(door).isEmpty()) {
+            reasons.add(Why.DOOR.refusal().with("doors", open).at("door"));
+        } else if (!open.contains(door)) {
+            reasons.add(Why.DOOR_CLOSED
+                    .refusal()
+                    .with("door", door)
+                    .with("doors", open)
+                    .at("door"));
+        }
+        reasons.addAll(Gate.when(refereeOnly && given.by().role() != Role.REFEREE, Why.REFEREE_ONLY.refusal()));
+        reasons.addAll(Gate.name(approvedBy, "approvedBy"));
+        return reasons;
     }
-    boolean awarded = now.home().isEmpty() || now.away().isEmpty();
-    boolean over = tie(event).card(rubber).standing() != Card.Standing.EMPTY && !awarded;
-    boolean slip = door.equals(Door.CLERICAL.code()) && pair.isPresent();
-    boolean began = tie(event).stopped().containsKey(rubber) && !Door.open(event.conditions()).contains(Door.SUBSTITUTION);
-    if (began && !slip) {
-      faults.add(Why.RUBBER_BEGAN.refusal().with("rubber", rubber).at("rubber"));
-    }
-    if (over && !slip) {
-      faults.add(Why.RUBBER_OVER.refusal().with("rubber", rubber).at("rubber"));
-    }
-    pair.ifPresent(named -> people(event, named, faults));
-    return faults;
-  }
 
-  /** In the squad, here, and not in more rubbers than the conditions allow. The order of strength is the official's. */
-  private void people(Event event, Pair named, List<Refusal> faults) {
-    Squad squad = new Squad(event, exchange, club);
-    for (PlayerId player : List.of(named.first(), named.second())) {
-      squad.whyNot(player).map(why -> why.at("pair")).ifPresent(faults::add);
-      List<RubberNo> in = SheetRules.rubbers(event, exchange).stream()
-          .filter(no -> no.equals(rubber) || isNamed(event, no, player))
-          .toList();
-      if (in.size() > event.conditions().maxRubbersPerPlayer()) {
-        faults.add(SheetRules.tooOften(player, in, event.conditions()).at("pair"));
-      }
+    private List<Refusal> faults(Event event) {
+        List<Refusal> faults = new ArrayList<>();
+        Tie.OpenedRubber now = tie(event).opened().get(rubber);
+        if (now.pair(Gate.sideOf(event, exchange, club)).equals(pair)) {
+            faults.add(Why.SAME_PAIR.refusal().with("rubber", rubber).at("pair"));
+        }
+        boolean awarded = now.home().isEmpty() || now.away().isEmpty();
+        boolean over = tie(event).card(rubber).standing() != Card.Standing.EMPTY && !awarded;
+        boolean slip = door.equals(Door.CLERICAL.code()) && pair.isPresent();
+        boolean began = tie(event).stopped().containsKey(rubber)
+                && !Door.open(event.conditions()).contains(Door.SUBSTITUTION);
+        if (began && !slip) {
+            faults.add(Why.RUBBER_BEGAN.refusal().with("rubber", rubber).at("rubber"));
+        }
+        if (over && !slip) {
+            faults.add(Why.RUBBER_OVER.refusal().with("rubber", rubber).at("rubber"));
+        }
+        pair.ifPresent(named -> people(event, named, faults));
+        return faults;
     }
-  }
 
-  private boolean isNamed(Event event, RubberNo no, PlayerId player) {
-    return Optional.ofNullable(tie(event).opened().get(no))
-        .flatMap(opened -> opened.pair(Gate.sideOf(event, exchange, club)))
-        .filter(opened -> opened.has(player))
-        .isPresent();
-  }
+    /** In the squad, here, and not in more rubbers than the conditions allow. The order of strength is the official's. */
+    private void people(Event event, Pair named, List<Refusal> faults) {
+        Squad squad = new Squad(event, exchange, club);
+        for (PlayerId player : List.of(named.first(), named.second())) {
+            squad.whyNot(player).map(why -> why.at("pair")).ifPresent(faults::add);
+            List<RubberNo> in = SheetRules.rubbers(event, exchange).stream()
+                    .filter(no -> no.equals(rubber) || isNamed(event, no, player))
+                    .toList();
+            if (in.size() > event.conditions().maxRubbersPerPlayer()) {
+                faults.add(SheetRules.tooOften(player, in, event.conditions()).at("pair"));
+            }
+        }
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return fact instanceof ExchangeFact.PairReplaced other
-        && other.exchange().equals(exchange)
-        && other.club().equals(club);
-  }
+    private boolean isNamed(Event event, RubberNo no, PlayerId player) {
+        return Optional.ofNullable(tie(event).opened().get(no))
+                .flatMap(opened -> opened.pair(Gate.sideOf(event, exchange, club)))
+                .filter(opened -> opened.has(player))
+                .isPresent();
+    }
+
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return fact instanceof ExchangeFact.PairReplaced other
+                && other.exchange().equals(exchange)
+                && other.club().equals(club);
+    }
 }

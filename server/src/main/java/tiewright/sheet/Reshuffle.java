@@ -19,64 +19,67 @@ import tiewright.event.Tie;
 
 /** Which rubbers of a side change when one pair is replaced, and what becomes of their cards. */
 final class Reshuffle {
-  private final ReplacePair asked;
-  private final Tie tie;
-  private final Side side;
-  private final ShortSquad shortSquad;
+    private final ReplacePair asked;
+    private final Tie tie;
+    private final Side side;
+    private final ShortSquad shortSquad;
 
-  Reshuffle(Event event, ReplacePair asked) {
-    this.asked = asked;
-    this.tie = asked.tie(event);
-    this.side = Gate.sideOf(event, asked.exchange(), asked.club());
-    this.shortSquad = event.conditions().shortSquad();
-  }
-
-  /** The new pair of every rubber that changes, top down. */
-  SortedMap<RubberNo, Optional<Pair>> changes() {
-    SortedMap<RubberNo, Optional<Pair>> changes = new TreeMap<>();
-    changes.put(asked.rubber(), asked.pair());
-    List<RubberNo> below = below();
-    boolean moveUp = asked.pair().isEmpty() && shortSquad == ShortSquad.MOVE_UP && !asked.rubber().isDecider();
-    if (moveUp && below.stream().allMatch(this::isUntouched)) {
-      RubberNo free = asked.rubber();
-      for (RubberNo next : below) {
-        changes.put(free, tie.opened().get(next).pair(side));
-        changes.put(next, Optional.empty());
-        free = next;
-      }
+    Reshuffle(Event event, ReplacePair asked) {
+        this.asked = asked;
+        this.tie = asked.tie(event);
+        this.side = Gate.sideOf(event, asked.exchange(), asked.club());
+        this.shortSquad = event.conditions().shortSquad();
     }
-    return changes;
-  }
 
-  /** The rubbers below that have a pair. */
-  private List<RubberNo> below() {
-    return tie.opened().keySet().stream()
-        .filter(rubber -> rubber.compareTo(asked.rubber()) > 0 && !rubber.isDecider())
-        .filter(rubber -> tie.opened().get(rubber).pair(side).isPresent())
-        .toList();
-  }
-
-  /** Neither called to court nor carded, unless the card only says that the other side is empty. */
-  private boolean isUntouched(RubberNo rubber) {
-    boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
-    return !tie.calls().containsKey(rubber) && (!carded || tie.opened().get(rubber).pair(side.other()).isEmpty());
-  }
-
-  /** A walkover that no longer holds is taken back; one that now holds is entered. */
-  static List<Fact> cards(
-      Event event, ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> now, String door) {
-    Tie tie = event.tie(exchange.tie()).orElseThrow();
-    Tie.OpenedRubber before = tie.opened().get(rubber);
-    boolean home = Gate.sideOf(event, exchange, club) == Side.HOME;
-    Tie.OpenedRubber after = new Tie.OpenedRubber(home ? now : before.home(), home ? before.away() : now);
-    Optional<PlayFact.CardEntered> old = Empties.card(tie.id(), rubber, before, event.conditions());
-    Optional<PlayFact.CardEntered> next = Empties.card(tie.id(), rubber, after, event.conditions());
-    List<Fact> facts = new ArrayList<>();
-    boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
-    if (!old.equals(next) && carded && (old.isPresent() || next.isPresent())) {
-      facts.add(new PlayFact.CardTakenBack(tie.id(), rubber, door));
+    /** The new pair of every rubber that changes, top down. */
+    SortedMap<RubberNo, Optional<Pair>> changes() {
+        SortedMap<RubberNo, Optional<Pair>> changes = new TreeMap<>();
+        changes.put(asked.rubber(), asked.pair());
+        List<RubberNo> below = below();
+        boolean moveUp = asked.pair().isEmpty()
+                && shortSquad == ShortSquad.MOVE_UP
+                && !asked.rubber().isDecider();
+        if (moveUp && below.stream().allMatch(this::isUntouched)) {
+            RubberNo free = asked.rubber();
+            for (RubberNo next : below) {
+                changes.put(free, tie.opened().get(next).pair(side));
+                changes.put(next, Optional.empty());
+                free = next;
+            }
+        }
+        return changes;
     }
-    next.filter(card -> !next.equals(old)).ifPresent(facts::add);
-    return facts;
-  }
+
+    /** The rubbers below that have a pair. */
+    private List<RubberNo> below() {
+        return tie.opened().keySet().stream()
+                .filter(rubber -> rubber.compareTo(asked.rubber()) > 0 && !rubber.isDecider())
+                .filter(rubber -> tie.opened().get(rubber).pair(side).isPresent())
+                .toList();
+    }
+
+    /** Neither called to court nor carded, unless the card only says that the other side is empty. */
+    private boolean isUntouched(RubberNo rubber) {
+        boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
+        return !tie.calls().containsKey(rubber)
+                && (!carded || tie.opened().get(rubber).pair(side.other()).isEmpty());
+    }
+
+    /** A walkover that no longer holds is taken back; one that now holds is entered. */
+    static List<Fact> cards(
+            Event event, ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> now, String door) {
+        Tie tie = event.tie(exchange.tie()).orElseThrow();
+        Tie.OpenedRubber before = tie.opened().get(rubber);
+        boolean home = Gate.sideOf(event, exchange, club) == Side.HOME;
+        Tie.OpenedRubber after = new Tie.OpenedRubber(home ? now : before.home(), home ? before.away() : now);
+        Optional<PlayFact.CardEntered> old = Empties.card(tie.id(), rubber, before, event.conditions());
+        Optional<PlayFact.CardEntered> next = Empties.card(tie.id(), rubber, after, event.conditions());
+        List<Fact> facts = new ArrayList<>();
+        boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
+        if (!old.equals(next) && carded && (old.isPresent() || next.isPresent())) {
+            facts.add(new PlayFact.CardTakenBack(tie.id(), rubber, door));
+        }
+        next.filter(card -> !next.equals(old)).ifPresent(facts::add);
+        return facts;
+    }
 }

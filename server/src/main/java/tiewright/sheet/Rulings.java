@@ -18,52 +18,63 @@ import tiewright.event.SheetKind;
 
 /** Rulings for a club without a sheet at the desk: only once the clock has run out, only by who gives rulings, signed. */
 final class Rulings {
-  private Rulings() {}
+    private Rulings() {}
 
-  static List<Refusal> whyNot(Event event, ExchangeId exchange, ClubId club, Decision.Given given) {
-    return Gate.first(
-        () -> Gate.ruler(given.by()),
-        () -> Gate.place(event, exchange, club),
-        () -> Gate.unopened(event, exchange),
-        () -> clock(event, exchange, given.now()),
-        () -> state(Gate.stateOf(event, exchange, club), club));
-  }
-
-  private static List<Refusal> clock(Event event, ExchangeId exchange, Instant now) {
-    Optional<Instant> closes = LateRule.closes(event, exchange);
-    if (closes.isEmpty()) {
-      Why why = exchange.kind() == SheetKind.DECIDER ? Why.NOT_LEVEL : Why.NO_DEADLINE;
-      return List.of(why.refusal().with("tie", exchange.tie()).at("exchange"));
+    static List<Refusal> whyNot(Event event, ExchangeId exchange, ClubId club, Decision.Given given) {
+        return Gate.first(
+                () -> Gate.ruler(given.by()),
+                () -> Gate.place(event, exchange, club),
+                () -> Gate.unopened(event, exchange),
+                () -> clock(event, exchange, given.now()),
+                () -> state(Gate.stateOf(event, exchange, club), club));
     }
-    if (!now.isBefore(closes.get())) {
-      return List.of();
+
+    private static List<Refusal> clock(Event event, ExchangeId exchange, Instant now) {
+        Optional<Instant> closes = LateRule.closes(event, exchange);
+        if (closes.isEmpty()) {
+            Why why = exchange.kind() == SheetKind.DECIDER ? Why.NOT_LEVEL : Why.NO_DEADLINE;
+            return List.of(why.refusal().with("tie", exchange.tie()).at("exchange"));
+        }
+        if (!now.isBefore(closes.get())) {
+            return List.of();
+        }
+        Why why = LateRule.isDue(event, exchange, now) ? Why.GRACE_RUNS : Why.STILL_TIME;
+        return List.of(why.refusal()
+                .with("tie", exchange.tie())
+                .with("until", closes.get())
+                .at("exchange"));
     }
-    Why why = LateRule.isDue(event, exchange, now) ? Why.GRACE_RUNS : Why.STILL_TIME;
-    return List.of(why.refusal().with("tie", exchange.tie()).with("until", closes.get()).at("exchange"));
-  }
 
-  private static List<Refusal> state(Exchange.SideOfExchange side, ClubId club) {
-    return Gate.first(
-        () -> Gate.when(side.ruled().isPresent(), Why.RULED.refusal().with("club", club).at("club")),
-        () -> Gate.when(side.isIn() && side.atDesk(), Why.IS_IN.refusal().with("club", club).at("club")));
-  }
+    private static List<Refusal> state(Exchange.SideOfExchange side, ClubId club) {
+        return Gate.first(
+                () -> Gate.when(
+                        side.ruled().isPresent(),
+                        Why.RULED.refusal().with("club", club).at("club")),
+                () -> Gate.when(
+                        side.isIn() && side.atDesk(),
+                        Why.IS_IN.refusal().with("club", club).at("club")));
+    }
 
-  static List<Refusal> signed(String reason, String by) {
-    List<Refusal> faults = new ArrayList<>(Gate.reason(reason));
-    faults.addAll(Gate.name(by, "by"));
-    return faults;
-  }
+    static List<Refusal> signed(String reason, String by) {
+        List<Refusal> faults = new ArrayList<>(Gate.reason(reason));
+        faults.addAll(Gate.name(by, "by"));
+        return faults;
+    }
 
-  /** The numbered ruling and what it does to the exchange. It names a club and a tie, never a player. */
-  static List<Fact> facts(
-      Event event, ExchangeId exchange, ClubId club, boolean forfeited, String reason, String by) {
-    int number = event.rulings().stream().mapToInt(OfficialFact.RulingGiven::number).max().orElse(0) + 1;
-    String name = event.club(club).map(Club::name).orElse(club.code());
-    String what = exchange.kind() == SheetKind.DECIDER ? "decider pair" : "sheet";
-    String about = "The missing " + what + " of " + name + ", tie " + exchange.tie();
-    String ruling = forfeited ? name + " forfeits its side." : "The " + what + " of " + name + " is supplied.";
-    return List.of(
-        new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()),
-        new ExchangeFact.SideRuled(exchange, club, forfeited, number));
-  }
+    /** The numbered ruling and what it does to the exchange. It names a club and a tie, never a player. */
+    static List<Fact> facts(
+            Event event, ExchangeId exchange, ClubId club, boolean forfeited, String reason, String by) {
+        int number = event.rulings().stream()
+                        .mapToInt(OfficialFact.RulingGiven::number)
+                        .max()
+                        .orElse(0)
+                + 1;
+        String name = event.club(club).map(Club::name).orElse(club.code());
+        String what = exchange.kind() == SheetKind.DECIDER ? "decider pair" : "sheet";
+        String about = "The missing " + what + " of " + name + ", tie " + exchange.tie();
+        String ruling = forfeited ? name + " forfeits its side." : "The " + what + " of " + name + " is supplied.";
+        return List.of(
+                new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()),
+                new ExchangeFact.SideRuled(exchange, club, forfeited, number));
+    }
 }

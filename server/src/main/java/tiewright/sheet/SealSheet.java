@@ -20,33 +20,33 @@ import tiewright.event.Sheet;
  */
 public record SealSheet(ExchangeId exchange, ClubId club, Sheet sheet, String secret) implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons = Gate.first(() -> Sealing.whyNot(event, exchange, club, given), () -> faults(event));
-    if (!reasons.isEmpty()) {
-      return new Refused(reasons);
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons = Gate.first(() -> Sealing.whyNot(event, exchange, club, given), () -> faults(event));
+        if (!reasons.isEmpty()) {
+            return new Refused(reasons);
+        }
+        String receipt = Receipt.of(secret, exchange.tie(), club, sheet);
+        return new Accepted(
+                List.of(new ExchangeFact.SheetSealed(exchange, club, receipt, false)),
+                List.of(new PrivateNote.SheetKept(exchange, club, sheet, secret)));
     }
-    String receipt = Receipt.of(secret, exchange.tie(), club, sheet);
-    return new Accepted(
-        List.of(new ExchangeFact.SheetSealed(exchange, club, receipt, false)),
-        List.of(new PrivateNote.SheetKept(exchange, club, sheet, secret)));
-  }
 
-  private List<Refusal> faults(Event event) {
-    List<Refusal> faults = new ArrayList<>(SheetRules.faults(event, exchange, club, sheet));
-    faults.addAll(Gate.when(!Receipt.isSecret(secret), Why.SECRET.refusal().at("secret")));
-    return faults;
-  }
+    private List<Refusal> faults(Event event) {
+        List<Refusal> faults = new ArrayList<>(SheetRules.faults(event, exchange, club, sheet));
+        faults.addAll(Gate.when(!Receipt.isSecret(secret), Why.SECRET.refusal().at("secret")));
+        return faults;
+    }
 
-  /** What the form was made of: the exchange, the own squad, the conditions, and a sheet the deputy sealed meanwhile. */
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return Sealing.isStaledBy(fact, exchange, club, sheet.players());
-  }
+    /** What the form was made of: the exchange, the own squad, the conditions, and a sheet the deputy sealed meanwhile. */
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return Sealing.isStaledBy(fact, exchange, club, sheet.players());
+    }
 
-  /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
-  @Override
-  public String toString() {
-    return "SealSheet[exchange=" + exchange + ", club=" + club + "]";
-  }
+    /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+    @Override
+    public String toString() {
+        return "SealSheet[exchange=" + exchange + ", club=" + club + "]";
+    }
 }

@@ -18,33 +18,32 @@ import tiewright.event.Sheet;
  * @param by the name of who rules
  */
 public record SupplySide(ExchangeId exchange, ClubId club, Sheet sheet, String reason, String by) implements Decision {
-  private static final String NO_SECRET = "";
+    private static final String NO_SECRET = "";
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons =
-        Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> faults(event));
-    return reasons.isEmpty()
-        ? new Accepted(
-            Rulings.facts(event, exchange, club, false, reason, by),
-            List.of(new PrivateNote.SheetKept(exchange, club, sheet, NO_SECRET)))
-        : new Refused(reasons);
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons = Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> faults(event));
+        return reasons.isEmpty()
+                ? new Accepted(
+                        Rulings.facts(event, exchange, club, false, reason, by),
+                        List.of(new PrivateNote.SheetKept(exchange, club, sheet, NO_SECRET)))
+                : new Refused(reasons);
+    }
 
-  private List<Refusal> faults(Event event) {
-    List<Refusal> faults = new ArrayList<>(Rulings.signed(reason, by));
-    faults.addAll(SheetRules.faults(event, exchange, club, sheet));
-    return faults;
-  }
+    private List<Refusal> faults(Event event) {
+        List<Refusal> faults = new ArrayList<>(Rulings.signed(reason, by));
+        faults.addAll(SheetRules.faults(event, exchange, club, sheet));
+        return faults;
+    }
 
-  @Override
-  public boolean isStaledBy(Fact fact) {
-    return Sealing.isStaledBy(fact, exchange, club, sheet.players());
-  }
+    @Override
+    public boolean isStaledBy(Fact fact) {
+        return Sealing.isStaledBy(fact, exchange, club, sheet.players());
+    }
 
-  /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
-  @Override
-  public String toString() {
-    return "SupplySide[exchange=" + exchange + ", club=" + club + "]";
-  }
+    /** Says nothing of the sheet: what is printed or logged by mistake stays sealed. */
+    @Override
+    public String toString() {
+        return "SupplySide[exchange=" + exchange + ", club=" + club + "]";
+    }
 }

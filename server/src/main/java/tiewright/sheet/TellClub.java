@@ -12,20 +12,22 @@ import tiewright.event.Refusal;
 /** The captain lets the own club's personal links see who plays and who rests, before the opening. */
 public record TellClub(ExchangeId exchange, ClubId club) implements Decision {
 
-  @Override
-  public Outcome decide(Event event, Given given) {
-    List<Refusal> reasons = Gate.first(
-        () -> Gate.captainOf(club, given.by()),
-        () -> Gate.place(event, exchange, club),
-        () -> Gate.unopened(event, exchange),
-        () -> state(Gate.stateOf(event, exchange, club)));
-    return reasons.isEmpty() ? Accepted.of(new ExchangeFact.ClubTold(exchange, club)) : new Refused(reasons);
-  }
+    @Override
+    public Outcome decide(Event event, Given given) {
+        List<Refusal> reasons = Gate.first(
+                () -> Gate.captainOf(club, given.by()),
+                () -> Gate.place(event, exchange, club),
+                () -> Gate.unopened(event, exchange),
+                () -> state(Gate.stateOf(event, exchange, club)));
+        return reasons.isEmpty() ? Accepted.of(new ExchangeFact.ClubTold(exchange, club)) : new Refused(reasons);
+    }
 
-  private List<Refusal> state(Exchange.SideOfExchange own) {
-    return Gate.first(
-        () -> Gate.when(!own.isIn(), Why.NOT_IN.refusal().with("club", club).at("exchange")),
-        () -> Gate.when(!own.atDesk(), Why.ON_PHONE.refusal().with("club", club).at("exchange")),
-        () -> Gate.when(own.told(), Why.ALREADY_TOLD.refusal().at("exchange")));
-  }
+    private List<Refusal> state(Exchange.SideOfExchange own) {
+        return Gate.first(
+                () -> Gate.when(
+                        !own.isIn(), Why.NOT_IN.refusal().with("club", club).at("exchange")),
+                () -> Gate.when(
+                        !own.atDesk(), Why.ON_PHONE.refusal().with("club", club).at("exchange")),
+                () -> Gate.when(own.told(), Why.ALREADY_TOLD.refusal().at("exchange")));
+    }
 }

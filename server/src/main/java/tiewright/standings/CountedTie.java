@@ -8,11 +8,11 @@ import tiewright.event.TieId;
  * @param result as the home side has it
  */
 record CountedTie(TieId tie, int home, int away, Result result, SideCount forHome, SideCount forAway) {
-  boolean has(int club) {
-    return home == club || away == club;
-  }
+    boolean has(int club) {
+        return home == club || away == club;
+    }
 
-  boolean isBetween(int one, int other) {
-    return has(one) && has(other);
-  }
+    boolean isBetween(int one, int other) {
+        return has(one) && has(other);
+    }
 }

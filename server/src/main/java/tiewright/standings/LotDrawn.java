@@ -13,16 +13,17 @@ import tiewright.event.ClubId;
  * @param witness the person who watched, not blank
  */
 public record LotDrawn(List<ClubId> order, String witness) {
-  public LotDrawn {
-    order = List.copyOf(order);
-    if (order.size() < 2 || Set.copyOf(order).size() != order.size() || witness.isBlank()) {
-      throw new IllegalArgumentException("a lot is drawn among two or more different clubs before a witness: " + order);
+    public LotDrawn {
+        order = List.copyOf(order);
+        if (order.size() < 2 || Set.copyOf(order).size() != order.size() || witness.isBlank()) {
+            throw new IllegalArgumentException(
+                    "a lot is drawn among two or more different clubs before a witness: " + order);
+        }
     }
-  }
 
-  /** The lot drawn among just these clubs, the last one if there are several. */
-  static Optional<LotDrawn> among(List<ClubId> clubs, List<LotDrawn> lots) {
-    Set<ClubId> level = Set.copyOf(clubs);
-    return lots.stream().filter(lot -> Set.copyOf(lot.order).equals(level)).reduce((earlier, later) -> later);
-  }
+    /** The lot drawn among just these clubs, the last one if there are several. */
+    static Optional<LotDrawn> among(List<ClubId> clubs, List<LotDrawn> lots) {
+        Set<ClubId> level = Set.copyOf(clubs);
+        return lots.stream().filter(lot -> Set.copyOf(lot.order).equals(level)).reduce((earlier, later) -> later);
+    }
 }

@@ -18,75 +18,79 @@ import tiewright.event.TieScore;
  * annulled result or a rubber that both sides leave empty is not.
  */
 public final class Needs {
-  /** Combinations of outcomes to go through at most, unless somebody has more time: about a second. */
-  public static final int USUAL_MOST = 200_000;
+    /** Combinations of outcomes to go through at most, unless somebody has more time: about a second. */
+    public static final int USUAL_MOST = 200_000;
 
-  private final List<ClubId> clubs;
-  private final ClubId club;
-  private final PlaceFinder finder;
-  private final List<CountedTie> counted;
-  private final List<TieScore> open;
-  private final List<List<OpenOutcome>> outcomes;
-  private final OptionalInt through;
+    private final List<ClubId> clubs;
+    private final ClubId club;
+    private final PlaceFinder finder;
+    private final List<CountedTie> counted;
+    private final List<TieScore> open;
+    private final List<List<OpenOutcome>> outcomes;
+    private final OptionalInt through;
 
-  private Needs(TableInput input, Counting counting, ClubId club, OptionalInt through) {
-    this.clubs = counting.clubs();
-    this.club = club;
-    this.through = through;
-    this.finder = new PlaceFinder(clubs, clubs.indexOf(club), input.rules(), input.lots());
-    this.counted = counting.counted();
-    this.open =
-        Stream.concat(
-                counting.open().stream().filter(tie -> tie.has(club)),
-                counting.open().stream().filter(tie -> !tie.has(club)))
-            .toList();
-    TieCounter counter = new TieCounter(clubs, input.rules());
-    this.outcomes = open.stream().map(tie -> OpenOutcomes.of(tie, counter, input.rules())).toList();
-  }
-
-  /**
-   * @param through how many clubs of this table go through, if the question is about that
-   * @param most combinations of outcomes to go through at most; beyond them the answer is a bound and says so
-   * @return empty if the club has no row in this table
-   */
-  public static Optional<NeedsReport> of(TableInput input, ClubId club, OptionalInt through, int most) {
-    Counting counting = Counting.of(input);
-    if (!counting.clubs().contains(club)) {
-      return Optional.empty();
+    private Needs(TableInput input, Counting counting, ClubId club, OptionalInt through) {
+        this.clubs = counting.clubs();
+        this.club = club;
+        this.through = through;
+        this.finder = new PlaceFinder(clubs, clubs.indexOf(club), input.rules(), input.lots());
+        this.counted = counting.counted();
+        this.open = Stream.concat(
+                        counting.open().stream().filter(tie -> tie.has(club)),
+                        counting.open().stream().filter(tie -> !tie.has(club)))
+                .toList();
+        TieCounter counter = new TieCounter(clubs, input.rules());
+        this.outcomes = open.stream()
+                .map(tie -> OpenOutcomes.of(tie, counter, input.rules()))
+                .toList();
     }
-    return Optional.of(new Needs(input, counting, club, through).report(most));
-  }
 
-  /** With {@link #USUAL_MOST} combinations. */
-  public static Optional<NeedsReport> of(TableInput input, ClubId club, OptionalInt through) {
-    return of(input, club, through, USUAL_MOST);
-  }
-
-  private NeedsReport report(int most) {
-    CaseBook book = new CaseBook(club, open, through);
-    Combinations all = new Combinations(counted, outcomes);
-    if (all.count() <= most) {
-      all.forEach((ties, ending) -> book.note(ending, finder.find(ties, ending)));
-      return report(book.all(), false, book.cases());
+    /**
+     * @param through how many clubs of this table go through, if the question is about that
+     * @param most combinations of outcomes to go through at most; beyond them the answer is a bound and says so
+     * @return empty if the club has no row in this table
+     */
+    public static Optional<NeedsReport> of(TableInput input, ClubId club, OptionalInt through, int most) {
+        Counting counting = Counting.of(input);
+        if (!counting.clubs().contains(club)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Needs(input, counting, club, through).report(most));
     }
-    Combinations results = new Combinations(counted, outcomes.stream().map(Needs::onePerResult).toList());
-    if (results.count() <= most) {
-      results.forEach((ties, ending) -> book.note(ending, finder.findByTiePoints(ties)));
-      return report(book.all(), true, book.cases());
+
+    /** With {@link #USUAL_MOST} combinations. */
+    public static Optional<NeedsReport> of(TableInput input, ClubId club, OptionalInt through) {
+        return of(input, club, through, USUAL_MOST);
     }
-    return report(finder.bound(counted, outcomes), true, List.of());
-  }
 
-  private NeedsReport report(Outlook all, boolean tooMany, List<NeedsCase> cases) {
-    Optional<Prospect> prospect =
-        through.isPresent() ? Optional.of(Prospect.of(all.places(), through.getAsInt())) : Optional.empty();
-    return new NeedsReport(
-        club, all.places(), all.mayNeedLot(), all.isExact(), tooMany, open.size(), through, prospect, cases);
-  }
+    private NeedsReport report(int most) {
+        CaseBook book = new CaseBook(club, open, through);
+        Combinations all = new Combinations(counted, outcomes);
+        if (all.count() <= most) {
+            all.forEach((ties, ending) -> book.note(ending, finder.find(ties, ending)));
+            return report(book.all(), false, book.cases());
+        }
+        Combinations results = new Combinations(
+                counted, outcomes.stream().map(Needs::onePerResult).toList());
+        if (results.count() <= most) {
+            results.forEach((ties, ending) -> book.note(ending, finder.findByTiePoints(ties)));
+            return report(book.all(), true, book.cases());
+        }
+        return report(finder.bound(counted, outcomes), true, List.of());
+    }
 
-  private static List<OpenOutcome> onePerResult(List<OpenOutcome> outcomes) {
-    return Arrays.stream(Result.values())
-        .flatMap(result -> outcomes.stream().filter(outcome -> outcome.tie().result() == result).limit(1))
-        .toList();
-  }
+    private NeedsReport report(Outlook all, boolean tooMany, List<NeedsCase> cases) {
+        Optional<Prospect> prospect =
+                through.isPresent() ? Optional.of(Prospect.of(all.places(), through.getAsInt())) : Optional.empty();
+        return new NeedsReport(
+                club, all.places(), all.mayNeedLot(), all.isExact(), tooMany, open.size(), through, prospect, cases);
+    }
+
+    private static List<OpenOutcome> onePerResult(List<OpenOutcome> outcomes) {
+        return Arrays.stream(Result.values())
+                .flatMap(result -> outcomes.stream()
+                        .filter(outcome -> outcome.tie().result() == result)
+                        .limit(1))
+                .toList();
+    }
 }

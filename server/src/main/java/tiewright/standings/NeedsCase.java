@@ -11,9 +11,14 @@ import java.util.Optional;
  * @param helps single results of other ties that settle it; only while it is open
  */
 public record NeedsCase(
-    List<OwnResult> results, PlaceRange places, boolean mayNeedLot, boolean exact, Optional<Prospect> prospect, List<Help> helps) {
-  public NeedsCase {
-    results = List.copyOf(results);
-    helps = List.copyOf(helps);
-  }
+        List<OwnResult> results,
+        PlaceRange places,
+        boolean mayNeedLot,
+        boolean exact,
+        Optional<Prospect> prospect,
+        List<Help> helps) {
+    public NeedsCase {
+        results = List.copyOf(results);
+        helps = List.copyOf(helps);
+    }
 }

@@ -17,16 +17,16 @@ import tiewright.event.ClubId;
  * @param cases by the club's own results, won first
  */
 public record NeedsReport(
-    ClubId club,
-    PlaceRange places,
-    boolean mayNeedLot,
-    boolean exact,
-    boolean tooMany,
-    int tiesLeft,
-    OptionalInt through,
-    Optional<Prospect> prospect,
-    List<NeedsCase> cases) {
-  public NeedsReport {
-    cases = List.copyOf(cases);
-  }
+        ClubId club,
+        PlaceRange places,
+        boolean mayNeedLot,
+        boolean exact,
+        boolean tooMany,
+        int tiesLeft,
+        OptionalInt through,
+        Optional<Prospect> prospect,
+        List<NeedsCase> cases) {
+    public NeedsReport {
+        cases = List.copyOf(cases);
+    }
 }

@@ -7,12 +7,12 @@ package tiewright.standings;
  * @param tie as it will count, with the points of the decided rubbers only
  */
 record OpenOutcome(CountedTie tie, OpenPoints points) {
-  boolean pointsOpen() {
-    return points.games() > 0;
-  }
+    boolean pointsOpen() {
+        return points.games() > 0;
+    }
 
-  /** The open points with {@code club} as the home side. */
-  OpenPoints seenBy(int club) {
-    return club == tie.home() ? points : points.swapped();
-  }
+    /** The open points with {@code club} as the home side. */
+    OpenPoints seenBy(int club) {
+        return club == tie.home() ? points : points.swapped();
+    }
 }

@@ -11,46 +11,46 @@ package tiewright.standings;
  * @param reachTarget no game is stopped by time
  */
 record OpenPoints(
-    int games,
-    long leastForHome,
-    long mostForHome,
-    int homeTarget,
-    int homeNarrow,
-    int awayTarget,
-    int awayNarrow,
-    boolean reachTarget) {
-  static final OpenPoints NONE = new OpenPoints(0, 0, 0, 0, 0, 0, 0, true);
+        int games,
+        long leastForHome,
+        long mostForHome,
+        int homeTarget,
+        int homeNarrow,
+        int awayTarget,
+        int awayNarrow,
+        boolean reachTarget) {
+    static final OpenPoints NONE = new OpenPoints(0, 0, 0, 0, 0, 0, 0, true);
 
-  static OpenPoints of(Games kind, int home, int away) {
-    long least = kind.leastMargin();
-    long most = kind.mostMargin();
-    int narrow = Math.max(0, kind.target() - kind.leastMargin());
-    return new OpenPoints(
-        home + away,
-        least * home - most * away,
-        most * home - least * away,
-        kind.target() * home,
-        narrow * home,
-        kind.target() * away,
-        narrow * away,
-        kind.reachesTarget());
-  }
+    static OpenPoints of(Games kind, int home, int away) {
+        long least = kind.leastMargin();
+        long most = kind.mostMargin();
+        int narrow = Math.max(0, kind.target() - kind.leastMargin());
+        return new OpenPoints(
+                home + away,
+                least * home - most * away,
+                most * home - least * away,
+                kind.target() * home,
+                narrow * home,
+                kind.target() * away,
+                narrow * away,
+                kind.reachesTarget());
+    }
 
-  OpenPoints and(OpenPoints other) {
-    return new OpenPoints(
-        games + other.games,
-        leastForHome + other.leastForHome,
-        mostForHome + other.mostForHome,
-        homeTarget + other.homeTarget,
-        homeNarrow + other.homeNarrow,
-        awayTarget + other.awayTarget,
-        awayNarrow + other.awayNarrow,
-        reachTarget && other.reachTarget);
-  }
+    OpenPoints and(OpenPoints other) {
+        return new OpenPoints(
+                games + other.games,
+                leastForHome + other.leastForHome,
+                mostForHome + other.mostForHome,
+                homeTarget + other.homeTarget,
+                homeNarrow + other.homeNarrow,
+                awayTarget + other.awayTarget,
+                awayNarrow + other.awayNarrow,
+                reachTarget && other.reachTarget);
+    }
 
-  /** The same games with the sides changed. */
-  OpenPoints swapped() {
-    return new OpenPoints(
-        games, -mostForHome, -leastForHome, awayTarget, awayNarrow, homeTarget, homeNarrow, reachTarget);
-  }
+    /** The same games with the sides changed. */
+    OpenPoints swapped() {
+        return new OpenPoints(
+                games, -mostForHome, -leastForHome, awayTarget, awayNarrow, homeTarget, homeNarrow, reachTarget);
+    }
 }

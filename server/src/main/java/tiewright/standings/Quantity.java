@@ -2,9 +2,9 @@ package tiewright.standings;
 
 /** What is counted for a club over its ties. */
 public enum Quantity {
-  TIE_POINTS,
-  TIES_WON,
-  RUBBERS,
-  GAMES,
-  POINTS
+    TIE_POINTS,
+    TIES_WON,
+    RUBBERS,
+    GAMES,
+    POINTS
 }

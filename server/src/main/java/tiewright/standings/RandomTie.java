@@ -19,55 +19,57 @@ import tiewright.scoring.SideNo;
 
 /** Plays ties between equals under the conditions, rally by rally, each rally even. */
 final class RandomTie {
-  private final Conditions conditions;
-  private final TieShape shape;
-  private final Random random;
+    private final Conditions conditions;
+    private final TieShape shape;
+    private final Random random;
 
-  RandomTie(Conditions conditions, Random random) {
-    this.conditions = conditions;
-    this.shape = PoolTables.rules(conditions).shape();
-    this.random = random;
-  }
-
-  TieScore play(TieId tie, ClubId home, ClubId away) {
-    List<RubberScore> rubbers = new ArrayList<>();
-    for (int number = 1; number <= shape.rubbers() && !isOver(rubbers); number++) {
-      rubbers.add(rubber(RubberNo.of(number), conditions.scoring(), conditions.bestOf()));
+    RandomTie(Conditions conditions, Random random) {
+        this.conditions = conditions;
+        this.shape = PoolTables.rules(conditions).shape();
+        this.random = random;
     }
-    if (shape.decider().isPresent() && won(rubbers, Side.HOME) == won(rubbers, Side.AWAY)) {
-      rubbers.add(rubber(RubberNo.DECIDER, conditions.deciderScoring(), 1));
+
+    TieScore play(TieId tie, ClubId home, ClubId away) {
+        List<RubberScore> rubbers = new ArrayList<>();
+        for (int number = 1; number <= shape.rubbers() && !isOver(rubbers); number++) {
+            rubbers.add(rubber(RubberNo.of(number), conditions.scoring(), conditions.bestOf()));
+        }
+        if (shape.decider().isPresent() && won(rubbers, Side.HOME) == won(rubbers, Side.AWAY)) {
+            rubbers.add(rubber(RubberNo.DECIDER, conditions.deciderScoring(), 1));
+        }
+        return new TieScore(tie, home, away, rubbers, true);
     }
-    return new TieScore(tie, home, away, rubbers, true);
-  }
 
-  private boolean isOver(List<RubberScore> rubbers) {
-    int most = Math.max(won(rubbers, Side.HOME), won(rubbers, Side.AWAY));
-    return conditions.stopWhenDecided() == StopWhenDecided.ALL && most > shape.rubbers() / 2;
-  }
-
-  private static int won(List<RubberScore> rubbers, Side side) {
-    return (int) rubbers.stream().filter(rubber -> rubber.winner().filter(side::equals).isPresent()).count();
-  }
-
-  private RubberScore rubber(RubberNo number, Format format, int bestOf) {
-    List<Score> games = new ArrayList<>();
-    RubberScore score = new RubberScore(number, games, How.PLAYED);
-    while (Math.max(score.gamesWon(Side.HOME), score.gamesWon(Side.AWAY)) <= bestOf / 2) {
-      games.add(game(format));
-      score = new RubberScore(number, games, How.PLAYED);
+    private boolean isOver(List<RubberScore> rubbers) {
+        int most = Math.max(won(rubbers, Side.HOME), won(rubbers, Side.AWAY));
+        return conditions.stopWhenDecided() == StopWhenDecided.ALL && most > shape.rubbers() / 2;
     }
-    return score;
-  }
 
-  private Score game(Format format) {
-    GameState state = GameState.start(format, side());
-    while (!state.isOver()) {
-      state = state.after(side());
+    private static int won(List<RubberScore> rubbers, Side side) {
+        return (int) rubbers.stream()
+                .filter(rubber -> rubber.winner().filter(side::equals).isPresent())
+                .count();
     }
-    return state.score();
-  }
 
-  private SideNo side() {
-    return random.nextBoolean() ? SideNo.ONE : SideNo.TWO;
-  }
+    private RubberScore rubber(RubberNo number, Format format, int bestOf) {
+        List<Score> games = new ArrayList<>();
+        RubberScore score = new RubberScore(number, games, How.PLAYED);
+        while (Math.max(score.gamesWon(Side.HOME), score.gamesWon(Side.AWAY)) <= bestOf / 2) {
+            games.add(game(format));
+            score = new RubberScore(number, games, How.PLAYED);
+        }
+        return score;
+    }
+
+    private Score game(Format format) {
+        GameState state = GameState.start(format, side());
+        while (!state.isOver()) {
+            state = state.after(side());
+        }
+        return state.score();
+    }
+
+    private SideNo side() {
+        return random.nextBoolean() ? SideNo.ONE : SideNo.TWO;
+    }
 }

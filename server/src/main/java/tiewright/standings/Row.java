@@ -9,22 +9,22 @@ import tiewright.event.ClubId;
  * @param tiePoints as the conditions give them for each tie
  */
 public record Row(
-    int place,
-    ClubId club,
-    int tiesWon,
-    int tiesDrawn,
-    int tiesLost,
-    int tiePoints,
-    int rubbersWon,
-    int rubbersLost,
-    int gamesWon,
-    int gamesLost,
-    int pointsFor,
-    int pointsAgainst,
-    Reason decidedBy) {
+        int place,
+        ClubId club,
+        int tiesWon,
+        int tiesDrawn,
+        int tiesLost,
+        int tiePoints,
+        int rubbersWon,
+        int rubbersLost,
+        int gamesWon,
+        int gamesLost,
+        int pointsFor,
+        int pointsAgainst,
+        Reason decidedBy) {
 
-  /** The club shares its place until a lot is drawn. */
-  public boolean onlyALotParts() {
-    return decidedBy.deciding().kind() == Line.Kind.LOT_NEEDED;
-  }
+    /** The club shares its place until a lot is drawn. */
+    public boolean onlyALotParts() {
+        return decidedBy.deciding().kind() == Line.Kind.LOT_NEEDED;
+    }
 }

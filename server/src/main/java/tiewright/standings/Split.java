@@ -11,21 +11,21 @@ import java.util.List;
  */
 record Split(int ahead, int[] level) {
 
-  /** Collects a split while the clubs of a group are gone through in their order. */
-  static final class Builder {
-    private final List<Integer> same = new ArrayList<>();
-    private int ahead;
+    /** Collects a split while the clubs of a group are gone through in their order. */
+    static final class Builder {
+        private final List<Integer> same = new ArrayList<>();
+        private int ahead;
 
-    void ahead() {
-      ahead++;
-    }
+        void ahead() {
+            ahead++;
+        }
 
-    void level(int club) {
-      same.add(club);
-    }
+        void level(int club) {
+            same.add(club);
+        }
 
-    Split build() {
-      return new Split(ahead, same.stream().mapToInt(Integer::intValue).toArray());
+        Split build() {
+            return new Split(ahead, same.stream().mapToInt(Integer::intValue).toArray());
+        }
     }
-  }
 }

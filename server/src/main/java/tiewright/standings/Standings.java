@@ -12,18 +12,17 @@ import tiewright.event.ClubId;
  * the order of the entries. Cost: one pass over the ties for each step of each group.
  */
 public final class Standings {
-  private Standings() {}
+    private Standings() {}
 
-  /** The table as the finished ties stand. */
-  public static Table of(TableInput input) {
-    Counting counting = Counting.of(input);
-    List<ClubId> clubs = counting.clubs();
-    Tallies tallies = new Tallies(clubs.size(), counting.counted());
-    Sums sums = Sums.of(tallies);
-    List<Row> rows =
-        Placing.of(clubs, tallies, input.rules().procedure(), input.lots()).stream()
-            .map(placed -> sums.row(placed, clubs.get(placed.club())))
-            .toList();
-    return new Table(rows, counting.open().size());
-  }
+    /** The table as the finished ties stand. */
+    public static Table of(TableInput input) {
+        Counting counting = Counting.of(input);
+        List<ClubId> clubs = counting.clubs();
+        Tallies tallies = new Tallies(clubs.size(), counting.counted());
+        Sums sums = Sums.of(tallies);
+        List<Row> rows = Placing.of(clubs, tallies, input.rules().procedure(), input.lots()).stream()
+                .map(placed -> sums.row(placed, clubs.get(placed.club())))
+                .toList();
+        return new Table(rows, counting.open().size());
+    }
 }

@@ -16,29 +16,31 @@ import tiewright.event.TieScore;
  * @param lots the lots drawn so far, in the order in which they were drawn
  */
 public record TableInput(
-    List<ClubId> clubs,
-    List<TieScore> ties,
-    TableRules rules,
-    Map<ClubId, Treatment> withdrawals,
-    List<LotDrawn> lots) {
-  public TableInput {
-    clubs = List.copyOf(clubs);
-    ties = List.copyOf(ties);
-    withdrawals = Map.copyOf(withdrawals);
-    lots = List.copyOf(lots);
-    Set<ClubId> known = Set.copyOf(clubs);
-    if (known.size() != clubs.size()) {
-      throw new IllegalArgumentException("a club stands twice in the table: " + clubs);
+        List<ClubId> clubs,
+        List<TieScore> ties,
+        TableRules rules,
+        Map<ClubId, Treatment> withdrawals,
+        List<LotDrawn> lots) {
+    public TableInput {
+        clubs = List.copyOf(clubs);
+        ties = List.copyOf(ties);
+        withdrawals = Map.copyOf(withdrawals);
+        lots = List.copyOf(lots);
+        Set<ClubId> known = Set.copyOf(clubs);
+        if (known.size() != clubs.size()) {
+            throw new IllegalArgumentException("a club stands twice in the table: " + clubs);
+        }
+        for (TieScore tie : ties) {
+            if (!known.contains(tie.home())
+                    || !known.contains(tie.away())
+                    || tie.home().equals(tie.away())) {
+                throw new IllegalArgumentException("tie " + tie.tie() + " is not between two clubs of the table");
+            }
+        }
     }
-    for (TieScore tie : ties) {
-      if (!known.contains(tie.home()) || !known.contains(tie.away()) || tie.home().equals(tie.away())) {
-        throw new IllegalArgumentException("tie " + tie.tie() + " is not between two clubs of the table");
-      }
-    }
-  }
 
-  /** A table of clubs that are all still in, with no lot drawn. */
-  public static TableInput of(List<ClubId> clubs, List<TieScore> ties, TableRules rules) {
-    return new TableInput(clubs, ties, rules, Map.of(), List.of());
-  }
+    /** A table of clubs that are all still in, with no lot drawn. */
+    public static TableInput of(List<ClubId> clubs, List<TieScore> ties, TableRules rules) {
+        return new TableInput(clubs, ties, rules, Map.of(), List.of());
+    }
 }

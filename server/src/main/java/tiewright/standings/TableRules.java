@@ -9,11 +9,11 @@ package tiewright.standings;
  */
 public record TableRules(PointsForTie points, Procedure procedure, TieShape shape) {
 
-  int tiePoints(Result result) {
-    return switch (result) {
-      case WON -> points.won();
-      case DRAWN -> points.drawn();
-      case LOST, LOST_BY_BOTH -> points.lost();
-    };
-  }
+    int tiePoints(Result result) {
+        return switch (result) {
+            case WON -> points.won();
+            case DRAWN -> points.drawn();
+            case LOST, LOST_BY_BOTH -> points.lost();
+        };
+    }
 }

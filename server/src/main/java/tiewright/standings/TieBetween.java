@@ -5,12 +5,12 @@ import tiewright.event.TieId;
 
 /** A tie that decided between two clubs, with its rubbers. */
 public record TieBetween(TieId tie, ClubId home, ClubId away, Result homeResult, int homeRubbers, int awayRubbers) {
-  /** How it ended for the club. */
-  public Result of(ClubId club) {
-    return club.equals(home) ? homeResult : homeResult.other();
-  }
+    /** How it ended for the club. */
+    public Result of(ClubId club) {
+        return club.equals(home) ? homeResult : homeResult.other();
+    }
 
-  public int rubbersOf(ClubId club) {
-    return club.equals(home) ? homeRubbers : awayRubbers;
-  }
+    public int rubbersOf(ClubId club) {
+        return club.equals(home) ? homeRubbers : awayRubbers;
+    }
 }

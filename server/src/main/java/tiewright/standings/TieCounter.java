@@ -11,50 +11,55 @@ import tiewright.scoring.Score;
 
 /** Turns a finished tie into what it counts for. */
 final class TieCounter {
-  private final Map<ClubId, Integer> position = new HashMap<>();
-  private final TableRules rules;
+    private final Map<ClubId, Integer> position = new HashMap<>();
+    private final TableRules rules;
 
-  TieCounter(List<ClubId> clubs, TableRules rules) {
-    for (int i = 0; i < clubs.size(); i++) {
-      position.put(clubs.get(i), i);
+    TieCounter(List<ClubId> clubs, TableRules rules) {
+        for (int i = 0; i < clubs.size(); i++) {
+            position.put(clubs.get(i), i);
+        }
+        this.rules = rules;
     }
-    this.rules = rules;
-  }
 
-  int home(TieScore tie) {
-    return position.get(tie.home());
-  }
-
-  int away(TieScore tie) {
-    return position.get(tie.away());
-  }
-
-  CountedTie count(TieScore tie) {
-    Result result = Result.ofLead(tie.rubbersWon(Side.HOME) - tie.rubbersWon(Side.AWAY));
-    return new CountedTie(
-        tie.tie(), home(tie), away(tie), result, side(tie, Side.HOME, result), side(tie, Side.AWAY, result.other()));
-  }
-
-  CountedTie lostByBoth(TieScore tie) {
-    SideCount lost = new SideCount(rules.tiePoints(Result.LOST_BY_BOTH), 0, 0, 0, 0);
-    return new CountedTie(tie.tie(), home(tie), away(tie), Result.LOST_BY_BOTH, lost, lost);
-  }
-
-  private SideCount side(TieScore tie, Side side, Result result) {
-    return new SideCount(
-        rules.tiePoints(result),
-        result == Result.WON ? 1 : 0,
-        tie.rubbersWon(side),
-        tie.rubbers().stream().mapToInt(rubber -> rubber.gamesWon(side)).sum(),
-        tie.rubbers().stream().mapToInt(rubber -> points(rubber, side)).sum());
-  }
-
-  private int points(RubberScore rubber, Side side) {
-    Games kind = rules.shape().games(rubber.rubber());
-    int sum = 0;
-    for (Score game : rubber.games()) {
-      sum += side == Side.HOME ? kind.counted(game.home(), game.away()) : kind.counted(game.away(), game.home());
+    int home(TieScore tie) {
+        return position.get(tie.home());
     }
-    return sum;
-  }
+
+    int away(TieScore tie) {
+        return position.get(tie.away());
+    }
+
+    CountedTie count(TieScore tie) {
+        Result result = Result.ofLead(tie.rubbersWon(Side.HOME) - tie.rubbersWon(Side.AWAY));
+        return new CountedTie(
+                tie.tie(),
+                home(tie),
+                away(tie),
+                result,
+                side(tie, Side.HOME, result),
+                side(tie, Side.AWAY, result.other()));
+    }
+
+    CountedTie lostByBoth(TieScore tie) {
+        SideCount lost = new SideCount(rules.tiePoints(Result.LOST_BY_BOTH), 0, 0, 0, 0);
+        return new CountedTie(tie.tie(), home(tie), away(tie), Result.LOST_BY_BOTH, lost, lost);
+    }
+
+    private SideCount side(TieScore tie, Side side, Result result) {
+        return new SideCount(
+                rules.tiePoints(result),
+                result == Result.WON ? 1 : 0,
+                tie.rubbersWon(side),
+                tie.rubbers().stream().mapToInt(rubber -> rubber.gamesWon(side)).sum(),
+                tie.rubbers().stream().mapToInt(rubber -> points(rubber, side)).sum());
+    }
+
+    private int points(RubberScore rubber, Side side) {
+        Games kind = rules.shape().games(rubber.rubber());
+        int sum = 0;
+        for (Score game : rubber.games()) {
+            sum += side == Side.HOME ? kind.counted(game.home(), game.away()) : kind.counted(game.away(), game.home());
+        }
+        return sum;
+    }
 }

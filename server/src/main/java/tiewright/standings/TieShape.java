@@ -12,18 +12,18 @@ import tiewright.event.RubberNo;
  * @param decider games of the decider, if one is played when the rubbers finish level
  */
 public record TieShape(int rubbers, boolean stopsWhenDecided, Games games, Optional<Games> decider) {
-  public TieShape {
-    if (rubbers < 1) {
-      throw new IllegalArgumentException("a tie has a rubber or more, got " + rubbers);
+    public TieShape {
+        if (rubbers < 1) {
+            throw new IllegalArgumentException("a tie has a rubber or more, got " + rubbers);
+        }
     }
-  }
 
-  /** A level tie stays drawn. */
-  public boolean canBeDrawn() {
-    return decider.isEmpty() && rubbers % 2 == 0;
-  }
+    /** A level tie stays drawn. */
+    public boolean canBeDrawn() {
+        return decider.isEmpty() && rubbers % 2 == 0;
+    }
 
-  Games games(RubberNo rubber) {
-    return rubber.isDecider() ? decider.orElse(games) : games;
-  }
+    Games games(RubberNo rubber) {
+        return rubber.isDecider() ? decider.orElse(games) : games;
+    }
 }

@@ -18,27 +18,45 @@ import tiewright.event.TieId;
  * @param umpires the club on duty, where clubs umpire
  */
 public record Assignment(
-    TieId tie, List<RubberNo> rubbers, int slot, List<String> courts, LocalTime start, LocalTime end,
-    Optional<Pin.Why> pinned, Optional<ClubId> umpires) {
-  public Assignment {
-    rubbers = List.copyOf(rubbers);
-    courts = List.copyOf(courts);
-  }
-
-  /** One rubber on one court, and the club on duty there, where clubs umpire. */
-  public record Line(
-      TieId tie, RubberNo rubber, int slot, String court, LocalTime start, LocalTime end, Optional<ClubId> umpires) {}
-
-  /** The rubbers one by one: as many at once as there are courts, the others in the slots after. */
-  public List<Line> lines(int slotMinutes) {
-    List<Line> lines = new ArrayList<>();
-    for (int i = 0; i < rubbers.size(); i++) {
-      int wave = i / courts.size();
-      LocalTime from = start.plusMinutes((long) wave * slotMinutes);
-      boolean last = rubbers.size() - 1 - i < courts.size() && wave == (rubbers.size() - 1) / courts.size();
-      lines.add(new Line(
-          tie, rubbers.get(i), slot + wave, courts.get(i % courts.size()), from, last ? end : from.plusMinutes(slotMinutes), umpires));
+        TieId tie,
+        List<RubberNo> rubbers,
+        int slot,
+        List<String> courts,
+        LocalTime start,
+        LocalTime end,
+        Optional<Pin.Why> pinned,
+        Optional<ClubId> umpires) {
+    public Assignment {
+        rubbers = List.copyOf(rubbers);
+        courts = List.copyOf(courts);
     }
-    return lines;
-  }
+
+    /** One rubber on one court, and the club on duty there, where clubs umpire. */
+    public record Line(
+            TieId tie,
+            RubberNo rubber,
+            int slot,
+            String court,
+            LocalTime start,
+            LocalTime end,
+            Optional<ClubId> umpires) {}
+
+    /** The rubbers one by one: as many at once as there are courts, the others in the slots after. */
+    public List<Line> lines(int slotMinutes) {
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < rubbers.size(); i++) {
+            int wave = i / courts.size();
+            LocalTime from = start.plusMinutes((long) wave * slotMinutes);
+            boolean last = rubbers.size() - 1 - i < courts.size() && wave == (rubbers.size() - 1) / courts.size();
+            lines.add(new Line(
+                    tie,
+                    rubbers.get(i),
+                    slot + wave,
+                    courts.get(i % courts.size()),
+                    from,
+                    last ? end : from.plusMinutes(slotMinutes),
+                    umpires));
+        }
+        return lines;
+    }
 }

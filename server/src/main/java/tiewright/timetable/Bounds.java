@@ -15,123 +15,134 @@ import tiewright.event.TieId;
  * wait for what. Minutes of the day.
  */
 final class Bounds {
-  /** What could make a bound. */
-  enum Cause {
-    COURTS("bound-courts"),
-    CLUB("bound-club"),
-    SOURCES("bound-sources"),
-    PINNED("bound-pinned");
+    /** What could make a bound. */
+    enum Cause {
+        COURTS("bound-courts"),
+        CLUB("bound-club"),
+        SOURCES("bound-sources"),
+        PINNED("bound-pinned");
 
-    private final String code;
+        private final String code;
 
-    Cause(String code) {
-      this.code = code;
+        Cause(String code) {
+            this.code = code;
+        }
     }
-  }
 
-  /** A bound and what makes it. */
-  private record End(int minute, Cause cause) {
-    End or(int other, Cause why) {
-      return other > minute ? new End(other, why) : this;
+    /** A bound and what makes it. */
+    private record End(int minute, Cause cause) {
+        End or(int other, Cause why) {
+            return other > minute ? new End(other, why) : this;
+        }
     }
-  }
 
-  private final Board board;
-  private final CourtTime courts;
-  private final Map<TieId, Integer> heads = new HashMap<>();
+    private final Board board;
+    private final CourtTime courts;
+    private final Map<TieId, Integer> heads = new HashMap<>();
 
-  private Bounds(Board board) {
-    this.board = board;
-    this.courts = new CourtTime(board);
-  }
-
-  static LowerBound of(Board board) {
-    Bounds bounds = new Bounds(board);
-    End end = bounds.end(board.pieces());
-    int minutes = Math.max(0, end.minute() - board.base());
-    return new LowerBound(
-        Clock.time(board.base() + minutes), Clock.roundedUp(minutes, board.slot()), minutes, bounds.because(end.cause()));
-  }
-
-  private Reason because(Cause cause) {
-    long free = board.pieces().stream().filter(piece -> piece.pin().isEmpty()).mapToInt(piece -> piece.rubbers().size()).sum();
-    return Reason.of(cause.code)
-        .with("rubbers", free)
-        .with("courts", board.courts())
-        .with("slot", board.slot())
-        .with("rest", board.rest());
-  }
-
-  /** No earlier end of these pieces. */
-  private End end(List<Piece> pieces) {
-    End end = new End(board.base(), Cause.COURTS);
-    List<Piece> free = pieces.stream().filter(piece -> piece.pin().isEmpty()).toList();
-    for (int head : heads(free)) {
-      end = end.or(courts.end(free.stream().filter(piece -> head(piece) >= head).toList(), head), Cause.COURTS);
+    private Bounds(Board board) {
+        this.board = board;
+        this.courts = new CourtTime(board);
     }
-    for (ClubId club : board.clubs()) {
-      end = end.or(ofClub(club, free), Cause.CLUB);
-    }
-    for (Piece piece : free) {
-      end = end.or(onGrid(head(piece)) + piece.minutes(), Cause.SOURCES);
-    }
-    for (Piece piece : pieces) {
-      end = end.or(piece.pin().map(pin -> board.pinned(pin).end()).orElse(0), Cause.PINNED);
-    }
-    return end;
-  }
 
-  private Set<Integer> heads(List<Piece> pieces) {
-    return pieces.stream().map(this::head).collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  /** A club plays its ties one after the other and rests in between. */
-  private int ofClub(ClubId club, List<Piece> free) {
-    Map<Integer, Integer> minutes = new HashMap<>();
-    Map<Integer, Integer> most = new HashMap<>();
-    int first = Board.NEVER;
-    for (Piece piece : free) {
-      PlanTie tie = board.tie(piece);
-      if (tie.clubs().contains(club)) {
-        minutes.merge(piece.tie(), piece.minutes(), Integer::sum);
-        most.merge(piece.tie(), piece.minutes(), Math::max);
-        first = Math.min(first, onGrid(head(piece)));
-      }
+    static LowerBound of(Board board) {
+        Bounds bounds = new Bounds(board);
+        End end = bounds.end(board.pieces());
+        int minutes = Math.max(0, end.minute() - board.base());
+        return new LowerBound(
+                Clock.time(board.base() + minutes),
+                Clock.roundedUp(minutes, board.slot()),
+                minutes,
+                bounds.because(end.cause()));
     }
-    int sum = 0;
-    int lastSaves = 0;
-    for (Map.Entry<Integer, Integer> tie : minutes.entrySet()) {
-      boolean inTurn = board.tie(tie.getKey()).oneAtATime() || tie.getValue().equals(most.get(tie.getKey()));
-      int length = inTurn ? tie.getValue() : most.get(tie.getKey());
-      int step = Clock.roundedUp(length + board.rest(), board.slot()) * board.slot();
-      sum += step;
-      lastSaves = Math.max(lastSaves, step - length);
-    }
-    return minutes.isEmpty() ? 0 : first + sum - lastSaves;
-  }
 
-  private int head(Piece piece) {
-    return head(board.tie(piece));
-  }
-
-  /** No earlier start: its sources must be over, and whoever comes from them must have rested. */
-  private int head(PlanTie tie) {
-    Integer known = heads.get(tie.id());
-    if (known != null) {
-      return known;
+    private Reason because(Cause cause) {
+        long free = board.pieces().stream()
+                .filter(piece -> piece.pin().isEmpty())
+                .mapToInt(piece -> piece.rubbers().size())
+                .sum();
+        return Reason.of(cause.code)
+                .with("rubbers", free)
+                .with("courts", board.courts())
+                .with("slot", board.slot())
+                .with("rest", board.rest());
     }
-    heads.put(tie.id(), board.base()); // what waits for itself is told elsewhere
-    int head = onGrid(Math.max(board.base(), board.ready(tie)));
-    if (!tie.after().isEmpty()) {
-      List<Piece> sources = new ArrayList<>(board.pieces());
-      sources.removeIf(piece -> !tie.after().contains(board.tie(piece).id()));
-      head = sources.isEmpty() ? head : onGrid(end(sources).minute() + board.rest());
-    }
-    heads.put(tie.id(), head);
-    return head;
-  }
 
-  private int onGrid(int minute) {
-    return board.base() + Clock.roundedUp(minute - board.base(), board.slot()) * board.slot();
-  }
+    /** No earlier end of these pieces. */
+    private End end(List<Piece> pieces) {
+        End end = new End(board.base(), Cause.COURTS);
+        List<Piece> free =
+                pieces.stream().filter(piece -> piece.pin().isEmpty()).toList();
+        for (int head : heads(free)) {
+            end = end.or(
+                    courts.end(
+                            free.stream().filter(piece -> head(piece) >= head).toList(), head),
+                    Cause.COURTS);
+        }
+        for (ClubId club : board.clubs()) {
+            end = end.or(ofClub(club, free), Cause.CLUB);
+        }
+        for (Piece piece : free) {
+            end = end.or(onGrid(head(piece)) + piece.minutes(), Cause.SOURCES);
+        }
+        for (Piece piece : pieces) {
+            end = end.or(piece.pin().map(pin -> board.pinned(pin).end()).orElse(0), Cause.PINNED);
+        }
+        return end;
+    }
+
+    private Set<Integer> heads(List<Piece> pieces) {
+        return pieces.stream().map(this::head).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A club plays its ties one after the other and rests in between. */
+    private int ofClub(ClubId club, List<Piece> free) {
+        Map<Integer, Integer> minutes = new HashMap<>();
+        Map<Integer, Integer> most = new HashMap<>();
+        int first = Board.NEVER;
+        for (Piece piece : free) {
+            PlanTie tie = board.tie(piece);
+            if (tie.clubs().contains(club)) {
+                minutes.merge(piece.tie(), piece.minutes(), Integer::sum);
+                most.merge(piece.tie(), piece.minutes(), Math::max);
+                first = Math.min(first, onGrid(head(piece)));
+            }
+        }
+        int sum = 0;
+        int lastSaves = 0;
+        for (Map.Entry<Integer, Integer> tie : minutes.entrySet()) {
+            boolean inTurn =
+                    board.tie(tie.getKey()).oneAtATime() || tie.getValue().equals(most.get(tie.getKey()));
+            int length = inTurn ? tie.getValue() : most.get(tie.getKey());
+            int step = Clock.roundedUp(length + board.rest(), board.slot()) * board.slot();
+            sum += step;
+            lastSaves = Math.max(lastSaves, step - length);
+        }
+        return minutes.isEmpty() ? 0 : first + sum - lastSaves;
+    }
+
+    private int head(Piece piece) {
+        return head(board.tie(piece));
+    }
+
+    /** No earlier start: its sources must be over, and whoever comes from them must have rested. */
+    private int head(PlanTie tie) {
+        Integer known = heads.get(tie.id());
+        if (known != null) {
+            return known;
+        }
+        heads.put(tie.id(), board.base()); // what waits for itself is told elsewhere
+        int head = onGrid(Math.max(board.base(), board.ready(tie)));
+        if (!tie.after().isEmpty()) {
+            List<Piece> sources = new ArrayList<>(board.pieces());
+            sources.removeIf(piece -> !tie.after().contains(board.tie(piece).id()));
+            head = sources.isEmpty() ? head : onGrid(end(sources).minute() + board.rest());
+        }
+        heads.put(tie.id(), head);
+        return head;
+    }
+
+    private int onGrid(int minute) {
+        return board.base() + Clock.roundedUp(minute - board.base(), board.slot()) * board.slot();
+    }
 }

@@ -13,38 +13,38 @@ import tiewright.search.Stop;
  * @param progress hears of every better plan, on the thread that searches
  */
 public record Budget(int steps, Optional<Duration> time, long seed, Stop stop, Progress progress) {
-  /** Enough for a day of forty ties, with room. */
-  public static final int USUAL_STEPS = 30_000;
+    /** Enough for a day of forty ties, with room. */
+    public static final int USUAL_STEPS = 30_000;
 
-  public Budget {
-    if (steps < 1) {
-      throw new IllegalArgumentException("a search of " + steps + " steps");
+    public Budget {
+        if (steps < 1) {
+            throw new IllegalArgumentException("a search of " + steps + " steps");
+        }
     }
-  }
 
-  public static Budget ofSteps(int steps, long seed) {
-    return new Budget(steps, Optional.empty(), seed, new Stop(), better -> {});
-  }
+    public static Budget ofSteps(int steps, long seed) {
+        return new Budget(steps, Optional.empty(), seed, new Stop(), better -> {});
+    }
 
-  public static Budget usual(long seed) {
-    return ofSteps(USUAL_STEPS, seed);
-  }
+    public static Budget usual(long seed) {
+        return ofSteps(USUAL_STEPS, seed);
+    }
 
-  /** More for more ties, so that a small day is planned at once. */
-  public static Budget usual(PlanProblem problem, long seed) {
-    return ofSteps(Math.min(USUAL_STEPS, 3_000 + 500 * problem.ties().size()), seed);
-  }
+    /** More for more ties, so that a small day is planned at once. */
+    public static Budget usual(PlanProblem problem, long seed) {
+        return ofSteps(Math.min(USUAL_STEPS, 3_000 + 500 * problem.ties().size()), seed);
+    }
 
-  public Budget within(Duration limit) {
-    return new Budget(steps, Optional.of(limit), seed, stop, progress);
-  }
+    public Budget within(Duration limit) {
+        return new Budget(steps, Optional.of(limit), seed, stop, progress);
+    }
 
-  public Budget telling(Progress listener) {
-    return new Budget(steps, time, seed, stop, listener);
-  }
+    public Budget telling(Progress listener) {
+        return new Budget(steps, time, seed, stop, listener);
+    }
 
-  /** Hears how a search comes on. */
-  public interface Progress {
-    void better(PlanScore score);
-  }
+    /** Hears how a search comes on. */
+    public interface Progress {
+        void better(PlanScore score);
+    }
 }

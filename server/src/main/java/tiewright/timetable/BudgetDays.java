@@ -20,92 +20,133 @@ import tiewright.event.TieId;
 
 /** A day that has a shape and no draw yet: its ties, a plan for them, and how such days go. */
 final class BudgetDays {
-  private final TimeBudget.Shape shape;
-  private final Conditions conditions;
-  private final List<PlanTie> ties = new ArrayList<>();
+    private final TimeBudget.Shape shape;
+    private final Conditions conditions;
+    private final List<PlanTie> ties = new ArrayList<>();
 
-  private BudgetDays(TimeBudget.Shape shape, Conditions conditions) {
-    this.shape = shape;
-    this.conditions = conditions;
-    for (int pool = 0; pool < shape.pools(); pool++) {
-      addPool(pool);
+    private BudgetDays(TimeBudget.Shape shape, Conditions conditions) {
+        this.shape = shape;
+        this.conditions = conditions;
+        for (int pool = 0; pool < shape.pools(); pool++) {
+            addPool(pool);
+        }
+        addKnockout();
     }
-    addKnockout();
-  }
 
-  static TimeBudget budget(TimeBudget.Shape shape, Conditions conditions, Pace pace, long seed) {
-    RubberTime time = RubberTime.of(conditions, pace);
-    int slot = time.minutes() + pace.turnoverMinutes();
-    BudgetDays day = new BudgetDays(shape, conditions);
-    Board board = new Board(ProblemReader.widest(day.problem(slot), conditions.rubbers()));
-    Spot[] spots = Packing.of(board).orElseThrow(); // courts that are open all day take every tie
-    int needed = Arrays.stream(spots).mapToInt(Spot::end).max().orElse(board.base()) - board.base();
-    Random random = new Random(seed);
-    SimulatedDays days = new SimulatedDays(board, spots, conditions, pace, random);
-    double[] ends = IntStream.range(0, TimeBudget.USUAL_DAYS).mapToDouble(i -> days.end(random)).sorted().toArray();
-    int closes = Clock.minute(shape.closes());
-    int fit = (int) Arrays.stream(ends).filter(end -> end <= closes).count();
-    return new TimeBudget(
-        board.problem().rubbers(), day.deciders(), time.mean(), time.sd(), slot, board.problem().courtsPerTie(), needed,
-        closes - board.base(), fit, ends.length, at(ends, 0.1), at(ends, 0.5), at(ends, 0.9));
-  }
-
-  private static java.time.LocalTime at(double[] ends, double share) {
-    return Clock.time((int) Math.ceil(ends[(int) (share * (ends.length - 1))]));
-  }
-
-  private PlanProblem problem(int slot) {
-    List<PlanCourt> courts = IntStream.rangeClosed(1, shape.courts()).mapToObj(i -> PlanCourt.always("" + i)).toList();
-    return new PlanProblem(
-        shape.starts(), slot, conditions.restMinutes(), Optional.of(shape.closes()), courts, ties, conditions.tiePlay(), 1, true,
-        false, List.of(), Map.of());
-  }
-
-  private double deciders() {
-    int count = conditions.rubbers();
-    if (count % 2 == 1 || conditions.decider() == DeciderKind.NONE) {
-      return 0;
+    static TimeBudget budget(TimeBudget.Shape shape, Conditions conditions, Pace pace, long seed) {
+        RubberTime time = RubberTime.of(conditions, pace);
+        int slot = time.minutes() + pace.turnoverMinutes();
+        BudgetDays day = new BudgetDays(shape, conditions);
+        Board board = new Board(ProblemReader.widest(day.problem(slot), conditions.rubbers()));
+        Spot[] spots = Packing.of(board).orElseThrow(); // courts that are open all day take every tie
+        int needed = Arrays.stream(spots).mapToInt(Spot::end).max().orElse(board.base()) - board.base();
+        Random random = new Random(seed);
+        SimulatedDays days = new SimulatedDays(board, spots, conditions, pace, random);
+        double[] ends = IntStream.range(0, TimeBudget.USUAL_DAYS)
+                .mapToDouble(i -> days.end(random))
+                .sorted()
+                .toArray();
+        int closes = Clock.minute(shape.closes());
+        int fit = (int) Arrays.stream(ends).filter(end -> end <= closes).count();
+        return new TimeBudget(
+                board.problem().rubbers(),
+                day.deciders(),
+                time.mean(),
+                time.sd(),
+                slot,
+                board.problem().courtsPerTie(),
+                needed,
+                closes - board.base(),
+                fit,
+                ends.length,
+                at(ends, 0.1),
+                at(ends, 0.5),
+                at(ends, 0.9));
     }
-    return ties.size() * Shortening.levelChance(count);
-  }
 
-  private void addPool(int pool) {
-    List<ClubId> clubs = IntStream.range(0, shape.clubs())
-        .filter(club -> club % shape.pools() == pool)
-        .mapToObj(club -> ClubId.of("C" + (club + 1)))
-        .toList();
-    for (PoolTie tie : PoolPlan.ties("G" + (pool + 1), clubs)) {
-      ties.add(new PlanTie(
-          tie.tie(), Stage.POOL, Optional.of(tie.pool()), tie.round(), Optional.of(tie.home()), Optional.of(tie.away()), rubbers(),
-          isOneAtATime(), Set.of()));
+    private static java.time.LocalTime at(double[] ends, double share) {
+        return Clock.time((int) Math.ceil(ends[(int) (share * (ends.length - 1))]));
     }
-  }
 
-  /** Half of what is left in each round, the last two at once: a final and the tie for third. */
-  private void addKnockout() {
-    Set<TieId> before = new HashSet<>();
-    ties.forEach(tie -> before.add(tie.id()));
-    int left = shape.knockoutTies();
-    for (int round = 1; left > 0; round++) {
-      int now = left <= 2 && round > 1 ? left : (left + 1) / 2;
-      Set<TieId> these = new HashSet<>();
-      for (int i = 1; i <= now; i++) {
-        TieId id = TieId.of("KO" + round + "." + i);
-        these.add(id);
-        ties.add(new PlanTie(
-            id, Stage.KNOCKOUT, Optional.empty(), round, Optional.empty(), Optional.empty(), rubbers(), isOneAtATime(), before));
-      }
-      before.clear();
-      before.addAll(these);
-      left -= now;
+    private PlanProblem problem(int slot) {
+        List<PlanCourt> courts = IntStream.rangeClosed(1, shape.courts())
+                .mapToObj(i -> PlanCourt.always("" + i))
+                .toList();
+        return new PlanProblem(
+                shape.starts(),
+                slot,
+                conditions.restMinutes(),
+                Optional.of(shape.closes()),
+                courts,
+                ties,
+                conditions.tiePlay(),
+                1,
+                true,
+                false,
+                List.of(),
+                Map.of());
     }
-  }
 
-  private boolean isOneAtATime() {
-    return conditions.maxRubbersPerPlayer() > 1;
-  }
+    private double deciders() {
+        int count = conditions.rubbers();
+        if (count % 2 == 1 || conditions.decider() == DeciderKind.NONE) {
+            return 0;
+        }
+        return ties.size() * Shortening.levelChance(count);
+    }
 
-  private List<RubberNo> rubbers() {
-    return RubberNo.upTo(conditions.rubbers());
-  }
+    private void addPool(int pool) {
+        List<ClubId> clubs = IntStream.range(0, shape.clubs())
+                .filter(club -> club % shape.pools() == pool)
+                .mapToObj(club -> ClubId.of("C" + (club + 1)))
+                .toList();
+        for (PoolTie tie : PoolPlan.ties("G" + (pool + 1), clubs)) {
+            ties.add(new PlanTie(
+                    tie.tie(),
+                    Stage.POOL,
+                    Optional.of(tie.pool()),
+                    tie.round(),
+                    Optional.of(tie.home()),
+                    Optional.of(tie.away()),
+                    rubbers(),
+                    isOneAtATime(),
+                    Set.of()));
+        }
+    }
+
+    /** Half of what is left in each round, the last two at once: a final and the tie for third. */
+    private void addKnockout() {
+        Set<TieId> before = new HashSet<>();
+        ties.forEach(tie -> before.add(tie.id()));
+        int left = shape.knockoutTies();
+        for (int round = 1; left > 0; round++) {
+            int now = left <= 2 && round > 1 ? left : (left + 1) / 2;
+            Set<TieId> these = new HashSet<>();
+            for (int i = 1; i <= now; i++) {
+                TieId id = TieId.of("KO" + round + "." + i);
+                these.add(id);
+                ties.add(new PlanTie(
+                        id,
+                        Stage.KNOCKOUT,
+                        Optional.empty(),
+                        round,
+                        Optional.empty(),
+                        Optional.empty(),
+                        rubbers(),
+                        isOneAtATime(),
+                        before));
+            }
+            before.clear();
+            before.addAll(these);
+            left -= now;
+        }
+    }
+
+    private boolean isOneAtATime() {
+        return conditions.maxRubbersPerPlayer() > 1;
+    }
+
+    private List<RubberNo> rubbers() {
+        return RubberNo.upTo(conditions.rubbers());
+    }
 }

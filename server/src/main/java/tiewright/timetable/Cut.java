@@ -5,34 +5,34 @@ import java.util.Optional;
 
 /** What can be cut off a day. */
 public enum Cut {
-  /** nothing: everything is played as the conditions say */
-  AS_IS("as-is"),
-  /** games to fewer points, scored as before */
-  SHORTER_GAMES("shorter-games"),
-  /** every rally scores a point */
-  RALLY_SCORING("rally-scoring"),
-  /** a tie may end level */
-  NO_DECIDER("no-decider"),
-  /** the last rounds of the pools that do not fit are not played */
-  FEWER_ROUNDS("fewer-rounds"),
-  /** pool ties that do not fit are not played, and their table points shared */
-  SHARED_POINTS("shared-points"),
-  /** the matches for places below the final are not played; a lot parts the clubs */
-  PLACINGS_BY_LOT("placings-by-lot"),
-  /** what does not fit is played on the next day */
-  NEXT_DAY("next-day");
+    /** nothing: everything is played as the conditions say */
+    AS_IS("as-is"),
+    /** games to fewer points, scored as before */
+    SHORTER_GAMES("shorter-games"),
+    /** every rally scores a point */
+    RALLY_SCORING("rally-scoring"),
+    /** a tie may end level */
+    NO_DECIDER("no-decider"),
+    /** the last rounds of the pools that do not fit are not played */
+    FEWER_ROUNDS("fewer-rounds"),
+    /** pool ties that do not fit are not played, and their table points shared */
+    SHARED_POINTS("shared-points"),
+    /** the matches for places below the final are not played; a lot parts the clubs */
+    PLACINGS_BY_LOT("placings-by-lot"),
+    /** what does not fit is played on the next day */
+    NEXT_DAY("next-day");
 
-  private final String code;
+    private final String code;
 
-  Cut(String code) {
-    this.code = code;
-  }
+    Cut(String code) {
+        this.code = code;
+    }
 
-  public String code() {
-    return code;
-  }
+    public String code() {
+        return code;
+    }
 
-  public static Optional<Cut> parse(String code) {
-    return Arrays.stream(values()).filter(cut -> cut.code.equals(code)).findFirst();
-  }
+    public static Optional<Cut> parse(String code) {
+        return Arrays.stream(values()).filter(cut -> cut.code.equals(code)).findFirst();
+    }
 }

@@ -15,172 +15,234 @@ import tiewright.event.TieId;
 
 /** Works out one way after the other to shorten a day. */
 final class Cuts {
-  /** Part of a rubber that is lost to somebody when it is moved to another day (assumption of ours). */
-  private static final double MOVED = 0.5;
+    /** Part of a rubber that is lost to somebody when it is moved to another day (assumption of ours). */
+    private static final double MOVED = 0.5;
 
-  private final Event event;
-  private final PlanProblem.Asked asked;
-  private final Budget budget;
-  private final PlanProblem problem;
-  private final Plan asIs;
-  private final Told told;
-  private final Leaving leaving;
+    private final Event event;
+    private final PlanProblem.Asked asked;
+    private final Budget budget;
+    private final PlanProblem problem;
+    private final Plan asIs;
+    private final Told told;
+    private final Leaving leaving;
 
-  Cuts(Event event, PlanProblem.Asked asked, Budget budget) {
-    this.event = event;
-    this.asked = asked;
-    this.budget = budget;
-    this.problem = PlanProblem.of(event, asked);
-    this.asIs = plan(problem);
-    this.told = new Told(event);
-    this.leaving = new Leaving(event, problem);
-  }
-
-  /** Empty where the cut changes nothing here. */
-  Optional<ReplanOption> option(Cut cut) {
-    return switch (cut) {
-      case AS_IS -> Optional.of(option(cut, Optional.empty(), asIs, List.of(), 0, List.of()));
-      case SHORTER_GAMES -> shorterGames();
-      case RALLY_SCORING -> rallyScoring();
-      case NO_DECIDER -> noDecider();
-      case FEWER_ROUNDS -> fewerRounds();
-      case SHARED_POINTS -> sharedPoints();
-      case PLACINGS_BY_LOT -> placingsByLot();
-      case NEXT_DAY -> nextDay();
-    };
-  }
-
-  private Plan plan(PlanProblem what) {
-    Planned planned = Planner.plan(what, budget);
-    return switch (planned.kind()) {
-      case FOUND -> ((Planned.Found) planned).plan();
-      case BROKEN -> ((Planned.Broken) planned).plan();
-      case IMPOSSIBLE -> ((Planned.Impossible) planned).asIs().orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
-    };
-  }
-
-  private ReplanOption option(
-      Cut cut, Optional<Conditions> conditions, Plan plan, List<TieId> notPlayed, double cost, List<Reason> fairness) {
-    Set<ClubId> clubs = told.clubs(plan, notPlayed, conditions.isPresent());
-    return new ReplanOption(cut, conditions, plan, Optional.empty(), notPlayed, fairness, cost, clubs, told.people(clubs));
-  }
-
-  /** One game instead of several, else to fewer points: as many as still fit, or the fewest. */
-  private Optional<ReplanOption> shorterGames() {
-    Conditions now = event.conditions();
-    if (now.bestOf() > 1) {
-      Conditions one = now.with(Setting.BEST_OF, "1");
-      return Optional.of(scored(Cut.SHORTER_GAMES, one, Reason.of("fair-one-game").with("games", now.bestOf())));
+    Cuts(Event event, PlanProblem.Asked asked, Budget budget) {
+        this.event = event;
+        this.asked = asked;
+        this.budget = budget;
+        this.problem = PlanProblem.of(event, asked);
+        this.asIs = plan(problem);
+        this.told = new Told(event);
+        this.leaving = new Leaving(event, problem);
     }
-    List<Conditions> shorter = Shortening.targets(now.scoring()).stream().map(format -> now.with(Setting.SCORING, format.code())).toList();
-    Optional<Conditions> chosen = shorter.stream().filter(this::canFit).findFirst()
-        .or(() -> shorter.stream().reduce((first, last) -> last));
-    return chosen.map(conditions -> scored(
-        Cut.SHORTER_GAMES, conditions, Reason.of("fair-shorter-games").with("points", conditions.scoring().target())));
-  }
 
-  private Optional<ReplanOption> rallyScoring() {
-    return Shortening.asRally(event.conditions().scoring())
-        .map(format -> event.conditions().with(Setting.SCORING, format.code()))
-        .filter(conditions -> slot(conditions) < problem.slotMinutes())
-        .map(conditions -> scored(Cut.RALLY_SCORING, conditions, Reason.of("fair-rally-scoring").with("points", conditions.scoring().target())));
-  }
-
-  private boolean canFit(Conditions conditions) {
-    PlanProblem shorter = problem.withSlot(slot(conditions));
-    return shorter.closes().map(closes -> !Bounds.of(new Board(shorter)).finish().isAfter(closes)).orElse(true);
-  }
-
-  private ReplanOption scored(Cut cut, Conditions conditions, Reason fairness) {
-    double share = play(conditions) / play(event.conditions());
-    List<Reason> reasons = new ArrayList<>(List.of(fairness));
-    if (event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty())) {
-      reasons.add(Reason.of("fair-earlier-scored-otherwise"));
+    /** Empty where the cut changes nothing here. */
+    Optional<ReplanOption> option(Cut cut) {
+        return switch (cut) {
+            case AS_IS -> Optional.of(option(cut, Optional.empty(), asIs, List.of(), 0, List.of()));
+            case SHORTER_GAMES -> shorterGames();
+            case RALLY_SCORING -> rallyScoring();
+            case NO_DECIDER -> noDecider();
+            case FEWER_ROUNDS -> fewerRounds();
+            case SHARED_POINTS -> sharedPoints();
+            case PLACINGS_BY_LOT -> placingsByLot();
+            case NEXT_DAY -> nextDay();
+        };
     }
-    return option(
-        cut, Optional.of(conditions), plan(problem.withSlot(slot(conditions))), List.of(), freeRubbers() * Math.max(0, 1 - share), reasons);
-  }
 
-  /** The slot as it would be: its play in the proportion of the rallies, to the nearest minute, and the same turnover. */
-  private int slot(Conditions conditions) {
-    return Shortening.slot(problem.slotMinutes(), asked.pace().turnoverMinutes(), play(conditions) / play(event.conditions()));
-  }
-
-  private double play(Conditions conditions) {
-    return RubberTime.of(conditions, asked.pace()).mean();
-  }
-
-  private int freeRubbers() {
-    return problem.ties().stream()
-        .filter(tie -> problem.pins().stream().noneMatch(pin -> pin.tie().equals(tie.id())))
-        .mapToInt(tie -> tie.rubbers().size())
-        .sum();
-  }
-
-  private Optional<ReplanOption> noDecider() {
-    Conditions now = event.conditions();
-    if (now.decider() == DeciderKind.NONE || now.rubbers() % 2 == 1) {
-      return Optional.empty();
+    private Plan plan(PlanProblem what) {
+        Planned planned = Planner.plan(what, budget);
+        return switch (planned.kind()) {
+            case FOUND -> ((Planned.Found) planned).plan();
+            case BROKEN -> ((Planned.Broken) planned).plan();
+            case IMPOSSIBLE ->
+                ((Planned.Impossible) planned)
+                        .asIs()
+                        .orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
+        };
     }
-    double expected = problem.ties().size() * Shortening.levelChance(now.rubbers());
-    Reason fairness = Reason.of("fair-no-decider").with("count", Math.round(expected)).with("minutes", problem.slotMinutes());
-    return Optional.of(option(
-        Cut.NO_DECIDER, Optional.of(now.with(Setting.DECIDER, DeciderKind.NONE.code())), asIs, List.of(), expected, List.of(fairness)));
-  }
 
-  private Optional<ReplanOption> fewerRounds() {
-    List<TieId> out = leaving.lastRounds();
-    PlanProblem shorter = Leaving.without(problem, out);
-    return out.isEmpty() ? Optional.empty() : Optional.of(leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter)));
-  }
-
-  private List<Reason> fewerRounds(PlanProblem shorter) {
-    List<Reason> reasons = new ArrayList<>(List.of(Reason.of("fair-opponents-unequal")));
-    Set<Long> counts = new HashSet<>();
-    for (ClubId club : new Board(problem).clubs()) {
-      counts.add(ties(problem, club) - ties(shorter, club));
+    private ReplanOption option(
+            Cut cut,
+            Optional<Conditions> conditions,
+            Plan plan,
+            List<TieId> notPlayed,
+            double cost,
+            List<Reason> fairness) {
+        Set<ClubId> clubs = told.clubs(plan, notPlayed, conditions.isPresent());
+        return new ReplanOption(
+                cut, conditions, plan, Optional.empty(), notPlayed, fairness, cost, clubs, told.people(clubs));
     }
-    reasons.add(counts.size() == 1
-        ? Reason.of("fair-ties-fewer").with("count", counts.iterator().next())
-        : Reason.of("fair-ties-fewer-unequal"));
-    return reasons;
-  }
 
-  private static long ties(PlanProblem of, ClubId club) {
-    return of.ties().stream().filter(tie -> tie.stage() == Stage.POOL && tie.clubs().contains(club)).count();
-  }
-
-  private Optional<ReplanOption> sharedPoints() {
-    List<TieId> out = leaving.lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
-    return out.isEmpty() || out.size() == problem.ties().size()
-        ? Optional.empty()
-        : Optional.of(leftOut(Cut.SHARED_POINTS, Leaving.without(problem, out), out, List.of(Reason.of("fair-shared-points").with("ties", out))));
-  }
-
-  private Optional<ReplanOption> placingsByLot() {
-    List<TieId> out = leaving.forPlaces();
-    return out.isEmpty() || out.size() == problem.ties().size()
-        ? Optional.empty()
-        : Optional.of(leftOut(Cut.PLACINGS_BY_LOT, Leaving.without(problem, out), out, List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
-  }
-
-  private Optional<ReplanOption> nextDay() {
-    List<TieId> out = leaving.lastThatDoNotFit(tie -> true);
-    if (out.isEmpty() || out.size() == problem.ties().size()) {
-      return Optional.empty();
+    /** One game instead of several, else to fewer points: as many as still fit, or the fewest. */
+    private Optional<ReplanOption> shorterGames() {
+        Conditions now = event.conditions();
+        if (now.bestOf() > 1) {
+            Conditions one = now.with(Setting.BEST_OF, "1");
+            return Optional.of(
+                    scored(Cut.SHORTER_GAMES, one, Reason.of("fair-one-game").with("games", now.bestOf())));
+        }
+        List<Conditions> shorter = Shortening.targets(now.scoring()).stream()
+                .map(format -> now.with(Setting.SCORING, format.code()))
+                .toList();
+        Optional<Conditions> chosen = shorter.stream()
+                .filter(this::canFit)
+                .findFirst()
+                .or(() -> shorter.stream().reduce((first, last) -> last));
+        return chosen.map(conditions -> scored(
+                Cut.SHORTER_GAMES,
+                conditions,
+                Reason.of("fair-shorter-games")
+                        .with("points", conditions.scoring().target())));
     }
-    PlanProblem today = Leaving.without(problem, out);
-    PlanProblem whole = PlanProblem.of(event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
-    List<PlanTie> moved = whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
-    ReplanOption option = leftOut(Cut.NEXT_DAY, today, out, List.of(Reason.of("fair-next-day").with("ties", out)));
-    return Optional.of(new ReplanOption(
-        option.cut(), option.conditions(), option.plan(), Optional.of(plan(whole.withTies(moved))), List.of(), option.fairness(),
-        MOVED * option.cost(), option.clubs(), option.people()));
-  }
 
-  private ReplanOption leftOut(Cut cut, PlanProblem rest, List<TieId> out, List<Reason> fairness) {
-    int rubbers = problem.ties().stream().filter(tie -> out.contains(tie.id())).mapToInt(tie -> tie.rubbers().size()).sum();
-    return option(cut, Optional.empty(), plan(rest), out, rubbers, fairness);
-  }
+    private Optional<ReplanOption> rallyScoring() {
+        return Shortening.asRally(event.conditions().scoring())
+                .map(format -> event.conditions().with(Setting.SCORING, format.code()))
+                .filter(conditions -> slot(conditions) < problem.slotMinutes())
+                .map(conditions -> scored(
+                        Cut.RALLY_SCORING,
+                        conditions,
+                        Reason.of("fair-rally-scoring")
+                                .with("points", conditions.scoring().target())));
+    }
 
+    private boolean canFit(Conditions conditions) {
+        PlanProblem shorter = problem.withSlot(slot(conditions));
+        return shorter.closes()
+                .map(closes -> !Bounds.of(new Board(shorter)).finish().isAfter(closes))
+                .orElse(true);
+    }
+
+    private ReplanOption scored(Cut cut, Conditions conditions, Reason fairness) {
+        double share = play(conditions) / play(event.conditions());
+        List<Reason> reasons = new ArrayList<>(List.of(fairness));
+        if (event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty())) {
+            reasons.add(Reason.of("fair-earlier-scored-otherwise"));
+        }
+        return option(
+                cut,
+                Optional.of(conditions),
+                plan(problem.withSlot(slot(conditions))),
+                List.of(),
+                freeRubbers() * Math.max(0, 1 - share),
+                reasons);
+    }
+
+    /** The slot as it would be: its play in the proportion of the rallies, to the nearest minute, and the same turnover. */
+    private int slot(Conditions conditions) {
+        return Shortening.slot(
+                problem.slotMinutes(), asked.pace().turnoverMinutes(), play(conditions) / play(event.conditions()));
+    }
+
+    private double play(Conditions conditions) {
+        return RubberTime.of(conditions, asked.pace()).mean();
+    }
+
+    private int freeRubbers() {
+        return problem.ties().stream()
+                .filter(tie ->
+                        problem.pins().stream().noneMatch(pin -> pin.tie().equals(tie.id())))
+                .mapToInt(tie -> tie.rubbers().size())
+                .sum();
+    }
+
+    private Optional<ReplanOption> noDecider() {
+        Conditions now = event.conditions();
+        if (now.decider() == DeciderKind.NONE || now.rubbers() % 2 == 1) {
+            return Optional.empty();
+        }
+        double expected = problem.ties().size() * Shortening.levelChance(now.rubbers());
+        Reason fairness =
+                Reason.of("fair-no-decider").with("count", Math.round(expected)).with("minutes", problem.slotMinutes());
+        return Optional.of(option(
+                Cut.NO_DECIDER,
+                Optional.of(now.with(Setting.DECIDER, DeciderKind.NONE.code())),
+                asIs,
+                List.of(),
+                expected,
+                List.of(fairness)));
+    }
+
+    private Optional<ReplanOption> fewerRounds() {
+        List<TieId> out = leaving.lastRounds();
+        PlanProblem shorter = Leaving.without(problem, out);
+        return out.isEmpty()
+                ? Optional.empty()
+                : Optional.of(leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter)));
+    }
+
+    private List<Reason> fewerRounds(PlanProblem shorter) {
+        List<Reason> reasons = new ArrayList<>(List.of(Reason.of("fair-opponents-unequal")));
+        Set<Long> counts = new HashSet<>();
+        for (ClubId club : new Board(problem).clubs()) {
+            counts.add(ties(problem, club) - ties(shorter, club));
+        }
+        reasons.add(
+                counts.size() == 1
+                        ? Reason.of("fair-ties-fewer")
+                                .with("count", counts.iterator().next())
+                        : Reason.of("fair-ties-fewer-unequal"));
+        return reasons;
+    }
+
+    private static long ties(PlanProblem of, ClubId club) {
+        return of.ties().stream()
+                .filter(tie -> tie.stage() == Stage.POOL && tie.clubs().contains(club))
+                .count();
+    }
+
+    private Optional<ReplanOption> sharedPoints() {
+        List<TieId> out = leaving.lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
+        return out.isEmpty() || out.size() == problem.ties().size()
+                ? Optional.empty()
+                : Optional.of(leftOut(
+                        Cut.SHARED_POINTS,
+                        Leaving.without(problem, out),
+                        out,
+                        List.of(Reason.of("fair-shared-points").with("ties", out))));
+    }
+
+    private Optional<ReplanOption> placingsByLot() {
+        List<TieId> out = leaving.forPlaces();
+        return out.isEmpty() || out.size() == problem.ties().size()
+                ? Optional.empty()
+                : Optional.of(leftOut(
+                        Cut.PLACINGS_BY_LOT,
+                        Leaving.without(problem, out),
+                        out,
+                        List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
+    }
+
+    private Optional<ReplanOption> nextDay() {
+        List<TieId> out = leaving.lastThatDoNotFit(tie -> true);
+        if (out.isEmpty() || out.size() == problem.ties().size()) {
+            return Optional.empty();
+        }
+        PlanProblem today = Leaving.without(problem, out);
+        PlanProblem whole = PlanProblem.of(
+                event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
+        List<PlanTie> moved =
+                whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
+        ReplanOption option = leftOut(
+                Cut.NEXT_DAY, today, out, List.of(Reason.of("fair-next-day").with("ties", out)));
+        return Optional.of(new ReplanOption(
+                option.cut(),
+                option.conditions(),
+                option.plan(),
+                Optional.of(plan(whole.withTies(moved))),
+                List.of(),
+                option.fairness(),
+                MOVED * option.cost(),
+                option.clubs(),
+                option.people()));
+    }
+
+    private ReplanOption leftOut(Cut cut, PlanProblem rest, List<TieId> out, List<Reason> fairness) {
+        int rubbers = problem.ties().stream()
+                .filter(tie -> out.contains(tie.id()))
+                .mapToInt(tie -> tie.rubbers().size())
+                .sum();
+        return option(cut, Optional.empty(), plan(rest), out, rubbers, fairness);
+    }
 }

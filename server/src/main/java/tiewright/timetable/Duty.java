@@ -8,36 +8,38 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 /** The club that umpires a piece. */
 @PlanningEntity
 class Duty {
-  /** A club by its number on the board. */
-  record OnDuty(int club) {}
+    /** A club by its number on the board. */
+    record OnDuty(int club) {}
 
-  @PlanningId private int piece;
+    @PlanningId
+    private int piece;
 
-  @PlanningVariable(valueRangeProviderRefs = DayPlan.CLUBS)
-  private @Nullable OnDuty club;
+    @PlanningVariable(valueRangeProviderRefs = DayPlan.CLUBS)
+    private @Nullable OnDuty club;
 
-  Duty() {}
+    Duty() {}
 
-  Duty(int piece, @Nullable OnDuty club) {
-    this.piece = piece;
-    this.club = club;
-  }
+    Duty(int piece, @Nullable OnDuty club) {
+        this.piece = piece;
+        this.club = club;
+    }
 
-  int piece() {
-    return piece;
-  }
+    int piece() {
+        return piece;
+    }
 
-  @Nullable OnDuty club() {
-    return club;
-  }
+    @Nullable
+    OnDuty club() {
+        return club;
+    }
 
-  /** Of a duty that somebody has. */
-  int clubNumber() {
-    return java.util.Objects.requireNonNull(club).club();
-  }
+    /** Of a duty that somebody has. */
+    int clubNumber() {
+        return java.util.Objects.requireNonNull(club).club();
+    }
 
-  @Override
-  public String toString() {
-    return "duty at " + piece + ": " + club;
-  }
+    @Override
+    public String toString() {
+        return "duty at " + piece + ": " + club;
+    }
 }

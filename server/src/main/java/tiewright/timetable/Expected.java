@@ -9,8 +9,8 @@ import java.time.LocalTime;
  * @param likelyFrom it begins between these two on eight days of ten
  */
 public record Expected(LocalTime published, LocalTime notBefore, LocalTime likelyFrom, LocalTime likelyTo) {
-  /** Ten minutes or more behind what was published: worth telling. */
-  public boolean isLate() {
-    return !likelyFrom.isBefore(published.plusMinutes(10));
-  }
+    /** Ten minutes or more behind what was published: worth telling. */
+    public boolean isLate() {
+        return !likelyFrom.isBefore(published.plusMinutes(10));
+    }
 }

@@ -8,11 +8,11 @@ package tiewright.timetable;
  * @param turnoverMinutes from the last rally to the first one of the next rubber on that court. 5: common practice, no source
  */
 public record Pace(double secondsPerRally, int turnoverMinutes) {
-  public static final Pace USUAL = new Pace(22, 5);
+    public static final Pace USUAL = new Pace(22, 5);
 
-  public Pace {
-    if (!(secondsPerRally >= 1 && secondsPerRally <= 300) || turnoverMinutes < 0 || turnoverMinutes > 120) {
-      throw new IllegalArgumentException("no pace: " + secondsPerRally + " s, " + turnoverMinutes + " min");
+    public Pace {
+        if (!(secondsPerRally >= 1 && secondsPerRally <= 300) || turnoverMinutes < 0 || turnoverMinutes > 120) {
+            throw new IllegalArgumentException("no pace: " + secondsPerRally + " s, " + turnoverMinutes + " min");
+        }
     }
-  }
 }

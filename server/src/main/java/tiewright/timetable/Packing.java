@@ -12,110 +12,118 @@ import org.jspecify.annotations.Nullable;
  * nothing but may end late or be uncomfortable; the search begins from it.
  */
 final class Packing {
-  private final Board board;
-  private final @Nullable Spot[] spots;
-  private final List<Piece> open = new ArrayList<>();
+    private final Board board;
+    private final @Nullable Spot[] spots;
+    private final List<Piece> open = new ArrayList<>();
 
-  private Packing(Board board) {
-    this.board = board;
-    this.spots = new Spot[board.pieces().size()];
-    for (Piece piece : board.pieces()) {
-      piece.pin().ifPresentOrElse(pin -> spots[piece.number()] = board.pinned(pin), () -> open.add(piece));
-    }
-    open.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage()).thenComparing(piece -> board.tie(piece).round()));
-  }
-
-  /** A spot for each piece; empty where the courts never open long enough, or something waits for ever. */
-  static Optional<Spot[]> of(Board board) {
-    Packing packing = new Packing(board);
-    for (int slot = 0; slot < CourtTime.MOST_SLOTS && !packing.open.isEmpty(); slot++) {
-      packing.fill(slot);
-    }
-    return packing.open.isEmpty() ? Optional.of(packing.spots) : Optional.empty();
-  }
-
-  private void fill(int slot) {
-    List<Piece> waiting = new ArrayList<>(open);
-    int start = board.base() + slot * board.slot();
-    waiting.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage())
-        .thenComparing(piece -> board.tie(piece).round())
-        .thenComparing(piece -> lastEnd(piece, start)));
-    for (Piece piece : waiting) {
-      if (open.contains(piece)) {
-        place(together(piece), slot);
-      }
-    }
-  }
-
-  /** When the later of its clubs came off court. */
-  private int lastEnd(Piece piece, int start) {
-    return board.linksOf(piece.number()).stream()
-        .filter(link -> link.kind() == Link.Kind.CLUB)
-        .map(link -> spots[link.a() == piece.number() ? link.b() : link.a()])
-        .filter(spot -> spot != null && spot.end() <= start)
-        .mapToInt(Spot::end)
-        .max()
-        .orElse(0);
-  }
-
-  /** The piece and all that must begin with it. */
-  private List<Piece> together(Piece piece) {
-    List<Piece> group = new ArrayList<>(List.of(piece));
-    for (Link link : board.linksOf(piece.number())) {
-      if (link.kind() == Link.Kind.TOGETHER) {
-        group.add(board.pieces().get(link.a() == piece.number() ? link.b() : link.a()));
-      }
-    }
-    return group;
-  }
-
-  private void place(List<Piece> group, int slot) {
-    Spot[] before = spots.clone();
-    for (Piece piece : group) {
-      Optional<Spot> spot = board.spots(slot, piece.width(), piece.minutes()).stream()
-          .filter(candidate -> isFree(candidate) && mayStand(piece, candidate))
-          .min(Comparator.comparingLong(candidate -> sameCourts(piece, candidate)));
-      if (spot.isEmpty()) {
-        System.arraycopy(before, 0, spots, 0, before.length);
-        return;
-      }
-      spots[piece.number()] = spot.get();
-    }
-    open.removeAll(group);
-  }
-
-  private boolean isFree(Spot candidate) {
-    return Arrays.stream(spots).noneMatch(spot -> spot != null && spot.isSharedWith(candidate)) && hasUmpire(candidate);
-  }
-
-  private boolean hasUmpire(Spot candidate) {
-    long beside = Arrays.stream(spots).filter(spot -> spot != null && spot.meets(candidate)).count();
-    return !board.problem().umpires() || 3 * (beside + 1) <= board.clubs().size();
-  }
-
-  private boolean mayStand(Piece piece, Spot candidate) {
-    if (candidate.start() < board.ready(piece.number())) {
-      return false;
-    }
-    for (Link link : board.linksOf(piece.number())) {
-      boolean first = link.a() == piece.number();
-      Spot other = spots[first ? link.b() : link.a()];
-      if (other == null) {
-        if (!first && link.kind() != Link.Kind.CLUB && link.kind() != Link.Kind.PLAYERS && link.kind() != Link.Kind.TOGETHER) {
-          return false; // what comes before it has no place yet
+    private Packing(Board board) {
+        this.board = board;
+        this.spots = new Spot[board.pieces().size()];
+        for (Piece piece : board.pieces()) {
+            piece.pin().ifPresentOrElse(pin -> spots[piece.number()] = board.pinned(pin), () -> open.add(piece));
         }
-      } else if (Rules.isBroken(link.kind(), first ? candidate : other, first ? other : candidate, board.rest())) {
-        return false;
-      }
+        open.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage())
+                .thenComparing(piece -> board.tie(piece).round()));
     }
-    return true;
-  }
 
-  private long sameCourts(Piece piece, Spot candidate) {
-    return board.linksOf(piece.number()).stream()
-        .filter(link -> link.kind() == Link.Kind.CLUB)
-        .map(link -> spots[link.a() == piece.number() ? link.b() : link.a()])
-        .filter(spot -> spot != null && (spot.courts() & candidate.courts()) != 0)
-        .count();
-  }
+    /** A spot for each piece; empty where the courts never open long enough, or something waits for ever. */
+    static Optional<Spot[]> of(Board board) {
+        Packing packing = new Packing(board);
+        for (int slot = 0; slot < CourtTime.MOST_SLOTS && !packing.open.isEmpty(); slot++) {
+            packing.fill(slot);
+        }
+        return packing.open.isEmpty() ? Optional.of(packing.spots) : Optional.empty();
+    }
+
+    private void fill(int slot) {
+        List<Piece> waiting = new ArrayList<>(open);
+        int start = board.base() + slot * board.slot();
+        waiting.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage())
+                .thenComparing(piece -> board.tie(piece).round())
+                .thenComparing(piece -> lastEnd(piece, start)));
+        for (Piece piece : waiting) {
+            if (open.contains(piece)) {
+                place(together(piece), slot);
+            }
+        }
+    }
+
+    /** When the later of its clubs came off court. */
+    private int lastEnd(Piece piece, int start) {
+        return board.linksOf(piece.number()).stream()
+                .filter(link -> link.kind() == Link.Kind.CLUB)
+                .map(link -> spots[link.a() == piece.number() ? link.b() : link.a()])
+                .filter(spot -> spot != null && spot.end() <= start)
+                .mapToInt(Spot::end)
+                .max()
+                .orElse(0);
+    }
+
+    /** The piece and all that must begin with it. */
+    private List<Piece> together(Piece piece) {
+        List<Piece> group = new ArrayList<>(List.of(piece));
+        for (Link link : board.linksOf(piece.number())) {
+            if (link.kind() == Link.Kind.TOGETHER) {
+                group.add(board.pieces().get(link.a() == piece.number() ? link.b() : link.a()));
+            }
+        }
+        return group;
+    }
+
+    private void place(List<Piece> group, int slot) {
+        Spot[] before = spots.clone();
+        for (Piece piece : group) {
+            Optional<Spot> spot = board.spots(slot, piece.width(), piece.minutes()).stream()
+                    .filter(candidate -> isFree(candidate) && mayStand(piece, candidate))
+                    .min(Comparator.comparingLong(candidate -> sameCourts(piece, candidate)));
+            if (spot.isEmpty()) {
+                System.arraycopy(before, 0, spots, 0, before.length);
+                return;
+            }
+            spots[piece.number()] = spot.get();
+        }
+        open.removeAll(group);
+    }
+
+    private boolean isFree(Spot candidate) {
+        return Arrays.stream(spots).noneMatch(spot -> spot != null && spot.isSharedWith(candidate))
+                && hasUmpire(candidate);
+    }
+
+    private boolean hasUmpire(Spot candidate) {
+        long beside = Arrays.stream(spots)
+                .filter(spot -> spot != null && spot.meets(candidate))
+                .count();
+        return !board.problem().umpires() || 3 * (beside + 1) <= board.clubs().size();
+    }
+
+    private boolean mayStand(Piece piece, Spot candidate) {
+        if (candidate.start() < board.ready(piece.number())) {
+            return false;
+        }
+        for (Link link : board.linksOf(piece.number())) {
+            boolean first = link.a() == piece.number();
+            Spot other = spots[first ? link.b() : link.a()];
+            if (other == null) {
+                if (!first
+                        && link.kind() != Link.Kind.CLUB
+                        && link.kind() != Link.Kind.PLAYERS
+                        && link.kind() != Link.Kind.TOGETHER) {
+                    return false; // what comes before it has no place yet
+                }
+            } else if (Rules.isBroken(
+                    link.kind(), first ? candidate : other, first ? other : candidate, board.rest())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private long sameCourts(Piece piece, Spot candidate) {
+        return board.linksOf(piece.number()).stream()
+                .filter(link -> link.kind() == Link.Kind.CLUB)
+                .map(link -> spots[link.a() == piece.number() ? link.b() : link.a()])
+                .filter(spot -> spot != null && (spot.courts() & candidate.courts()) != 0)
+                .count();
+    }
 }

@@ -17,108 +17,127 @@ import tiewright.event.Tie;
 
 /** What cannot be moved: what was put somewhere by hand, what is in play, and what is frozen, in this order. */
 final class PinReader {
-  /** However long it has been on court, a rubber needs this much more, in minutes (common practice, no source). */
-  private static final int LEAST_LEFT = 5;
+    /** However long it has been on court, a rubber needs this much more, in minutes (common practice, no source). */
+    private static final int LEAST_LEFT = 5;
 
-  private final Event event;
-  private final PlanProblem.Asked asked;
-  private final PlanProblem problem;
-  private final List<Tie> open;
-  private final ZoneId zone;
-  private final List<Pin> pins = new ArrayList<>();
+    private final Event event;
+    private final PlanProblem.Asked asked;
+    private final PlanProblem problem;
+    private final List<Tie> open;
+    private final ZoneId zone;
+    private final List<Pin> pins = new ArrayList<>();
 
-  PinReader(Event event, PlanProblem.Asked asked, PlanProblem problem, List<Tie> open) {
-    this.event = event;
-    this.asked = asked;
-    this.problem = problem;
-    this.open = open;
-    this.zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-  }
-
-  List<Pin> pins() {
-    asked.byHand().stream().filter(pin -> open.stream().anyMatch(tie -> tie.id().equals(pin.tie()))).forEach(pins::add);
-    asked.now().ifPresent(now -> {
-      open.stream().filter(tie -> !isPinned(tie)).forEach(tie -> inPlay(tie, now));
-      open.stream().filter(tie -> !isPinned(tie)).forEach(tie -> frozen(tie, now));
-    });
-    return List.copyOf(pins);
-  }
-
-  private boolean isPinned(Tie tie) {
-    return pins.stream().anyMatch(pin -> pin.tie().equals(tie.id()));
-  }
-
-  private void inPlay(Tie tie, LocalTime now) {
-    List<RubberNo> left = event.progress(tie).left();
-    List<RubberNo> called = left.stream().filter(rubber -> court(tie, rubber).isPresent()).toList();
-    if (problem.play() == TiePlay.RUBBER_BY_RUBBER) {
-      called.forEach(rubber -> pins.add(pin(tie, Optional.of(rubber), List.of(court(tie, rubber).orElseThrow()), end(tie, rubber, now))));
-    } else if (!called.isEmpty() || !tie.cards().isEmpty()) {
-      List<String> courts = called.isEmpty() ? tie.court().filter(this::isUsable).stream().toList() : courts(tie, called);
-      if (!courts.isEmpty()) {
-        LocalTime end = called.stream().map(rubber -> end(tie, rubber, now)).max(Comparator.naturalOrder()).orElse(now);
-        int waves = Clock.roundedUp(left.size() - called.size(), courts.size());
-        pins.add(pin(tie, Optional.empty(), courts, end.plusMinutes((long) waves * problem.slotMinutes())));
-      }
+    PinReader(Event event, PlanProblem.Asked asked, PlanProblem problem, List<Tie> open) {
+        this.event = event;
+        this.asked = asked;
+        this.problem = problem;
+        this.open = open;
+        this.zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
     }
-  }
 
-  private List<String> courts(Tie tie, List<RubberNo> called) {
-    return called.stream().map(rubber -> court(tie, rubber).orElseThrow()).distinct().toList();
-  }
-
-  private Pin pin(Tie tie, Optional<RubberNo> rubber, List<String> courts, LocalTime end) {
-    LocalTime start = Stream.concat(tie.calls().values().stream().map(call -> clock(call.at())), tie.start().stream())
-        .filter(time -> time.isBefore(end))
-        .min(Comparator.naturalOrder())
-        .orElse(end.minusMinutes(problem.slotMinutes()));
-    return new Pin(tie.id(), rubber, start, end, courts, Pin.Why.IN_PLAY);
-  }
-
-  /** The court it was called to, if that can still be used. */
-  private Optional<String> court(Tie tie, RubberNo rubber) {
-    return Optional.ofNullable(tie.calls().get(rubber)).map(Tie.Call::court).filter(this::isUsable);
-  }
-
-  private boolean isUsable(String court) {
-    return problem.courts().stream().anyMatch(usable -> usable.name().equals(court));
-  }
-
-  private LocalTime end(Tie tie, RubberNo rubber, LocalTime now) {
-    LocalTime planned = clock(tie.calls().get(rubber).at()).plusMinutes(problem.slotMinutes());
-    LocalTime least = now.plusMinutes(LEAST_LEFT);
-    return planned.isAfter(least) ? planned : least;
-  }
-
-  private LocalTime clock(Instant at) {
-    return LocalTime.ofInstant(at, zone).withSecond(0).withNano(0);
-  }
-
-  private void frozen(Tie tie, LocalTime now) {
-    LocalTime until = now.plusMinutes(asked.freezeMinutes());
-    Optional<LocalTime> start = tie.start().filter(at -> asked.freezeMinutes() > 0 && !at.isBefore(now) && !at.isAfter(until));
-    Optional<String> court = tie.court().filter(this::isUsable);
-    if (start.isEmpty() || court.isEmpty()) {
-      return;
+    List<Pin> pins() {
+        asked.byHand().stream()
+                .filter(pin -> open.stream().anyMatch(tie -> tie.id().equals(pin.tie())))
+                .forEach(pins::add);
+        asked.now().ifPresent(now -> {
+            open.stream().filter(tie -> !isPinned(tie)).forEach(tie -> inPlay(tie, now));
+            open.stream().filter(tie -> !isPinned(tie)).forEach(tie -> frozen(tie, now));
+        });
+        return List.copyOf(pins);
     }
-    int rubbers = event.progress(tie).left().size();
-    int width = Math.min(problem.courtsPerTie(), rubbers);
-    List<String> courts = beside(court.get(), width);
-    LocalTime free = pins.stream()
-        .filter(pin -> pin.courts().stream().anyMatch(courts::contains))
-        .map(Pin::end)
-        .filter(end -> end.isAfter(start.get()))
-        .max(Comparator.naturalOrder())
-        .orElse(start.get());
-    int waves = Clock.roundedUp(rubbers, courts.size());
-    pins.add(new Pin(
-        tie.id(), Optional.empty(), free, free.plusMinutes((long) waves * problem.slotMinutes()), courts, Pin.Why.FROZEN));
-  }
 
-  /** The published court names the first of those that a tie takes; the others lie beside it. */
-  private List<String> beside(String first, int width) {
-    List<String> names = problem.courts().stream().map(PlanCourt::name).toList();
-    int from = Math.min(names.indexOf(first), Math.max(0, names.size() - width));
-    return names.subList(from, Math.min(names.size(), from + width));
-  }
+    private boolean isPinned(Tie tie) {
+        return pins.stream().anyMatch(pin -> pin.tie().equals(tie.id()));
+    }
+
+    private void inPlay(Tie tie, LocalTime now) {
+        List<RubberNo> left = event.progress(tie).left();
+        List<RubberNo> called =
+                left.stream().filter(rubber -> court(tie, rubber).isPresent()).toList();
+        if (problem.play() == TiePlay.RUBBER_BY_RUBBER) {
+            called.forEach(rubber -> pins.add(
+                    pin(tie, Optional.of(rubber), List.of(court(tie, rubber).orElseThrow()), end(tie, rubber, now))));
+        } else if (!called.isEmpty() || !tie.cards().isEmpty()) {
+            List<String> courts = called.isEmpty()
+                    ? tie.court().filter(this::isUsable).stream().toList()
+                    : courts(tie, called);
+            if (!courts.isEmpty()) {
+                LocalTime end = called.stream()
+                        .map(rubber -> end(tie, rubber, now))
+                        .max(Comparator.naturalOrder())
+                        .orElse(now);
+                int waves = Clock.roundedUp(left.size() - called.size(), courts.size());
+                pins.add(pin(tie, Optional.empty(), courts, end.plusMinutes((long) waves * problem.slotMinutes())));
+            }
+        }
+    }
+
+    private List<String> courts(Tie tie, List<RubberNo> called) {
+        return called.stream()
+                .map(rubber -> court(tie, rubber).orElseThrow())
+                .distinct()
+                .toList();
+    }
+
+    private Pin pin(Tie tie, Optional<RubberNo> rubber, List<String> courts, LocalTime end) {
+        LocalTime start = Stream.concat(
+                        tie.calls().values().stream().map(call -> clock(call.at())), tie.start().stream())
+                .filter(time -> time.isBefore(end))
+                .min(Comparator.naturalOrder())
+                .orElse(end.minusMinutes(problem.slotMinutes()));
+        return new Pin(tie.id(), rubber, start, end, courts, Pin.Why.IN_PLAY);
+    }
+
+    /** The court it was called to, if that can still be used. */
+    private Optional<String> court(Tie tie, RubberNo rubber) {
+        return Optional.ofNullable(tie.calls().get(rubber)).map(Tie.Call::court).filter(this::isUsable);
+    }
+
+    private boolean isUsable(String court) {
+        return problem.courts().stream().anyMatch(usable -> usable.name().equals(court));
+    }
+
+    private LocalTime end(Tie tie, RubberNo rubber, LocalTime now) {
+        LocalTime planned = clock(tie.calls().get(rubber).at()).plusMinutes(problem.slotMinutes());
+        LocalTime least = now.plusMinutes(LEAST_LEFT);
+        return planned.isAfter(least) ? planned : least;
+    }
+
+    private LocalTime clock(Instant at) {
+        return LocalTime.ofInstant(at, zone).withSecond(0).withNano(0);
+    }
+
+    private void frozen(Tie tie, LocalTime now) {
+        LocalTime until = now.plusMinutes(asked.freezeMinutes());
+        Optional<LocalTime> start =
+                tie.start().filter(at -> asked.freezeMinutes() > 0 && !at.isBefore(now) && !at.isAfter(until));
+        Optional<String> court = tie.court().filter(this::isUsable);
+        if (start.isEmpty() || court.isEmpty()) {
+            return;
+        }
+        int rubbers = event.progress(tie).left().size();
+        int width = Math.min(problem.courtsPerTie(), rubbers);
+        List<String> courts = beside(court.get(), width);
+        LocalTime free = pins.stream()
+                .filter(pin -> pin.courts().stream().anyMatch(courts::contains))
+                .map(Pin::end)
+                .filter(end -> end.isAfter(start.get()))
+                .max(Comparator.naturalOrder())
+                .orElse(start.get());
+        int waves = Clock.roundedUp(rubbers, courts.size());
+        pins.add(new Pin(
+                tie.id(),
+                Optional.empty(),
+                free,
+                free.plusMinutes((long) waves * problem.slotMinutes()),
+                courts,
+                Pin.Why.FROZEN));
+    }
+
+    /** The published court names the first of those that a tie takes; the others lie beside it. */
+    private List<String> beside(String first, int width) {
+        List<String> names = problem.courts().stream().map(PlanCourt::name).toList();
+        int from = Math.min(names.indexOf(first), Math.max(0, names.size() - width));
+        return names.subList(from, Math.min(names.size(), from + width));
+    }
 }

@@ -11,74 +11,78 @@ import org.optaplanner.core.api.domain.variable.PlanningVariable;
 /** A piece and the spot it stands on. Numbered from 0; a piece of a hand-made plan may stand nowhere. */
 @PlanningEntity
 class PlacedPiece {
-  static final String SPOTS = "spots";
+    static final String SPOTS = "spots";
 
-  @PlanningId private int number;
-  private Board board;
+    @PlanningId
+    private int number;
 
-  @ValueRangeProvider(id = SPOTS)
-  private List<Spot> spots;
+    private Board board;
 
-  @PlanningPin private boolean pinned;
+    @ValueRangeProvider(id = SPOTS)
+    private List<Spot> spots;
 
-  @PlanningVariable(valueRangeProviderRefs = SPOTS)
-  private @Nullable Spot spot;
+    @PlanningPin
+    private boolean pinned;
 
-  @SuppressWarnings("NullAway.Init") // OptaPlanner clones plans through it
-  PlacedPiece() {}
+    @PlanningVariable(valueRangeProviderRefs = SPOTS)
+    private @Nullable Spot spot;
 
-  PlacedPiece(Board board, Piece piece, List<Spot> spots, @Nullable Spot spot) {
-    this.number = piece.number();
-    this.board = board;
-    this.spots = spots;
-    this.pinned = piece.pin().isPresent();
-    this.spot = spot;
-  }
+    @SuppressWarnings("NullAway.Init") // OptaPlanner clones plans through it
+    PlacedPiece() {}
 
-  List<Spot> spots() {
-    return spots;
-  }
+    PlacedPiece(Board board, Piece piece, List<Spot> spots, @Nullable Spot spot) {
+        this.number = piece.number();
+        this.board = board;
+        this.spots = spots;
+        this.pinned = piece.pin().isPresent();
+        this.spot = spot;
+    }
 
-  int number() {
-    return number;
-  }
+    List<Spot> spots() {
+        return spots;
+    }
 
-  Board board() {
-    return board;
-  }
+    int number() {
+        return number;
+    }
 
-  @Nullable Spot spot() {
-    return spot;
-  }
+    Board board() {
+        return board;
+    }
 
-  /** Of a piece that stands somewhere. */
-  Spot at() {
-    return java.util.Objects.requireNonNull(spot);
-  }
+    @Nullable
+    Spot spot() {
+        return spot;
+    }
 
-  boolean isPinned() {
-    return pinned;
-  }
+    /** Of a piece that stands somewhere. */
+    Spot at() {
+        return java.util.Objects.requireNonNull(spot);
+    }
 
-  /** The club by its number on the board plays here. */
-  boolean hasClub(int club) {
-    return board.hasClub(number, club);
-  }
+    boolean isPinned() {
+        return pinned;
+    }
 
-  int start() {
-    return at().start();
-  }
+    /** The club by its number on the board plays here. */
+    boolean hasClub(int club) {
+        return board.hasClub(number, club);
+    }
 
-  int end() {
-    return at().end();
-  }
+    int start() {
+        return at().start();
+    }
 
-  void move(@Nullable Spot other) {
-    spot = other;
-  }
+    int end() {
+        return at().end();
+    }
 
-  @Override
-  public String toString() {
-    return board.tie(board.pieces().get(number)).id() + " " + spot;
-  }
+    void move(@Nullable Spot other) {
+        spot = other;
+    }
+
+    @Override
+    public String toString() {
+        return board.tie(board.pieces().get(number)).id() + " " + spot;
+    }
 }

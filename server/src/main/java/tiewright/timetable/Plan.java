@@ -16,57 +16,65 @@ import tiewright.event.TieId;
  * @param seed with which it was searched
  */
 public record Plan(
-    PlanProblem problem, List<Assignment> assignments, PlanScore score, List<Reason> breaches, LowerBound bound,
-    long seed) {
-  public Plan {
-    assignments = List.copyOf(assignments);
-    breaches = List.copyOf(breaches);
-  }
+        PlanProblem problem,
+        List<Assignment> assignments,
+        PlanScore score,
+        List<Reason> breaches,
+        LowerBound bound,
+        long seed) {
+    public Plan {
+        assignments = List.copyOf(assignments);
+        breaches = List.copyOf(breaches);
+    }
 
-  public LocalTime finish() {
-    return problem.start().plusMinutes(score.of(Part.LENGTH));
-  }
+    public LocalTime finish() {
+        return problem.start().plusMinutes(score.of(Part.LENGTH));
+    }
 
-  /** Slots from the first to the end of the last tie. */
-  public int slots() {
-    return Clock.roundedUp(score.of(Part.LENGTH), problem.slotMinutes());
-  }
+    /** Slots from the first to the end of the last tie. */
+    public int slots() {
+        return Clock.roundedUp(score.of(Part.LENGTH), problem.slotMinutes());
+    }
 
-  /** It keeps everything that must hold and ends before the venue closes. */
-  public boolean isPlayable() {
-    return score.breaches() == 0 && score.of(Part.OVERRUN) == 0;
-  }
+    /** It keeps everything that must hold and ends before the venue closes. */
+    public boolean isPlayable() {
+        return score.breaches() == 0 && score.of(Part.OVERRUN) == 0;
+    }
 
-  /** Its end is proven to be as early as any. */
-  public boolean endsAtTheBound() {
-    return score.breaches() == 0 && score.of(Part.LENGTH) <= bound.minutes();
-  }
+    /** Its end is proven to be as early as any. */
+    public boolean endsAtTheBound() {
+        return score.breaches() == 0 && score.of(Part.LENGTH) <= bound.minutes();
+    }
 
-  public List<Assignment> of(TieId tie) {
-    return assignments.stream().filter(assignment -> assignment.tie().equals(tie)).toList();
-  }
+    public List<Assignment> of(TieId tie) {
+        return assignments.stream()
+                .filter(assignment -> assignment.tie().equals(tie))
+                .toList();
+    }
 
-  public Optional<LocalTime> start(TieId tie) {
-    return of(tie).stream().map(Assignment::start).min(Comparator.naturalOrder());
-  }
+    public Optional<LocalTime> start(TieId tie) {
+        return of(tie).stream().map(Assignment::start).min(Comparator.naturalOrder());
+    }
 
-  /** The longest that the club waits between two of its ties, in minutes; 0 with fewer than two. */
-  public int longestWait(ClubId club) {
-    return Waits.of(this).longest(club);
-  }
+    /** The longest that the club waits between two of its ties, in minutes; 0 with fewer than two. */
+    public int longestWait(ClubId club) {
+        return Waits.of(this).longest(club);
+    }
 
-  /** Every rubber on its court, by slot, then court. */
-  public List<Assignment.Line> lines() {
-    return assignments.stream().flatMap(assignment -> assignment.lines(problem.slotMinutes()).stream()).toList();
-  }
+    /** Every rubber on its court, by slot, then court. */
+    public List<Assignment.Line> lines() {
+        return assignments.stream()
+                .flatMap(assignment -> assignment.lines(problem.slotMinutes()).stream())
+                .toList();
+    }
 
-  /** Why this tie begins when it does: what stood in the way of every earlier slot, or that nothing did. */
-  public List<Reason> why(TieId tie) {
-    return Why.of(this, tie);
-  }
+    /** Why this tie begins when it does: what stood in the way of every earlier slot, or that nothing did. */
+    public List<Reason> why(TieId tie) {
+        return Why.of(this, tie);
+    }
 
-  /** What each part of the score means here, in the order in which they count. */
-  public List<Reason> explained() {
-    return Why.score(this);
-  }
+    /** What each part of the score means here, in the order in which they count. */
+    public List<Reason> explained() {
+        return Why.score(this);
+    }
 }

@@ -12,25 +12,25 @@ import java.util.Map;
  * @param parts the cost of each part in its own unit, see {@link Part}; less is better
  */
 public record PlanScore(long breaches, Map<Part, Long> parts) implements Comparable<PlanScore> {
-  public PlanScore {
-    EnumMap<Part, Long> copy = new EnumMap<>(Part.class);
-    for (Part part : Part.values()) {
-      copy.put(part, parts.getOrDefault(part, 0L));
+    public PlanScore {
+        EnumMap<Part, Long> copy = new EnumMap<>(Part.class);
+        for (Part part : Part.values()) {
+            copy.put(part, parts.getOrDefault(part, 0L));
+        }
+        parts = Collections.unmodifiableMap(copy);
     }
-    parts = Collections.unmodifiableMap(copy);
-  }
 
-  public long of(Part part) {
-    return parts.get(part);
-  }
-
-  /** Less than 0 if this one is better. */
-  @Override
-  public int compareTo(PlanScore other) {
-    int first = Long.compare(breaches, other.breaches);
-    for (Part part : Part.values()) {
-      first = first == 0 ? Long.compare(of(part), other.of(part)) : first;
+    public long of(Part part) {
+        return parts.get(part);
     }
-    return first;
-  }
+
+    /** Less than 0 if this one is better. */
+    @Override
+    public int compareTo(PlanScore other) {
+        int first = Long.compare(breaches, other.breaches);
+        for (Part part : Part.values()) {
+            first = first == 0 ? Long.compare(of(part), other.of(part)) : first;
+        }
+        return first;
+    }
 }

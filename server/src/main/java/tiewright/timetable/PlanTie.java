@@ -19,31 +19,38 @@ import tiewright.event.TieId;
  * @param after ties that must be over before this one can begin, for they send a club here
  */
 public record PlanTie(
-    TieId id, Stage stage, Optional<String> pool, int round, Optional<ClubId> home, Optional<ClubId> away,
-    List<RubberNo> rubbers, boolean oneAtATime, Set<TieId> after) {
-  public PlanTie {
-    rubbers = List.copyOf(rubbers);
-    after = Set.copyOf(after);
-    if (rubbers.isEmpty()) {
-      throw new IllegalArgumentException("nothing is left of tie " + id);
+        TieId id,
+        Stage stage,
+        Optional<String> pool,
+        int round,
+        Optional<ClubId> home,
+        Optional<ClubId> away,
+        List<RubberNo> rubbers,
+        boolean oneAtATime,
+        Set<TieId> after) {
+    public PlanTie {
+        rubbers = List.copyOf(rubbers);
+        after = Set.copyOf(after);
+        if (rubbers.isEmpty()) {
+            throw new IllegalArgumentException("nothing is left of tie " + id);
+        }
     }
-  }
 
-  /** The clubs that are known. */
-  public List<ClubId> clubs() {
-    return Stream.of(home, away).flatMap(Optional::stream).toList();
-  }
+    /** The clubs that are known. */
+    public List<ClubId> clubs() {
+        return Stream.of(home, away).flatMap(Optional::stream).toList();
+    }
 
-  /** The same tie with other rubbers left. */
-  public PlanTie withRubbers(List<RubberNo> left) {
-    return new PlanTie(id, stage, pool, round, home, away, left, oneAtATime, after);
-  }
+    /** The same tie with other rubbers left. */
+    public PlanTie withRubbers(List<RubberNo> left) {
+        return new PlanTie(id, stage, pool, round, home, away, left, oneAtATime, after);
+    }
 
-  PlanTie withAfter(Set<TieId> sources) {
-    return new PlanTie(id, stage, pool, round, home, away, rubbers, oneAtATime, sources);
-  }
+    PlanTie withAfter(Set<TieId> sources) {
+        return new PlanTie(id, stage, pool, round, home, away, rubbers, oneAtATime, sources);
+    }
 
-  boolean isInPool(PlanTie other) {
-    return pool.isPresent() && pool.equals(other.pool);
-  }
+    boolean isInPool(PlanTie other) {
+        return pool.isPresent() && pool.equals(other.pool);
+    }
 }

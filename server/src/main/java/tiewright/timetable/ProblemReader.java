@@ -25,116 +25,150 @@ import tiewright.event.TieId;
 
 /** What of an event is still to be planned. */
 final class ProblemReader {
-  /** When nobody has said when the event begins. */
-  private static final LocalTime USUAL_START = LocalTime.of(9, 0);
+    /** When nobody has said when the event begins. */
+    private static final LocalTime USUAL_START = LocalTime.of(9, 0);
 
-  private final Event event;
-  private final PlanProblem.Asked asked;
-  private final List<Tie> open;
-  private final List<PlanCourt> courts;
+    private final Event event;
+    private final PlanProblem.Asked asked;
+    private final List<Tie> open;
+    private final List<PlanCourt> courts;
 
-  ProblemReader(Event event, PlanProblem.Asked asked) {
-    this.event = event;
-    this.asked = asked;
-    this.open = event.ties().values().stream().filter(tie -> !isGone(tie) && !left(tie).isEmpty()).toList();
-    this.courts = event.courts().values().stream()
-        .filter(court -> court.usable() && !asked.lostCourts().contains(court.name()))
-        .map(ProblemReader::court)
-        .toList();
-  }
-
-  private static PlanCourt court(Court court) {
-    return new PlanCourt(court.name(), court.from(), court.until());
-  }
-
-  PlanProblem problem() {
-    int slot = asked.slotMinutes().orElseGet(() -> PlanProblem.usualSlot(event, asked.pace()));
-    LocalTime starts = event.about().map(SetUpFact.EventDescribed::starts).orElse(USUAL_START);
-    LocalTime start = asked.now().filter(now -> now.isAfter(starts)).orElse(starts);
-    TiePlay play = event.conditions().tiePlay();
-    PlanProblem free = new PlanProblem(
-        start, slot, event.conditions().restMinutes(), closes(), courts, open.stream().map(this::tie).toList(), play,
-        1, true, asked.umpires(), List.of(), asked.lateClubs());
-    PlanProblem wide = wide(free);
-    return wide.withPins(new PinReader(event, asked, wide, open).pins());
-  }
-
-  /** The venue's closing, or an earlier moment after which every court is closed. */
-  private Optional<LocalTime> closes() {
-    Optional<LocalTime> venue = asked.closes().or(() -> event.about().flatMap(SetUpFact.EventDescribed::venueCloses));
-    if (courts.isEmpty() || courts.stream().anyMatch(court -> court.until().isEmpty())) {
-      return venue;
+    ProblemReader(Event event, PlanProblem.Asked asked) {
+        this.event = event;
+        this.asked = asked;
+        this.open = event.ties().values().stream()
+                .filter(tie -> !isGone(tie) && !left(tie).isEmpty())
+                .toList();
+        this.courts = event.courts().values().stream()
+                .filter(court -> court.usable() && !asked.lostCourts().contains(court.name()))
+                .map(ProblemReader::court)
+                .toList();
     }
-    Optional<LocalTime> last = courts.stream().flatMap(court -> court.until().stream()).max(Comparator.naturalOrder());
-    return Stream.of(venue, last).flatMap(Optional::stream).min(Comparator.naturalOrder());
-  }
 
-  private PlanProblem wide(PlanProblem free) {
-    if (asked.courtsPerTie().isEmpty() || free.play() == TiePlay.RUBBER_BY_RUBBER) {
-      return widest(free, event.conditions().rubbers());
+    private static PlanCourt court(Court court) {
+        return new PlanCourt(court.name(), court.from(), court.until());
     }
-    int most = Math.max(1, Math.min(courts.size(), event.conditions().rubbers()));
-    return free.withCourtsPerTie(Math.max(1, Math.min(most, asked.courtsPerTie().get())));
-  }
 
-  /** With as many courts for each tie as make a first plan shortest; of equal ones the most, so that a tie is over soonest. */
-  static PlanProblem widest(PlanProblem free, int rubbers) {
-    if (free.play() == TiePlay.RUBBER_BY_RUBBER || free.courts().isEmpty() || free.ties().isEmpty()) {
-      return free.withCourtsPerTie(1);
+    PlanProblem problem() {
+        int slot = asked.slotMinutes().orElseGet(() -> PlanProblem.usualSlot(event, asked.pace()));
+        LocalTime starts = event.about().map(SetUpFact.EventDescribed::starts).orElse(USUAL_START);
+        LocalTime start = asked.now().filter(now -> now.isAfter(starts)).orElse(starts);
+        TiePlay play = event.conditions().tiePlay();
+        PlanProblem free = new PlanProblem(
+                start,
+                slot,
+                event.conditions().restMinutes(),
+                closes(),
+                courts,
+                open.stream().map(this::tie).toList(),
+                play,
+                1,
+                true,
+                asked.umpires(),
+                List.of(),
+                asked.lateClubs());
+        PlanProblem wide = wide(free);
+        return wide.withPins(new PinReader(event, asked, wide, open).pins());
     }
-    PlanProblem best = free.withCourtsPerTie(Math.min(free.courts().size(), rubbers));
-    for (int count = best.courtsPerTie() - 1; count >= 1; count--) {
-      PlanProblem other = free.withCourtsPerTie(count);
-      best = length(other) < length(best) ? other : best;
+
+    /** The venue's closing, or an earlier moment after which every court is closed. */
+    private Optional<LocalTime> closes() {
+        Optional<LocalTime> venue =
+                asked.closes().or(() -> event.about().flatMap(SetUpFact.EventDescribed::venueCloses));
+        if (courts.isEmpty() || courts.stream().anyMatch(court -> court.until().isEmpty())) {
+            return venue;
+        }
+        Optional<LocalTime> last =
+                courts.stream().flatMap(court -> court.until().stream()).max(Comparator.naturalOrder());
+        return Stream.of(venue, last).flatMap(Optional::stream).min(Comparator.naturalOrder());
     }
-    return best;
-  }
 
-  private static int length(PlanProblem problem) {
-    return Packing.of(new Board(problem)).stream().flatMap(Arrays::stream).mapToInt(Spot::end).max().orElse(Board.NEVER);
-  }
-
-  private boolean isGone(Tie tie) {
-    return Stream.of(Side.values()).flatMap(side -> tie.club(side).stream()).anyMatch(event.withdrawals()::containsKey);
-  }
-
-  private List<RubberNo> left(Tie tie) {
-    return event.progress(tie).left();
-  }
-
-  private PlanTie tie(Tie tie) {
-    return new PlanTie(
-        tie.id(), tie.stage(), tie.pool(), tie.round(), tie.club(Side.HOME), tie.club(Side.AWAY), left(tie),
-        oneAtATime(tie), sources(tie));
-  }
-
-  private boolean oneAtATime(Tie tie) {
-    if (!tie.isOpened()) {
-      return event.conditions().maxRubbersPerPlayer() > 1;
+    private PlanProblem wide(PlanProblem free) {
+        if (asked.courtsPerTie().isEmpty() || free.play() == TiePlay.RUBBER_BY_RUBBER) {
+            return widest(free, event.conditions().rubbers());
+        }
+        int most = Math.max(1, Math.min(courts.size(), event.conditions().rubbers()));
+        return free.withCourtsPerTie(
+                Math.max(1, Math.min(most, asked.courtsPerTie().get())));
     }
-    Set<PlayerId> seen = new HashSet<>();
-    return left(tie).stream()
-        .flatMap(rubber -> Optional.ofNullable(tie.opened().get(rubber)).stream())
-        .flatMap(opened -> Stream.of(Side.values()).flatMap(side -> opened.pair(side).stream()))
-        .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
-        .anyMatch(player -> !seen.add(player));
-  }
 
-  /** The open ties that must be over before the clubs of this one are known. */
-  private Set<TieId> sources(Tie tie) {
-    Set<TieId> sources = new LinkedHashSet<>();
-    for (Side side : Side.values()) {
-      Slot slot = tie.slot(side);
-      Optional<ClubId> known = slot.club();
-      slot.from().filter(from -> known.isEmpty()).ifPresent(from ->
-          open.stream().filter(other -> feeds(other, from)).map(Tie::id).forEach(sources::add));
+    /** With as many courts for each tie as make a first plan shortest; of equal ones the most, so that a tie is over soonest. */
+    static PlanProblem widest(PlanProblem free, int rubbers) {
+        if (free.play() == TiePlay.RUBBER_BY_RUBBER
+                || free.courts().isEmpty()
+                || free.ties().isEmpty()) {
+            return free.withCourtsPerTie(1);
+        }
+        PlanProblem best = free.withCourtsPerTie(Math.min(free.courts().size(), rubbers));
+        for (int count = best.courtsPerTie() - 1; count >= 1; count--) {
+            PlanProblem other = free.withCourtsPerTie(count);
+            best = length(other) < length(best) ? other : best;
+        }
+        return best;
     }
-    return sources;
-  }
 
-  private static boolean feeds(Tie other, SlotSource from) {
-    return from.kind() == SlotSource.Kind.POOL_PLACE
-        ? other.pool().filter(from.of()::equals).isPresent()
-        : other.id().code().equals(from.of());
-  }
+    private static int length(PlanProblem problem) {
+        return Packing.of(new Board(problem)).stream()
+                .flatMap(Arrays::stream)
+                .mapToInt(Spot::end)
+                .max()
+                .orElse(Board.NEVER);
+    }
+
+    private boolean isGone(Tie tie) {
+        return Stream.of(Side.values())
+                .flatMap(side -> tie.club(side).stream())
+                .anyMatch(event.withdrawals()::containsKey);
+    }
+
+    private List<RubberNo> left(Tie tie) {
+        return event.progress(tie).left();
+    }
+
+    private PlanTie tie(Tie tie) {
+        return new PlanTie(
+                tie.id(),
+                tie.stage(),
+                tie.pool(),
+                tie.round(),
+                tie.club(Side.HOME),
+                tie.club(Side.AWAY),
+                left(tie),
+                oneAtATime(tie),
+                sources(tie));
+    }
+
+    private boolean oneAtATime(Tie tie) {
+        if (!tie.isOpened()) {
+            return event.conditions().maxRubbersPerPlayer() > 1;
+        }
+        Set<PlayerId> seen = new HashSet<>();
+        return left(tie).stream()
+                .flatMap(rubber -> Optional.ofNullable(tie.opened().get(rubber)).stream())
+                .flatMap(opened -> Stream.of(Side.values()).flatMap(side -> opened.pair(side).stream()))
+                .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
+                .anyMatch(player -> !seen.add(player));
+    }
+
+    /** The open ties that must be over before the clubs of this one are known. */
+    private Set<TieId> sources(Tie tie) {
+        Set<TieId> sources = new LinkedHashSet<>();
+        for (Side side : Side.values()) {
+            Slot slot = tie.slot(side);
+            Optional<ClubId> known = slot.club();
+            slot.from()
+                    .filter(from -> known.isEmpty())
+                    .ifPresent(from -> open.stream()
+                            .filter(other -> feeds(other, from))
+                            .map(Tie::id)
+                            .forEach(sources::add));
+        }
+        return sources;
+    }
+
+    private static boolean feeds(Tie other, SlotSource from) {
+        return from.kind() == SlotSource.Kind.POOL_PLACE
+                ? other.pool().filter(from.of()::equals).isPresent()
+                : other.id().code().equals(from.of());
+    }
 }

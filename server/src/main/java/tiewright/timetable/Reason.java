@@ -11,17 +11,17 @@ import java.util.Map;
  * @param data what the sentence names: clubs, ties, courts, times, numbers
  */
 public record Reason(String code, Map<String, Object> data) {
-  public Reason {
-    data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
-  }
+    public Reason {
+        data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
+    }
 
-  static Reason of(String kind) {
-    return new Reason("timetable." + kind, Map.of());
-  }
+    static Reason of(String kind) {
+        return new Reason("timetable." + kind, Map.of());
+    }
 
-  Reason with(String name, Object value) {
-    Map<String, Object> more = new LinkedHashMap<>(data);
-    more.put(name, value);
-    return new Reason(code, more);
-  }
+    Reason with(String name, Object value) {
+        Map<String, Object> more = new LinkedHashMap<>(data);
+        more.put(name, value);
+        return new Reason(code, more);
+    }
 }

@@ -21,20 +21,27 @@ import tiewright.event.TieId;
  * @param people how many they are; a club whose squad is not known counts as one
  */
 public record ReplanOption(
-    Cut cut, Optional<Conditions> conditions, Plan plan, Optional<Plan> nextDay, List<TieId> notPlayed,
-    List<Reason> fairness, double cost, Set<ClubId> clubs, int people) {
-  public ReplanOption {
-    notPlayed = List.copyOf(notPlayed);
-    fairness = List.copyOf(fairness);
-    clubs = java.util.Collections.unmodifiableSet(new java.util.LinkedHashSet<>(clubs));
-  }
+        Cut cut,
+        Optional<Conditions> conditions,
+        Plan plan,
+        Optional<Plan> nextDay,
+        List<TieId> notPlayed,
+        List<Reason> fairness,
+        double cost,
+        Set<ClubId> clubs,
+        int people) {
+    public ReplanOption {
+        notPlayed = List.copyOf(notPlayed);
+        fairness = List.copyOf(fairness);
+        clubs = java.util.Collections.unmodifiableSet(new java.util.LinkedHashSet<>(clubs));
+    }
 
-  /** It keeps everything that must hold, and ends in time today. */
-  public boolean isFeasible() {
-    return plan.isPlayable();
-  }
+    /** It keeps everything that must hold, and ends in time today. */
+    public boolean isFeasible() {
+        return plan.isPlayable();
+    }
 
-  public LocalTime finish() {
-    return plan.finish();
-  }
+    public LocalTime finish() {
+        return plan.finish();
+    }
 }

@@ -7,12 +7,12 @@ import java.time.Duration;
  * timing guide, from a summary).
  */
 public final class Restart {
-  private Restart() {}
+    private Restart() {}
 
-  public static Duration warmUpAfter(Duration stop) {
-    if (stop.compareTo(Duration.ofMinutes(5)) <= 0) {
-      return Duration.ZERO;
+    public static Duration warmUpAfter(Duration stop) {
+        if (stop.compareTo(Duration.ofMinutes(5)) <= 0) {
+            return Duration.ZERO;
+        }
+        return Duration.ofMinutes(stop.compareTo(Duration.ofMinutes(20)) <= 0 ? 3 : 5);
     }
-    return Duration.ofMinutes(stop.compareTo(Duration.ofMinutes(20)) <= 0 ? 3 : 5);
-  }
 }

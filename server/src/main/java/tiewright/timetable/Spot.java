@@ -9,11 +9,11 @@ package tiewright.timetable;
  * @param block the first court, counted from 0
  */
 record Spot(int start, int end, int slot, long courts, int block) {
-  boolean meets(Spot other) {
-    return start < other.end && other.start < end;
-  }
+    boolean meets(Spot other) {
+        return start < other.end && other.start < end;
+    }
 
-  boolean isSharedWith(Spot other) {
-    return (courts & other.courts) != 0 && meets(other);
-  }
+    boolean isSharedWith(Spot other) {
+        return (courts & other.courts) != 0 && meets(other);
+    }
 }

@@ -19,55 +19,72 @@ import tiewright.draw.Berger;
  * @param early the end on one day in ten is before this; likewise half the days, nine in ten
  */
 public record TimeBudget(
-    int rubbers, double deciders, double rubberMinutes, double rubberSd, int slotMinutes, int courtsPerTie,
-    int neededMinutes, int availableMinutes, int daysThatFit, int simulatedDays, LocalTime early, LocalTime middle, LocalTime late) {
-  public static final int USUAL_DAYS = 1_000;
+        int rubbers,
+        double deciders,
+        double rubberMinutes,
+        double rubberSd,
+        int slotMinutes,
+        int courtsPerTie,
+        int neededMinutes,
+        int availableMinutes,
+        int daysThatFit,
+        int simulatedDays,
+        LocalTime early,
+        LocalTime middle,
+        LocalTime late) {
+    public static final int USUAL_DAYS = 1_000;
 
-  /** What the days say. */
-  public enum Verdict {
-    FITS("fits"),
-    /** some of the days fit */
-    FITS_SOMETIMES("fits-sometimes"),
-    DOES_NOT_FIT("does-not-fit");
+    /** What the days say. */
+    public enum Verdict {
+        FITS("fits"),
+        /** some of the days fit */
+        FITS_SOMETIMES("fits-sometimes"),
+        DOES_NOT_FIT("does-not-fit");
 
-    private final String code;
+        private final String code;
 
-    Verdict(String code) {
-      this.code = code;
+        Verdict(String code) {
+            this.code = code;
+        }
+
+        public String code() {
+            return code;
+        }
     }
 
-    public String code() {
-      return code;
+    /**
+     * The shape of a day.
+     *
+     * @param clubs that play
+     * @param pools in which every club meets every other, at most 16 clubs in each; 0 = none
+     * @param knockoutTies after the pools
+     * @param courts that can be used all day
+     */
+    public record Shape(int clubs, int pools, int knockoutTies, int courts, LocalTime starts, LocalTime closes) {
+        public Shape {
+            if (clubs < 2
+                    || pools < 0
+                    || pools > clubs / 2
+                    || pools > 0 && clubs > pools * Berger.LARGEST
+                    || pools == 0 && knockoutTies == 0
+                    || knockoutTies < 0
+                    || courts < 1
+                    || !closes.isAfter(starts)) {
+                throw new IllegalArgumentException("no day has this shape");
+            }
+        }
     }
-  }
 
-  /**
-   * The shape of a day.
-   *
-   * @param clubs that play
-   * @param pools in which every club meets every other, at most 16 clubs in each; 0 = none
-   * @param knockoutTies after the pools
-   * @param courts that can be used all day
-   */
-  public record Shape(int clubs, int pools, int knockoutTies, int courts, LocalTime starts, LocalTime closes) {
-    public Shape {
-      if (clubs < 2 || pools < 0 || pools > clubs / 2 || pools > 0 && clubs > pools * Berger.LARGEST
-          || pools == 0 && knockoutTies == 0 || knockoutTies < 0 || courts < 1 || !closes.isAfter(starts)) {
-        throw new IllegalArgumentException("no day has this shape");
-      }
+    /** Works the budget out, with {@link #USUAL_DAYS} simulated days. The same seed gives the same days. */
+    public static TimeBudget of(Shape shape, Conditions conditions, Pace pace, long seed) {
+        return BudgetDays.budget(shape, conditions, pace, seed);
     }
-  }
 
-  /** Works the budget out, with {@link #USUAL_DAYS} simulated days. The same seed gives the same days. */
-  public static TimeBudget of(Shape shape, Conditions conditions, Pace pace, long seed) {
-    return BudgetDays.budget(shape, conditions, pace, seed);
-  }
-
-  /** Nine days in ten are enough to say that it fits; fewer than one in ten that it does not (our reading). */
-  public Verdict verdict() {
-    if (10 * daysThatFit >= 9 * simulatedDays) {
-      return Verdict.FITS;
+    /** Nine days in ten are enough to say that it fits; fewer than one in ten that it does not (our reading). */
+    public Verdict verdict() {
+        if (10 * daysThatFit >= 9 * simulatedDays) {
+            return Verdict.FITS;
+        }
+        return 10 * daysThatFit < simulatedDays ? Verdict.DOES_NOT_FIT : Verdict.FITS_SOMETIMES;
     }
-    return 10 * daysThatFit < simulatedDays ? Verdict.DOES_NOT_FIT : Verdict.FITS_SOMETIMES;
-  }
 }

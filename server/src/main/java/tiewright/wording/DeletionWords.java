@@ -15,40 +15,44 @@ import tiewright.event.SetUpFact;
 
 /** When private data go and what stays, in one line; and what is held, in words and counts. */
 public final class DeletionWords {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-  private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
 
-  private DeletionWords() {}
+    private DeletionWords() {}
 
-  /** What everybody may read about it. */
-  public static String sentence(Deletion deletion, ZoneId zone) {
-    Optional<SetUpFact.DeletionDated> promised = deletion.promised();
-    String names = promised.map(SetUpFact.DeletionDated::names).orElse(NamesKept.CODES).code();
-    return deletion.erasedAt()
-        .map(at -> said("deletion.gone." + names, day(at.atZone(zone).toLocalDate())))
-        .or(() -> promised.map(one -> said("deletion.goes." + names, day(one.date()))))
-        .orElseGet(() -> WORDS.sentence("deletion.none", Map.of()));
-  }
+    /** What everybody may read about it. */
+    public static String sentence(Deletion deletion, ZoneId zone) {
+        Optional<SetUpFact.DeletionDated> promised = deletion.promised();
+        String names = promised.map(SetUpFact.DeletionDated::names)
+                .orElse(NamesKept.CODES)
+                .code();
+        return deletion.erasedAt()
+                .map(at -> said("deletion.gone." + names, day(at.atZone(zone).toLocalDate())))
+                .or(() -> promised.map(one -> said("deletion.goes." + names, day(one.date()))))
+                .orElseGet(() -> WORDS.sentence("deletion.none", Map.of()));
+    }
 
-  private static String said(String key, String date) {
-    return WORDS.sentence(key, Map.of("date", date));
-  }
+    private static String said(String key, String date) {
+        return WORDS.sentence(key, Map.of("date", date));
+    }
 
-  /** 26 December 2026. */
-  public static String day(LocalDate day) {
-    return DAY.format(day);
-  }
+    /** 26 December 2026. */
+    public static String day(LocalDate day) {
+        return DAY.format(day);
+    }
 
-  /** What a kind is called; one that has no words yet by its own code. */
-  public static String kind(String kind) {
-    String key = "deletion.held." + kind;
-    return Words.has(key) ? WORDS.sentence(key, Map.of()) : kind;
-  }
+    /** What a kind is called; one that has no words yet by its own code. */
+    public static String kind(String kind) {
+        String key = "deletion.held." + kind;
+        return Words.has(key) ? WORDS.sentence(key, Map.of()) : kind;
+    }
 
-  /** Every kind that is there, with its count. */
-  public static String counts(SortedMap<String, Integer> counts) {
-    return counts.entrySet().stream().filter(count -> count.getValue() > 0)
-        .map(count -> kind(count.getKey()).substring(0, 1).toLowerCase(Locale.ROOT) + kind(count.getKey()).substring(1) + " " + count.getValue())
-        .collect(Collectors.joining(", "));
-  }
+    /** Every kind that is there, with its count. */
+    public static String counts(SortedMap<String, Integer> counts) {
+        return counts.entrySet().stream()
+                .filter(count -> count.getValue() > 0)
+                .map(count -> kind(count.getKey()).substring(0, 1).toLowerCase(Locale.ROOT)
+                        + kind(count.getKey()).substring(1) + " " + count.getValue())
+                .collect(Collectors.joining(", "));
+    }
 }

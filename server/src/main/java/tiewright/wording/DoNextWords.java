@@ -9,21 +9,22 @@ import tiewright.event.Event;
 
 /** What to do next, each item in one sentence. */
 public final class DoNextWords {
-  private final Words words;
+    private final Words words;
 
-  private DoNextWords(Words words) {
-    this.words = words;
-  }
+    private DoNextWords(Words words) {
+        this.words = words;
+    }
 
-  /** Clubs by name, moments by the hall's clock. The list names no players. */
-  public static DoNextWords of(Event event) {
-    return new DoNextWords(Words.of(event, new Directory(Map.of())));
-  }
+    /** Clubs by name, moments by the hall's clock. The list names no players. */
+    public static DoNextWords of(Event event) {
+        return new DoNextWords(Words.of(event, new Directory(Map.of())));
+    }
 
-  public String sentence(DoNext.Item item) {
-    Map<String, Object> data = new LinkedHashMap<>(item.data());
-    data.computeIfPresent("what", (name, kind) ->
-        words.sentence("correction.case." + ((RulingNeeded.Kind) kind).code(), Map.of()));
-    return words.sentence("desk.next." + item.kind().code(), data);
-  }
+    public String sentence(DoNext.Item item) {
+        Map<String, Object> data = new LinkedHashMap<>(item.data());
+        data.computeIfPresent(
+                "what",
+                (name, kind) -> words.sentence("correction.case." + ((RulingNeeded.Kind) kind).code(), Map.of()));
+        return words.sentence("desk.next." + item.kind().code(), data);
+    }
 }

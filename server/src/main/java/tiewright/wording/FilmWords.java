@@ -28,128 +28,212 @@ import tiewright.scoring.SideNo;
 
 /** What film notes say and what does not fit in them, in sentences. */
 public final class FilmWords {
-  private final Words words;
+    private final Words words;
 
-  public FilmWords(Words words) {
-    this.words = words;
-  }
-
-  /** A filmed game that its card or its own rallies contradict; nothing where all fits. Scores with side one first. */
-  public List<String> conflicts(CardCheck check) {
-    List<String> lines = new ArrayList<>();
-    for (CardCheck.Conflict conflict : check.conflicts()) {
-      String card = conflict.says().stream().map(Score::toString).collect(Collectors.joining(", "));
-      lines.add(words.sentence("film.conflict-" + conflict.source().code(), Map.of(
-          "game", check.game().code(), "rallies", check.replay().score(), "card", card)));
+    public FilmWords(Words words) {
+        this.words = words;
     }
-    check.beyondCard().ifPresent(rally -> lines.add(words.sentence("film.beyond-card", Map.of("game", check.game().code(), "rally", rally))));
-    check.firstImpossible().ifPresent(impossible -> lines.add(sentence(check.game().code(), impossible)));
-    return lines;
-  }
 
-  /** How it stands after the rallies, and who stands where. */
-  public List<String> stands(Replay replay) {
-    Optional<Situation> next = replay.next();
-    if (next.isPresent()) {
-      return List.of(serve(next.get()), halves(next.get()));
+    /** A filmed game that its card or its own rallies contradict; nothing where all fits. Scores with side one first. */
+    public List<String> conflicts(CardCheck check) {
+        List<String> lines = new ArrayList<>();
+        for (CardCheck.Conflict conflict : check.conflicts()) {
+            String card = conflict.says().stream().map(Score::toString).collect(Collectors.joining(", "));
+            lines.add(words.sentence(
+                    "film.conflict-" + conflict.source().code(),
+                    Map.of(
+                            "game",
+                            check.game().code(),
+                            "rallies",
+                            check.replay().score(),
+                            "card",
+                            card)));
+        }
+        check.beyondCard()
+                .ifPresent(rally -> lines.add(words.sentence(
+                        "film.beyond-card", Map.of("game", check.game().code(), "rally", rally))));
+        check.firstImpossible()
+                .ifPresent(impossible -> lines.add(sentence(check.game().code(), impossible)));
+        return lines;
     }
-    return List.of(replay.isOver()
-        ? words.sentence("film.stands-over", Map.of("score", replay.score()))
-        : words.sentence("film.stands-unsure", Map.of("scores", replay.scores().stream().map(Score::toString).sorted().collect(Collectors.joining(" or ")))));
-  }
 
-  private String serve(Situation next) {
-    boolean sideOut = next.state().format().kind() == Format.Kind.SIDE_OUT;
-    return words.sentence(sideOut ? "film.stands-side-out" : "film.stands-rally", Map.of(
-        "call", next.call(), "server", next.server(), "number", next.serverNumber(), "receiver", next.receiver(),
-        "half", next.servesFrom() == Court.RIGHT ? "right" : "left"));
-  }
+    /** How it stands after the rallies, and who stands where. */
+    public List<String> stands(Replay replay) {
+        Optional<Situation> next = replay.next();
+        if (next.isPresent()) {
+            return List.of(serve(next.get()), halves(next.get()));
+        }
+        return List.of(
+                replay.isOver()
+                        ? words.sentence("film.stands-over", Map.of("score", replay.score()))
+                        : words.sentence(
+                                "film.stands-unsure",
+                                Map.of(
+                                        "scores",
+                                        replay.scores().stream()
+                                                .map(Score::toString)
+                                                .sorted()
+                                                .collect(Collectors.joining(" or ")))));
+    }
 
-  private String halves(Situation now) {
-    return words.sentence("film.halves", Map.of(
-        "right1", now.at(SideNo.ONE, Court.RIGHT), "left1", now.at(SideNo.ONE, Court.LEFT),
-        "right2", now.at(SideNo.TWO, Court.RIGHT), "left2", now.at(SideNo.TWO, Court.LEFT)));
-  }
+    private String serve(Situation next) {
+        boolean sideOut = next.state().format().kind() == Format.Kind.SIDE_OUT;
+        return words.sentence(
+                sideOut ? "film.stands-side-out" : "film.stands-rally",
+                Map.of(
+                        "call",
+                        next.call(),
+                        "server",
+                        next.server(),
+                        "number",
+                        next.serverNumber(),
+                        "receiver",
+                        next.receiver(),
+                        "half",
+                        next.servesFrom() == Court.RIGHT ? "right" : "left"));
+    }
 
-  /** A rally with the call before it, as far as that is known. */
-  public String rally(Step step) {
-    RallyNote note = step.note();
-    return words.sentence("film.rally", Map.of(
-        "rally", note.number(),
-        "call", step.situation().map(at -> words.sentence("film.rally-call", Map.of("call", at.call()))).orElse(""),
-        "server", step.server().map(server -> words.sentence("film.rally-server", Map.of("server", server))).orElse(""),
-        "ending", words.sentence("film.rally-" + note.ending().code(), note.player().map(player -> Map.of("player", player)).orElse(Map.of())),
-        "where", note.detail().where().map(where -> " (" + where + ")").orElse("")));
-  }
+    private String halves(Situation now) {
+        return words.sentence(
+                "film.halves",
+                Map.of(
+                        "right1",
+                        now.at(SideNo.ONE, Court.RIGHT),
+                        "left1",
+                        now.at(SideNo.ONE, Court.LEFT),
+                        "right2",
+                        now.at(SideNo.TWO, Court.RIGHT),
+                        "left2",
+                        now.at(SideNo.TWO, Court.LEFT)));
+    }
 
-  /** What is counted. */
-  public String measure(Measure measure) {
-    return words.sentence("film.measure." + measure.code(), Map.of());
-  }
+    /** A rally with the call before it, as far as that is known. */
+    public String rally(Step step) {
+        RallyNote note = step.note();
+        return words.sentence(
+                "film.rally",
+                Map.of(
+                        "rally", note.number(),
+                        "call",
+                                step.situation()
+                                        .map(at -> words.sentence("film.rally-call", Map.of("call", at.call())))
+                                        .orElse(""),
+                        "server",
+                                step.server()
+                                        .map(server -> words.sentence("film.rally-server", Map.of("server", server)))
+                                        .orElse(""),
+                        "ending",
+                                words.sentence(
+                                        "film.rally-" + note.ending().code(),
+                                        note.player()
+                                                .map(player -> Map.of("player", player))
+                                                .orElse(Map.of())),
+                        "where",
+                                note.detail()
+                                        .where()
+                                        .map(where -> " (" + where + ")")
+                                        .orElse("")));
+    }
 
-  /** What a total is worth, what it rests on, and what to beware of. */
-  public List<String> sentences(FilmTotal total) {
-    List<String> said = new ArrayList<>();
-    total.share().ifPresent(share -> said.add(words.sentence("film.total-share", Map.of(
-        "best", in100(share.value()), "low", in100(share.low()), "high", in100(share.high())))));
-    said.add(words.sentence("film.total-" + total.worth().name().toLowerCase(Locale.ROOT).replace('_', '-'), Map.of(
-        "of", total.outOf(), "shown", total.measure().shownFrom(), "acted", total.measure().actedOnFrom())));
-    said.add(words.sentence("film.total-against", Map.of("against", total.against().entrySet().stream()
-        .map(pair -> words.said(pair.getKey()) + (pair.getValue() == 1 ? "" : " (" + pair.getValue() + " games)"))
-        .collect(Collectors.joining("; ")))));
-    said.add(words.sentence("film.beware." + total.measure().code(), Map.of()));
-    return said;
-  }
+    /** What is counted. */
+    public String measure(Measure measure) {
+        return words.sentence("film.measure." + measure.code(), Map.of());
+    }
 
-  private static long in100(double share) {
-    return Math.round(100 * share);
-  }
+    /** What a total is worth, what it rests on, and what to beware of. */
+    public List<String> sentences(FilmTotal total) {
+        List<String> said = new ArrayList<>();
+        total.share()
+                .ifPresent(share -> said.add(words.sentence(
+                        "film.total-share",
+                        Map.of("best", in100(share.value()), "low", in100(share.low()), "high", in100(share.high())))));
+        said.add(words.sentence(
+                "film.total-" + total.worth().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Map.of(
+                        "of",
+                        total.outOf(),
+                        "shown",
+                        total.measure().shownFrom(),
+                        "acted",
+                        total.measure().actedOnFrom())));
+        said.add(words.sentence(
+                "film.total-against",
+                Map.of(
+                        "against",
+                        total.against().entrySet().stream()
+                                .map(pair -> words.said(pair.getKey())
+                                        + (pair.getValue() == 1 ? "" : " (" + pair.getValue() + " games)"))
+                                .collect(Collectors.joining("; ")))));
+        said.add(words.sentence("film.beware." + total.measure().code(), Map.of()));
+        return said;
+    }
 
-  /** Why notes of these two cannot be held against each other. */
-  public String cannotCompare(FilmGame one, FilmGame other) {
-    return words.sentence(one.code().equals(other.code()) ? "film.agreement-same" : "film.agreement-others", Map.of("one", one.code(), "other", other.code()));
-  }
+    private static long in100(double share) {
+        return Math.round(100 * share);
+    }
 
-  /** How many rallies were compared. */
-  public String compared(Agreement agreement) {
-    return words.sentence(agreement.onlyOne() == 0 ? "film.agreement" : "film.agreement-more", Map.of(
-        "rallies", agreement.rallies(), "more", agreement.onlyOne()));
-  }
+    /** Why notes of these two cannot be held against each other. */
+    public String cannotCompare(FilmGame one, FilmGame other) {
+        return words.sentence(
+                one.code().equals(other.code()) ? "film.agreement-same" : "film.agreement-others",
+                Map.of("one", one.code(), "other", other.code()));
+    }
 
-  /** What two watchers may agree on. */
-  public String what(Agreement.What what) {
-    return words.sentence("film.what." + what.code(), Map.of());
-  }
+    /** How many rallies were compared. */
+    public String compared(Agreement agreement) {
+        return words.sentence(
+                agreement.onlyOne() == 0 ? "film.agreement" : "film.agreement-more",
+                Map.of("rallies", agreement.rallies(), "more", agreement.onlyOne()));
+    }
 
-  /** Whether counts of it can be trusted. */
-  public String worth(Agreement.Field field) {
-    String worth = words.sentence("film.agreement-" + field.isEnough().map(enough -> enough ? "enough" : "unlike").orElse("unsaid"), Map.of());
-    return field.onlyOne() == 0 ? worth : worth + " " + words.sentence("film.agreement-one", Map.of("rallies", field.onlyOne()));
-  }
+    /** What two watchers may agree on. */
+    public String what(Agreement.What what) {
+        return words.sentence("film.what." + what.code(), Map.of());
+    }
 
-  /** How evenly a rota mixes the players. */
-  public String evenness(Rota rota, int players) {
-    List<Pair> played = rota.games().stream().flatMap(game -> Stream.of(game.one(), game.two())).toList();
-    long again = played.size() - played.stream().distinct().count();
-    return words.sentence(again == 0 ? "film.rota-even" : "film.rota-uneven", Map.of(
-        "all", players * (players - 1) / 2, "again", again, "players", players));
-  }
+    /** Whether counts of it can be trusted. */
+    public String worth(Agreement.Field field) {
+        String worth = words.sentence(
+                "film.agreement-"
+                        + field.isEnough()
+                                .map(enough -> enough ? "enough" : "unlike")
+                                .orElse("unsaid"),
+                Map.of());
+        return field.onlyOne() == 0
+                ? worth
+                : worth + " " + words.sentence("film.agreement-one", Map.of("rallies", field.onlyOne()));
+    }
 
-  /** How a rally ended, in a word. */
-  public String ending(RallyKey key) {
-    return words.sentence("film.ending." + key.value(), Map.of());
-  }
+    /** How evenly a rota mixes the players. */
+    public String evenness(Rota rota, int players) {
+        List<Pair> played = rota.games().stream()
+                .flatMap(game -> Stream.of(game.one(), game.two()))
+                .toList();
+        long again = played.size() - played.stream().distinct().count();
+        return words.sentence(
+                again == 0 ? "film.rota-even" : "film.rota-uneven",
+                Map.of("all", players * (players - 1) / 2, "again", again, "players", players));
+    }
 
-  /** What a key notes. */
-  public String key(RallyKey key) {
-    return words.sentence("film.key." + key.code(), Map.of());
-  }
+    /** How a rally ended, in a word. */
+    public String ending(RallyKey key) {
+        return words.sentence("film.ending." + key.value(), Map.of());
+    }
 
-  private String sentence(String game, Impossible impossible) {
-    Map<String, Object> data = new LinkedHashMap<>(Map.of("game", game, "rally", impossible.rally(), "score", impossible.score()));
-    impossible.noted().ifPresent(player -> data.put("noted", player));
-    impossible.derived().ifPresent(player -> data.put("derived", player));
-    String known = impossible.kind() == Impossible.Kind.OTHER_SERVER && impossible.derived().isEmpty() ? "-unknown" : "";
-    return words.sentence("film.impossible-" + impossible.kind().code() + known, data);
-  }
+    /** What a key notes. */
+    public String key(RallyKey key) {
+        return words.sentence("film.key." + key.code(), Map.of());
+    }
+
+    private String sentence(String game, Impossible impossible) {
+        Map<String, Object> data =
+                new LinkedHashMap<>(Map.of("game", game, "rally", impossible.rally(), "score", impossible.score()));
+        impossible.noted().ifPresent(player -> data.put("noted", player));
+        impossible.derived().ifPresent(player -> data.put("derived", player));
+        String known = impossible.kind() == Impossible.Kind.OTHER_SERVER
+                        && impossible.derived().isEmpty()
+                ? "-unknown"
+                : "";
+        return words.sentence("film.impossible-" + impossible.kind().code() + known, data);
+    }
 }

@@ -12,65 +12,66 @@ import java.nio.charset.StandardCharsets;
 
 /** One kept connection to a service (HTTP/1.1, RFC 9112): so plain that a hall full of them leaves the processors to the service. */
 final class Line implements Closeable {
-  private final Socket socket;
-  private final InputStream in;
-  private final OutputStream out;
-  private final String host;
+    private final Socket socket;
+    private final InputStream in;
+    private final OutputStream out;
+    private final String host;
 
-  Line(URI at) throws IOException {
-    this.socket = new Socket(at.getHost(), at.getPort());
-    this.socket.setTcpNoDelay(true);
-    this.in = new BufferedInputStream(socket.getInputStream(), 16 << 10);
-    this.out = socket.getOutputStream();
-    this.host = at.getAuthority();
-  }
-
-  /** Asks for a page and reads it to its end. Returns the status. */
-  int get(String path) throws IOException {
-    ask(path, "text/html");
-    int status = Integer.parseInt(line().split(" ")[1]);
-    long length = 0;
-    boolean chunked = false;
-    for (String header = line(); !header.isEmpty(); header = line()) {
-      String[] parts = header.toLowerCase(java.util.Locale.ROOT).split(": ", 2);
-      chunked |= parts[0].equals("transfer-encoding");
-      length = parts[0].equals("content-length") ? Long.parseLong(parts[1]) : length;
+    Line(URI at) throws IOException {
+        this.socket = new Socket(at.getHost(), at.getPort());
+        this.socket.setTcpNoDelay(true);
+        this.in = new BufferedInputStream(socket.getInputStream(), 16 << 10);
+        this.out = socket.getOutputStream();
+        this.host = at.getAuthority();
     }
-    in.skipNBytes(chunked ? 0 : length);
-    for (int chunk = chunked ? chunk() : 0; chunk > 0; chunk = chunk()) {
-      in.skipNBytes(chunk + 2L);
+
+    /** Asks for a page and reads it to its end. Returns the status. */
+    int get(String path) throws IOException {
+        ask(path, "text/html");
+        int status = Integer.parseInt(line().split(" ")[1]);
+        long length = 0;
+        boolean chunked = false;
+        for (String header = line(); !header.isEmpty(); header = line()) {
+            String[] parts = header.toLowerCase(java.util.Locale.ROOT).split(": ", 2);
+            chunked |= parts[0].equals("transfer-encoding");
+            length = parts[0].equals("content-length") ? Long.parseLong(parts[1]) : length;
+        }
+        in.skipNBytes(chunked ? 0 : length);
+        for (int chunk = chunked ? chunk() : 0; chunk > 0; chunk = chunk()) {
+            in.skipNBytes(chunk + 2L);
+        }
+        if (chunked) {
+            line();
+        }
+        return status;
     }
-    if (chunked) {
-      line();
+
+    /** Sends the request alone; what comes is read by {@link #line}. */
+    void ask(String path, String accept) throws IOException {
+        out.write(("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nAccept: " + accept + "\r\n\r\n")
+                .getBytes(StandardCharsets.US_ASCII));
     }
-    return status;
-  }
 
-  /** Sends the request alone; what comes is read by {@link #line}. */
-  void ask(String path, String accept) throws IOException {
-    out.write(("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nAccept: " + accept + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
-  }
-
-  private int chunk() throws IOException {
-    return Integer.parseInt(line(), 16);
-  }
-
-  /** The next line without its end. */
-  String line() throws IOException {
-    StringBuilder line = new StringBuilder();
-    for (int c = in.read(); c != '\n'; c = in.read()) {
-      if (c < 0) {
-        throw new EOFException();
-      }
-      if (c != '\r') {
-        line.append((char) c);
-      }
+    private int chunk() throws IOException {
+        return Integer.parseInt(line(), 16);
     }
-    return line.toString();
-  }
 
-  @Override
-  public void close() throws IOException {
-    socket.close();
-  }
+    /** The next line without its end. */
+    String line() throws IOException {
+        StringBuilder line = new StringBuilder();
+        for (int c = in.read(); c != '\n'; c = in.read()) {
+            if (c < 0) {
+                throw new EOFException();
+            }
+            if (c != '\r') {
+                line.append((char) c);
+            }
+        }
+        return line.toString();
+    }
+
+    @Override
+    public void close() throws IOException {
+        socket.close();
+    }
 }

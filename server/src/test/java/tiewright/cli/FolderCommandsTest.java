@@ -13,157 +13,227 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code check}, {@code standings} and {@code needs} on folders, sound and as bad as they come. */
 class FolderCommandsTest {
-  @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
-  /** Rubbers won 21-10 and lost 10-21: the points follow the rubbers. */
-  private static void tie(List<String> ties, List<String> results, String code, String home, String away, int homeRubbers) {
-    ties.add(code + ",pool,B," + (ties.size()) + "," + home + "," + away);
-    for (int rubber = 1; rubber <= 5; rubber++) {
-      results.add(code + "," + rubber + "," + (rubber <= homeRubbers ? "21,10" : "10,21") + ",played");
+    /** Rubbers won 21-10 and lost 10-21: the points follow the rubbers. */
+    private static void tie(
+            List<String> ties, List<String> results, String code, String home, String away, int homeRubbers) {
+        ties.add(code + ",pool,B," + (ties.size()) + "," + home + "," + away);
+        for (int rubber = 1; rubber <= 5; rubber++) {
+            results.add(code + "," + rubber + "," + (rubber <= homeRubbers ? "21,10" : "10,21") + ",played");
+        }
     }
-  }
 
-  /** Sudirman Cup 2019, group 1B (IANS, 22 May 2019): one win each; rubbers 6-4, 5-5, 4-6. */
-  private void sudirman() {
-    Commands.event(folder, "rubbers,5", "scoring,rally-21-cap-30", "level_teams,overall-difference");
-    Commands.write(folder, "clubs.csv", "club,name", "ENG,England", "INA,Indonesia", "DEN,Denmark");
-    List<String> ties = new ArrayList<>(List.of("tie,stage,pool,round,home,away"));
-    List<String> results = new ArrayList<>(List.of("tie,rubber,home,away,how"));
-    tie(ties, results, "T1", "INA", "ENG", 4);
-    tie(ties, results, "T2", "ENG", "DEN", 3);
-    tie(ties, results, "T3", "DEN", "INA", 3);
-    Commands.write(folder, "ties.csv", ties.toArray(new String[0]));
-    Commands.write(folder, "results.csv", results.toArray(new String[0]));
-  }
-
-  @Test
-  void places_the_clubs_of_a_published_group_with_the_promised_columns() {
-    sudirman();
-    Commands.Ran ran = Commands.run("standings", folder, "--csv");
-    assertThat(ran.err()).isEmpty();
-    assertThat(ran.status()).isZero();
-    assertThat(ran.csv().get(0)).containsExactly("pool", "place", "club", "ties_won", "ties_lost", "rubbers_won", "rubbers_lost",
-        "points_for", "points_against", "decided_by", "points");
-    assertThat(ran.rows()).extracting(row -> row.subList(0, 9)).containsExactly(
-        List.of("B", "1", "INA", "1", "1", "6", "4", "166", "144"),
-        List.of("B", "2", "DEN", "1", "1", "5", "5", "155", "155"),
-        List.of("B", "3", "ENG", "1", "1", "4", "6", "144", "166"));
-    assertThat(ran.rows()).allSatisfy(row -> {
-      assertThat(row.get(9)).contains("rubbers difference");
-      assertThat(row.get(10)).isEqualTo("1");
-    });
-  }
-
-  @Test
-  void has_a_column_for_drawn_ties_where_a_tie_can_be_drawn() {
-    sudirman();
-    Commands.event(folder, "rubbers,6", "scoring,rally-21-cap-30", "decider,none", "tie_points,2/1/0");
-    assertThat(Commands.run("standings", folder, "--csv").csv().get(0)).endsWith("points", "ties_drawn");
-    assertThat(Commands.run("standings", folder).out()).contains("ties drawn").doesNotContain("ties_drawn");
-  }
-
-  @Test
-  void says_what_a_club_needs_and_where_it_can_end() {
-    sudirman();
-    Commands.write(folder, "results.csv", "tie,rubber,home,away,how",
-        "T1,1,21,10,played", "T1,2,21,10,played", "T1,3,21,10,played", "T1,4,21,10,played", "T1,5,10,21,played",
-        "T2,1,21,10,played", "T2,2,21,10,played", "T2,3,21,10,played", "T2,4,10,21,played", "T2,5,10,21,played");
-    Commands.Ran ran = Commands.run("needs", folder, "--club", "INA", "--csv");
-    assertThat(ran.status()).isZero();
-    assertThat(ran.csv().get(0)).containsExactly("club", "statement", "places");
-    // Beaten 0-5 Indonesia has rubbers 4-6 like England, which it has beaten: two left, so it stays second.
-    assertThat(ran.rows()).allMatch(row -> row.get(0).equals("INA"));
-    assertThat(ran.rows().get(0).get(2)).isEqualTo("1-2");
-    assertThat(ran.rows()).anyMatch(row -> row.get(1).startsWith("if it beats DEN: place 1") && row.get(2).equals("1"));
-    assertThat(Commands.run("needs", folder, "--club", "FRA").status()).isEqualTo(2);
-    assertThat(Commands.run("needs", folder).status()).isEqualTo(2);
-  }
-
-  @Test
-  void finds_nothing_wrong_with_a_sound_folder() {
-    sudirman();
-    Commands.Ran ran = Commands.run("check", folder, "--csv");
-    assertThat(ran.status()).isZero();
-    assertThat(ran.out()).isEqualTo("file,line,column,reason\n");
-    assertThat(ran.err()).isEmpty();
-  }
-
-  @Test
-  void names_every_fault_of_every_file_at_once_with_file_line_and_column() {
-    sudirman();
-    Commands.event(folder, "rubbers,5", "scoring,rally-21-cap-30", "colour,blue", "decider,coin");
-    Commands.write(folder, "clubs.csv", "club,name", "ENG,England", "INA,Indonesia", "DEN,Denmark", "ENG,England again");
-    Commands.write(folder, "players.csv", "player,club,name,rank,present", "p1,ENG,Ann,1,yes", "p1,NOR,Bo,first,maybe");
-    Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "T1,pool,B,1,INA,INA", "T2,group,B,2,ENG,NOR", "T3,pool,,3,DEN,INA");
-    Commands.write(folder, "results.csv", "tie,rubber,home,away,how", "T9,1,21,10,played", "T1,7,21,10,played", "T1,1,21,20,played", "T1,2,-3,21,won");
-    Commands.Ran ran = Commands.run("check", folder, "--csv");
-    assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.csv().get(0)).containsExactly("file", "line", "column", "reason");
-    assertThat(ran.rows()).extracting(row -> row.get(0) + ":" + row.get(1) + " " + row.get(2)).contains(
-        "conditions.csv:5 setting", "conditions.csv:6 value", "clubs.csv:5 club", "players.csv:3 player", "players.csv:3 club",
-        "players.csv:3 rank", "players.csv:3 present", "ties.csv:2 away", "ties.csv:3 stage", "ties.csv:3 away", "ties.csv:4 pool",
-        "results.csv:2 tie", "results.csv:3 rubber", "results.csv:4 home", "results.csv:5 home", "results.csv:5 how");
-    assertThat(ran.errLines()).hasSameSizeAs(ran.rows()).allMatch(line -> line.matches("[a-z]+\\.csv:\\d+: [a-z_]+: .+"));
-    for (String command : new String[] {"standings", "needs", "sheets-count"}) {
-      Commands.Ran refused = command.equals("standings") ? Commands.run(command, folder) : Commands.run(command, folder, "--club", "ENG");
-      assertThat(refused.status()).as(command).isEqualTo(2);
-      assertThat(refused.out()).as(command).isEmpty();
-      assertThat(refused.errLines()).as(command).containsExactlyElementsOf(ran.errLines());
+    /** Sudirman Cup 2019, group 1B (IANS, 22 May 2019): one win each; rubbers 6-4, 5-5, 4-6. */
+    private void sudirman() {
+        Commands.event(folder, "rubbers,5", "scoring,rally-21-cap-30", "level_teams,overall-difference");
+        Commands.write(folder, "clubs.csv", "club,name", "ENG,England", "INA,Indonesia", "DEN,Denmark");
+        List<String> ties = new ArrayList<>(List.of("tie,stage,pool,round,home,away"));
+        List<String> results = new ArrayList<>(List.of("tie,rubber,home,away,how"));
+        tie(ties, results, "T1", "INA", "ENG", 4);
+        tie(ties, results, "T2", "ENG", "DEN", 3);
+        tie(ties, results, "T3", "DEN", "INA", 3);
+        Commands.write(folder, "ties.csv", ties.toArray(new String[0]));
+        Commands.write(folder, "results.csv", results.toArray(new String[0]));
     }
-  }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"event.csv", "conditions.csv", "clubs.csv", "players.csv", "ties.csv", "results.csv"})
-  void refuses_an_empty_file_an_unknown_column_and_bytes_that_are_no_text(String name) throws Exception {
-    sudirman();
-    for (byte[] bytes : List.of(new byte[0], "colour,size\n1,2\n".getBytes(), new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1}, "a,\"b\n".getBytes())) {
-      Files.write(folder.resolve(name), bytes);
-      Commands.Ran ran = Commands.run("check", folder);
-      assertThat(ran.status()).isEqualTo(2);
-      assertThat(ran.err()).contains(name + ":1: ");
+    @Test
+    void places_the_clubs_of_a_published_group_with_the_promised_columns() {
+        sudirman();
+        Commands.Ran ran = Commands.run("standings", folder, "--csv");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.status()).isZero();
+        assertThat(ran.csv().get(0))
+                .containsExactly(
+                        "pool",
+                        "place",
+                        "club",
+                        "ties_won",
+                        "ties_lost",
+                        "rubbers_won",
+                        "rubbers_lost",
+                        "points_for",
+                        "points_against",
+                        "decided_by",
+                        "points");
+        assertThat(ran.rows())
+                .extracting(row -> row.subList(0, 9))
+                .containsExactly(
+                        List.of("B", "1", "INA", "1", "1", "6", "4", "166", "144"),
+                        List.of("B", "2", "DEN", "1", "1", "5", "5", "155", "155"),
+                        List.of("B", "3", "ENG", "1", "1", "4", "6", "144", "166"));
+        assertThat(ran.rows()).allSatisfy(row -> {
+            assertThat(row.get(9)).contains("rubbers difference");
+            assertThat(row.get(10)).isEqualTo("1");
+        });
     }
-  }
 
-  @Test
-  void reads_a_byte_order_mark_crlf_columns_in_any_order_and_only_headers() throws Exception {
-    sudirman();
-    String before = Commands.run("standings", folder, "--csv").out();
-    for (String name : List.of("event.csv", "conditions.csv", "clubs.csv", "ties.csv", "results.csv")) {
-      String text = Files.readString(folder.resolve(name));
-      Files.writeString(folder.resolve(name), "\uFEFF" + text.replace("\n", "\r\n"));
+    @Test
+    void has_a_column_for_drawn_ties_where_a_tie_can_be_drawn() {
+        sudirman();
+        Commands.event(folder, "rubbers,6", "scoring,rally-21-cap-30", "decider,none", "tie_points,2/1/0");
+        assertThat(Commands.run("standings", folder, "--csv").csv().get(0)).endsWith("points", "ties_drawn");
+        assertThat(Commands.run("standings", folder).out())
+                .contains("ties drawn")
+                .doesNotContain("ties_drawn");
     }
-    Commands.write(folder, "clubs.csv", "name,club", "England,ENG", "Indonesia,INA", "Denmark,DEN");
-    Commands.write(folder, "players.csv", "player,club,name");
-    Commands.write(folder, "withdrawals.csv", "club");
-    assertThat(Commands.run("standings", folder, "--csv").out()).isEqualTo(before);
-    Commands.write(folder, "ties.csv", "tie,stage,round");
-    Files.delete(folder.resolve("results.csv"));
-    Commands.Ran noTies = Commands.run("standings", folder, "--csv");
-    assertThat(noTies.status()).isZero();
-    assertThat(noTies.rows()).isEmpty();
-  }
 
-  /** Ten megabytes: 400,000 rows of one rubber, each a fault; answered, not drowned in. */
-  @Test
-  void answers_a_huge_file() {
-    sudirman();
-    StringBuilder rows = new StringBuilder("tie,rubber,home,away,how\n");
-    while (rows.length() < 10_000_000) {
-      rows.append("T1,1,21,10,played-long-ago\n");
+    @Test
+    void says_what_a_club_needs_and_where_it_can_end() {
+        sudirman();
+        Commands.write(
+                folder,
+                "results.csv",
+                "tie,rubber,home,away,how",
+                "T1,1,21,10,played",
+                "T1,2,21,10,played",
+                "T1,3,21,10,played",
+                "T1,4,21,10,played",
+                "T1,5,10,21,played",
+                "T2,1,21,10,played",
+                "T2,2,21,10,played",
+                "T2,3,21,10,played",
+                "T2,4,10,21,played",
+                "T2,5,10,21,played");
+        Commands.Ran ran = Commands.run("needs", folder, "--club", "INA", "--csv");
+        assertThat(ran.status()).isZero();
+        assertThat(ran.csv().get(0)).containsExactly("club", "statement", "places");
+        // Beaten 0-5 Indonesia has rubbers 4-6 like England, which it has beaten: two left, so it stays second.
+        assertThat(ran.rows()).allMatch(row -> row.get(0).equals("INA"));
+        assertThat(ran.rows().get(0).get(2)).isEqualTo("1-2");
+        assertThat(ran.rows())
+                .anyMatch(row -> row.get(1).startsWith("if it beats DEN: place 1")
+                        && row.get(2).equals("1"));
+        assertThat(Commands.run("needs", folder, "--club", "FRA").status()).isEqualTo(2);
+        assertThat(Commands.run("needs", folder).status()).isEqualTo(2);
     }
-    Commands.write(folder, "results.csv", rows.toString());
-    Commands.Ran ran = Commands.run("standings", folder);
-    assertThat(ran.status()).isEqualTo(2);
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.err()).contains("results.csv:2: how: ");
-  }
 
-  @Test
-  void refuses_what_is_no_folder_and_a_command_that_is_none() throws Exception {
-    assertThat(Commands.run("check", folder.resolve("nowhere")).status()).isEqualTo(2);
-    assertThat(Commands.run("check", folder).err()).contains("event.csv:1: ");
-    assertThat(Commands.run("check", Files.createFile(folder.resolve("file"))).status()).isEqualTo(2);
-    assertThat(Commands.run("fly").status()).isEqualTo(2);
-    assertThat(Commands.run("check").status()).isEqualTo(2);
-  }
+    @Test
+    void finds_nothing_wrong_with_a_sound_folder() {
+        sudirman();
+        Commands.Ran ran = Commands.run("check", folder, "--csv");
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out()).isEqualTo("file,line,column,reason\n");
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    void names_every_fault_of_every_file_at_once_with_file_line_and_column() {
+        sudirman();
+        Commands.event(folder, "rubbers,5", "scoring,rally-21-cap-30", "colour,blue", "decider,coin");
+        Commands.write(
+                folder, "clubs.csv", "club,name", "ENG,England", "INA,Indonesia", "DEN,Denmark", "ENG,England again");
+        Commands.write(
+                folder, "players.csv", "player,club,name,rank,present", "p1,ENG,Ann,1,yes", "p1,NOR,Bo,first,maybe");
+        Commands.write(
+                folder,
+                "ties.csv",
+                "tie,stage,pool,round,home,away",
+                "T1,pool,B,1,INA,INA",
+                "T2,group,B,2,ENG,NOR",
+                "T3,pool,,3,DEN,INA");
+        Commands.write(
+                folder,
+                "results.csv",
+                "tie,rubber,home,away,how",
+                "T9,1,21,10,played",
+                "T1,7,21,10,played",
+                "T1,1,21,20,played",
+                "T1,2,-3,21,won");
+        Commands.Ran ran = Commands.run("check", folder, "--csv");
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.csv().get(0)).containsExactly("file", "line", "column", "reason");
+        assertThat(ran.rows())
+                .extracting(row -> row.get(0) + ":" + row.get(1) + " " + row.get(2))
+                .contains(
+                        "conditions.csv:5 setting",
+                        "conditions.csv:6 value",
+                        "clubs.csv:5 club",
+                        "players.csv:3 player",
+                        "players.csv:3 club",
+                        "players.csv:3 rank",
+                        "players.csv:3 present",
+                        "ties.csv:2 away",
+                        "ties.csv:3 stage",
+                        "ties.csv:3 away",
+                        "ties.csv:4 pool",
+                        "results.csv:2 tie",
+                        "results.csv:3 rubber",
+                        "results.csv:4 home",
+                        "results.csv:5 home",
+                        "results.csv:5 how");
+        assertThat(ran.errLines())
+                .hasSameSizeAs(ran.rows())
+                .allMatch(line -> line.matches("[a-z]+\\.csv:\\d+: [a-z_]+: .+"));
+        for (String command : new String[] {"standings", "needs", "sheets-count"}) {
+            Commands.Ran refused = command.equals("standings")
+                    ? Commands.run(command, folder)
+                    : Commands.run(command, folder, "--club", "ENG");
+            assertThat(refused.status()).as(command).isEqualTo(2);
+            assertThat(refused.out()).as(command).isEmpty();
+            assertThat(refused.errLines()).as(command).containsExactlyElementsOf(ran.errLines());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"event.csv", "conditions.csv", "clubs.csv", "players.csv", "ties.csv", "results.csv"})
+    void refuses_an_empty_file_an_unknown_column_and_bytes_that_are_no_text(String name) throws Exception {
+        sudirman();
+        for (byte[] bytes : List.of(
+                new byte[0],
+                "colour,size\n1,2\n".getBytes(),
+                new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1},
+                "a,\"b\n".getBytes())) {
+            Files.write(folder.resolve(name), bytes);
+            Commands.Ran ran = Commands.run("check", folder);
+            assertThat(ran.status()).isEqualTo(2);
+            assertThat(ran.err()).contains(name + ":1: ");
+        }
+    }
+
+    @Test
+    void reads_a_byte_order_mark_crlf_columns_in_any_order_and_only_headers() throws Exception {
+        sudirman();
+        String before = Commands.run("standings", folder, "--csv").out();
+        for (String name : List.of("event.csv", "conditions.csv", "clubs.csv", "ties.csv", "results.csv")) {
+            String text = Files.readString(folder.resolve(name));
+            Files.writeString(folder.resolve(name), "\uFEFF" + text.replace("\n", "\r\n"));
+        }
+        Commands.write(folder, "clubs.csv", "name,club", "England,ENG", "Indonesia,INA", "Denmark,DEN");
+        Commands.write(folder, "players.csv", "player,club,name");
+        Commands.write(folder, "withdrawals.csv", "club");
+        assertThat(Commands.run("standings", folder, "--csv").out()).isEqualTo(before);
+        Commands.write(folder, "ties.csv", "tie,stage,round");
+        Files.delete(folder.resolve("results.csv"));
+        Commands.Ran noTies = Commands.run("standings", folder, "--csv");
+        assertThat(noTies.status()).isZero();
+        assertThat(noTies.rows()).isEmpty();
+    }
+
+    /** Ten megabytes: 400,000 rows of one rubber, each a fault; answered, not drowned in. */
+    @Test
+    void answers_a_huge_file() {
+        sudirman();
+        StringBuilder rows = new StringBuilder("tie,rubber,home,away,how\n");
+        while (rows.length() < 10_000_000) {
+            rows.append("T1,1,21,10,played-long-ago\n");
+        }
+        Commands.write(folder, "results.csv", rows.toString());
+        Commands.Ran ran = Commands.run("standings", folder);
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("results.csv:2: how: ");
+    }
+
+    @Test
+    void refuses_what_is_no_folder_and_a_command_that_is_none() throws Exception {
+        assertThat(Commands.run("check", folder.resolve("nowhere")).status()).isEqualTo(2);
+        assertThat(Commands.run("check", folder).err()).contains("event.csv:1: ");
+        assertThat(Commands.run("check", Files.createFile(folder.resolve("file")))
+                        .status())
+                .isEqualTo(2);
+        assertThat(Commands.run("fly").status()).isEqualTo(2);
+        assertThat(Commands.run("check").status()).isEqualTo(2);
+    }
 }

@@ -16,83 +16,97 @@ import org.junit.jupiter.params.provider.CsvSource;
  * going through every permutation of the squad.
  */
 class SheetsCountCommandTest {
-  @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
-  private void squad(int players, String... settings) {
-    Commands.event(folder, settings);
-    Commands.write(folder, "clubs.csv", "club,name", "PIER,Pier Road");
-    List<String> lines = new ArrayList<>(List.of("player,club,name,rank,present"));
-    for (int i = 1; i <= players; i++) {
-      lines.add("p" + i + ",PIER,Player " + i + "," + i + ",yes");
+    private void squad(int players, String... settings) {
+        Commands.event(folder, settings);
+        Commands.write(folder, "clubs.csv", "club,name", "PIER,Pier Road");
+        List<String> lines = new ArrayList<>(List.of("player,club,name,rank,present"));
+        for (int i = 1; i <= players; i++) {
+            lines.add("p" + i + ",PIER,Player " + i + "," + i + ",yes");
+        }
+        Commands.write(folder, "players.csv", lines.toArray(new String[0]));
     }
-    Commands.write(folder, "players.csv", lines.toArray(new String[0]));
-  }
 
-  @ParameterizedTest
-  @CsvSource({
-    "8, 4, none, 2520, 2520", "8, 3, none, 2520, 2520", "6, 3, none, 90, 90", "6, 4, none, 90, 90",
-    "8, 4, rank-sum, 199, 2520", "8, 3, rank-sum, 568, 2520", "6, 3, rank-sum, 24, 90", "6, 4, rank-sum, 24, 90"
-  })
-  void counts_the_ordered_sheets_of_a_squad(int players, int rubbers, String order, int legal, int all) {
-    squad(players, "rubbers," + rubbers, "order_of_strength," + order);
-    Commands.Ran ran = Commands.run("sheets-count", folder, "--club", "PIER", "--csv");
-    assertThat(ran.status()).isZero();
-    assertThat(ran.csv()).containsExactly(List.of("legal", "all"), List.of(Integer.toString(legal), Integer.toString(all)));
-    assertThat(ran.err()).isEmpty();
-    assertThat(byPermutations(players, Math.min(rubbers, players / 2), order.equals("rank-sum"))).isEqualTo(legal);
-  }
-
-  /** Each sheet of n pairs stands for 2^n permutations, times those of the players left out. */
-  private static long byPermutations(int players, int pairs, boolean inOrder) {
-    long found = permute(new int[players], 0, 0, pairs, inOrder);
-    long same = 1L << pairs;
-    for (int left = players - 2 * pairs; left > 1; left--) {
-      same *= left;
+    @ParameterizedTest
+    @CsvSource({
+        "8, 4, none, 2520, 2520", "8, 3, none, 2520, 2520", "6, 3, none, 90, 90", "6, 4, none, 90, 90",
+        "8, 4, rank-sum, 199, 2520", "8, 3, rank-sum, 568, 2520", "6, 3, rank-sum, 24, 90", "6, 4, rank-sum, 24, 90"
+    })
+    void counts_the_ordered_sheets_of_a_squad(int players, int rubbers, String order, int legal, int all) {
+        squad(players, "rubbers," + rubbers, "order_of_strength," + order);
+        Commands.Ran ran = Commands.run("sheets-count", folder, "--club", "PIER", "--csv");
+        assertThat(ran.status()).isZero();
+        assertThat(ran.csv())
+                .containsExactly(List.of("legal", "all"), List.of(Integer.toString(legal), Integer.toString(all)));
+        assertThat(ran.err()).isEmpty();
+        assertThat(byPermutations(players, Math.min(rubbers, players / 2), order.equals("rank-sum")))
+                .isEqualTo(legal);
     }
-    assertThat(found % same).isZero();
-    return found / same;
-  }
 
-  private static long permute(int[] order, int at, int used, int pairs, boolean inOrder) {
-    if (at == order.length) {
-      return !inOrder || isInOrder(order, pairs) ? 1 : 0;
+    /** Each sheet of n pairs stands for 2^n permutations, times those of the players left out. */
+    private static long byPermutations(int players, int pairs, boolean inOrder) {
+        long found = permute(new int[players], 0, 0, pairs, inOrder);
+        long same = 1L << pairs;
+        for (int left = players - 2 * pairs; left > 1; left--) {
+            same *= left;
+        }
+        assertThat(found % same).isZero();
+        return found / same;
     }
-    long found = 0;
-    for (int rank = 1; rank <= order.length; rank++) {
-      if ((used & 1 << rank) == 0) {
-        order[at] = rank;
-        found += permute(order, at + 1, used | 1 << rank, pairs, inOrder);
-      }
+
+    private static long permute(int[] order, int at, int used, int pairs, boolean inOrder) {
+        if (at == order.length) {
+            return !inOrder || isInOrder(order, pairs) ? 1 : 0;
+        }
+        long found = 0;
+        for (int rank = 1; rank <= order.length; rank++) {
+            if ((used & 1 << rank) == 0) {
+                order[at] = rank;
+                found += permute(order, at + 1, used | 1 << rank, pairs, inOrder);
+            }
+        }
+        return found;
     }
-    return found;
-  }
 
-  private static boolean isInOrder(int[] order, int pairs) {
-    for (int i = 1; i < pairs; i++) {
-      if (order[2 * i] + order[2 * i + 1] < order[2 * i - 2] + order[2 * i - 1]) {
-        return false;
-      }
+    private static boolean isInOrder(int[] order, int pairs) {
+        for (int i = 1; i < pairs; i++) {
+            if (order[2 * i] + order[2 * i + 1] < order[2 * i - 2] + order[2 * i - 1]) {
+                return false;
+            }
+        }
+        return true;
     }
-    return true;
-  }
 
-  @Test
-  void leaves_out_who_is_not_here() {
-    squad(8);
-    Commands.write(folder, "players.csv", "player,club,name,present", "a,PIER,A,", "b,PIER,B,yes", "c,PIER,C,yes", "d,PIER,D,yes", "e,PIER,E,no");
-    assertThat(Commands.run("sheets-count", folder, "--club", "PIER", "--csv").rows()).containsExactly(List.of("6", "6"));
-  }
+    @Test
+    void leaves_out_who_is_not_here() {
+        squad(8);
+        Commands.write(
+                folder,
+                "players.csv",
+                "player,club,name,present",
+                "a,PIER,A,",
+                "b,PIER,B,yes",
+                "c,PIER,C,yes",
+                "d,PIER,D,yes",
+                "e,PIER,E,no");
+        assertThat(Commands.run("sheets-count", folder, "--club", "PIER", "--csv")
+                        .rows())
+                .containsExactly(List.of("6", "6"));
+    }
 
-  @Test
-  void refuses_a_club_without_players_and_an_order_without_ranks() {
-    squad(8, "order_of_strength,rank-sum");
-    Commands.Ran nobody = Commands.run("sheets-count", folder, "--club", "QUAY");
-    assertThat(nobody.status()).isEqualTo(2);
-    assertThat(nobody.err()).contains("QUAY");
-    assertThat(nobody.out()).isEmpty();
-    Commands.write(folder, "players.csv", "player,club,name,rank", "a,PIER,A,1", "b,PIER,B,", "c,PIER,C,2", "d,PIER,D,3");
-    Commands.Ran unranked = Commands.run("sheets-count", folder, "--club", "PIER");
-    assertThat(unranked.status()).isEqualTo(2);
-    assertThat(unranked.err()).contains("rank");
-  }
+    @Test
+    void refuses_a_club_without_players_and_an_order_without_ranks() {
+        squad(8, "order_of_strength,rank-sum");
+        Commands.Ran nobody = Commands.run("sheets-count", folder, "--club", "QUAY");
+        assertThat(nobody.status()).isEqualTo(2);
+        assertThat(nobody.err()).contains("QUAY");
+        assertThat(nobody.out()).isEmpty();
+        Commands.write(
+                folder, "players.csv", "player,club,name,rank", "a,PIER,A,1", "b,PIER,B,", "c,PIER,C,2", "d,PIER,D,3");
+        Commands.Ran unranked = Commands.run("sheets-count", folder, "--club", "PIER");
+        assertThat(unranked.status()).isEqualTo(2);
+        assertThat(unranked.err()).contains("rank");
+    }
 }

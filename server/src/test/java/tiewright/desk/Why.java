@@ -8,12 +8,12 @@ import tiewright.wording.Words;
 
 /** Why the desk refuses, as codes; every one is also said in words, so that a sentence that lacks its data fails. */
 final class Why {
-  private Why() {}
+    private Why() {}
 
-  static List<String> not(Days day, Decision decision) {
-    List<Refusal> reasons = day.refusals(decision);
-    Words words = Words.of(day.event(), day.directory());
-    reasons.forEach(words::sentence);
-    return reasons.stream().map(Refusal::code).toList();
-  }
+    static List<String> not(Days day, Decision decision) {
+        List<Refusal> reasons = day.refusals(decision);
+        Words words = Words.of(day.event(), day.directory());
+        reasons.forEach(words::sentence);
+        return reasons.stream().map(Refusal::code).toList();
+    }
 }

@@ -24,168 +24,221 @@ import tiewright.event.TieId;
  * 17:30, 16:36 and 16:45; two rounds at 16:30.
  */
 class BrokenDayTest {
-  private static final String PLAN = "/organiser/plan";
-  private static final String BREAKS = "/organiser/day-breaks";
-  private final Days day = day();
-  private final Served served = Served.empty(Days.moment("13:00"))
-      .given(day.facts().stream().map(Recorded::fact).toList(), names());
+    private static final String PLAN = "/organiser/plan";
+    private static final String BREAKS = "/organiser/day-breaks";
+    private final Days day = day();
+    private final Served served = Served.empty(Days.moment("13:00"))
+            .given(day.facts().stream().map(Recorded::fact).toList(), names());
 
-  private static Days day() {
-    Days day = Days.empty().fact(new SetUpFact.EventDescribed(
-        "Long Ditch Open", Days.DATE, "Mill Field", Days.ZONE, LocalTime.of(9, 0), Optional.of(LocalTime.of(17, 0))))
-        .conditions(tiewright.conditions.Conditions.of(tiewright.conditions.Preset.CLUB_DAY).with(Setting.FREEZE_MINUTES, "0"))
-        .clubs("A", "B", "C", "D", "E", "F").courts("1", "2", "3", "4", "5", "6");
-    String[][] rounds = {{"A-F", "B-E", "C-D"}, {"F-D", "E-C", "A-B"}, {"B-F", "C-A", "D-E"}};
-    for (int round = 0; round < rounds.length; round++) {
-      for (String tie : rounds[round]) {
-        day.poolTie("T" + tie.replace("-", ""), "P", round + 1, tie.substring(0, 1), tie.substring(2));
-      }
+    private static Days day() {
+        Days day = Days.empty()
+                .fact(new SetUpFact.EventDescribed(
+                        "Long Ditch Open",
+                        Days.DATE,
+                        "Mill Field",
+                        Days.ZONE,
+                        LocalTime.of(9, 0),
+                        Optional.of(LocalTime.of(17, 0))))
+                .conditions(tiewright.conditions.Conditions.of(tiewright.conditions.Preset.CLUB_DAY)
+                        .with(Setting.FREEZE_MINUTES, "0"))
+                .clubs("A", "B", "C", "D", "E", "F")
+                .courts("1", "2", "3", "4", "5", "6");
+        String[][] rounds = {{"A-F", "B-E", "C-D"}, {"F-D", "E-C", "A-B"}, {"B-F", "C-A", "D-E"}};
+        for (int round = 0; round < rounds.length; round++) {
+            for (String tie : rounds[round]) {
+                day.poolTie("T" + tie.replace("-", ""), "P", round + 1, tie.substring(0, 1), tie.substring(2));
+            }
+        }
+        return day;
     }
-    return day;
-  }
 
-  private List<PrivateNote> names() {
-    return day.directory().people().entrySet().stream().map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-        one.getKey(), one.getValue().name(), one.getValue().bornYear())).toList();
-  }
-
-  @AfterEach
-  void stop() {
-    served.close();
-  }
-
-  private Guest published() {
-    Guest organiser = served.as(Role.ORGANISER);
-    Guest.Got made = organiser.send(PLAN, PLAN + "/make", Map.of("from", "13:40", "seed", "7", "slot", "20", "seconds", "3"));
-    assertThat(made.status()).as(made.text()).isEqualTo(200);
-    served.service.planning().plan().orElseThrow().await(120_000);
-    Guest.Got got = organiser.send(PLAN, PLAN + "/publish", Map.of("reason", "The afternoon", "by", "Ines Roth"));
-    assertThat(got.path()).as(got.text()).isEqualTo("/plan");
-    return organiser;
-  }
-
-  private Guest.Got broken(Guest organiser) {
-    served.at(Days.moment("14:30"));
-    Guest.Got asked = organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "court", "lost", "5", "from", "14:30", "slot", ""));
-    assertThat(asked.status()).as(asked.text()).isEqualTo(200);
-    served.service.planning().replan().orElseThrow().await(120_000);
-    return organiser.get(BREAKS);
-  }
-
-  @Test
-  void the_day_is_planned_published_broken_and_mended_with_one_notice_and_every_old_time_kept() {
-    Guest organiser = published();
-    assertThat(served.ledger.event().notices()).hasSize(1);
-    assertThat(served.stranger().get("/plan").text()).contains("Version 1 of the order of play, notice 1", "A v F", "Court 6");
-    organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
-
-    Guest.Got ways = broken(organiser);
-    String text = ways.text();
-    assertThat(text).contains("Court 5 cannot be used any more", "36 rubbers on 4 courts in slots of 20 minutes");
-    assertThat(part(text, "Everything as planned")).contains("impossible: would end at 17:30", "No plan of this kind can end before 17:30").doesNotContain("Publish this");
-    assertThat(part(text, "Shorter games")).contains("ends at 16:36", "luck counts for more", "Publish this: shorter games");
-    assertThat(part(text, "Every rally a point")).contains("ends at 16:45");
-    assertThat(part(text, "Fewer rounds")).contains("ends at 16:30", "opponents");
-
-    Map<String, String> press = organiser.filled(BREAKS, BREAKS + "/publish", Map.of(
-        "reason", "Two courts under water", "by", "Ines Roth", "option", option(ways.body(), "shorter games")));
-    Guest.Got done = organiser.post(BREAKS + "/publish", press);
-    assertThat(done.path()).as(done.text()).isEqualTo("/plan");
-    assertThat(done.text()).contains("Version 2 of the order of play, notice 2");
-    assertThat(organiser.post(BREAKS + "/publish", press).path()).as("sent twice it counts once").isEqualTo("/plan");
-
-    assertThat(served.ledger.event().notices()).hasSize(2);
-    assertThat(served.ledger.event().conditions().value(Setting.SCORING)).isEqualTo("side-out-7");
-    assertThat(served.ledger.event().courts().get("5").usable()).isFalse();
-    seen_by_all(served.ledger.event().order());
-  }
-
-  private void seen_by_all(OrderOfPlay order) {
-    assertThat(order.under(2)).isNotEmpty();
-    OrderOfPlay.Change change = order.under(2).get(order.under(2).size() - 1);
-    String old = Changes.times(change.before(), "");
-    String now = Changes.times(change.after(), "");
-    String struck = "<s class=\"old\"><span class=\"hidden-words\">No longer: </span>" + old + "</s>";
-    String club = change.clubs().get(0).code();
-    for (String page : List.of("/notices", "/tie/" + change.tie(), "/club/" + club, "/player/" + club + "1", "/ties")) {
-      Guest.Got got = served.stranger().get(page);
-      assertThat(got.body()).as(page).contains(struck);
-      assertThat(got.text()).as(page).contains("Two courts under water").contains("order of play 2");
+    private List<PrivateNote> names() {
+        return day.directory().people().entrySet().stream()
+                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
+                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
+                .toList();
     }
-    assertThat(served.stranger().get("/notices").text()).contains(now, "by Ines Roth");
-    Guest desk = served.as(Role.DESK);
-    assertThat(desk.get("/notices").text()).contains("Notice 2: tell 6 clubs");
-    assertThat(desk.get("/desk/notice/2").text()).contains("0 of 6 clubs told", "Player " + club + "1");
-  }
 
-  @Test
-  void rain_counts_a_warm_up_in_and_what_is_wrong_is_said_beside_its_field() {
-    Guest organiser = published();
-    served.at(Days.moment("15:00"));
-    Guest.Got faulty = organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "stop", "stopped", "15:30", "from", "15:05", "rally-seconds", "22"));
-    assertThat(faulty.status()).isEqualTo(422);
-    assertThat(faulty.text()).contains("Play cannot go on at 15:05 when it stopped at 15:30");
-    assertThat(faulty.body()).contains("value=\"15:30\"", "value=\"15:05\"");
-    for (Map<String, String> typed : List.of(Map.of("what", "court"), Map.of("what", "late", "club", "A"), Map.of("what", "closing", "closes", "14:00"), Map.of("what", ""))) {
-      assertThat(organiser.send(BREAKS, BREAKS + "/look", typed).status()).as(typed.toString()).isEqualTo(422);
+    @AfterEach
+    void stop() {
+        served.close();
     }
-    Guest.Got got = organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "stop", "stopped", "14:40", "from", "15:05"));
-    served.service.planning().replan().orElseThrow().await(120_000);
-    got = organiser.get(BREAKS);
-    assertThat(got.text()).contains("The stop was 25 minutes: a warm-up of 5 minutes is counted in.", "Planned anew from 15:10");
-  }
 
-  @Test
-  void only_the_organiser_and_the_referee_plan_and_publish_and_everybody_reads_the_chart() {
-    for (Guest other : List.of(served.stranger(), served.captain("A"), served.player("A", "A1"), served.as(Role.VOLUNTEER), served.as(Role.DESK))) {
-      for (String page : List.of(PLAN, BREAKS, "/organiser/budget")) {
-        assertThat(other.get(page).status()).isEqualTo(403);
-      }
-      for (String form : List.of("/make", "/stop", "/pin", "/unpin", "/publish")) {
-        assertThat(other.post(PLAN + form, Map.of("reason", "x", "by", "y")).status()).isEqualTo(403);
-      }
-      for (String form : List.of("/look", "/stop", "/publish")) {
-        assertThat(other.post(BREAKS + form, Map.of("what", "injury")).status()).isEqualTo(403);
-      }
-      for (String page : List.of("/plan", "/plan/clubs", "/board")) {
-        assertThat(other.get(page).status()).isEqualTo(200);
-      }
+    private Guest published() {
+        Guest organiser = served.as(Role.ORGANISER);
+        Guest.Got made = organiser.send(
+                PLAN, PLAN + "/make", Map.of("from", "13:40", "seed", "7", "slot", "20", "seconds", "3"));
+        assertThat(made.status()).as(made.text()).isEqualTo(200);
+        served.service.planning().plan().orElseThrow().await(120_000);
+        Guest.Got got = organiser.send(PLAN, PLAN + "/publish", Map.of("reason", "The afternoon", "by", "Ines Roth"));
+        assertThat(got.path()).as(got.text()).isEqualTo("/plan");
+        return organiser;
     }
-    assertThat(served.as(Role.REFEREE).get(PLAN).status()).isEqualTo(200);
-    assertThat(served.ledger.event().order().plans()).isEmpty();
-  }
 
-  @Test
-  void an_option_that_cannot_be_played_or_is_not_the_newest_is_not_published() {
-    Guest organiser = published();
-    organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
-    Guest.Got ways = broken(organiser);
-    int notices = served.ledger.event().notices().size();
-    for (Map<String, String> typed : List.of(
-        Map.of("reason", "r", "by", "b", "option", "0"), Map.of("reason", "r", "by", "b", "option", "99"),
-        Map.of("reason", "r", "by", "b", "option", "x"), Map.of("reason", "r", "by", "b", "option", "1", "search", "999"),
-        Map.of("reason", "", "by", "", "option", option(ways.body(), "shorter games")))) {
-      assertThat(organiser.send(BREAKS, BREAKS + "/publish", typed).status()).as(typed.toString()).isEqualTo(422);
+    private Guest.Got broken(Guest organiser) {
+        served.at(Days.moment("14:30"));
+        Guest.Got asked = organiser.send(
+                BREAKS, BREAKS + "/look", Map.of("what", "court", "lost", "5", "from", "14:30", "slot", ""));
+        assertThat(asked.status()).as(asked.text()).isEqualTo(200);
+        served.service.planning().replan().orElseThrow().await(120_000);
+        return organiser.get(BREAKS);
     }
-    assertThat(served.ledger.event().notices()).hasSize(notices);
-    assertThat(served.ledger.event().notices().stream().map(one -> one.notice()).map(OfficialFact.NoticePosted::reason)).doesNotContain("r");
-    assertThat(served.ledger.event().tie(TieId.of("TAF"))).isPresent();
-  }
 
-  /** From the words on to the next heading of an option. */
-  private static String part(String text, String title) {
-    int at = text.indexOf(title + " ");
-    assertThat(at).as(title + " in " + text).isNotNegative();
-    int end = text.indexOf("Courts and times", at);
-    int press = text.indexOf("Publish this: " + title.toLowerCase(java.util.Locale.ROOT), end);
-    String rest = text.substring(at, end);
-    return press < 0 ? rest : rest + text.substring(press, press + 40);
-  }
+    @Test
+    void the_day_is_planned_published_broken_and_mended_with_one_notice_and_every_old_time_kept() {
+        Guest organiser = published();
+        assertThat(served.ledger.event().notices()).hasSize(1);
+        assertThat(served.stranger().get("/plan").text())
+                .contains("Version 1 of the order of play, notice 1", "A v F", "Court 6");
+        organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
 
-  private static String option(String body, String title) {
-    int at = body.indexOf("Publish this: " + title);
-    String before = body.substring(0, at);
-    int value = before.lastIndexOf("value=\"") + 7;
-    return before.substring(value, before.indexOf('"', value));
-  }
+        Guest.Got ways = broken(organiser);
+        String text = ways.text();
+        assertThat(text).contains("Court 5 cannot be used any more", "36 rubbers on 4 courts in slots of 20 minutes");
+        assertThat(part(text, "Everything as planned"))
+                .contains("impossible: would end at 17:30", "No plan of this kind can end before 17:30")
+                .doesNotContain("Publish this");
+        assertThat(part(text, "Shorter games"))
+                .contains("ends at 16:36", "luck counts for more", "Publish this: shorter games");
+        assertThat(part(text, "Every rally a point")).contains("ends at 16:45");
+        assertThat(part(text, "Fewer rounds")).contains("ends at 16:30", "opponents");
+
+        Map<String, String> press = organiser.filled(
+                BREAKS,
+                BREAKS + "/publish",
+                Map.of(
+                        "reason",
+                        "Two courts under water",
+                        "by",
+                        "Ines Roth",
+                        "option",
+                        option(ways.body(), "shorter games")));
+        Guest.Got done = organiser.post(BREAKS + "/publish", press);
+        assertThat(done.path()).as(done.text()).isEqualTo("/plan");
+        assertThat(done.text()).contains("Version 2 of the order of play, notice 2");
+        assertThat(organiser.post(BREAKS + "/publish", press).path())
+                .as("sent twice it counts once")
+                .isEqualTo("/plan");
+
+        assertThat(served.ledger.event().notices()).hasSize(2);
+        assertThat(served.ledger.event().conditions().value(Setting.SCORING)).isEqualTo("side-out-7");
+        assertThat(served.ledger.event().courts().get("5").usable()).isFalse();
+        seen_by_all(served.ledger.event().order());
+    }
+
+    private void seen_by_all(OrderOfPlay order) {
+        assertThat(order.under(2)).isNotEmpty();
+        OrderOfPlay.Change change = order.under(2).get(order.under(2).size() - 1);
+        String old = Changes.times(change.before(), "");
+        String now = Changes.times(change.after(), "");
+        String struck = "<s class=\"old\"><span class=\"hidden-words\">No longer: </span>" + old + "</s>";
+        String club = change.clubs().get(0).code();
+        for (String page :
+                List.of("/notices", "/tie/" + change.tie(), "/club/" + club, "/player/" + club + "1", "/ties")) {
+            Guest.Got got = served.stranger().get(page);
+            assertThat(got.body()).as(page).contains(struck);
+            assertThat(got.text()).as(page).contains("Two courts under water").contains("order of play 2");
+        }
+        assertThat(served.stranger().get("/notices").text()).contains(now, "by Ines Roth");
+        Guest desk = served.as(Role.DESK);
+        assertThat(desk.get("/notices").text()).contains("Notice 2: tell 6 clubs");
+        assertThat(desk.get("/desk/notice/2").text()).contains("0 of 6 clubs told", "Player " + club + "1");
+    }
+
+    @Test
+    void rain_counts_a_warm_up_in_and_what_is_wrong_is_said_beside_its_field() {
+        Guest organiser = published();
+        served.at(Days.moment("15:00"));
+        Guest.Got faulty = organiser.send(
+                BREAKS,
+                BREAKS + "/look",
+                Map.of("what", "stop", "stopped", "15:30", "from", "15:05", "rally-seconds", "22"));
+        assertThat(faulty.status()).isEqualTo(422);
+        assertThat(faulty.text()).contains("Play cannot go on at 15:05 when it stopped at 15:30");
+        assertThat(faulty.body()).contains("value=\"15:30\"", "value=\"15:05\"");
+        for (Map<String, String> typed : List.of(
+                Map.of("what", "court"),
+                Map.of("what", "late", "club", "A"),
+                Map.of("what", "closing", "closes", "14:00"),
+                Map.of("what", ""))) {
+            assertThat(organiser.send(BREAKS, BREAKS + "/look", typed).status())
+                    .as(typed.toString())
+                    .isEqualTo(422);
+        }
+        Guest.Got got =
+                organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "stop", "stopped", "14:40", "from", "15:05"));
+        served.service.planning().replan().orElseThrow().await(120_000);
+        got = organiser.get(BREAKS);
+        assertThat(got.text())
+                .contains("The stop was 25 minutes: a warm-up of 5 minutes is counted in.", "Planned anew from 15:10");
+    }
+
+    @Test
+    void only_the_organiser_and_the_referee_plan_and_publish_and_everybody_reads_the_chart() {
+        for (Guest other : List.of(
+                served.stranger(),
+                served.captain("A"),
+                served.player("A", "A1"),
+                served.as(Role.VOLUNTEER),
+                served.as(Role.DESK))) {
+            for (String page : List.of(PLAN, BREAKS, "/organiser/budget")) {
+                assertThat(other.get(page).status()).isEqualTo(403);
+            }
+            for (String form : List.of("/make", "/stop", "/pin", "/unpin", "/publish")) {
+                assertThat(other.post(PLAN + form, Map.of("reason", "x", "by", "y"))
+                                .status())
+                        .isEqualTo(403);
+            }
+            for (String form : List.of("/look", "/stop", "/publish")) {
+                assertThat(other.post(BREAKS + form, Map.of("what", "injury")).status())
+                        .isEqualTo(403);
+            }
+            for (String page : List.of("/plan", "/plan/clubs", "/board")) {
+                assertThat(other.get(page).status()).isEqualTo(200);
+            }
+        }
+        assertThat(served.as(Role.REFEREE).get(PLAN).status()).isEqualTo(200);
+        assertThat(served.ledger.event().order().plans()).isEmpty();
+    }
+
+    @Test
+    void an_option_that_cannot_be_played_or_is_not_the_newest_is_not_published() {
+        Guest organiser = published();
+        organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
+        Guest.Got ways = broken(organiser);
+        int notices = served.ledger.event().notices().size();
+        for (Map<String, String> typed : List.of(
+                Map.of("reason", "r", "by", "b", "option", "0"),
+                Map.of("reason", "r", "by", "b", "option", "99"),
+                Map.of("reason", "r", "by", "b", "option", "x"),
+                Map.of("reason", "r", "by", "b", "option", "1", "search", "999"),
+                Map.of("reason", "", "by", "", "option", option(ways.body(), "shorter games")))) {
+            assertThat(organiser.send(BREAKS, BREAKS + "/publish", typed).status())
+                    .as(typed.toString())
+                    .isEqualTo(422);
+        }
+        assertThat(served.ledger.event().notices()).hasSize(notices);
+        assertThat(served.ledger.event().notices().stream()
+                        .map(one -> one.notice())
+                        .map(OfficialFact.NoticePosted::reason))
+                .doesNotContain("r");
+        assertThat(served.ledger.event().tie(TieId.of("TAF"))).isPresent();
+    }
+
+    /** From the words on to the next heading of an option. */
+    private static String part(String text, String title) {
+        int at = text.indexOf(title + " ");
+        assertThat(at).as(title + " in " + text).isNotNegative();
+        int end = text.indexOf("Courts and times", at);
+        int press = text.indexOf("Publish this: " + title.toLowerCase(java.util.Locale.ROOT), end);
+        String rest = text.substring(at, end);
+        return press < 0 ? rest : rest + text.substring(press, press + 40);
+    }
+
+    private static String option(String body, String title) {
+        int at = body.indexOf("Publish this: " + title);
+        String before = body.substring(0, at);
+        int value = before.lastIndexOf("value=\"") + 7;
+        return before.substring(value, before.indexOf('"', value));
+    }
 }

@@ -22,170 +22,199 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser in the hands of one person at a time: coming in by another personal link makes it another person's. */
 public final class Chromium implements AutoCloseable {
-  private static final Path BINARY = Path.of("/usr/bin/chromium");
-  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
-  private static final Duration POLL = Duration.ofMillis(15);
+    private static final Path BINARY = Path.of("/usr/bin/chromium");
+    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration POLL = Duration.ofMillis(15);
 
-  private final ChromeDriver driver;
-  private String url = "";
+    private final ChromeDriver driver;
+    private String url = "";
 
-  private Chromium(ChromeDriver driver) {
-    this.driver = driver;
-  }
-
-  static Chromium start() throws IOException {
-    return new Chromium(driver());
-  }
-
-  /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
-  public static ChromeDriver driver() throws IOException {
-    boolean there = Files.isExecutable(BINARY) && Files.isExecutable(DRIVER);
-    if (System.getenv("CI") == null) {
-      Assumptions.assumeTrue(there, "skipped: install the browser with: apt-get install chromium chromium-driver");
+    private Chromium(ChromeDriver driver) {
+        this.driver = driver;
     }
-    System.setProperty("SE_OFFLINE", "true");
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(BINARY.toString());
-    options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-        "--disable-background-networking", "--disable-component-update", "--disable-sync",
-        "--user-data-dir=" + Files.createTempDirectory("tiewright-browser"));
-    options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
-    return new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build(), options);
-  }
 
-  Chromium at(String newUrl) {
-    this.url = newUrl;
-    return this;
-  }
-
-  void size(int width, int height) {
-    driver.manage().window().setSize(new Dimension(width, height));
-  }
-
-  void go(String path) {
-    driver.get(path.startsWith("http") ? path : url + path);
-  }
-
-  /** Comes in by a personal link, as nobody else. */
-  void enter(String link) {
-    driver.manage().deleteAllCookies();
-    driver.get(link);
-  }
-
-  String path() {
-    return driver.getCurrentUrl().substring(url.length());
-  }
-
-  String text() {
-    return driver.findElement(By.tagName("body")).getText();
-  }
-
-  String title() {
-    return driver.findElement(By.tagName("h1")).getText();
-  }
-
-  void type(String id, String words) {
-    WebElement field = driver.findElement(By.id(id));
-    field.clear();
-    field.sendKeys(words);
-  }
-
-  /** Key by key at the end of what stands there, as a page that listens to keys hears them. */
-  void keys(String id, String keys) {
-    js("const f = document.getElementById(arguments[0]); f.focus(); f.setSelectionRange(f.value.length, f.value.length)", id);
-    driver.findElement(By.id(id)).sendKeys(keys);
-  }
-
-  void tap(String css) {
-    WebElement button = driver.findElement(By.cssSelector(css));
-    js("arguments[0].scrollIntoView({block: 'center'})", button);
-    button.click();
-  }
-
-  /** The same by script, in one step where a list is chosen from many times: the page hears the change as from a hand. */
-  void pick(String id, String value) {
-    js("const f = document.getElementById(arguments[0]); f.value = arguments[1];"
-        + " f.dispatchEvent(new Event('input', {bubbles: true})); f.dispatchEvent(new Event('change', {bubbles: true}))", id, value);
-  }
-
-  /** A date or time field: typed in the browser's own language it would depend on the machine, so its value is set. */
-  void set(String id, String value) {
-    js("const f = document.getElementById(arguments[0]); f.value = arguments[1]; f.dispatchEvent(new Event('input', {bubbles: true}))", id, value);
-  }
-
-  void choose(String id, String value) {
-    new Select(driver.findElement(By.id(id))).selectByValue(value);
-  }
-
-  void tick(String name, String value) {
-    WebElement box = driver.findElement(By.cssSelector("input[name='" + name + "'][value='" + value + "']"));
-    if (!box.isSelected()) {
-      box.click();
+    static Chromium start() throws IOException {
+        return new Chromium(driver());
     }
-  }
 
-  List<String> texts(String css) {
-    return driver.findElements(By.cssSelector(css)).stream().map(one -> one.getAttribute("textContent").strip()).toList();
-  }
-
-  boolean has(String css) {
-    return !driver.findElements(By.cssSelector(css)).isEmpty();
-  }
-
-  void open(String summary) {
-    driver.findElement(By.xpath("//summary[normalize-space()='" + summary + "']")).click();
-  }
-
-  /** Presses the button that sends the form with this action, and waits for the page that follows. */
-  void press(String action, String words) {
-    WebElement button = driver.findElement(By.xpath(
-        "//form[@action='" + action + "']//button[starts-with(normalize-space(), \"" + words + "\")]"));
-    js("window.before = true");
-    js("arguments[0].scrollIntoView({block: 'center'})", button);
-    button.click();
-    new WebDriverWait(driver, PATIENCE, POLL).until(d -> js("return !window.before && document.readyState === 'complete'").equals(true));
-    if (has("#refusal")) {
-      throw new AssertionError(action + " was refused: " + String.join(" ", texts("#refusal li")));
+    /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
+    public static ChromeDriver driver() throws IOException {
+        boolean there = Files.isExecutable(BINARY) && Files.isExecutable(DRIVER);
+        if (System.getenv("CI") == null) {
+            Assumptions.assumeTrue(
+                    there, "skipped: install the browser with: apt-get install chromium chromium-driver");
+        }
+        System.setProperty("SE_OFFLINE", "true");
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(BINARY.toString());
+        options.addArguments(
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--user-data-dir=" + Files.createTempDirectory("tiewright-browser"));
+        options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
+        return new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(DRIVER.toFile())
+                        .build(),
+                options);
     }
-  }
 
-  /** Waits until a change of the form has been answered and swapped in. */
-  void settled() {
-    new WebDriverWait(driver, PATIENCE, POLL).until(d ->
-        js("return document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling, .htmx-added') === null").equals(true));
-  }
+    Chromium at(String newUrl) {
+        this.url = newUrl;
+        return this;
+    }
 
-  void waitFor(String css, String words) {
-    new WebDriverWait(driver, PATIENCE, POLL).until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
-  }
+    void size(int width, int height) {
+        driver.manage().window().setSize(new Dimension(width, height));
+    }
 
-  Object js(String script, Object... arguments) {
-    Object answer = ((JavascriptExecutor) driver).executeScript(script, arguments);
-    return answer == null ? "" : answer;
-  }
+    void go(String path) {
+        driver.get(path.startsWith("http") ? path : url + path);
+    }
 
-  /** What axe finds wrong on the page: every WCAG 2.2 rule it knows, AAA contrast included. */
-  List<Rule> faults() {
-    return new AxeBuilder()
-        .withTags(List.of("wcag2a", "wcag2aa", "wcag2aaa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-        .analyze(driver)
-        .getViolations();
-  }
+    /** Comes in by a personal link, as nobody else. */
+    void enter(String link) {
+        driver.manage().deleteAllCookies();
+        driver.get(link);
+    }
 
-  List<String> complaints() {
-    return driver.manage().logs().get("browser").getAll().stream().map(Object::toString)
-        .filter(line -> line.contains("SEVERE"))
-        .filter(line -> !line.contains("status of 4"))
-        .toList();
-  }
+    String path() {
+        return driver.getCurrentUrl().substring(url.length());
+    }
 
-  void picture(Path file) throws IOException {
-    Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
-  }
+    String text() {
+        return driver.findElement(By.tagName("body")).getText();
+    }
 
-  @Override
-  public void close() {
-    driver.quit();
-  }
+    String title() {
+        return driver.findElement(By.tagName("h1")).getText();
+    }
+
+    void type(String id, String words) {
+        WebElement field = driver.findElement(By.id(id));
+        field.clear();
+        field.sendKeys(words);
+    }
+
+    /** Key by key at the end of what stands there, as a page that listens to keys hears them. */
+    void keys(String id, String keys) {
+        js(
+                "const f = document.getElementById(arguments[0]); f.focus(); f.setSelectionRange(f.value.length, f.value.length)",
+                id);
+        driver.findElement(By.id(id)).sendKeys(keys);
+    }
+
+    void tap(String css) {
+        WebElement button = driver.findElement(By.cssSelector(css));
+        js("arguments[0].scrollIntoView({block: 'center'})", button);
+        button.click();
+    }
+
+    /** The same by script, in one step where a list is chosen from many times: the page hears the change as from a hand. */
+    void pick(String id, String value) {
+        js(
+                "const f = document.getElementById(arguments[0]); f.value = arguments[1];"
+                        + " f.dispatchEvent(new Event('input', {bubbles: true})); f.dispatchEvent(new Event('change', {bubbles: true}))",
+                id,
+                value);
+    }
+
+    /** A date or time field: typed in the browser's own language it would depend on the machine, so its value is set. */
+    void set(String id, String value) {
+        js(
+                "const f = document.getElementById(arguments[0]); f.value = arguments[1]; f.dispatchEvent(new Event('input', {bubbles: true}))",
+                id,
+                value);
+    }
+
+    void choose(String id, String value) {
+        new Select(driver.findElement(By.id(id))).selectByValue(value);
+    }
+
+    void tick(String name, String value) {
+        WebElement box = driver.findElement(By.cssSelector("input[name='" + name + "'][value='" + value + "']"));
+        if (!box.isSelected()) {
+            box.click();
+        }
+    }
+
+    List<String> texts(String css) {
+        return driver.findElements(By.cssSelector(css)).stream()
+                .map(one -> one.getAttribute("textContent").strip())
+                .toList();
+    }
+
+    boolean has(String css) {
+        return !driver.findElements(By.cssSelector(css)).isEmpty();
+    }
+
+    void open(String summary) {
+        driver.findElement(By.xpath("//summary[normalize-space()='" + summary + "']"))
+                .click();
+    }
+
+    /** Presses the button that sends the form with this action, and waits for the page that follows. */
+    void press(String action, String words) {
+        WebElement button = driver.findElement(By.xpath(
+                "//form[@action='" + action + "']//button[starts-with(normalize-space(), \"" + words + "\")]"));
+        js("window.before = true");
+        js("arguments[0].scrollIntoView({block: 'center'})", button);
+        button.click();
+        new WebDriverWait(driver, PATIENCE, POLL)
+                .until(d -> js("return !window.before && document.readyState === 'complete'")
+                        .equals(true));
+        if (has("#refusal")) {
+            throw new AssertionError(action + " was refused: " + String.join(" ", texts("#refusal li")));
+        }
+    }
+
+    /** Waits until a change of the form has been answered and swapped in. */
+    void settled() {
+        new WebDriverWait(driver, PATIENCE, POLL)
+                .until(d ->
+                        js("return document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling, .htmx-added') === null")
+                                .equals(true));
+    }
+
+    void waitFor(String css, String words) {
+        new WebDriverWait(driver, PATIENCE, POLL)
+                .until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
+    }
+
+    Object js(String script, Object... arguments) {
+        Object answer = ((JavascriptExecutor) driver).executeScript(script, arguments);
+        return answer == null ? "" : answer;
+    }
+
+    /** What axe finds wrong on the page: every WCAG 2.2 rule it knows, AAA contrast included. */
+    List<Rule> faults() {
+        return new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag2aaa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze(driver)
+                .getViolations();
+    }
+
+    List<String> complaints() {
+        return driver.manage().logs().get("browser").getAll().stream()
+                .map(Object::toString)
+                .filter(line -> line.contains("SEVERE"))
+                .filter(line -> !line.contains("status of 4"))
+                .toList();
+    }
+
+    void picture(Path file) throws IOException {
+        Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
 }

@@ -19,104 +19,150 @@ import tiewright.event.TieId;
 
 /** A fall through the pages: one press, help first, the clock, no word in public of why, a question before the next sheet. */
 class InjuryPagesTest {
-  private static final String STOP = "/stop/A1/3";
+    private static final String STOP = "/stop/A1/3";
 
-  private static Served day() {
-    Days day = Days.oneTie().opened("A1").cards("A1", "11-4", "4-11").at("10:50")
-        .does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(3)), "1"))
-        .poolTie("A2", "A", 2, "N", "S").timed("A2", "14:00", "2");
-    List<PrivateNote> names = day.directory().people().entrySet().stream()
-        .map(one -> (PrivateNote) new PrivateNote.PersonNamed(one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-        .toList();
-    return Served.empty(Days.moment("11:02")).given(day.facts().stream().map(Recorded::fact).toList(), names);
-  }
-
-  @Test
-  void one_press_at_the_desk_stops_it_and_says_what_to_say() {
-    try (Served served = day()) {
-      Guest desk = served.as(Role.DESK);
-      Guest.Got stopped = desk.send("/desk", STOP, Map.of());
-      assertThat(stopped.path()).isEqualTo(STOP);
-      long once = served.ledger.event().seq();
-      assertThat(desk.send("/desk", STOP, Map.of()).status()).as("pressed by two people").isEqualTo(200);
-      assertThat(served.ledger.event().seq()).isEqualTo(once);
-      assertThat(stopped.text()).contains("Say aloud: \"Court 1, somebody is hurt.\"", "Where first aid is was not entered. Ask the desk at once.",
-          "No emergency number was entered.", "The medical time of the conditions runs until 11:17; from 11:15 on", "This is no medical advice.");
-      served.clock.pass(java.time.Duration.ofMinutes(13));
-      assertThat(desk.get(STOP).text()).contains("Two minutes at most are left, until 11:17.");
-      served.clock.pass(java.time.Duration.ofMinutes(2));
-      assertThat(desk.get(STOP).text()).contains("the referee decides. Nothing is lost by itself.");
-      assertThat(desk.get("/desk").text()).contains("the medical time is over since 11:17. The referee decides");
-      assertThat(served.ledger.event().tie(TieId.of("A1")).orElseThrow().card(RubberNo.of(3)).entries()).isEmpty();
+    private static Served day() {
+        Days day = Days.oneTie()
+                .opened("A1")
+                .cards("A1", "11-4", "4-11")
+                .at("10:50")
+                .does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(3)), "1"))
+                .poolTie("A2", "A", 2, "N", "S")
+                .timed("A2", "14:00", "2");
+        List<PrivateNote> names = day.directory().people().entrySet().stream()
+                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
+                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
+                .toList();
+        return Served.empty(Days.moment("11:02"))
+                .given(day.facts().stream().map(Recorded::fact).toList(), names);
     }
-  }
 
-  @Test
-  void where_help_is_stands_there_once_the_organiser_entered_it() {
-    try (Served served = day()) {
-      Guest organiser = served.as(Role.ORGANISER);
-      organiser.send("/organiser/help", "/organiser/help", Map.of("firstAid", "By the entrance, Ola", "defibrillator", "", "emergency", "112"));
-      assertThat(organiser.get(STOP).text()).contains("First aid: By the entrance, Ola", "Emergency number: 112", "Where a defibrillator is was not entered");
+    @Test
+    void one_press_at_the_desk_stops_it_and_says_what_to_say() {
+        try (Served served = day()) {
+            Guest desk = served.as(Role.DESK);
+            Guest.Got stopped = desk.send("/desk", STOP, Map.of());
+            assertThat(stopped.path()).isEqualTo(STOP);
+            long once = served.ledger.event().seq();
+            assertThat(desk.send("/desk", STOP, Map.of()).status())
+                    .as("pressed by two people")
+                    .isEqualTo(200);
+            assertThat(served.ledger.event().seq()).isEqualTo(once);
+            assertThat(stopped.text())
+                    .contains(
+                            "Say aloud: \"Court 1, somebody is hurt.\"",
+                            "Where first aid is was not entered. Ask the desk at once.",
+                            "No emergency number was entered.",
+                            "The medical time of the conditions runs until 11:17; from 11:15 on",
+                            "This is no medical advice.");
+            served.clock.pass(java.time.Duration.ofMinutes(13));
+            assertThat(desk.get(STOP).text()).contains("Two minutes at most are left, until 11:17.");
+            served.clock.pass(java.time.Duration.ofMinutes(2));
+            assertThat(desk.get(STOP).text()).contains("the referee decides. Nothing is lost by itself.");
+            assertThat(desk.get("/desk").text()).contains("the medical time is over since 11:17. The referee decides");
+            assertThat(served.ledger
+                            .event()
+                            .tie(TieId.of("A1"))
+                            .orElseThrow()
+                            .card(RubberNo.of(3))
+                            .entries())
+                    .isEmpty();
+        }
     }
-  }
 
-  @Test
-  void in_public_it_reads_stopped_retired_or_unavailable_and_never_why() {
-    try (Served served = day()) {
-      Guest captain = served.captain("N");
-      assertThat(captain.send("/cards/A1", STOP, Map.of()).path()).isEqualTo(STOP);
-      captain.send(STOP, "/hurt", Map.of("player", "N5"));
-      assertThat(served.ledger.hurt()).containsExactly(PlayerId.of("N5"));
-      Guest anybody = served.stranger();
-      assertThat(anybody.get("/tie/A1").text()).contains("play stopped", "stopped since 11:02").doesNotContainIgnoringCase("hurt", "injur", "medical", "ill ");
-      served.given(List.of(new ExchangeFact.PairReplaced(
-          ExchangeId.sheets(TieId.of("A1")), tiewright.event.ClubId.of("N"), RubberNo.of(4), Optional.empty(), "injury", "R. Referee")), List.of());
-      assertThat(anybody.get("/tie/A1").text()).contains("(unavailable, approved by R. Referee)").doesNotContain("injury");
-      assertThat(captain.get("/tie/A1").text()).contains("(injury, approved by R. Referee)");
-      assertThat(served.captain("S").get("/tie/A1").text()).doesNotContain("injury");
-      for (String page : List.of("/", "/ties", "/tables", "/notices", "/clubs", "/club/N")) {
-        assertThat(anybody.get(page).text()).as(page).doesNotContainIgnoringCase("hurt", "injur", "medical");
-      }
+    @Test
+    void where_help_is_stands_there_once_the_organiser_entered_it() {
+        try (Served served = day()) {
+            Guest organiser = served.as(Role.ORGANISER);
+            organiser.send(
+                    "/organiser/help",
+                    "/organiser/help",
+                    Map.of("firstAid", "By the entrance, Ola", "defibrillator", "", "emergency", "112"));
+            assertThat(organiser.get(STOP).text())
+                    .contains(
+                            "First aid: By the entrance, Ola",
+                            "Emergency number: 112",
+                            "Where a defibrillator is was not entered");
+        }
     }
-  }
 
-  @Test
-  void a_later_sheet_asks_the_own_captain_and_bars_nobody() {
-    try (Served served = day()) {
-      served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
-      Guest captain = served.captain("N");
-      Guest.Got sheet = captain.get("/captain/sheet/A2");
-      assertThat(sheet.text()).contains("Player N5 is marked as hurt or ill today. Ask Player N5, and first aid or the referee", "Nobody is barred here");
-      assertThat(sheet.body()).contains("value=\"N5\"");
-      assertThat(served.captain("S").get("/captain/sheet/A2").text()).doesNotContain("Player N5");
-      Map<String, String> pairs = new java.util.LinkedHashMap<>();
-      int[] order = {5, 6, 1, 2, 3, 4, 7, 8};
-      for (int rubber = 1; rubber <= 4; rubber++) {
-        pairs.put(SheetFields.field(RubberNo.of(rubber), "first"), "N" + order[2 * rubber - 2]);
-        pairs.put(SheetFields.field(RubberNo.of(rubber), "second"), "N" + order[2 * rubber - 1]);
-      }
-      pairs.put("step", "seal");
-      captain.send("/captain/sheet/A2", "/captain/sheet/A2", pairs);
-      assertThat(served.ledger.event().exchange(ExchangeId.sheets(TieId.of("A2"))).home().isIn()).isTrue();
-      captain.send("/hurt", "/hurt", Map.of("player", "N5", "form", "well"));
-      assertThat(served.ledger.hurt()).isEmpty();
-      assertThat(captain.get("/captain/sheet/A2").text()).doesNotContain("marked as hurt");
+    @Test
+    void in_public_it_reads_stopped_retired_or_unavailable_and_never_why() {
+        try (Served served = day()) {
+            Guest captain = served.captain("N");
+            assertThat(captain.send("/cards/A1", STOP, Map.of()).path()).isEqualTo(STOP);
+            captain.send(STOP, "/hurt", Map.of("player", "N5"));
+            assertThat(served.ledger.hurt()).containsExactly(PlayerId.of("N5"));
+            Guest anybody = served.stranger();
+            assertThat(anybody.get("/tie/A1").text())
+                    .contains("play stopped", "stopped since 11:02")
+                    .doesNotContainIgnoringCase("hurt", "injur", "medical", "ill ");
+            served.given(
+                    List.of(new ExchangeFact.PairReplaced(
+                            ExchangeId.sheets(TieId.of("A1")),
+                            tiewright.event.ClubId.of("N"),
+                            RubberNo.of(4),
+                            Optional.empty(),
+                            "injury",
+                            "R. Referee")),
+                    List.of());
+            assertThat(anybody.get("/tie/A1").text())
+                    .contains("(unavailable, approved by R. Referee)")
+                    .doesNotContain("injury");
+            assertThat(captain.get("/tie/A1").text()).contains("(injury, approved by R. Referee)");
+            assertThat(served.captain("S").get("/tie/A1").text()).doesNotContain("injury");
+            for (String page : List.of("/", "/ties", "/tables", "/notices", "/clubs", "/club/N")) {
+                assertThat(anybody.get(page).text()).as(page).doesNotContainIgnoringCase("hurt", "injur", "medical");
+            }
+        }
     }
-  }
 
-  @Test
-  void a_captain_marks_and_reads_the_own_squad_alone_and_others_nothing() {
-    try (Served served = day()) {
-      served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
-      Guest other = served.captain("S");
-      assertThat(other.get("/hurt").text()).contains("Nobody is marked").doesNotContain("Player N5");
-      assertThat(other.send("/hurt", "/hurt", Map.of("player", "N1")).status()).isEqualTo(422);
-      assertThat(served.ledger.hurt()).containsExactly(PlayerId.of("N5"));
-      assertThat(served.as(Role.VOLUNTEER).get("/hurt").status()).isEqualTo(403);
-      assertThat(served.stranger().get("/hurt").status()).isEqualTo(403);
-      assertThat(served.player("N", "N5").get("/hurt").status()).isEqualTo(403);
-      assertThat(served.as(Role.DESK).get("/hurt").text()).contains("Player N5, Club N");
-      assertThat(served.as(Role.REFEREE).get("/log").text()).doesNotContainIgnoringCase("hurt");
+    @Test
+    void a_later_sheet_asks_the_own_captain_and_bars_nobody() {
+        try (Served served = day()) {
+            served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
+            Guest captain = served.captain("N");
+            Guest.Got sheet = captain.get("/captain/sheet/A2");
+            assertThat(sheet.text())
+                    .contains(
+                            "Player N5 is marked as hurt or ill today. Ask Player N5, and first aid or the referee",
+                            "Nobody is barred here");
+            assertThat(sheet.body()).contains("value=\"N5\"");
+            assertThat(served.captain("S").get("/captain/sheet/A2").text()).doesNotContain("Player N5");
+            Map<String, String> pairs = new java.util.LinkedHashMap<>();
+            int[] order = {5, 6, 1, 2, 3, 4, 7, 8};
+            for (int rubber = 1; rubber <= 4; rubber++) {
+                pairs.put(SheetFields.field(RubberNo.of(rubber), "first"), "N" + order[2 * rubber - 2]);
+                pairs.put(SheetFields.field(RubberNo.of(rubber), "second"), "N" + order[2 * rubber - 1]);
+            }
+            pairs.put("step", "seal");
+            captain.send("/captain/sheet/A2", "/captain/sheet/A2", pairs);
+            assertThat(served.ledger
+                            .event()
+                            .exchange(ExchangeId.sheets(TieId.of("A2")))
+                            .home()
+                            .isIn())
+                    .isTrue();
+            captain.send("/hurt", "/hurt", Map.of("player", "N5", "form", "well"));
+            assertThat(served.ledger.hurt()).isEmpty();
+            assertThat(captain.get("/captain/sheet/A2").text()).doesNotContain("marked as hurt");
+        }
     }
-  }
+
+    @Test
+    void a_captain_marks_and_reads_the_own_squad_alone_and_others_nothing() {
+        try (Served served = day()) {
+            served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
+            Guest other = served.captain("S");
+            assertThat(other.get("/hurt").text()).contains("Nobody is marked").doesNotContain("Player N5");
+            assertThat(other.send("/hurt", "/hurt", Map.of("player", "N1")).status())
+                    .isEqualTo(422);
+            assertThat(served.ledger.hurt()).containsExactly(PlayerId.of("N5"));
+            assertThat(served.as(Role.VOLUNTEER).get("/hurt").status()).isEqualTo(403);
+            assertThat(served.stranger().get("/hurt").status()).isEqualTo(403);
+            assertThat(served.player("N", "N5").get("/hurt").status()).isEqualTo(403);
+            assertThat(served.as(Role.DESK).get("/hurt").text()).contains("Player N5, Club N");
+            assertThat(served.as(Role.REFEREE).get("/log").text()).doesNotContainIgnoringCase("hurt");
+        }
+    }
 }

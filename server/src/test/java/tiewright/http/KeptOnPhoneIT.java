@@ -17,42 +17,54 @@ import tiewright.sheet.SealSheet;
 
 /** A sheet that stays in the captain's browser: only its receipt is at the desk until it is handed in. */
 class KeptOnPhoneIT {
-  private static final ExchangeId SHEETS = ExchangeId.sheets(TieId.of("A1"));
-  private static final String PAGE = "/captain/sheet/A1";
+    private static final ExchangeId SHEETS = ExchangeId.sheets(TieId.of("A1"));
+    private static final String PAGE = "/captain/sheet/A1";
 
-  @Test
-  void only_the_receipt_goes_to_the_desk_until_the_sheet_is_handed_in() throws IOException {
-    Days day = Days.oneTie();
-    try (Chromium browser = Chromium.start();
-        Served served = Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
-      served.ask(Days.captain("S"), new SealSheet(SHEETS, ClubId.of("S"), Days.straight("S", 4), "cd".repeat(32)));
-      browser.at(served.service.url());
-      browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
-      browser.go(PAGE);
-      browser.open("Name the pairs");
-      for (int rubber = 1; rubber <= 4; rubber++) {
-        for (int seat = 0; seat < 2; seat++) {
-          // the second of a pair first, so that the receipt is made over sorted codes
-          browser.pick("sheet-" + rubber + (seat == 0 ? "-first" : "-second"), "N" + (2 * rubber - seat));
-          browser.settled();
+    @Test
+    void only_the_receipt_goes_to_the_desk_until_the_sheet_is_handed_in() throws IOException {
+        Days day = Days.oneTie();
+        try (Chromium browser = Chromium.start();
+                Served served = Served.empty(Days.moment("09:00"))
+                        .given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            served.ask(
+                    Days.captain("S"), new SealSheet(SHEETS, ClubId.of("S"), Days.straight("S", 4), "cd".repeat(32)));
+            browser.at(served.service.url());
+            browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
+            browser.go(PAGE);
+            browser.open("Name the pairs");
+            for (int rubber = 1; rubber <= 4; rubber++) {
+                for (int seat = 0; seat < 2; seat++) {
+                    // the second of a pair first, so that the receipt is made over sorted codes
+                    browser.pick("sheet-" + rubber + (seat == 0 ? "-first" : "-second"), "N" + (2 * rubber - seat));
+                    browser.settled();
+                }
+            }
+            browser.press(PAGE, "Keep it on this phone");
+
+            Exchange.SideOfExchange own = served.ledger.event().exchange(SHEETS).home();
+            assertThat(own.isIn()).isTrue();
+            assertThat(own.atDesk()).isFalse();
+            assertThat(served.ledger.ownSheet(SHEETS, ClubId.of("N")))
+                    .as("the desk's machine has no sheet")
+                    .isEmpty();
+            served.at(Days.moment("09:45"));
+            assertThat(served.ledger.event().exchange(SHEETS).isOpened())
+                    .as("nothing opens without it")
+                    .isFalse();
+
+            browser.go(PAGE);
+            browser.open("Name the pairs");
+            browser.press(PAGE, "Hand in the sheet kept on this phone");
+            served.service.openWhatIsDue();
+            assertThat(served.ledger.event().exchange(SHEETS).isOpened()).isTrue();
+            assertThat(served.ledger
+                            .event()
+                            .exchange(SHEETS)
+                            .opened()
+                            .orElseThrow()
+                            .home())
+                    .isEqualTo(Days.straight("N", 4));
+            assertThat(browser.complaints()).isEmpty();
         }
-      }
-      browser.press(PAGE, "Keep it on this phone");
-
-      Exchange.SideOfExchange own = served.ledger.event().exchange(SHEETS).home();
-      assertThat(own.isIn()).isTrue();
-      assertThat(own.atDesk()).isFalse();
-      assertThat(served.ledger.ownSheet(SHEETS, ClubId.of("N"))).as("the desk's machine has no sheet").isEmpty();
-      served.at(Days.moment("09:45"));
-      assertThat(served.ledger.event().exchange(SHEETS).isOpened()).as("nothing opens without it").isFalse();
-
-      browser.go(PAGE);
-      browser.open("Name the pairs");
-      browser.press(PAGE, "Hand in the sheet kept on this phone");
-      served.service.openWhatIsDue();
-      assertThat(served.ledger.event().exchange(SHEETS).isOpened()).isTrue();
-      assertThat(served.ledger.event().exchange(SHEETS).opened().orElseThrow().home()).isEqualTo(Days.straight("N", 4));
-      assertThat(browser.complaints()).isEmpty();
     }
-  }
 }

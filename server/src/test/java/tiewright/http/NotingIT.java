@@ -13,39 +13,42 @@ import tiewright.event.Role;
 
 /** A captain types a game with the keys while the film runs. */
 class NotingIT {
-  private static final String PAGE = "/captain/film/note";
+    private static final String PAGE = "/captain/film/note";
 
-  @Test
-  void a_game_is_typed_key_by_key_and_its_totals_are_exact() throws IOException {
-    Days day = Days.oneTie().opened("A1").cards("A1", "11-0");
-    try (Chromium browser = Chromium.start();
-        Served served = Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
-      browser.at(served.service.url());
-      browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
-      browser.go(PAGE + "?tie=A1&rubber=1");
-      // no line breaks are typed: a new rally begins where the last one has ended
-      browser.keys("rallies", "aqe2j1n" + "sk3" + "l4o");
-      browser.waitFor("#stands", "Next is 3-0-2");
-      assertThat(browser.js("return document.getElementById('rallies').value")).isEqualTo("a q e2 j1 n\ns k3\nl4 o");
+    @Test
+    void a_game_is_typed_key_by_key_and_its_totals_are_exact() throws IOException {
+        Days day = Days.oneTie().opened("A1").cards("A1", "11-0");
+        try (Chromium browser = Chromium.start();
+                Served served = Served.empty(Days.moment("09:00"))
+                        .given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            browser.at(served.service.url());
+            browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
+            browser.go(PAGE + "?tie=A1&rubber=1");
+            // no line breaks are typed: a new rally begins where the last one has ended
+            browser.keys("rallies", "aqe2j1n" + "sk3" + "l4o");
+            browser.waitFor("#stands", "Next is 3-0-2");
+            assertThat(browser.js("return document.getElementById('rallies').value"))
+                    .isEqualTo("a q e2 j1 n\ns k3\nl4 o");
 
-      browser.keys("rallies", "j3");
-      browser.waitFor("#stands", "Next is 0-3-1");
-      browser.keys("rallies", "zz");
-      browser.waitFor("#stands", "Next is 3-0-2");
+            browser.keys("rallies", "j3");
+            browser.waitFor("#stands", "Next is 0-3-1");
+            browser.keys("rallies", "zz");
+            browser.waitFor("#stands", "Next is 3-0-2");
 
-      browser.tap("button[data-key='j']");
-      browser.tap("button[data-key='1']");
-      browser.waitFor("#stands", "Next is 4-0-2");
-      browser.keys("rallies", " j1 j1 j1 j1 j1 j1 j1");
-      browser.waitFor("#stands", "The game is over at 11-0");
-      assertThat(browser.texts("#stands tr")).anySatisfy(row -> assertThat(row).contains("11 of 11"));
+            browser.tap("button[data-key='j']");
+            browser.tap("button[data-key='1']");
+            browser.waitFor("#stands", "Next is 4-0-2");
+            browser.keys("rallies", " j1 j1 j1 j1 j1 j1 j1");
+            browser.waitFor("#stands", "The game is over at 11-0");
+            assertThat(browser.texts("#stands tr"))
+                    .anySatisfy(row -> assertThat(row).contains("11 of 11"));
 
-      browser.go(PAGE + "?tie=A1&rubber=1");
-      browser.waitFor("#stands", "The game is over at 11-0");
-      browser.press(PAGE, "Keep this game");
-      assertThat(browser.text()).contains("Kept: 1 game with 11 rallies");
-      assertThat(served.ledger.filmsOf(ClubId.of("N"))).hasSize(1);
-      assertThat(browser.complaints()).isEmpty();
+            browser.go(PAGE + "?tie=A1&rubber=1");
+            browser.waitFor("#stands", "The game is over at 11-0");
+            browser.press(PAGE, "Keep this game");
+            assertThat(browser.text()).contains("Kept: 1 game with 11 rallies");
+            assertThat(served.ledger.filmsOf(ClubId.of("N"))).hasSize(1);
+            assertThat(browser.complaints()).isEmpty();
+        }
     }
-  }
 }

@@ -21,214 +21,283 @@ import tiewright.event.TieId;
 
 /** Requests that no page of ours makes, and forms that come out of order: an answer in plain words, and nothing broken. */
 class OddRequestsTest {
-  private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String FORM = "application/x-www-form-urlencoded";
 
-  private static Served oneTie() {
-    Days day = Days.oneTie();
-    List<PrivateNote> names = day.directory().people().entrySet().stream()
-        .map(one -> (PrivateNote) new PrivateNote.PersonNamed(one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-        .toList();
-    return Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), names);
-  }
-
-  private static Map<String, String> sheet(String club, int first) {
-    Map<String, String> fields = new LinkedHashMap<>(Map.of("step", "seal"));
-    for (int i = 0; i < 8; i++) {
-      fields.put("sheet-" + (i / 2 + 1) + (i % 2 == 0 ? "-first" : "-second"), club + ((i + first - 1) % 8 + 1));
+    private static Served oneTie() {
+        Days day = Days.oneTie();
+        List<PrivateNote> names = day.directory().people().entrySet().stream()
+                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
+                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
+                .toList();
+        return Served.empty(Days.moment("09:00"))
+                .given(day.facts().stream().map(Recorded::fact).toList(), names);
     }
-    return fields;
-  }
 
-  private static String cookied(Served served, String cookie) throws Exception {
-    HttpRequest request = HttpRequest.newBuilder(URI.create(served.service.url() + "/")).header("Cookie", cookie).build();
-    HttpResponse<String> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
-    return answer.statusCode() + " " + answer.body();
-  }
-
-  @Test
-  void a_forged_cookie_makes_a_stranger_whatever_its_length() throws Exception {
-    try (Served served = oneTie()) {
-      for (int length = 0; length <= 60; length++) {
-        assertThat(cookied(served, "tiewright=" + "A".repeat(length))).startsWith("200").doesNotContain("You are here as");
-      }
+    private static Map<String, String> sheet(String club, int first) {
+        Map<String, String> fields = new LinkedHashMap<>(Map.of("step", "seal"));
+        for (int i = 0; i < 8; i++) {
+            fields.put("sheet-" + (i / 2 + 1) + (i % 2 == 0 ? "-first" : "-second"), club + ((i + first - 1) % 8 + 1));
+        }
+        return fields;
     }
-  }
 
-  @Test
-  void a_forged_mark_of_what_was_seen_is_no_failure() {
-    try (Served served = oneTie()) {
-      Guest desk = served.as(Role.DESK);
-      int player = 0;
-      for (String seen : List.of("99999999999999999999", "AAAA", "%", "", "A".repeat(500))) {
-        assertThat(desk.post("/desk/check-in", Map.of("player", "N" + ++player, "present", "yes", "seen", seen)).status()).isEqualTo(200);
-      }
+    private static String cookied(Served served, String cookie) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(served.service.url() + "/"))
+                .header("Cookie", cookie)
+                .build();
+        HttpResponse<String> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+        return answer.statusCode() + " " + answer.body();
     }
-  }
 
-  /** RFC 9110, 9.3.2. */
-  @Test
-  void who_asks_only_for_the_head_of_a_page_gets_the_same_answer_without_the_page() {
-    try (Served served = oneTie()) {
-      Guest stranger = served.stranger();
-      Guest captain = served.captain("N");
-      for (String page : List.of("/", "/ties", "/tables", "/captain", "/captain/form", "/desk", "/log", "/organiser", "/tie/A1", "/tie/none", "/nowhere")) {
-        assertThat(stranger.head(page).status()).as(page).isEqualTo(stranger.get(page).status());
-        assertThat(captain.head(page).status()).as(page).isEqualTo(captain.get(page).status());
-        assertThat(captain.head(page).body()).isEmpty();
-      }
-      assertThat(stranger.head("/captain").status()).isEqualTo(403);
+    @Test
+    void a_forged_cookie_makes_a_stranger_whatever_its_length() throws Exception {
+        try (Served served = oneTie()) {
+            for (int length = 0; length <= 60; length++) {
+                assertThat(cookied(served, "tiewright=" + "A".repeat(length)))
+                        .startsWith("200")
+                        .doesNotContain("You are here as");
+            }
+        }
     }
-  }
 
-  @Test
-  void an_origin_that_is_no_address_is_another_site() {
-    try (Served served = oneTie()) {
-      Guest desk = served.as(Role.DESK);
-      for (String origin : List.of("http://[bad", "%%%", "file://", served.service.url() + ".elsewhere.example")) {
-        assertThat(desk.postFrom(origin, "/desk/check-in", Map.of("player", "N1", "present", "yes")).status()).as(origin).isEqualTo(403);
-      }
-      assertThat(desk.get("/desk/check-in").text()).contains("0 of 8 here");
+    @Test
+    void a_forged_mark_of_what_was_seen_is_no_failure() {
+        try (Served served = oneTie()) {
+            Guest desk = served.as(Role.DESK);
+            int player = 0;
+            for (String seen : List.of("99999999999999999999", "AAAA", "%", "", "A".repeat(500))) {
+                assertThat(desk.post("/desk/check-in", Map.of("player", "N" + ++player, "present", "yes", "seen", seen))
+                                .status())
+                        .isEqualTo(200);
+            }
+        }
     }
-  }
 
-  @Test
-  void a_form_in_parts_or_too_long_is_refused_in_words() {
-    try (Served served = oneTie()) {
-      Guest desk = served.as(Role.DESK);
-      Guest.Got parts = desk.raw("/desk/check-in", "garbage", Map.of("Content-Type", "multipart/form-data; boundary=x"));
-      assertThat(parts.status()).isEqualTo(403);
-      Guest.Got huge = desk.raw("/desk/check-in", "player=" + "a".repeat(1_200_000), Map.of("Content-Type", FORM));
-      assertThat(huge.status()).isEqualTo(413);
-      assertThat(huge.text()).contains("more than the service takes", "What is on now");
+    /** RFC 9110, 9.3.2. */
+    @Test
+    void who_asks_only_for_the_head_of_a_page_gets_the_same_answer_without_the_page() {
+        try (Served served = oneTie()) {
+            Guest stranger = served.stranger();
+            Guest captain = served.captain("N");
+            for (String page : List.of(
+                    "/",
+                    "/ties",
+                    "/tables",
+                    "/captain",
+                    "/captain/form",
+                    "/desk",
+                    "/log",
+                    "/organiser",
+                    "/tie/A1",
+                    "/tie/none",
+                    "/nowhere")) {
+                assertThat(stranger.head(page).status())
+                        .as(page)
+                        .isEqualTo(stranger.get(page).status());
+                assertThat(captain.head(page).status())
+                        .as(page)
+                        .isEqualTo(captain.get(page).status());
+                assertThat(captain.head(page).body()).isEmpty();
+            }
+            assertThat(stranger.head("/captain").status()).isEqualTo(403);
+        }
     }
-  }
 
-  @Test
-  void there_is_no_card_for_a_rubber_that_the_tie_does_not_have() {
-    try (Served served = oneTie()) {
-      Guest desk = served.as(Role.DESK);
-      assertThat(desk.get("/cards/A1/4").status()).isEqualTo(200);
-      assertThat(desk.get("/cards/A1/5").status()).isEqualTo(404);
-      assertThat(desk.get("/cards/A1/99").status()).isEqualTo(404);
+    @Test
+    void an_origin_that_is_no_address_is_another_site() {
+        try (Served served = oneTie()) {
+            Guest desk = served.as(Role.DESK);
+            for (String origin :
+                    List.of("http://[bad", "%%%", "file://", served.service.url() + ".elsewhere.example")) {
+                assertThat(desk.postFrom(origin, "/desk/check-in", Map.of("player", "N1", "present", "yes"))
+                                .status())
+                        .as(origin)
+                        .isEqualTo(403);
+            }
+            assertThat(desk.get("/desk/check-in").text()).contains("0 of 8 here");
+        }
     }
-  }
 
-  @Test
-  void a_time_zone_that_is_none_is_told_beside_its_field() {
-    try (Served served = oneTie()) {
-      Guest organiser = served.as(Role.ORGANISER);
-      for (String zone : List.of("2", "<script>", "../../etc", "Nowhere/Else", "\u202eabc")) {
-        Guest.Got got = organiser.post("/organiser/event", Map.of(
-            "form", "event", "name", "Day", "date", "2026-10-03", "venue", "Hall", "zone", zone, "starts", "09:00"));
-        assertThat(got.status()).as(zone).isEqualTo(422);
-      }
+    @Test
+    void a_form_in_parts_or_too_long_is_refused_in_words() {
+        try (Served served = oneTie()) {
+            Guest desk = served.as(Role.DESK);
+            Guest.Got parts =
+                    desk.raw("/desk/check-in", "garbage", Map.of("Content-Type", "multipart/form-data; boundary=x"));
+            assertThat(parts.status()).isEqualTo(403);
+            Guest.Got huge =
+                    desk.raw("/desk/check-in", "player=" + "a".repeat(1_200_000), Map.of("Content-Type", FORM));
+            assertThat(huge.status()).isEqualTo(413);
+            assertThat(huge.text()).contains("more than the service takes", "What is on now");
+        }
     }
-  }
 
-  @Test
-  void a_captain_wishes_for_own_players_only() {
-    try (Served served = oneTie()) {
-      Guest captain = served.captain("N");
-      assertThat(captain.post("/captain/proposal/A1/wishes", Map.of("player", "S1", "wish", "rest")).status()).isEqualTo(422);
-      assertThat(captain.post("/captain/proposal/A1/wishes", Map.of("player", "nobody", "wish", "rest")).status()).isEqualTo(422);
+    @Test
+    void there_is_no_card_for_a_rubber_that_the_tie_does_not_have() {
+        try (Served served = oneTie()) {
+            Guest desk = served.as(Role.DESK);
+            assertThat(desk.get("/cards/A1/4").status()).isEqualTo(200);
+            assertThat(desk.get("/cards/A1/5").status()).isEqualTo(404);
+            assertThat(desk.get("/cards/A1/99").status()).isEqualTo(404);
+        }
     }
-  }
 
-  /** A captain who goes back in the browser and changes the sheet sends the key of the form that was answered already. */
-  @Test
-  void a_form_changed_after_going_back_is_never_taken_for_the_one_answered() {
-    try (Served served = oneTie()) {
-      Guest captain = served.captain("N");
-      Map<String, String> form = captain.filled("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
-      assertThat(captain.post("/captain/sheet/A1", form).status()).isEqualTo(200);
-      Map<String, String> changed = new LinkedHashMap<>(form);
-      changed.putAll(sheet("N", 3));
-      Guest.Got again = captain.post("/captain/sheet/A1", changed);
-      assertThat(again.status()).as("told, not passed over").isEqualTo(409);
-      assertThat(captain.get("/captain/sheet/A1").text()).contains("sealed once");
-      changed.put("seen", captain.filled("/captain/sheet/A1", "/captain/sheet/A1", Map.of()).get("seen"));
-      assertThat(captain.post("/captain/sheet/A1", changed).status()).isEqualTo(200);
-      assertThat(captain.get("/captain/sheet/A1").text()).contains("sealed 2 times");
+    @Test
+    void a_time_zone_that_is_none_is_told_beside_its_field() {
+        try (Served served = oneTie()) {
+            Guest organiser = served.as(Role.ORGANISER);
+            for (String zone : List.of("2", "<script>", "../../etc", "Nowhere/Else", "\u202eabc")) {
+                Guest.Got got = organiser.post(
+                        "/organiser/event",
+                        Map.of(
+                                "form",
+                                "event",
+                                "name",
+                                "Day",
+                                "date",
+                                "2026-10-03",
+                                "venue",
+                                "Hall",
+                                "zone",
+                                zone,
+                                "starts",
+                                "09:00"));
+                assertThat(got.status()).as(zone).isEqualTo(422);
+            }
+        }
     }
-  }
 
-  /** The opening asks under a key of its own, which anybody can guess. */
-  @Test
-  void nobody_stops_the_opening_by_using_up_its_key() {
-    try (Served served = oneTie()) {
-      Guest home = served.captain("N");
-      home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
-      Guest away = served.captain("S");
-      for (String kind : List.of("rubbers", "sheet", "sheets")) {
-        Map<String, String> taking = sheet("S", 1);
-        taking.put("key", "open/A1/" + kind + "/1/1");
-        assertThat(away.send("/captain/sheet/A1", "/captain/sheet/A1", taking).status()).isEqualTo(200);
-        away.post("/conditions/read", Map.of("key", "open/A1/" + kind + "/1/1", "version", "1"));
-      }
-      served.at(Days.moment("09:45"));
-      assertThat(served.ledger.event().exchange(ExchangeId.sheets(TieId.of("A1"))).isOpened()).isTrue();
+    @Test
+    void a_captain_wishes_for_own_players_only() {
+        try (Served served = oneTie()) {
+            Guest captain = served.captain("N");
+            assertThat(captain.post("/captain/proposal/A1/wishes", Map.of("player", "S1", "wish", "rest"))
+                            .status())
+                    .isEqualTo(422);
+            assertThat(captain.post("/captain/proposal/A1/wishes", Map.of("player", "nobody", "wish", "rest"))
+                            .status())
+                    .isEqualTo(422);
+        }
     }
-  }
 
-  /** Byte for byte: not even the hidden marks of a form grow with what others may not notice. */
-  @Test
-  void pages_keep_their_length_however_often_the_rival_seals() {
-    assertThat(lengths(1)).isEqualTo(lengths(120));
-  }
-
-  private static List<Integer> lengths(int seals) {
-    try (Served served = oneTie()) {
-      Guest home = served.captain("N");
-      Guest away = served.captain("S");
-      Guest desk = served.as(Role.DESK);
-      for (int i = 0; i < seals; i++) {
-        assertThat(home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", i % 8 + 1)).status()).isEqualTo(200);
-      }
-      served.ask(Days.organiser(), new PostNotice("Lunch is served", Optional.empty(), Optional.empty(), Optional.empty(), "It is noon."));
-      return List.of(
-          away.get("/captain/sheet/A1").body().length(), away.get("/captain").body().length(), desk.get("/desk/tie/A1").body().length(),
-          desk.get("/desk/check-in").body().length());
+    /** A captain who goes back in the browser and changes the sheet sends the key of the form that was answered already. */
+    @Test
+    void a_form_changed_after_going_back_is_never_taken_for_the_one_answered() {
+        try (Served served = oneTie()) {
+            Guest captain = served.captain("N");
+            Map<String, String> form = captain.filled("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
+            assertThat(captain.post("/captain/sheet/A1", form).status()).isEqualTo(200);
+            Map<String, String> changed = new LinkedHashMap<>(form);
+            changed.putAll(sheet("N", 3));
+            Guest.Got again = captain.post("/captain/sheet/A1", changed);
+            assertThat(again.status()).as("told, not passed over").isEqualTo(409);
+            assertThat(captain.get("/captain/sheet/A1").text()).contains("sealed once");
+            changed.put(
+                    "seen",
+                    captain.filled("/captain/sheet/A1", "/captain/sheet/A1", Map.of())
+                            .get("seen"));
+            assertThat(captain.post("/captain/sheet/A1", changed).status()).isEqualTo(200);
+            assertThat(captain.get("/captain/sheet/A1").text()).contains("sealed 2 times");
+        }
     }
-  }
 
-  @Test
-  void a_sheet_given_back_and_sealed_anew_shows_the_desk_the_new_time() {
-    try (Served served = oneTie()) {
-      Guest home = served.captain("N");
-      Guest desk = served.as(Role.DESK);
-      home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
-      served.at(Days.moment("09:10"));
-      assertThat(desk.get("/desk/tie/A1").text()).contains("since 09:00");
-      assertThat(desk.post("/desk/tie/A1/return", Map.of("side", "home", "exchange", "sheet", "return-reason", "Asked for")).status()).isEqualTo(200);
-      assertThat(desk.get("/desk/tie/A1").text()).doesNotContain("since 09:00");
-      home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 2));
-      assertThat(desk.get("/desk/tie/A1").text()).contains("since 09:10").doesNotContain("since 09:00");
-      served.at(Days.moment("09:20"));
-      home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 3));
-      assertThat(desk.get("/desk/tie/A1").text()).as("a replacement shows nobody a new time").contains("since 09:10");
+    /** The opening asks under a key of its own, which anybody can guess. */
+    @Test
+    void nobody_stops_the_opening_by_using_up_its_key() {
+        try (Served served = oneTie()) {
+            Guest home = served.captain("N");
+            home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
+            Guest away = served.captain("S");
+            for (String kind : List.of("rubbers", "sheet", "sheets")) {
+                Map<String, String> taking = sheet("S", 1);
+                taking.put("key", "open/A1/" + kind + "/1/1");
+                assertThat(away.send("/captain/sheet/A1", "/captain/sheet/A1", taking)
+                                .status())
+                        .isEqualTo(200);
+                away.post("/conditions/read", Map.of("key", "open/A1/" + kind + "/1/1", "version", "1"));
+            }
+            served.at(Days.moment("09:45"));
+            assertThat(served.ledger
+                            .event()
+                            .exchange(ExchangeId.sheets(TieId.of("A1")))
+                            .isOpened())
+                    .isTrue();
+        }
     }
-  }
 
-  /** Two organisers, each with an own page open: the second is told, and nothing of the first is undone unseen. */
-  @Test
-  void the_slower_of_two_organisers_is_told_and_overwrites_nothing() {
-    try (Served served = oneTie()) {
-      Guest one = served.as(Role.ORGANISER);
-      Guest two = served.as(Role.ORGANISER);
-      for (String[] form : new String[][] {
-          {"/organiser/conditions", "/organiser/conditions", "rest_minutes", "11", "12"},
-          {"/organiser/event", "/organiser/event", "venue", "Upper Hall", "Lower Hall"},
-          {"/organiser/club/N", "/organiser/club/N/club", "name", "Northern", "Norther"}}) {
-        Map<String, String> first = FormFields.of(one.get(form[0]), form[1]);
-        Map<String, String> second = FormFields.of(two.get(form[0]), form[1]);
-        first.put(form[2], form[3]);
-        second.put(form[2], form[4]);
-        assertThat(one.post(form[1], first).status()).as(form[1]).isEqualTo(200);
-        Guest.Got late = two.post(form[1], second);
-        assertThat(late.status()).as(form[1]).isEqualTo(409);
-        assertThat(late.body()).as("what was typed stays").contains("value=\"" + form[4] + "\"");
-        assertThat(late.text()).contains("Something changed while you were writing");
-      }
+    /** Byte for byte: not even the hidden marks of a form grow with what others may not notice. */
+    @Test
+    void pages_keep_their_length_however_often_the_rival_seals() {
+        assertThat(lengths(1)).isEqualTo(lengths(120));
     }
-  }
+
+    private static List<Integer> lengths(int seals) {
+        try (Served served = oneTie()) {
+            Guest home = served.captain("N");
+            Guest away = served.captain("S");
+            Guest desk = served.as(Role.DESK);
+            for (int i = 0; i < seals; i++) {
+                assertThat(home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", i % 8 + 1))
+                                .status())
+                        .isEqualTo(200);
+            }
+            served.ask(
+                    Days.organiser(),
+                    new PostNotice(
+                            "Lunch is served", Optional.empty(), Optional.empty(), Optional.empty(), "It is noon."));
+            return List.of(
+                    away.get("/captain/sheet/A1").body().length(),
+                    away.get("/captain").body().length(),
+                    desk.get("/desk/tie/A1").body().length(),
+                    desk.get("/desk/check-in").body().length());
+        }
+    }
+
+    @Test
+    void a_sheet_given_back_and_sealed_anew_shows_the_desk_the_new_time() {
+        try (Served served = oneTie()) {
+            Guest home = served.captain("N");
+            Guest desk = served.as(Role.DESK);
+            home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 1));
+            served.at(Days.moment("09:10"));
+            assertThat(desk.get("/desk/tie/A1").text()).contains("since 09:00");
+            assertThat(desk.post(
+                                    "/desk/tie/A1/return",
+                                    Map.of("side", "home", "exchange", "sheet", "return-reason", "Asked for"))
+                            .status())
+                    .isEqualTo(200);
+            assertThat(desk.get("/desk/tie/A1").text()).doesNotContain("since 09:00");
+            home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 2));
+            assertThat(desk.get("/desk/tie/A1").text()).contains("since 09:10").doesNotContain("since 09:00");
+            served.at(Days.moment("09:20"));
+            home.send("/captain/sheet/A1", "/captain/sheet/A1", sheet("N", 3));
+            assertThat(desk.get("/desk/tie/A1").text())
+                    .as("a replacement shows nobody a new time")
+                    .contains("since 09:10");
+        }
+    }
+
+    /** Two organisers, each with an own page open: the second is told, and nothing of the first is undone unseen. */
+    @Test
+    void the_slower_of_two_organisers_is_told_and_overwrites_nothing() {
+        try (Served served = oneTie()) {
+            Guest one = served.as(Role.ORGANISER);
+            Guest two = served.as(Role.ORGANISER);
+            for (String[] form : new String[][] {
+                {"/organiser/conditions", "/organiser/conditions", "rest_minutes", "11", "12"},
+                {"/organiser/event", "/organiser/event", "venue", "Upper Hall", "Lower Hall"},
+                {"/organiser/club/N", "/organiser/club/N/club", "name", "Northern", "Norther"}
+            }) {
+                Map<String, String> first = FormFields.of(one.get(form[0]), form[1]);
+                Map<String, String> second = FormFields.of(two.get(form[0]), form[1]);
+                first.put(form[2], form[3]);
+                second.put(form[2], form[4]);
+                assertThat(one.post(form[1], first).status()).as(form[1]).isEqualTo(200);
+                Guest.Got late = two.post(form[1], second);
+                assertThat(late.status()).as(form[1]).isEqualTo(409);
+                assertThat(late.body()).as("what was typed stays").contains("value=\"" + form[4] + "\"");
+                assertThat(late.text()).contains("Something changed while you were writing");
+            }
+        }
+    }
 }

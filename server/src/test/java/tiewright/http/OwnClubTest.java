@@ -15,20 +15,29 @@ import tiewright.sheet.SealSheet;
 
 /** A captain tells the own club who plays before the opening; nobody else hears it. */
 class OwnClubTest {
-  @Test
-  void only_personal_links_of_the_own_club_see_who_plays() {
-    Days day = Days.oneTie();
-    try (Served served = Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
-      served.ask(Days.captain("N"), new SealSheet(
-          ExchangeId.sheets(TieId.of("A1")), ClubId.of("N"), Days.straight("N", 4), "ab".repeat(32)));
-      Guest player = served.player("N", "N3");
-      assertThat(player.get("/player/N3").text()).doesNotContain("Your captain says").contains("Court 1", "10:00");
-      served.captain("N").send("/captain/sheet/A1", "/captain/sheet/A1/tell", Map.of());
-      assertThat(player.get("/player/N3").text()).contains("Your captain says Rubber 2 with N4");
-      for (Guest other : List.of(
-          served.stranger(), served.player("S", "S1"), served.captain("S"), served.as(Role.DESK), served.as(Role.ORGANISER))) {
-        assertThat(other.get("/player/N3").text()).doesNotContain("Your captain says");
-      }
+    @Test
+    void only_personal_links_of_the_own_club_see_who_plays() {
+        Days day = Days.oneTie();
+        try (Served served = Served.empty(Days.moment("09:00"))
+                .given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            served.ask(
+                    Days.captain("N"),
+                    new SealSheet(
+                            ExchangeId.sheets(TieId.of("A1")), ClubId.of("N"), Days.straight("N", 4), "ab".repeat(32)));
+            Guest player = served.player("N", "N3");
+            assertThat(player.get("/player/N3").text())
+                    .doesNotContain("Your captain says")
+                    .contains("Court 1", "10:00");
+            served.captain("N").send("/captain/sheet/A1", "/captain/sheet/A1/tell", Map.of());
+            assertThat(player.get("/player/N3").text()).contains("Your captain says Rubber 2 with N4");
+            for (Guest other : List.of(
+                    served.stranger(),
+                    served.player("S", "S1"),
+                    served.captain("S"),
+                    served.as(Role.DESK),
+                    served.as(Role.ORGANISER))) {
+                assertThat(other.get("/player/N3").text()).doesNotContain("Your captain says");
+            }
+        }
     }
-  }
 }

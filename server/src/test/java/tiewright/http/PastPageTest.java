@@ -15,153 +15,187 @@ import tiewright.plainfiles.PastNotes;
 
 /** A captain gives earlier games that only the own club knows; they count for it, once, and nobody else notices. */
 class PastPageTest {
-  private static final String PAGE = "/captain/past";
-  private static final String BACK = PAGE + "/take-back";
-  private static final String RATINGS = "/captain/form";
-  private static final String FILE = "past-results.csv";
-  private static final String HEAD = "date,home_1,home_2,away_1,away_2,home,away,format\n";
-  private static final String WON = "2026-05-02,N1,N2,S1,S2,11,2,side-out-11\n";
-  private static final String STRANGERS = "2026-05-09,N1,N3,Somebody,Somebody else,11,9,side-out-11\n";
+    private static final String PAGE = "/captain/past";
+    private static final String BACK = PAGE + "/take-back";
+    private static final String RATINGS = "/captain/form";
+    private static final String FILE = "past-results.csv";
+    private static final String HEAD = "date,home_1,home_2,away_1,away_2,home,away,format\n";
+    private static final String WON = "2026-05-02,N1,N2,S1,S2,11,2,side-out-11\n";
+    private static final String STRANGERS = "2026-05-09,N1,N3,Somebody,Somebody else,11,9,side-out-11\n";
 
-  private static Served served() {
-    Days day = Days.oneTie().opened("A1").cards("A1", "11-0");
-    return Served.empty(Days.moment("09:00")).given(day.facts().stream().map(Recorded::fact).toList(), List.of());
-  }
-
-  private static Guest.Got paste(Guest guest, String rows) {
-    return guest.sendInParts(PAGE, PAGE, Map.of(FILE, rows), Map.of());
-  }
-
-  private static int kept(Served served, String club) {
-    return served.ledger.pastGamesOf(ClubId.of(club)).size();
-  }
-
-  @Test
-  void a_file_and_pasted_text_are_taken_alike_and_given_back_as_a_file() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      assertThat(captain.get(PAGE).text()).contains("does not judge a person", "For your club alone", "No earlier games of your own are kept yet.");
-      String rows = "\uFEFF" + HEAD + WON + STRANGERS;
-      for (boolean pasted : List.of(false, true)) {
-        Guest.Got got = pasted
-            ? paste(captain, rows.substring(1))
-            : captain.sendInParts(PAGE, PAGE, Map.of(FILE, ""), Map.of(FILE + "-file", rows.getBytes(StandardCharsets.UTF_8)));
-        assertThat(got.path()).isEqualTo(PAGE);
-        assertThat(got.text()).contains("Kept: 2 games.", "2026-05-02", "11-2", "Somebody else");
-        assertThat(captain.get(PAGE + "/" + FILE).body()).isEqualTo(HEAD + WON + STRANGERS);
-        captain.post(BACK, Map.of("all", "yes"));
-        assertThat(kept(served, "N")).isZero();
-      }
+    private static Served served() {
+        Days day = Days.oneTie().opened("A1").cards("A1", "11-0");
+        return Served.empty(Days.moment("09:00"))
+                .given(day.facts().stream().map(Recorded::fact).toList(), List.of());
     }
-  }
 
-  @Test
-  void ratings_and_advice_of_that_club_rest_on_them_and_on_nothing_when_they_are_taken_back() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      Guest rival = served.captain("S");
-      String ratings = captain.get(RATINGS).text();
-      String advice = captain.get("/captain/proposal/A1").text();
-      String rivals = rival.get(RATINGS).text() + rival.get("/captain/proposal/A1").text();
-      paste(captain, HEAD + WON + STRANGERS);
-      assertThat(captain.get(RATINGS).text()).isNotEqualTo(ratings);
-      assertThat(captain.get("/captain/proposal/A1").text()).isNotEqualTo(advice).contains("2 earlier games");
-      assertThat(rival.get(RATINGS).text() + rival.get("/captain/proposal/A1").text()).isEqualTo(rivals);
-      captain.post(BACK, Map.of("game", "1"));
-      assertThat(captain.get(PAGE).text()).contains("Kept: 1 game.").doesNotContain("2026-05-02");
-      captain.post(BACK, Map.of("every", "yes", "all", "yes"));
-      assertThat(captain.get(RATINGS).text()).isEqualTo(ratings);
+    private static Guest.Got paste(Guest guest, String rows) {
+        return guest.sendInParts(PAGE, PAGE, Map.of(FILE, rows), Map.of());
     }
-  }
 
-  @Test
-  void a_game_that_everybody_knows_or_that_is_on_a_card_of_today_is_recognised_and_counts_once() {
-    try (Served served = served()) {
-      List<PrivateNote> common = PastNotes.read(HEAD + WON).games().stream().map(game -> (PrivateNote) game).toList();
-      served.given(List.of(), common);
-      Guest captain = served.captain("N");
-      String advice = captain.get("/captain/proposal/A1").text();
-      String turned = "2026-05-02,S2,S1,N2,N1,2,11,side-out-11\n";
-      String carded = Days.DATE + ",N1,N2,S1,S2,11,0,side-out-11\n";
-      paste(captain, HEAD + turned + carded);
-      assertThat(captain.get(PAGE).text())
-          .contains("Kept: 2 games.", "Of these 2 are known to everybody already and count once", "on the list for everybody or on a card of today");
-      assertThat(captain.get("/captain/proposal/A1").text()).as("nothing counts twice").isEqualTo(advice);
+    private static int kept(Served served, String club) {
+        return served.ledger.pastGamesOf(ClubId.of(club)).size();
     }
-  }
 
-  @Test
-  void a_longer_list_given_again_adds_only_what_is_new() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      paste(captain, HEAD + WON);
-      paste(captain, HEAD + WON + STRANGERS);
-      assertThat(kept(served, "N")).isEqualTo(2);
-      paste(captain, HEAD + WON + WON);
-      assertThat(kept(served, "N")).as("the same four can play to the same score twice").isEqualTo(3);
+    @Test
+    void a_file_and_pasted_text_are_taken_alike_and_given_back_as_a_file() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            assertThat(captain.get(PAGE).text())
+                    .contains(
+                            "does not judge a person",
+                            "For your club alone",
+                            "No earlier games of your own are kept yet.");
+            String rows = "\uFEFF" + HEAD + WON + STRANGERS;
+            for (boolean pasted : List.of(false, true)) {
+                Guest.Got got = pasted
+                        ? paste(captain, rows.substring(1))
+                        : captain.sendInParts(
+                                PAGE,
+                                PAGE,
+                                Map.of(FILE, ""),
+                                Map.of(FILE + "-file", rows.getBytes(StandardCharsets.UTF_8)));
+                assertThat(got.path()).isEqualTo(PAGE);
+                assertThat(got.text()).contains("Kept: 2 games.", "2026-05-02", "11-2", "Somebody else");
+                assertThat(captain.get(PAGE + "/" + FILE).body()).isEqualTo(HEAD + WON + STRANGERS);
+                captain.post(BACK, Map.of("all", "yes"));
+                assertThat(kept(served, "N")).isZero();
+            }
+        }
     }
-  }
 
-  @Test
-  void every_fault_is_told_with_its_line_and_nothing_is_kept_or_lost() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      Guest.Got got = paste(captain, HEAD + WON + "yesterday,N1,N1,S1,S2,11,12,side-in-11\n");
-      assertThat(got.status()).isEqualTo(422);
-      assertThat(got.text()).contains(
-          "Nothing was kept: what is wrong with past-results.csv stands beside its field", "past-results.csv:3: date:",
-          "past-results.csv:3: home_2: N1 stands in this game twice", "past-results.csv:3: format: \"side-in-11\" is no scoring format");
-      assertThat(got.body()).contains("yesterday,N1,N1,S1,S2,11,12,side-in-11");
-      assertThat(paste(captain, "").text()).contains("past-results.csv:1: the file is missing");
-      assertThat(paste(captain, "<script>alert(1)</script>").body()).doesNotContain("<script>alert");
-      Guest.Got bytes = captain.sendInParts(PAGE, PAGE, Map.of(FILE, ""), Map.of(FILE + "-file", new byte[] {(byte) 0xff, 0}));
-      assertThat(bytes.status()).isEqualTo(422);
-      assertThat(bytes.text()).contains("this is not UTF-8 text").doesNotContain("the file is missing");
-      assertThat(kept(served, "N")).isZero();
+    @Test
+    void ratings_and_advice_of_that_club_rest_on_them_and_on_nothing_when_they_are_taken_back() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            Guest rival = served.captain("S");
+            String ratings = captain.get(RATINGS).text();
+            String advice = captain.get("/captain/proposal/A1").text();
+            String rivals = rival.get(RATINGS).text()
+                    + rival.get("/captain/proposal/A1").text();
+            paste(captain, HEAD + WON + STRANGERS);
+            assertThat(captain.get(RATINGS).text()).isNotEqualTo(ratings);
+            assertThat(captain.get("/captain/proposal/A1").text())
+                    .isNotEqualTo(advice)
+                    .contains("2 earlier games");
+            assertThat(rival.get(RATINGS).text()
+                            + rival.get("/captain/proposal/A1").text())
+                    .isEqualTo(rivals);
+            captain.post(BACK, Map.of("game", "1"));
+            assertThat(captain.get(PAGE).text()).contains("Kept: 1 game.").doesNotContain("2026-05-02");
+            captain.post(BACK, Map.of("every", "yes", "all", "yes"));
+            assertThat(captain.get(RATINGS).text()).isEqualTo(ratings);
+        }
     }
-  }
 
-  @Test
-  void taking_back_needs_a_tick() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      paste(captain, HEAD + WON + STRANGERS);
-      assertThat(captain.post(BACK, Map.of()).status()).isEqualTo(422);
-      assertThat(captain.post(BACK, Map.of("every", "yes")).status()).isEqualTo(422);
-      assertThat(captain.post(BACK, Map.of("game", "77")).status()).isEqualTo(422);
-      assertThat(kept(served, "N")).isEqualTo(2);
+    @Test
+    void a_game_that_everybody_knows_or_that_is_on_a_card_of_today_is_recognised_and_counts_once() {
+        try (Served served = served()) {
+            List<PrivateNote> common = PastNotes.read(HEAD + WON).games().stream()
+                    .map(game -> (PrivateNote) game)
+                    .toList();
+            served.given(List.of(), common);
+            Guest captain = served.captain("N");
+            String advice = captain.get("/captain/proposal/A1").text();
+            String turned = "2026-05-02,S2,S1,N2,N1,2,11,side-out-11\n";
+            String carded = Days.DATE + ",N1,N2,S1,S2,11,0,side-out-11\n";
+            paste(captain, HEAD + turned + carded);
+            assertThat(captain.get(PAGE).text())
+                    .contains(
+                            "Kept: 2 games.",
+                            "Of these 2 are known to everybody already and count once",
+                            "on the list for everybody or on a card of today");
+            assertThat(captain.get("/captain/proposal/A1").text())
+                    .as("nothing counts twice")
+                    .isEqualTo(advice);
+        }
     }
-  }
 
-  @Test
-  void at_most_so_many_are_kept() {
-    try (Served served = served()) {
-      Guest captain = served.captain("N");
-      StringBuilder rows = new StringBuilder(HEAD);
-      for (int i = 0; i < PastPage.MOST_GAMES; i++) {
-        rows.append(WON);
-      }
-      assertThat(paste(captain, rows.toString()).text()).contains("Kept: " + PastPage.MOST_GAMES + " games.");
-      assertThat(captain.get(PAGE).body().length()).as("a page under 300 kB").isLessThan(300_000);
-      Guest.Got more = paste(captain, HEAD + STRANGERS);
-      assertThat(more.status()).isEqualTo(422);
-      assertThat(more.text()).contains("At most " + PastPage.MOST_GAMES + " earlier games of a club are kept");
+    @Test
+    void a_longer_list_given_again_adds_only_what_is_new() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            paste(captain, HEAD + WON);
+            paste(captain, HEAD + WON + STRANGERS);
+            assertThat(kept(served, "N")).isEqualTo(2);
+            paste(captain, HEAD + WON + WON);
+            assertThat(kept(served, "N"))
+                    .as("the same four can play to the same score twice")
+                    .isEqualTo(3);
+        }
     }
-  }
 
-  @Test
-  void nobody_else_sees_or_changes_them() {
-    try (Served served = served()) {
-      paste(served.captain("N"), HEAD + WON);
-      for (Guest other : List.of(
-          served.stranger(), served.captain("S"), served.player("N", "N1"), served.as(Role.ORGANISER), served.as(Role.REFEREE), served.as(Role.DESK))) {
-        assertThat(other.get(PAGE).text()).doesNotContain("2026-05-02");
-        assertThat(other.get(PAGE + "/" + FILE).body()).doesNotContain("2026-05-02");
-        other.post(BACK, Map.of("game", "1"));
-        other.post(BACK, Map.of("every", "yes", "all", "yes"));
-      }
-      assertThat(kept(served, "N")).isEqualTo(1);
-      assertThat(kept(served, "S")).isZero();
+    @Test
+    void every_fault_is_told_with_its_line_and_nothing_is_kept_or_lost() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            Guest.Got got = paste(captain, HEAD + WON + "yesterday,N1,N1,S1,S2,11,12,side-in-11\n");
+            assertThat(got.status()).isEqualTo(422);
+            assertThat(got.text())
+                    .contains(
+                            "Nothing was kept: what is wrong with past-results.csv stands beside its field",
+                                    "past-results.csv:3: date:",
+                            "past-results.csv:3: home_2: N1 stands in this game twice",
+                                    "past-results.csv:3: format: \"side-in-11\" is no scoring format");
+            assertThat(got.body()).contains("yesterday,N1,N1,S1,S2,11,12,side-in-11");
+            assertThat(paste(captain, "").text()).contains("past-results.csv:1: the file is missing");
+            assertThat(paste(captain, "<script>alert(1)</script>").body()).doesNotContain("<script>alert");
+            Guest.Got bytes = captain.sendInParts(
+                    PAGE, PAGE, Map.of(FILE, ""), Map.of(FILE + "-file", new byte[] {(byte) 0xff, 0}));
+            assertThat(bytes.status()).isEqualTo(422);
+            assertThat(bytes.text()).contains("this is not UTF-8 text").doesNotContain("the file is missing");
+            assertThat(kept(served, "N")).isZero();
+        }
     }
-  }
+
+    @Test
+    void taking_back_needs_a_tick() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            paste(captain, HEAD + WON + STRANGERS);
+            assertThat(captain.post(BACK, Map.of()).status()).isEqualTo(422);
+            assertThat(captain.post(BACK, Map.of("every", "yes")).status()).isEqualTo(422);
+            assertThat(captain.post(BACK, Map.of("game", "77")).status()).isEqualTo(422);
+            assertThat(kept(served, "N")).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void at_most_so_many_are_kept() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            StringBuilder rows = new StringBuilder(HEAD);
+            for (int i = 0; i < PastPage.MOST_GAMES; i++) {
+                rows.append(WON);
+            }
+            assertThat(paste(captain, rows.toString()).text()).contains("Kept: " + PastPage.MOST_GAMES + " games.");
+            assertThat(captain.get(PAGE).body().length())
+                    .as("a page under 300 kB")
+                    .isLessThan(300_000);
+            Guest.Got more = paste(captain, HEAD + STRANGERS);
+            assertThat(more.status()).isEqualTo(422);
+            assertThat(more.text()).contains("At most " + PastPage.MOST_GAMES + " earlier games of a club are kept");
+        }
+    }
+
+    @Test
+    void nobody_else_sees_or_changes_them() {
+        try (Served served = served()) {
+            paste(served.captain("N"), HEAD + WON);
+            for (Guest other : List.of(
+                    served.stranger(),
+                    served.captain("S"),
+                    served.player("N", "N1"),
+                    served.as(Role.ORGANISER),
+                    served.as(Role.REFEREE),
+                    served.as(Role.DESK))) {
+                assertThat(other.get(PAGE).text()).doesNotContain("2026-05-02");
+                assertThat(other.get(PAGE + "/" + FILE).body()).doesNotContain("2026-05-02");
+                other.post(BACK, Map.of("game", "1"));
+                other.post(BACK, Map.of("every", "yes", "all", "yes"));
+            }
+            assertThat(kept(served, "N")).isEqualTo(1);
+            assertThat(kept(served, "S")).isZero();
+        }
+    }
 }

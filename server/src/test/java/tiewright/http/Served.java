@@ -28,116 +28,119 @@ import tiewright.ledger.Request;
 
 /** A real service on a free port over a folder of its own, with a clock that a test moves. */
 public final class Served implements AutoCloseable {
-  public final MovableClock clock;
-  public final Path folder;
-  public final Ledger ledger;
-  public final Service service;
-  private int links;
+    public final MovableClock clock;
+    public final Path folder;
+    public final Ledger ledger;
+    public final Service service;
+    private int links;
 
-  private Served(Instant now) {
-    try {
-      this.clock = new MovableClock(now);
-      this.folder = Files.createTempDirectory("tiewright-served");
-      this.ledger = Ledger.open(folder, clock);
-      this.service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-  }
-
-  /** Nothing has been entered. */
-  public static Served empty(Instant now) {
-    return new Served(now);
-  }
-
-  /** Appends facts as they are: for what a test takes as given. */
-  public Served given(List<? extends Fact> facts, List<? extends PrivateNote> notes) {
-    Decision as = (event, given) -> new Decision.Accepted(List.copyOf(facts), List.copyOf(notes));
-    ask(Actor.of(Role.ORGANISER, "test"), as);
-    return this;
-  }
-
-  /** Asks a decision that must be accepted. */
-  public Answer.Done ask(Actor by, Decision decision) {
-    Answer answer = ledger.decide(Request.of(UUID.randomUUID().toString(), by), decision);
-    if (answer instanceof Answer.Done done) {
-      return done;
-    }
-    throw new AssertionError("refused: " + answer);
-  }
-
-  /** Somebody without any link. */
-  public Guest stranger() {
-    return new Guest(service.url());
-  }
-
-  public Guest as(Role role) {
-    return enter(role, Optional.empty(), Optional.empty(), role.code());
-  }
-
-  public Guest captain(String club) {
-    return enter(Role.CAPTAIN, Optional.of(ClubId.of(club)), Optional.empty(), "captain");
-  }
-
-  public Guest player(String club, String player) {
-    return enter(Role.PLAYER, Optional.of(ClubId.of(club)), Optional.of(PlayerId.of(player)), "player");
-  }
-
-  /** A new personal link of this role, already opened. */
-  public Guest enter(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
-    Guest guest = stranger();
-    guest.get(link(role, club, player, label).substring(service.url().length()));
-    return guest;
-  }
-
-  public String link(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
-    String secret = "secret-" + ++links;
-    given(List.of(new SetUpFact.LinkIssued("T" + links, role, club, player, label, Service.hash(secret))), List.of());
-    return service.link(secret);
-  }
-
-  /** Moves the clock and lets the timer look once. */
-  public void at(Instant now) {
-    clock.now = now;
-    service.openWhatIsDue();
-  }
-
-  @Override
-  public void close() {
-    service.close();
-    ledger.close();
-    try (Stream<Path> files = Files.walk(folder)) {
-      files.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-  }
-
-  /** A clock that stands still until it is moved. */
-  public static final class MovableClock extends Clock {
-    private volatile Instant now;
-
-    MovableClock(Instant now) {
-      this.now = now;
+    private Served(Instant now) {
+        try {
+            this.clock = new MovableClock(now);
+            this.folder = Files.createTempDirectory("tiewright-served");
+            this.ledger = Ledger.open(folder, clock);
+            this.service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
-    public void pass(Duration time) {
-      now = now.plus(time);
+    /** Nothing has been entered. */
+    public static Served empty(Instant now) {
+        return new Served(now);
+    }
+
+    /** Appends facts as they are: for what a test takes as given. */
+    public Served given(List<? extends Fact> facts, List<? extends PrivateNote> notes) {
+        Decision as = (event, given) -> new Decision.Accepted(List.copyOf(facts), List.copyOf(notes));
+        ask(Actor.of(Role.ORGANISER, "test"), as);
+        return this;
+    }
+
+    /** Asks a decision that must be accepted. */
+    public Answer.Done ask(Actor by, Decision decision) {
+        Answer answer = ledger.decide(Request.of(UUID.randomUUID().toString(), by), decision);
+        if (answer instanceof Answer.Done done) {
+            return done;
+        }
+        throw new AssertionError("refused: " + answer);
+    }
+
+    /** Somebody without any link. */
+    public Guest stranger() {
+        return new Guest(service.url());
+    }
+
+    public Guest as(Role role) {
+        return enter(role, Optional.empty(), Optional.empty(), role.code());
+    }
+
+    public Guest captain(String club) {
+        return enter(Role.CAPTAIN, Optional.of(ClubId.of(club)), Optional.empty(), "captain");
+    }
+
+    public Guest player(String club, String player) {
+        return enter(Role.PLAYER, Optional.of(ClubId.of(club)), Optional.of(PlayerId.of(player)), "player");
+    }
+
+    /** A new personal link of this role, already opened. */
+    public Guest enter(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
+        Guest guest = stranger();
+        guest.get(link(role, club, player, label).substring(service.url().length()));
+        return guest;
+    }
+
+    public String link(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
+        String secret = "secret-" + ++links;
+        given(
+                List.of(new SetUpFact.LinkIssued("T" + links, role, club, player, label, Service.hash(secret))),
+                List.of());
+        return service.link(secret);
+    }
+
+    /** Moves the clock and lets the timer look once. */
+    public void at(Instant now) {
+        clock.now = now;
+        service.openWhatIsDue();
     }
 
     @Override
-    public ZoneId getZone() {
-      return ZoneOffset.UTC;
+    public void close() {
+        service.close();
+        ledger.close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
-    @Override
-    public Clock withZone(ZoneId zone) {
-      return this;
-    }
+    /** A clock that stands still until it is moved. */
+    public static final class MovableClock extends Clock {
+        private volatile Instant now;
 
-    @Override
-    public Instant instant() {
-      return now;
+        MovableClock(Instant now) {
+            this.now = now;
+        }
+
+        public void pass(Duration time) {
+            now = now.plus(time);
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
     }
-  }
 }

@@ -14,51 +14,56 @@ import tiewright.event.Recorded;
 
 /** A process is killed at any moment: what it had answered is there, and no decision is there by half. */
 class KilledTest {
-  private static final int ROUNDS = 4;
-  private static final long SEED = Long.getLong("seed", new Random().nextLong());
+    private static final int ROUNDS = 4;
+    private static final long SEED = Long.getLong("seed", new Random().nextLong());
 
-  @TempDir Path folder;
+    @TempDir
+    Path folder;
 
-  @RepeatedTest(2)
-  void every_acknowledged_fact_survives_and_no_decision_is_kept_by_half() throws Exception {
-    System.out.println("killed at moments of -Dseed=" + SEED);
-    Random random = new Random(SEED);
-    long before = 0;
-    for (int round = 0; round < ROUNDS; round++) {
-      Appender child = Appender.start(folder, "round" + round);
-      long acknowledged = before;
-      int answers = 1 + random.nextInt(40);
-      for (int i = 0; i < answers; i++) {
-        acknowledged = child.acknowledged();
-      }
-      pause(random.nextInt(2_000_000));
-      List<Long> rest = child.kill();
-      acknowledged = rest.isEmpty() ? acknowledged : rest.get(rest.size() - 1);
-      assertThat(acknowledged).isGreaterThanOrEqualTo(before + (long) answers * Appender.FACTS);
-      before = assertKept(acknowledged);
+    @RepeatedTest(2)
+    void every_acknowledged_fact_survives_and_no_decision_is_kept_by_half() throws Exception {
+        System.out.println("killed at moments of -Dseed=" + SEED);
+        Random random = new Random(SEED);
+        long before = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            Appender child = Appender.start(folder, "round" + round);
+            long acknowledged = before;
+            int answers = 1 + random.nextInt(40);
+            for (int i = 0; i < answers; i++) {
+                acknowledged = child.acknowledged();
+            }
+            pause(random.nextInt(2_000_000));
+            List<Long> rest = child.kill();
+            acknowledged = rest.isEmpty() ? acknowledged : rest.get(rest.size() - 1);
+            assertThat(acknowledged).isGreaterThanOrEqualTo(before + (long) answers * Appender.FACTS);
+            before = assertKept(acknowledged);
+        }
     }
-  }
 
-  private long assertKept(long acknowledged) {
-    try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
-      long last = ledger.event().seq();
-      assertThat(last).isBetween(acknowledged, acknowledged + Appender.FACTS);
-      assertThat(last % Appender.FACTS).as("whole decisions").isZero();
-      assertThat(ledger.facts(0)).extracting(Recorded::seq)
-          .isEqualTo(LongStream.rangeClosed(1, last).boxed().toList());
-      LongStream.rangeClosed(1, last).forEach(seq ->
-          assertThat(ledger.event().club(ClubId.of("c" + seq))).isPresent());
-      assertThat(ledger.directory().people()).as("the note of every decision").hasSize((int) last / Appender.FACTS);
-      assertThat(ledger.directory().person(PlayerId.of("p" + last))).isPresent();
-      return last;
+    private long assertKept(long acknowledged) {
+        try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
+            long last = ledger.event().seq();
+            assertThat(last).isBetween(acknowledged, acknowledged + Appender.FACTS);
+            assertThat(last % Appender.FACTS).as("whole decisions").isZero();
+            assertThat(ledger.facts(0))
+                    .extracting(Recorded::seq)
+                    .isEqualTo(LongStream.rangeClosed(1, last).boxed().toList());
+            LongStream.rangeClosed(1, last)
+                    .forEach(seq -> assertThat(ledger.event().club(ClubId.of("c" + seq)))
+                            .isPresent());
+            assertThat(ledger.directory().people())
+                    .as("the note of every decision")
+                    .hasSize((int) last / Appender.FACTS);
+            assertThat(ledger.directory().person(PlayerId.of("p" + last))).isPresent();
+            return last;
+        }
     }
-  }
 
-  /** So that the kill falls into any part of a write; measured in nanoseconds, as a write takes about a millisecond. */
-  private static void pause(int nanoseconds) {
-    long end = System.nanoTime() + nanoseconds;
-    while (System.nanoTime() < end) {
-      Thread.onSpinWait();
+    /** So that the kill falls into any part of a write; measured in nanoseconds, as a write takes about a millisecond. */
+    private static void pause(int nanoseconds) {
+        long end = System.nanoTime() + nanoseconds;
+        while (System.nanoTime() < end) {
+            Thread.onSpinWait();
+        }
     }
-  }
 }

@@ -19,13 +19,13 @@ import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote.GameTakenBack;
-import tiewright.event.PrivateNote.GamesGiven;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmDropped;
 import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.GameTakenBack;
+import tiewright.event.PrivateNote.GamesGiven;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
@@ -41,246 +41,264 @@ import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
 class PrivateNotesTest {
-  private static final ClubId N = ClubId.of("N");
-  private static final ClubId S = ClubId.of("S");
-  private static final PlayerId N1 = PlayerId.of("n1");
-  private static final PlayerId N2 = PlayerId.of("n2");
-  private static final PlayerId N3 = PlayerId.of("n3");
-  private static final PlayerId S1 = PlayerId.of("s1");
-  private static final TieId TIE = TieId.of("A1");
-  private static final FormJudged FORM = new FormJudged(N1, OptionalDouble.of(-2.5), OptionalDouble.empty());
-  private static final ChemistryJudged TOGETHER =
-      new ChemistryJudged(new Pair(N2, N1), 0, OptionalDouble.empty(), Optional.of(PairWish.TOGETHER));
-  private static final ChemistryJudged WELL =
-      new ChemistryJudged(new Pair(N2, N3), 1.25, OptionalDouble.of(3), Optional.empty());
-  private static final TieWish WISH = new TieWish(TIE, N, List.of(N3, N1), List.of(N2));
+    private static final ClubId N = ClubId.of("N");
+    private static final ClubId S = ClubId.of("S");
+    private static final PlayerId N1 = PlayerId.of("n1");
+    private static final PlayerId N2 = PlayerId.of("n2");
+    private static final PlayerId N3 = PlayerId.of("n3");
+    private static final PlayerId S1 = PlayerId.of("s1");
+    private static final TieId TIE = TieId.of("A1");
+    private static final FormJudged FORM = new FormJudged(N1, OptionalDouble.of(-2.5), OptionalDouble.empty());
+    private static final ChemistryJudged TOGETHER =
+            new ChemistryJudged(new Pair(N2, N1), 0, OptionalDouble.empty(), Optional.of(PairWish.TOGETHER));
+    private static final ChemistryJudged WELL =
+            new ChemistryJudged(new Pair(N2, N3), 1.25, OptionalDouble.of(3), Optional.empty());
+    private static final TieWish WISH = new TieWish(TIE, N, List.of(N3, N1), List.of(N2));
 
-  private static final RubbersPromised PROMISE = new RubbersPromised(N2, 2);
-  private static final ClubNotes NOTHING = new ClubNotes(Map.of(), Map.of(), Map.of(), Map.of(), OptionalInt.empty());
+    private static final RubbersPromised PROMISE = new RubbersPromised(N2, 2);
+    private static final ClubNotes NOTHING = new ClubNotes(Map.of(), Map.of(), Map.of(), Map.of(), OptionalInt.empty());
 
-  @TempDir Path folder;
-  private Ledger ledger;
-  private int keys;
+    @TempDir
+    Path folder;
 
-  @BeforeEach
-  void twoSquads() {
-    ledger = Ledger.open(folder, Asked.CLOCK);
-    happened(
-        new ClubEntered(N, "North", Optional.empty(), OptionalInt.empty()),
-        new ClubEntered(S, "South", Optional.empty(), OptionalInt.empty()),
-        player(N1, N), player(N2, N), player(N3, N), player(S1, S));
-  }
+    private Ledger ledger;
+    private int keys;
 
-  @AfterEach
-  void close() {
-    ledger.close();
-  }
-
-  private void reopen() {
-    ledger.close();
-    ledger = Ledger.open(folder, Asked.CLOCK);
-  }
-
-  private void happened(Fact... facts) {
-    assertThat(ledger.decide(Asked.request("k" + keys++), Asked.facts(facts))).isInstanceOf(Answer.Done.class);
-  }
-
-  private void noted(PrivateNote... notes) {
-    assertThat(ledger.decide(Asked.request("k" + keys++), Asked.notes(notes))).isInstanceOf(Answer.Done.class);
-  }
-
-  private static PlayerEntered player(PlayerId player, ClubId club) {
-    return new PlayerEntered(player, club, OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
-  }
-
-  @Test
-  void film_is_kept_for_one_club_game_by_game() {
-    String rallies = "game,rally,server,ending,player\n" + "g1,1,,gave,n1\n".repeat(20_000);
-    ledger.note(N, List.of(new FilmKept(N, "g1", "about", "first"), new FilmKept(N, "g2", "about", "second")));
-    ledger.note(S, new FilmKept(S, "g1", "theirs", "theirs"));
-    ledger.note(N, new FilmKept(N, "g1", "again", rallies));
-    reopen();
-    assertThat(ledger.filmsOf(N)).containsExactly(new FilmKept(N, "g1", "again", rallies), new FilmKept(N, "g2", "about", "second"));
-    ledger.note(N, new FilmDropped(N, "g1"));
-    assertThat(ledger.filmsOf(N)).extracting(FilmKept::game).containsExactly("g2");
-    assertThat(ledger.filmsOf(S)).containsExactly(new FilmKept(S, "g1", "theirs", "theirs"));
-  }
-
-  @Test
-  void nobody_gives_or_drops_film_of_another_club_and_what_is_refused_leaves_nothing() {
-    FilmKept own = new FilmKept(N, "g1", "about", "rallies");
-    assertThatThrownBy(() -> ledger.note(N, List.of(own, new FilmKept(S, "g2", "about", "rallies"))))
-        .isInstanceOf(IllegalArgumentException.class);
-    assertThat(ledger.filmsOf(N)).isEmpty();
-    ledger.note(N, own);
-    assertThatThrownBy(() -> ledger.note(S, new FilmDropped(N, "g1"))).isInstanceOf(IllegalArgumentException.class);
-    assertThat(ledger.filmsOf(N)).containsExactly(own);
-    assertThat(own.toString()).doesNotContain("rallies", "g1");
-  }
-
-  @Test
-  void a_club_that_is_entered_anew_does_not_read_the_film_of_the_one_before() {
-    ledger.note(N, new FilmKept(N, "g1", "about", "rallies"));
-    happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
-    happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
-    assertThat(ledger.filmsOf(N)).isEmpty();
-  }
-
-  @Test
-  void earlier_games_of_a_club_are_kept_for_it_alone_each_once_and_taken_back_by_number() {
-    PastGame first = game(2, 11, 4);
-    PastGame second = game(1, 11, 7);
-    ledger.note(N, new GamesGiven(N, List.of(first, second)));
-    ledger.note(S, new GamesGiven(S, List.of(first)));
-    ledger.note(N, new GamesGiven(N, List.of(first, second, first)));
-    reopen();
-    assertThat(ledger.pastGamesOf(N)).containsExactly(new KeptGame(2, second), new KeptGame(1, first), new KeptGame(3, first));
-    assertThat(ledger.pastGamesOf(S)).containsExactly(new KeptGame(1, first));
-    assertThat(ledger.pastGames()).as("nothing of it for everybody").isEmpty();
-    ledger.note(N, new GameTakenBack(N, 1));
-    assertThat(ledger.pastGamesOf(N)).extracting(KeptGame::number).containsExactly(2, 3);
-    assertThat(ledger.pastGamesOf(S)).hasSize(1);
-    assertThatThrownBy(() -> ledger.note(S, new GameTakenBack(N, 2))).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> ledger.note(S, new GamesGiven(N, List.of(first)))).isInstanceOf(IllegalArgumentException.class);
-    assertThat(new GamesGiven(N, List.of(first)).toString()).doesNotContain("11");
-  }
-
-  private static PastGame game(int day, int home, int away) {
-    return new PastGame(LocalDate.of(2031, 5, day), "n1", "n2", "s1", "s2", Score.of(home, away), Format.sideOut(11));
-  }
-
-  /** Whatever a table keeps by the club's code: film, earlier games, forecasts, the half-life and wishes for a tie. */
-  @Test
-  void a_club_that_is_entered_anew_reads_nothing_of_the_one_before() {
-    ledger.note(N, new GamesGiven(N, List.of(game(2, 11, 4))));
-    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
-    happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
-    happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
-    assertThat(ledger.pastGamesOf(N)).isEmpty();
-    assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
-  }
-
-  @Test
-  void a_captain_reads_the_own_notes_and_nobody_elses() {
-    ledger.note(N, FORM);
-    ledger.note(N, TOGETHER);
-    ledger.note(N, WELL);
-    ledger.note(N, WISH);
-    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
-    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
-    ledger.note(N, PROMISE);
-    reopen();
-    assertThat(ledger.privateOf(N)).isEqualTo(new ClubNotes(
-        Map.of(N1, FORM), Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL), Map.of(TIE, WISH), Map.of(N2, PROMISE), OptionalInt.of(180)));
-    assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
-  }
-
-  @Test
-  void a_later_note_replaces_and_an_empty_one_ends() {
-    FormJudged better = new FormJudged(N1, OptionalDouble.of(4), OptionalDouble.of(1));
-    ledger.note(N, FORM);
-    ledger.note(N, better);
-    assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, better));
-    ledger.note(N, new FormJudged(N1, OptionalDouble.empty(), OptionalDouble.empty()));
-    ledger.note(N, TOGETHER);
-    ledger.note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
-    ledger.note(N, WISH);
-    ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
-    ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
-    ledger.note(N, new HalfLifeChosen(N, OptionalInt.empty()));
-    ledger.note(N, new RubbersPromised(N1, 1));
-    ledger.note(N, PROMISE);
-    ledger.note(N, new RubbersPromised(N2, 3));
-    assertThat(ledger.privateOf(N).promises()).isEqualTo(Map.of(N1, new RubbersPromised(N1, 1), N2, new RubbersPromised(N2, 3)));
-    ledger.note(N, List.of(new RubbersPromised(N1, 0), new RubbersPromised(N2, 0)));
-    assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
-  }
-
-  @Test
-  void a_captain_notes_nothing_about_others_and_nothing_else() {
-    for (PrivateNote note : List.of(
-        new FormJudged(S1, OptionalDouble.of(1), OptionalDouble.empty()),
-        new ChemistryJudged(new Pair(N1, S1), 1, OptionalDouble.empty(), Optional.empty()),
-        new TieWish(TIE, S, List.of(), List.of()),
-        new HalfLifeChosen(S, OptionalInt.of(30)),
-        new RubbersPromised(S1, 1),
-        new TieWish(TIE, N, List.of(N1), List.of(S1)),
-        new PersonNamed(N1, "Other", OptionalInt.empty()))) {
-      assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
+    @BeforeEach
+    void twoSquads() {
+        ledger = Ledger.open(folder, Asked.CLOCK);
+        happened(
+                new ClubEntered(N, "North", Optional.empty(), OptionalInt.empty()),
+                new ClubEntered(S, "South", Optional.empty(), OptionalInt.empty()),
+                player(N1, N),
+                player(N2, N),
+                player(N3, N),
+                player(S1, S));
     }
-    assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
-    assertThat(ledger.directory().people()).isEmpty();
-  }
 
-  @Test
-  void what_was_noted_about_a_player_does_not_follow_to_another_club() {
-    noted(FORM, TOGETHER, WELL, PROMISE);
-    happened(player(N1, S), player(N2, S));
-    assertThat(ledger.privateOf(S).promises()).isEmpty();
-    assertThat(ledger.privateOf(S).forms()).isEmpty();
-    assertThat(ledger.privateOf(S).chemistry()).isEmpty();
-    happened(player(N1, N), player(N2, N));
-    assertThat(ledger.privateOf(N).forms()).as("gone for good").isEmpty();
-    assertThat(ledger.privateOf(N).promises()).as("gone for good").isEmpty();
-  }
+    @AfterEach
+    void close() {
+        ledger.close();
+    }
 
-  @Test
-  void notes_go_with_a_removed_player_and_a_removed_club() {
-    noted(FORM, WELL, PROMISE, new RubbersPromised(N1, 1));
-    happened(new PlayerRemoved(N1));
-    happened(player(N1, S));
-    assertThat(ledger.privateOf(S).forms()).isEmpty();
-    assertThat(ledger.privateOf(S).promises()).isEmpty();
-    happened(new ClubRemoved(N));
-    happened(player(N2, S), player(N3, S));
-    assertThat(ledger.privateOf(S).promises()).isEmpty();
-    assertThat(ledger.privateOf(S).chemistry()).isEmpty();
-  }
+    private void reopen() {
+        ledger.close();
+        ledger = Ledger.open(folder, Asked.CLOCK);
+    }
 
-  @Test
-  void notes_stay_when_a_player_is_entered_again_in_the_same_squad() {
-    noted(FORM, PROMISE);
-    happened(player(N1, N), player(N2, N));
-    assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, FORM));
-    assertThat(ledger.privateOf(N).promises()).isEqualTo(Map.of(N2, PROMISE));
-  }
+    private void happened(Fact... facts) {
+        assertThat(ledger.decide(Asked.request("k" + keys++), Asked.facts(facts)))
+                .isInstanceOf(Answer.Done.class);
+    }
 
-  @Test
-  void notes_change_neither_the_event_nor_what_others_hear() {
-    Event before = ledger.event();
-    java.util.List<Event> heard = new java.util.concurrent.CopyOnWriteArrayList<>();
-    ledger.onChange(heard::add);
-    ledger.note(N, FORM);
-    ledger.note(N, PROMISE);
-    noted(WISH);
-    assertThat(ledger.event()).isEqualTo(before);
-    ledger.close();
-    assertThat(heard).isEmpty();
-    ledger = Ledger.open(folder, Asked.CLOCK);
-  }
+    private void noted(PrivateNote... notes) {
+        assertThat(ledger.decide(Asked.request("k" + keys++), Asked.notes(notes)))
+                .isInstanceOf(Answer.Done.class);
+    }
 
-  @Test
-  void names_are_told_and_kept() throws Exception {
-    java.util.concurrent.CountDownLatch heard = new java.util.concurrent.CountDownLatch(1);
-    ledger.onChange(event -> heard.countDown());
-    noted(new PersonNamed(N1, "Nïa 北 O'Neil", OptionalInt.of(2001)), new PersonNamed(S1, "Sol", OptionalInt.empty()));
-    assertThat(heard.await(10, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
-    var directory = ledger.directory();
-    reopen();
-    assertThat(ledger.directory()).isEqualTo(directory);
-    assertThat(ledger.directory().name(N1)).isEqualTo("Nïa 北 O'Neil");
-  }
+    private static PlayerEntered player(PlayerId player, ClubId club) {
+        return new PlayerEntered(player, club, OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
+    }
 
-  @Test
-  void past_games_are_kept_in_order_and_like_ones_twice() {
-    Format format = Format.parse("rally-21").orElseThrow();
-    PastGame game =
-        new PastGame(LocalDate.of(2025, 11, 2), "n1", "n2", "Somebody Else", "s1", Score.of(21, 12), format);
-    PastGame other =
-        new PastGame(LocalDate.of(2024, 1, 31), "s1", "x", "n3", "n1", Score.of(19, 21), format);
-    noted(game, other);
-    noted(game);
-    reopen();
-    assertThat(ledger.pastGames()).containsExactly(game, other, game);
-  }
+    @Test
+    void film_is_kept_for_one_club_game_by_game() {
+        String rallies = "game,rally,server,ending,player\n" + "g1,1,,gave,n1\n".repeat(20_000);
+        ledger.note(N, List.of(new FilmKept(N, "g1", "about", "first"), new FilmKept(N, "g2", "about", "second")));
+        ledger.note(S, new FilmKept(S, "g1", "theirs", "theirs"));
+        ledger.note(N, new FilmKept(N, "g1", "again", rallies));
+        reopen();
+        assertThat(ledger.filmsOf(N))
+                .containsExactly(new FilmKept(N, "g1", "again", rallies), new FilmKept(N, "g2", "about", "second"));
+        ledger.note(N, new FilmDropped(N, "g1"));
+        assertThat(ledger.filmsOf(N)).extracting(FilmKept::game).containsExactly("g2");
+        assertThat(ledger.filmsOf(S)).containsExactly(new FilmKept(S, "g1", "theirs", "theirs"));
+    }
+
+    @Test
+    void nobody_gives_or_drops_film_of_another_club_and_what_is_refused_leaves_nothing() {
+        FilmKept own = new FilmKept(N, "g1", "about", "rallies");
+        assertThatThrownBy(() -> ledger.note(N, List.of(own, new FilmKept(S, "g2", "about", "rallies"))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(ledger.filmsOf(N)).isEmpty();
+        ledger.note(N, own);
+        assertThatThrownBy(() -> ledger.note(S, new FilmDropped(N, "g1"))).isInstanceOf(IllegalArgumentException.class);
+        assertThat(ledger.filmsOf(N)).containsExactly(own);
+        assertThat(own.toString()).doesNotContain("rallies", "g1");
+    }
+
+    @Test
+    void a_club_that_is_entered_anew_does_not_read_the_film_of_the_one_before() {
+        ledger.note(N, new FilmKept(N, "g1", "about", "rallies"));
+        happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
+        happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
+        assertThat(ledger.filmsOf(N)).isEmpty();
+    }
+
+    @Test
+    void earlier_games_of_a_club_are_kept_for_it_alone_each_once_and_taken_back_by_number() {
+        PastGame first = game(2, 11, 4);
+        PastGame second = game(1, 11, 7);
+        ledger.note(N, new GamesGiven(N, List.of(first, second)));
+        ledger.note(S, new GamesGiven(S, List.of(first)));
+        ledger.note(N, new GamesGiven(N, List.of(first, second, first)));
+        reopen();
+        assertThat(ledger.pastGamesOf(N))
+                .containsExactly(new KeptGame(2, second), new KeptGame(1, first), new KeptGame(3, first));
+        assertThat(ledger.pastGamesOf(S)).containsExactly(new KeptGame(1, first));
+        assertThat(ledger.pastGames()).as("nothing of it for everybody").isEmpty();
+        ledger.note(N, new GameTakenBack(N, 1));
+        assertThat(ledger.pastGamesOf(N)).extracting(KeptGame::number).containsExactly(2, 3);
+        assertThat(ledger.pastGamesOf(S)).hasSize(1);
+        assertThatThrownBy(() -> ledger.note(S, new GameTakenBack(N, 2))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ledger.note(S, new GamesGiven(N, List.of(first))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(new GamesGiven(N, List.of(first)).toString()).doesNotContain("11");
+    }
+
+    private static PastGame game(int day, int home, int away) {
+        return new PastGame(
+                LocalDate.of(2031, 5, day), "n1", "n2", "s1", "s2", Score.of(home, away), Format.sideOut(11));
+    }
+
+    /** Whatever a table keeps by the club's code: film, earlier games, forecasts, the half-life and wishes for a tie. */
+    @Test
+    void a_club_that_is_entered_anew_reads_nothing_of_the_one_before() {
+        ledger.note(N, new GamesGiven(N, List.of(game(2, 11, 4))));
+        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
+        happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
+        assertThat(ledger.pastGamesOf(N)).isEmpty();
+        assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
+    }
+
+    @Test
+    void a_captain_reads_the_own_notes_and_nobody_elses() {
+        ledger.note(N, FORM);
+        ledger.note(N, TOGETHER);
+        ledger.note(N, WELL);
+        ledger.note(N, WISH);
+        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
+        ledger.note(N, PROMISE);
+        reopen();
+        assertThat(ledger.privateOf(N))
+                .isEqualTo(new ClubNotes(
+                        Map.of(N1, FORM),
+                        Map.of(TOGETHER.pair(), TOGETHER, WELL.pair(), WELL),
+                        Map.of(TIE, WISH),
+                        Map.of(N2, PROMISE),
+                        OptionalInt.of(180)));
+        assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
+    }
+
+    @Test
+    void a_later_note_replaces_and_an_empty_one_ends() {
+        FormJudged better = new FormJudged(N1, OptionalDouble.of(4), OptionalDouble.of(1));
+        ledger.note(N, FORM);
+        ledger.note(N, better);
+        assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, better));
+        ledger.note(N, new FormJudged(N1, OptionalDouble.empty(), OptionalDouble.empty()));
+        ledger.note(N, TOGETHER);
+        ledger.note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
+        ledger.note(N, WISH);
+        ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
+        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        ledger.note(N, new HalfLifeChosen(N, OptionalInt.empty()));
+        ledger.note(N, new RubbersPromised(N1, 1));
+        ledger.note(N, PROMISE);
+        ledger.note(N, new RubbersPromised(N2, 3));
+        assertThat(ledger.privateOf(N).promises())
+                .isEqualTo(Map.of(N1, new RubbersPromised(N1, 1), N2, new RubbersPromised(N2, 3)));
+        ledger.note(N, List.of(new RubbersPromised(N1, 0), new RubbersPromised(N2, 0)));
+        assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
+    }
+
+    @Test
+    void a_captain_notes_nothing_about_others_and_nothing_else() {
+        for (PrivateNote note : List.of(
+                new FormJudged(S1, OptionalDouble.of(1), OptionalDouble.empty()),
+                new ChemistryJudged(new Pair(N1, S1), 1, OptionalDouble.empty(), Optional.empty()),
+                new TieWish(TIE, S, List.of(), List.of()),
+                new HalfLifeChosen(S, OptionalInt.of(30)),
+                new RubbersPromised(S1, 1),
+                new TieWish(TIE, N, List.of(N1), List.of(S1)),
+                new PersonNamed(N1, "Other", OptionalInt.empty()))) {
+            assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
+        }
+        assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
+        assertThat(ledger.directory().people()).isEmpty();
+    }
+
+    @Test
+    void what_was_noted_about_a_player_does_not_follow_to_another_club() {
+        noted(FORM, TOGETHER, WELL, PROMISE);
+        happened(player(N1, S), player(N2, S));
+        assertThat(ledger.privateOf(S).promises()).isEmpty();
+        assertThat(ledger.privateOf(S).forms()).isEmpty();
+        assertThat(ledger.privateOf(S).chemistry()).isEmpty();
+        happened(player(N1, N), player(N2, N));
+        assertThat(ledger.privateOf(N).forms()).as("gone for good").isEmpty();
+        assertThat(ledger.privateOf(N).promises()).as("gone for good").isEmpty();
+    }
+
+    @Test
+    void notes_go_with_a_removed_player_and_a_removed_club() {
+        noted(FORM, WELL, PROMISE, new RubbersPromised(N1, 1));
+        happened(new PlayerRemoved(N1));
+        happened(player(N1, S));
+        assertThat(ledger.privateOf(S).forms()).isEmpty();
+        assertThat(ledger.privateOf(S).promises()).isEmpty();
+        happened(new ClubRemoved(N));
+        happened(player(N2, S), player(N3, S));
+        assertThat(ledger.privateOf(S).promises()).isEmpty();
+        assertThat(ledger.privateOf(S).chemistry()).isEmpty();
+    }
+
+    @Test
+    void notes_stay_when_a_player_is_entered_again_in_the_same_squad() {
+        noted(FORM, PROMISE);
+        happened(player(N1, N), player(N2, N));
+        assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, FORM));
+        assertThat(ledger.privateOf(N).promises()).isEqualTo(Map.of(N2, PROMISE));
+    }
+
+    @Test
+    void notes_change_neither_the_event_nor_what_others_hear() {
+        Event before = ledger.event();
+        java.util.List<Event> heard = new java.util.concurrent.CopyOnWriteArrayList<>();
+        ledger.onChange(heard::add);
+        ledger.note(N, FORM);
+        ledger.note(N, PROMISE);
+        noted(WISH);
+        assertThat(ledger.event()).isEqualTo(before);
+        ledger.close();
+        assertThat(heard).isEmpty();
+        ledger = Ledger.open(folder, Asked.CLOCK);
+    }
+
+    @Test
+    void names_are_told_and_kept() throws Exception {
+        java.util.concurrent.CountDownLatch heard = new java.util.concurrent.CountDownLatch(1);
+        ledger.onChange(event -> heard.countDown());
+        noted(
+                new PersonNamed(N1, "Nïa 北 O'Neil", OptionalInt.of(2001)),
+                new PersonNamed(S1, "Sol", OptionalInt.empty()));
+        assertThat(heard.await(10, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
+        var directory = ledger.directory();
+        reopen();
+        assertThat(ledger.directory()).isEqualTo(directory);
+        assertThat(ledger.directory().name(N1)).isEqualTo("Nïa 北 O'Neil");
+    }
+
+    @Test
+    void past_games_are_kept_in_order_and_like_ones_twice() {
+        Format format = Format.parse("rally-21").orElseThrow();
+        PastGame game =
+                new PastGame(LocalDate.of(2025, 11, 2), "n1", "n2", "Somebody Else", "s1", Score.of(21, 12), format);
+        PastGame other = new PastGame(LocalDate.of(2024, 1, 31), "s1", "x", "n3", "n1", Score.of(19, 21), format);
+        noted(game, other);
+        noted(game);
+        reopen();
+        assertThat(ledger.pastGames()).containsExactly(game, other, game);
+    }
 }

@@ -17,62 +17,65 @@ import tiewright.scoring.Format;
 
 /** Ties for tests: players a1, a2, … against b1, b2, …, ranked in that order. */
 final class Ties {
-  private Ties() {}
+    private Ties() {}
 
-  static TieRules rules(int rubbers) {
-    return rules(rubbers, OrderOfStrength.NONE);
-  }
-
-  static TieRules rules(int rubbers, OrderOfStrength order) {
-    return rules(rubbers, 1, order);
-  }
-
-  static TieRules rules(int rubbers, int most, OrderOfStrength order) {
-    return rules(rubbers, most, order, DeciderKind.ANY_TWO);
-  }
-
-  static TieRules rules(int rubbers, int most, OrderOfStrength order, DeciderKind decider) {
-    return new TieRules(rubbers, most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
-  }
-
-  /** Full squads against each other without wishes, the other club straight. */
-  static LineupProblem problem(int rubbers, int players, Strengths strengths) {
-    return LineupProblem.of(
-        rules(rubbers), squad("a", players), squad("b", players), strengths, LineupProblem.Against.STRAIGHT, 1);
-  }
-
-  static Squad squad(String club, int players) {
-    return new Squad(IntStream.rangeClosed(1, players).mapToObj(i -> Squad.Member.of(club + i, i)).toList());
-  }
-
-  static Strengths even() {
-    return Rating.fit(Prior.none(), List.of());
-  }
-
-  /** Forms of a1, a2, …, sure, everybody else even. */
-  static Strengths forms(double... ofOurs) {
-    return forms(0, ofOurs);
-  }
-
-  static Strengths forms(double sd, double[] ofOurs) {
-    Map<PlayerId, Estimate> forms = new HashMap<>();
-    IntStream.range(0, ofOurs.length).forEach(i -> forms.put(PlayerId.of("a" + (i + 1)), Estimate.of(ofOurs[i], sd)));
-    return Rating.fit(new Prior(forms, Map.of()), List.of());
-  }
-
-  /** Forms of both clubs and extras of our pairs, drawn. */
-  static Strengths random(Random random, int players) {
-    Map<PlayerId, Estimate> forms = new HashMap<>();
-    Map<Pair, Estimate> extras = new HashMap<>();
-    for (int i = 1; i <= players; i++) {
-      forms.put(PlayerId.of("a" + i), Estimate.of(4 * random.nextGaussian(), 3));
-      forms.put(PlayerId.of("b" + i), Estimate.of(4 * random.nextGaussian(), 3));
-      for (int j = i + 1; j <= players; j++) {
-        if (random.nextInt(3) == 0) {
-          extras.put(Pair.of("a" + i, "a" + j), Estimate.of(3 * random.nextGaussian(), 2));
-        }
-      }
+    static TieRules rules(int rubbers) {
+        return rules(rubbers, OrderOfStrength.NONE);
     }
-    return Rating.fit(new Prior(forms, extras), List.of());
-  }
+
+    static TieRules rules(int rubbers, OrderOfStrength order) {
+        return rules(rubbers, 1, order);
+    }
+
+    static TieRules rules(int rubbers, int most, OrderOfStrength order) {
+        return rules(rubbers, most, order, DeciderKind.ANY_TWO);
+    }
+
+    static TieRules rules(int rubbers, int most, OrderOfStrength order, DeciderKind decider) {
+        return new TieRules(rubbers, most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
+    }
+
+    /** Full squads against each other without wishes, the other club straight. */
+    static LineupProblem problem(int rubbers, int players, Strengths strengths) {
+        return LineupProblem.of(
+                rules(rubbers), squad("a", players), squad("b", players), strengths, LineupProblem.Against.STRAIGHT, 1);
+    }
+
+    static Squad squad(String club, int players) {
+        return new Squad(IntStream.rangeClosed(1, players)
+                .mapToObj(i -> Squad.Member.of(club + i, i))
+                .toList());
+    }
+
+    static Strengths even() {
+        return Rating.fit(Prior.none(), List.of());
+    }
+
+    /** Forms of a1, a2, …, sure, everybody else even. */
+    static Strengths forms(double... ofOurs) {
+        return forms(0, ofOurs);
+    }
+
+    static Strengths forms(double sd, double[] ofOurs) {
+        Map<PlayerId, Estimate> forms = new HashMap<>();
+        IntStream.range(0, ofOurs.length)
+                .forEach(i -> forms.put(PlayerId.of("a" + (i + 1)), Estimate.of(ofOurs[i], sd)));
+        return Rating.fit(new Prior(forms, Map.of()), List.of());
+    }
+
+    /** Forms of both clubs and extras of our pairs, drawn. */
+    static Strengths random(Random random, int players) {
+        Map<PlayerId, Estimate> forms = new HashMap<>();
+        Map<Pair, Estimate> extras = new HashMap<>();
+        for (int i = 1; i <= players; i++) {
+            forms.put(PlayerId.of("a" + i), Estimate.of(4 * random.nextGaussian(), 3));
+            forms.put(PlayerId.of("b" + i), Estimate.of(4 * random.nextGaussian(), 3));
+            for (int j = i + 1; j <= players; j++) {
+                if (random.nextInt(3) == 0) {
+                    extras.put(Pair.of("a" + i, "a" + j), Estimate.of(3 * random.nextGaussian(), 2));
+                }
+            }
+        }
+        return Rating.fit(new Prior(forms, extras), List.of());
+    }
 }

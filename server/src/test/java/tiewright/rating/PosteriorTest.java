@@ -22,89 +22,103 @@ import tiewright.scoring.Score;
  * tables: chain, search and second derivatives there are not ours.
  */
 class PosteriorTest {
-  private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
-  private static final double AGREES = 1e-3; // rallies in 100
-  private static Strengths strengths;
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
+    private static final double AGREES = 1e-3; // rallies in 100
+    private static Strengths strengths;
 
-  @BeforeAll
-  static void fit() {
-    Map<PlayerId, Estimate> forms = new HashMap<>();
-    Map<Pair, Estimate> extras = new HashMap<>();
-    for (CSVRecord row : Rows.of("posterior-prior.csv")) {
-      Estimate judged = Estimate.of(number(row, "mean"), number(row, "sd"));
-      if (row.get("what").equals("form")) {
-        forms.put(PlayerId.of(row.get("name")), judged);
-      } else {
-        extras.put(pair(row.get("name")), judged);
-      }
+    @BeforeAll
+    static void fit() {
+        Map<PlayerId, Estimate> forms = new HashMap<>();
+        Map<Pair, Estimate> extras = new HashMap<>();
+        for (CSVRecord row : Rows.of("posterior-prior.csv")) {
+            Estimate judged = Estimate.of(number(row, "mean"), number(row, "sd"));
+            if (row.get("what").equals("form")) {
+                forms.put(PlayerId.of(row.get("name")), judged);
+            } else {
+                extras.put(pair(row.get("name")), judged);
+            }
+        }
+        List<PastGame> games = new ArrayList<>();
+        for (CSVRecord row : Rows.of("posterior-games.csv")) {
+            games.add(new PastGame(
+                    DAY,
+                    Pair.of(row.get("home_1"), row.get("home_2")),
+                    Pair.of(row.get("away_1"), row.get("away_2")),
+                    Score.of(count(row, "home"), count(row, "away")),
+                    Format.parse(row.get("format")).orElseThrow()));
+        }
+        List<FilmedGame> films = new ArrayList<>();
+        for (CSVRecord row : Rows.of("posterior-film.csv")) {
+            films.add(new FilmedGame(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(DAY),
+                    Format.parse(row.get("format")).orElseThrow(),
+                    Pair.of(row.get("one_1"), row.get("one_2")),
+                    Pair.of(row.get("two_1"), row.get("two_2")),
+                    Optional.empty(),
+                    new FilmedGame.Served(count(row, "served_1"), count(row, "won_1")),
+                    new FilmedGame.Served(count(row, "served_2"), count(row, "won_2"))));
+        }
+        strengths = Rating.fit(new Prior(forms, extras), new Evidence(games, films, Ageing.none()));
     }
-    List<PastGame> games = new ArrayList<>();
-    for (CSVRecord row : Rows.of("posterior-games.csv")) {
-      games.add(new PastGame(
-          DAY, Pair.of(row.get("home_1"), row.get("home_2")), Pair.of(row.get("away_1"), row.get("away_2")),
-          Score.of(count(row, "home"), count(row, "away")), Format.parse(row.get("format")).orElseThrow()));
+
+    private static Estimate ours(String what, String name) {
+        return switch (what) {
+            case "form" -> strengths.form(PlayerId.of(name));
+            case "extra" -> strengths.extra(pair(name));
+            case "serving" ->
+                strengths
+                        .serving(Format.parse(name + "-11").orElseThrow().kind())
+                        .orElseThrow();
+            case "edge" -> strengths.edge(pair(name.split(" ")[0]), pair(name.split(" ")[1]));
+            default -> throw new AssertionError(what);
+        };
     }
-    List<FilmedGame> films = new ArrayList<>();
-    for (CSVRecord row : Rows.of("posterior-film.csv")) {
-      films.add(new FilmedGame(
-          Optional.empty(), Optional.empty(), Optional.of(DAY), Format.parse(row.get("format")).orElseThrow(),
-          Pair.of(row.get("one_1"), row.get("one_2")), Pair.of(row.get("two_1"), row.get("two_2")), Optional.empty(),
-          new FilmedGame.Served(count(row, "served_1"), count(row, "won_1")),
-          new FilmedGame.Served(count(row, "served_2"), count(row, "won_2"))));
+
+    private static Pair pair(String name) {
+        return Pair.of(name.split("\\+")[0], name.split("\\+")[1]);
     }
-    strengths = Rating.fit(new Prior(forms, extras), new Evidence(games, films, Ageing.none()));
-  }
 
-  private static Estimate ours(String what, String name) {
-    return switch (what) {
-      case "form" -> strengths.form(PlayerId.of(name));
-      case "extra" -> strengths.extra(pair(name));
-      case "serving" -> strengths.serving(Format.parse(name + "-11").orElseThrow().kind()).orElseThrow();
-      case "edge" -> strengths.edge(pair(name.split(" ")[0]), pair(name.split(" ")[1]));
-      default -> throw new AssertionError(what);
-    };
-  }
-
-  private static Pair pair(String name) {
-    return Pair.of(name.split("\\+")[0], name.split("\\+")[1]);
-  }
-
-  private static double number(CSVRecord row, String column) {
-    return Double.parseDouble(row.get(column));
-  }
-
-  private static int count(CSVRecord row, String column) {
-    return Integer.parseInt(row.get(column));
-  }
-
-  @Test
-  void a_general_statistics_package_finds_the_same_strengths_and_doubts() {
-    List<CSVRecord> rows = Rows.of("posterior.csv");
-    assertThat(rows).hasSizeGreaterThan(25);
-    for (CSVRecord row : rows) {
-      Estimate ours = ours(row.get("what"), row.get("name"));
-      assertThat(ours.mean()).as(row.toString()).isCloseTo(number(row, "estimate"), within(AGREES));
-      assertThat(ours.sd()).as(row.toString()).isCloseTo(number(row, "sd"), within(AGREES));
+    private static double number(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
     }
-  }
 
-  /** What is drawn has the means and standard deviations that the package found, to three standard errors of 20,000 draws. */
-  @Test
-  void what_is_drawn_has_the_same_spread() {
-    List<Pair> pairs = List.of(pair("a1+a2"), pair("b1+b2"));
-    double[][] draws = strengths.draws(pairs, 20_000, 7);
-    double mean = 0;
-    double square = 0;
-    for (double[] draw : draws) {
-      mean += (draw[0] - draw[1]) / draws.length;
+    private static int count(CSVRecord row, String column) {
+        return Integer.parseInt(row.get(column));
     }
-    for (double[] draw : draws) {
-      square += Math.pow(draw[0] - draw[1] - mean, 2) / draws.length;
+
+    @Test
+    void a_general_statistics_package_finds_the_same_strengths_and_doubts() {
+        List<CSVRecord> rows = Rows.of("posterior.csv");
+        assertThat(rows).hasSizeGreaterThan(25);
+        for (CSVRecord row : rows) {
+            Estimate ours = ours(row.get("what"), row.get("name"));
+            assertThat(ours.mean()).as(row.toString()).isCloseTo(number(row, "estimate"), within(AGREES));
+            assertThat(ours.sd()).as(row.toString()).isCloseTo(number(row, "sd"), within(AGREES));
+        }
     }
-    CSVRecord row = Rows.of("posterior.csv").stream().filter(each -> each.get("name").equals("a1+a2 b1+b2")).findFirst().orElseThrow();
-    double sd = number(row, "sd");
-    assertThat(mean).isCloseTo(number(row, "estimate"), within(3 * sd / Math.sqrt(draws.length)));
-    assertThat(Math.sqrt(square)).isCloseTo(sd, within(3 * sd / Math.sqrt(2.0 * draws.length)));
-    assertThat(strengths.draws(pairs, 10, 7)[9]).isEqualTo(draws[9]);
-  }
+
+    /** What is drawn has the means and standard deviations that the package found, to three standard errors of 20,000 draws. */
+    @Test
+    void what_is_drawn_has_the_same_spread() {
+        List<Pair> pairs = List.of(pair("a1+a2"), pair("b1+b2"));
+        double[][] draws = strengths.draws(pairs, 20_000, 7);
+        double mean = 0;
+        double square = 0;
+        for (double[] draw : draws) {
+            mean += (draw[0] - draw[1]) / draws.length;
+        }
+        for (double[] draw : draws) {
+            square += Math.pow(draw[0] - draw[1] - mean, 2) / draws.length;
+        }
+        CSVRecord row = Rows.of("posterior.csv").stream()
+                .filter(each -> each.get("name").equals("a1+a2 b1+b2"))
+                .findFirst()
+                .orElseThrow();
+        double sd = number(row, "sd");
+        assertThat(mean).isCloseTo(number(row, "estimate"), within(3 * sd / Math.sqrt(draws.length)));
+        assertThat(Math.sqrt(square)).isCloseTo(sd, within(3 * sd / Math.sqrt(2.0 * draws.length)));
+        assertThat(strengths.draws(pairs, 10, 7)[9]).isEqualTo(draws[9]);
+    }
 }

@@ -12,14 +12,20 @@ import org.apache.commons.csv.CSVRecord;
 
 /** Tables that lie beside the tests of this room. */
 final class Rows {
-  private Rows() {}
+    private Rows() {}
 
-  static List<CSVRecord> of(String file) {
-    try (Reader in = new InputStreamReader(
-        Objects.requireNonNull(Rows.class.getResourceAsStream(file), file), StandardCharsets.UTF_8)) {
-      return CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get().parse(in).getRecords();
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
+    static List<CSVRecord> of(String file) {
+        try (Reader in = new InputStreamReader(
+                Objects.requireNonNull(Rows.class.getResourceAsStream(file), file), StandardCharsets.UTF_8)) {
+            return CSVFormat.RFC4180
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(in)
+                    .getRecords();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
-  }
 }

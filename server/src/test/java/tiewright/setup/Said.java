@@ -11,14 +11,18 @@ import tiewright.wording.Words;
 
 /** The codes of a refusal; each must have a sentence whose places can all be filled. */
 final class Said {
-  private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
+    private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
 
-  private Said() {}
+    private Said() {}
 
-  static List<String> codes(Days day, Decision decision) {
-    for (Refusal refusal : day.refusals(decision)) {
-      assertThat(WORDS.sentence(refusal)).as(refusal.code()).endsWith(".").doesNotContain("{").doesNotContain("!");
+    static List<String> codes(Days day, Decision decision) {
+        for (Refusal refusal : day.refusals(decision)) {
+            assertThat(WORDS.sentence(refusal))
+                    .as(refusal.code())
+                    .endsWith(".")
+                    .doesNotContain("{")
+                    .doesNotContain("!");
+        }
+        return day.codes(decision);
     }
-    return day.codes(decision);
-  }
 }

@@ -18,40 +18,43 @@ import tiewright.wording.Words;
 
 /** Every code of the room has its sentence, and no sentence is left without a code. */
 class SetUpWordsTest {
-  private static final Path ROOM = Path.of("src/main/java/tiewright/setup");
-  private static final Path SENTENCES = Path.of("src/main/resources/tiewright/wording/setup.properties");
-  private static final Pattern CODE = Pattern.compile("\"(setup\\.[a-z-]+)\"");
-  private static final Pattern LINE = Pattern.compile("\\.(?:line|reason)\\(\"(\\w+)\", (?!neutral|town|Optional)");
+    private static final Path ROOM = Path.of("src/main/java/tiewright/setup");
+    private static final Path SENTENCES = Path.of("src/main/resources/tiewright/wording/setup.properties");
+    private static final Pattern CODE = Pattern.compile("\"(setup\\.[a-z-]+)\"");
+    private static final Pattern LINE = Pattern.compile("\\.(?:line|reason)\\(\"(\\w+)\", (?!neutral|town|Optional)");
 
-  private static Set<String> codes() throws IOException {
-    Set<String> codes = new TreeSet<>();
-    try (Stream<Path> files = Files.list(ROOM)) {
-      for (Path file : files.toList()) {
-        String source = Files.readString(file);
-        Matcher code = CODE.matcher(source);
-        while (code.find()) {
-          codes.add(code.group(1));
+    private static Set<String> codes() throws IOException {
+        Set<String> codes = new TreeSet<>();
+        try (Stream<Path> files = Files.list(ROOM)) {
+            for (Path file : files.toList()) {
+                String source = Files.readString(file);
+                Matcher code = CODE.matcher(source);
+                while (code.find()) {
+                    codes.add(code.group(1));
+                }
+                Matcher line = LINE.matcher(source);
+                while (line.find()) {
+                    codes.add("setup.missing." + line.group(1));
+                }
+            }
         }
-        Matcher line = LINE.matcher(source);
-        while (line.find()) {
-          codes.add("setup.missing." + line.group(1));
-        }
-      }
+        return codes;
     }
-    return codes;
-  }
 
-  @Test
-  void every_code_has_a_sentence_and_every_sentence_a_code() throws IOException {
-    Set<String> worded = new TreeSet<>();
-    Files.readAllLines(SENTENCES).stream().filter(line -> line.startsWith("setup."))
-        .forEach(line -> worded.add(line.substring(0, line.indexOf('='))));
-    assertThat(codes()).hasSizeGreaterThan(60).isEqualTo(worded);
-  }
+    @Test
+    void every_code_has_a_sentence_and_every_sentence_a_code() throws IOException {
+        Set<String> worded = new TreeSet<>();
+        Files.readAllLines(SENTENCES).stream()
+                .filter(line -> line.startsWith("setup."))
+                .forEach(line -> worded.add(line.substring(0, line.indexOf('='))));
+        assertThat(codes()).hasSizeGreaterThan(60).isEqualTo(worded);
+    }
 
-  @Test
-  void every_fault_of_a_draw_has_a_sentence() {
-    assertThat(Arrays.stream(DrawFault.Code.values())
-        .map(code -> "draw." + code.name().toLowerCase(Locale.ROOT).replace('_', '-'))).allMatch(Words::has);
-  }
+    @Test
+    void every_fault_of_a_draw_has_a_sentence() {
+        assertThat(Arrays.stream(DrawFault.Code.values())
+                        .map(code ->
+                                "draw." + code.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+                .allMatch(Words::has);
+    }
 }

@@ -23,96 +23,125 @@ import tiewright.event.PrivateNote;
 import tiewright.event.Sheet;
 
 class RulingsTest {
-  private static final ForfeitSide FORFEIT = new ForfeitSide(SHEETS, S, "Nobody came", "R. Jansen");
-  private static final SupplySide SUPPLY = new SupplySide(SHEETS, S, straight("S"), "From the envelope", "R. Jansen");
+    private static final ForfeitSide FORFEIT = new ForfeitSide(SHEETS, S, "Nobody came", "R. Jansen");
+    private static final SupplySide SUPPLY = new SupplySide(SHEETS, S, straight("S"), "From the envelope", "R. Jansen");
 
-  private static Days lateS() {
-    return Days.oneTie().by(Days.captain("N")).does(seal("N")).by(Days.referee()).at("09:51");
-  }
-
-  @Test
-  void a_supplied_side_is_a_numbered_ruling_and_a_kept_sheet_that_no_fact_names() {
-    Days day = lateS().fact(new OfficialFact.RulingGiven(4, "x", "y", "z", "R. Jansen")).does(SUPPLY);
-    OfficialFact.RulingGiven ruling = day.event().rulings().get(1);
-    assertThat(ruling.number()).isEqualTo(5);
-    assertThat(ruling.by()).isEqualTo("R. Jansen");
-    assertThat(day.event().exchange(SHEETS).away().ruled()).contains(new ExchangeFact.SideRuled(SHEETS, S, false, 5));
-    assertThat(day.notes()).endsWith(new PrivateNote.SheetKept(SHEETS, S, straight("S"), ""));
-    assertThat(day.facts().subList(day.facts().size() - 2, day.facts().size()).toString()).doesNotContain("S1");
-  }
-
-  @Test
-  void a_supplied_side_obeys_the_same_rules_and_is_signed() {
-    assertThat(why(lateS(), new SupplySide(SHEETS, S, sheet("S", "12 34 56 17"), "", " ")))
-        .containsExactly("reason", "name", "player-twice");
-    assertThat(why(lateS(), new ForfeitSide(SHEETS, S, " ", ""))).containsExactly("reason", "name");
-  }
-
-  @Test
-  void no_ruling_before_the_clock_has_run_out() {
-    for (Decision decision : List.of(FORFEIT, SUPPLY)) {
-      assertThat(why(lateS().at("09:44"), decision)).containsExactly("still-time");
-      assertThat(why(lateS().at("09:45"), decision)).containsExactly("grace-runs");
-      assertThat(why(lateS().at("09:50:59"), decision)).containsExactly("grace-runs");
-      assertThat(why(lateS().at("09:51"), decision)).isEmpty();
-      assertThat(why(lateS().with(Setting.LATE_SHEET, "forfeit").at("09:46"), decision)).isEmpty();
+    private static Days lateS() {
+        return Days.oneTie()
+                .by(Days.captain("N"))
+                .does(seal("N"))
+                .by(Days.referee())
+                .at("09:51");
     }
-  }
 
-  @Test
-  void no_ruling_where_there_is_no_deadline() {
-    Days day = Days.aDay().clubs("N", "S").poolTie("A1", "A", 1, "N", "S").by(Days.referee()).at("17:00");
-    assertThat(why(day, FORFEIT)).containsExactly("no-deadline");
-    assertThat(why(Asked.opened().by(Days.referee()), new ForfeitSide(DECIDER, S, "x", "y"))).containsExactly("not-level");
-  }
-
-  @Test
-  void no_ruling_for_a_club_that_is_in_or_ruled() {
-    assertThat(why(lateS(), new ForfeitSide(SHEETS, N, "x", "y"))).containsExactly("is-in");
-    assertThat(why(lateS().does(FORFEIT), SUPPLY)).containsExactly("ruled");
-  }
-
-  @Test
-  void a_sheet_that_stayed_on_a_lost_phone_can_be_ruled() {
-    Days day = Days.oneTie().by(Days.captain("S"))
-        .does(new KeepOnPhone(SHEETS, S, Receipt.of(Asked.SECRET, SHEETS.tie(), S, straight("S"))))
-        .by(Days.referee()).at("09:51");
-    assertThat(why(day, SUPPLY)).isEmpty();
-  }
-
-  @Test
-  void referee_and_organiser_rule_and_nobody_else() {
-    assertThat(why(lateS().by(Days.organiser()), FORFEIT)).isEmpty();
-    for (Actor by : List.of(Days.desk(), Days.captain("S"), Days.captain("N"), Days.volunteer("c"), Days.player("S"))) {
-      assertThat(why(lateS().by(by), FORFEIT)).containsExactly("rulers-only");
-      assertThat(why(lateS().by(by), SUPPLY)).containsExactly("rulers-only");
+    @Test
+    void a_supplied_side_is_a_numbered_ruling_and_a_kept_sheet_that_no_fact_names() {
+        Days day = lateS().fact(new OfficialFact.RulingGiven(4, "x", "y", "z", "R. Jansen"))
+                .does(SUPPLY);
+        OfficialFact.RulingGiven ruling = day.event().rulings().get(1);
+        assertThat(ruling.number()).isEqualTo(5);
+        assertThat(ruling.by()).isEqualTo("R. Jansen");
+        assertThat(day.event().exchange(SHEETS).away().ruled())
+                .contains(new ExchangeFact.SideRuled(SHEETS, S, false, 5));
+        assertThat(day.notes()).endsWith(new PrivateNote.SheetKept(SHEETS, S, straight("S"), ""));
+        assertThat(day.facts()
+                        .subList(day.facts().size() - 2, day.facts().size())
+                        .toString())
+                .doesNotContain("S1");
     }
-  }
 
-  @Test
-  void the_last_legal_sheet_is_foreseen_where_the_conditions_say_so_and_never_an_illegal_one() {
-    Days day = Days.oneTie().with(Setting.LATE_SHEET, "last-legal").opened("A1").poolTie("A2", "A", 2, "S", "N");
-    var second = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2"));
-    assertThat(LateSheets.foreseen(day.event(), second, N)).contains(straight("N"));
-    assertThat(LateSheets.foreseen(without(day, "N1").event(), second, N)).isEmpty();
-    assertThat(LateSheets.foreseen(Days.oneTie().opened("A1").event(), SHEETS, N)).isEmpty();
-  }
-
-  @Test
-  void strict_order_of_strength_pairs_from_the_top_and_leaves_the_bottom_empty() {
-    Days day = Days.oneTie().with(Setting.LATE_SHEET, "strength-order").with(Setting.ORDER_OF_STRENGTH, "rank-sum");
-    assertThat(LateSheets.foreseen(day.event(), SHEETS, N)).contains(straight("N"));
-    assertThat(LateSheets.foreseen(without(day, "N2", "N5").event(), SHEETS, N)).contains(sheet("N", "13 46 78 -"));
-  }
-
-  @Test
-  void strict_order_doubles_up_where_the_conditions_allow_it_and_stays_legal() {
-    for (int here = 2; here <= 9; here++) {
-      Days day = Days.aDay().club("N", here).club("S", 8).poolTie("A1", "A", 1, "N", "S").with(Setting.RUBBERS, "5")
-          .with(Setting.LATE_SHEET, "strength-order").with(Setting.MAX_RUBBERS_PER_PLAYER, "2")
-          .with(Setting.ORDER_OF_STRENGTH, "rank-sum");
-      Sheet sheet = LateSheets.foreseen(day.event(), SHEETS, N).orElseThrow();
-      assertThat(sheet.pairs().values().stream().filter(java.util.Optional::isPresent)).hasSize(Math.min(5, here));
+    @Test
+    void a_supplied_side_obeys_the_same_rules_and_is_signed() {
+        assertThat(why(lateS(), new SupplySide(SHEETS, S, sheet("S", "12 34 56 17"), "", " ")))
+                .containsExactly("reason", "name", "player-twice");
+        assertThat(why(lateS(), new ForfeitSide(SHEETS, S, " ", ""))).containsExactly("reason", "name");
     }
-  }
+
+    @Test
+    void no_ruling_before_the_clock_has_run_out() {
+        for (Decision decision : List.of(FORFEIT, SUPPLY)) {
+            assertThat(why(lateS().at("09:44"), decision)).containsExactly("still-time");
+            assertThat(why(lateS().at("09:45"), decision)).containsExactly("grace-runs");
+            assertThat(why(lateS().at("09:50:59"), decision)).containsExactly("grace-runs");
+            assertThat(why(lateS().at("09:51"), decision)).isEmpty();
+            assertThat(why(lateS().with(Setting.LATE_SHEET, "forfeit").at("09:46"), decision))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void no_ruling_where_there_is_no_deadline() {
+        Days day = Days.aDay()
+                .clubs("N", "S")
+                .poolTie("A1", "A", 1, "N", "S")
+                .by(Days.referee())
+                .at("17:00");
+        assertThat(why(day, FORFEIT)).containsExactly("no-deadline");
+        assertThat(why(Asked.opened().by(Days.referee()), new ForfeitSide(DECIDER, S, "x", "y")))
+                .containsExactly("not-level");
+    }
+
+    @Test
+    void no_ruling_for_a_club_that_is_in_or_ruled() {
+        assertThat(why(lateS(), new ForfeitSide(SHEETS, N, "x", "y"))).containsExactly("is-in");
+        assertThat(why(lateS().does(FORFEIT), SUPPLY)).containsExactly("ruled");
+    }
+
+    @Test
+    void a_sheet_that_stayed_on_a_lost_phone_can_be_ruled() {
+        Days day = Days.oneTie()
+                .by(Days.captain("S"))
+                .does(new KeepOnPhone(SHEETS, S, Receipt.of(Asked.SECRET, SHEETS.tie(), S, straight("S"))))
+                .by(Days.referee())
+                .at("09:51");
+        assertThat(why(day, SUPPLY)).isEmpty();
+    }
+
+    @Test
+    void referee_and_organiser_rule_and_nobody_else() {
+        assertThat(why(lateS().by(Days.organiser()), FORFEIT)).isEmpty();
+        for (Actor by :
+                List.of(Days.desk(), Days.captain("S"), Days.captain("N"), Days.volunteer("c"), Days.player("S"))) {
+            assertThat(why(lateS().by(by), FORFEIT)).containsExactly("rulers-only");
+            assertThat(why(lateS().by(by), SUPPLY)).containsExactly("rulers-only");
+        }
+    }
+
+    @Test
+    void the_last_legal_sheet_is_foreseen_where_the_conditions_say_so_and_never_an_illegal_one() {
+        Days day = Days.oneTie()
+                .with(Setting.LATE_SHEET, "last-legal")
+                .opened("A1")
+                .poolTie("A2", "A", 2, "S", "N");
+        var second = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2"));
+        assertThat(LateSheets.foreseen(day.event(), second, N)).contains(straight("N"));
+        assertThat(LateSheets.foreseen(without(day, "N1").event(), second, N)).isEmpty();
+        assertThat(LateSheets.foreseen(Days.oneTie().opened("A1").event(), SHEETS, N))
+                .isEmpty();
+    }
+
+    @Test
+    void strict_order_of_strength_pairs_from_the_top_and_leaves_the_bottom_empty() {
+        Days day = Days.oneTie().with(Setting.LATE_SHEET, "strength-order").with(Setting.ORDER_OF_STRENGTH, "rank-sum");
+        assertThat(LateSheets.foreseen(day.event(), SHEETS, N)).contains(straight("N"));
+        assertThat(LateSheets.foreseen(without(day, "N2", "N5").event(), SHEETS, N))
+                .contains(sheet("N", "13 46 78 -"));
+    }
+
+    @Test
+    void strict_order_doubles_up_where_the_conditions_allow_it_and_stays_legal() {
+        for (int here = 2; here <= 9; here++) {
+            Days day = Days.aDay()
+                    .club("N", here)
+                    .club("S", 8)
+                    .poolTie("A1", "A", 1, "N", "S")
+                    .with(Setting.RUBBERS, "5")
+                    .with(Setting.LATE_SHEET, "strength-order")
+                    .with(Setting.MAX_RUBBERS_PER_PLAYER, "2")
+                    .with(Setting.ORDER_OF_STRENGTH, "rank-sum");
+            Sheet sheet = LateSheets.foreseen(day.event(), SHEETS, N).orElseThrow();
+            assertThat(sheet.pairs().values().stream().filter(java.util.Optional::isPresent))
+                    .hasSize(Math.min(5, here));
+        }
+    }
 }

@@ -23,191 +23,235 @@ import tiewright.event.TieId;
  * the four courts at once. 9 slots, 180 minutes, 17:30.
  */
 class RainDayTest {
-  private static final LocalTime NOW = LocalTime.of(14, 30);
-  private static final Event DAY = day(3, 4, 5);
-  private static final PlanProblem.Asked ASKED = PlanProblem.Asked.from(NOW, 0).withSlot(20).withoutCourts(List.of("5", "6"));
-  private static List<ReplanOption> options;
+    private static final LocalTime NOW = LocalTime.of(14, 30);
+    private static final Event DAY = day(3, 4, 5);
+    private static final PlanProblem.Asked ASKED =
+            PlanProblem.Asked.from(NOW, 0).withSlot(20).withoutCourts(List.of("5", "6"));
+    private static List<ReplanOption> options;
 
-  private static Event day(int first, int second, int third) {
-    return Days.empty()
-        .fact(new SetUpFact.EventDescribed(
-            "Rain day", Days.DATE, "Long Hall", Days.ZONE, LocalTime.of(9, 0), Optional.of(LocalTime.of(17, 0))))
-        .conditions(tiewright.conditions.Conditions.of(tiewright.conditions.Preset.CLUB_DAY))
-        .clubs("A", "B", "C", "D", "E", "F")
-        .courts("1", "2", "3", "4", "5", "6")
-        .poolTie("A-F", "P", first, "A", "F").poolTie("B-E", "P", first, "B", "E").poolTie("C-D", "P", first, "C", "D")
-        .poolTie("F-D", "P", second, "F", "D").poolTie("E-C", "P", second, "E", "C").poolTie("A-B", "P", second, "A", "B")
-        .poolTie("B-F", "P", third, "B", "F").poolTie("C-A", "P", third, "C", "A").poolTie("D-E", "P", third, "D", "E")
-        .event();
-  }
-
-  @BeforeAll
-  static void workOut() {
-    options = Replan.options(DAY, ASKED, Budget.ofSteps(6_000, 1));
-  }
-
-  private static ReplanOption option(Cut cut) {
-    return options.stream().filter(option -> option.cut() == cut).findFirst().orElseThrow();
-  }
-
-  @Test
-  void takes_nine_slots_and_cannot_be_held_as_it_is() {
-    Planned planned = Planner.plan(PlanProblem.of(DAY, ASKED), Budget.ofSteps(6_000, 1));
-    assertThat(planned.kind()).isEqualTo(Planned.Kind.IMPOSSIBLE);
-    Infeasible why = ((Planned.Impossible) planned).why();
-    Plan plan = ((Planned.Impossible) planned).asIs().orElseThrow();
-    assertThat(plan.slots()).isEqualTo(9);
-    assertThat(plan.finish()).isEqualTo("17:30");
-    assertThat(plan.bound().minutes()).isEqualTo(180);
-    assertThat(plan.bound().finish()).isEqualTo("17:30");
-    assertThat(plan.endsAtTheBound()).isTrue();
-    assertThat(plan.isPlayable()).isFalse();
-    assertThat(why.isInput()).isFalse();
-    assertThat(why.because().code()).isEqualTo("timetable.cannot-hold-together");
-  }
-
-  @Test
-  void no_club_plays_twice_running_and_each_tie_has_the_four_courts() {
-    Plan plan = option(Cut.AS_IS).plan();
-    List<TieId> order = plan.assignments().stream().map(Assignment::tie).toList();
-    for (int i = 1; i < order.size(); i++) {
-      String before = order.get(i - 1).code();
-      String now = order.get(i).code();
-      assertThat(now.chars().filter(c -> c != '-').noneMatch(c -> before.indexOf(c) >= 0)).as(before + " then " + now).isTrue();
+    private static Event day(int first, int second, int third) {
+        return Days.empty()
+                .fact(new SetUpFact.EventDescribed(
+                        "Rain day",
+                        Days.DATE,
+                        "Long Hall",
+                        Days.ZONE,
+                        LocalTime.of(9, 0),
+                        Optional.of(LocalTime.of(17, 0))))
+                .conditions(tiewright.conditions.Conditions.of(tiewright.conditions.Preset.CLUB_DAY))
+                .clubs("A", "B", "C", "D", "E", "F")
+                .courts("1", "2", "3", "4", "5", "6")
+                .poolTie("A-F", "P", first, "A", "F")
+                .poolTie("B-E", "P", first, "B", "E")
+                .poolTie("C-D", "P", first, "C", "D")
+                .poolTie("F-D", "P", second, "F", "D")
+                .poolTie("E-C", "P", second, "E", "C")
+                .poolTie("A-B", "P", second, "A", "B")
+                .poolTie("B-F", "P", third, "B", "F")
+                .poolTie("C-A", "P", third, "C", "A")
+                .poolTie("D-E", "P", third, "D", "E")
+                .event();
     }
-    assertThat(plan.assignments()).allSatisfy(tie -> assertThat(tie.courts()).containsExactly("1", "2", "3", "4"));
-    assertThat(plan.lines()).hasSize(36);
-  }
 
-  @Test
-  void the_order_worked_out_by_hand_breaks_nothing() {
-    PlanProblem problem = PlanProblem.of(DAY, ASKED);
-    Board board = new Board(problem);
-    List<String> byHand = List.of("A-F", "B-E", "C-D", "A-B", "F-D", "E-C", "B-F", "C-A", "D-E");
-    Spot[] spots = new Spot[9];
-    for (Piece piece : board.pieces()) {
-      spots[piece.number()] = board.spots(byHand.indexOf(board.tie(piece).id().code()), 4, 20).get(0);
+    @BeforeAll
+    static void workOut() {
+        options = Replan.options(DAY, ASKED, Budget.ofSteps(6_000, 1));
     }
-    Judge judge = Judge.of(board, spots, Placing.nobody(board));
-    assertThat(judge.breaches()).isEmpty();
-    assertThat(judge.score().of(Part.LENGTH)).isEqualTo(180);
-  }
 
-  @Test
-  void games_to_seven_end_at_16_36() {
-    ReplanOption option = option(Cut.SHORTER_GAMES);
-    assertThat(option.conditions().orElseThrow().value(Setting.SCORING)).isEqualTo("side-out-7");
-    assertThat(option.plan().problem().slotMinutes()).isEqualTo(14);
-    assertThat(option.finish()).isEqualTo("16:36");
-    assertThat(option.isFeasible()).isTrue();
-  }
-
-  @Test
-  void rally_scoring_to_fifteen_ends_at_16_45() {
-    ReplanOption option = option(Cut.RALLY_SCORING);
-    assertThat(option.conditions().orElseThrow().value(Setting.SCORING)).isEqualTo("rally-15");
-    assertThat(option.plan().problem().slotMinutes()).isEqualTo(15);
-    assertThat(option.finish()).isEqualTo("16:45");
-    assertThat(option.isFeasible()).isTrue();
-  }
-
-  @Test
-  void without_the_last_round_it_ends_at_16_30_and_opponents_are_unequal() {
-    ReplanOption option = option(Cut.FEWER_ROUNDS);
-    assertThat(option.notPlayed()).extracting(TieId::code).containsExactlyInAnyOrder("B-F", "C-A", "D-E");
-    assertThat(option.finish()).isEqualTo("16:30");
-    assertThat(option.fairness()).extracting(Reason::code)
-        .containsExactly("timetable.fair-opponents-unequal", "timetable.fair-ties-fewer");
-    assertThat(option.cost()).isEqualTo(12);
-  }
-
-  @Test
-  void what_does_not_fit_is_shared_or_played_on_the_next_day() {
-    assertThat(option(Cut.SHARED_POINTS).notPlayed()).hasSize(2); // seven slots end at 16:50
-    assertThat(option(Cut.SHARED_POINTS).finish()).isEqualTo("16:50");
-    assertThat(option(Cut.NEXT_DAY).plan().assignments()).hasSize(7);
-    Plan next = option(Cut.NEXT_DAY).nextDay().orElseThrow();
-    assertThat(next.problem().start()).isEqualTo("09:00");
-    assertThat(next.assignments()).hasSize(2);
-    assertThat(option(Cut.NEXT_DAY).cost()).isEqualTo(option(Cut.SHARED_POINTS).cost() / 2);
-  }
-
-  @Test
-  void without_a_decider_it_is_still_too_long() {
-    assertThat(option(Cut.NO_DECIDER).isFeasible()).isFalse();
-    assertThat(option(Cut.NO_DECIDER).cost()).isCloseTo(9 * 0.375, within(1e-12));
-  }
-
-  @Test
-  void shows_the_plan_as_it_is_first_then_what_is_feasible_from_the_cheapest_on() {
-    assertThat(options.get(0).cut()).isEqualTo(Cut.AS_IS);
-    List<ReplanOption> rest = options.subList(1, options.size());
-    assertThat(rest).filteredOn(ReplanOption::isFeasible).hasSizeGreaterThanOrEqualTo(3);
-    for (int i = 1; i < rest.size(); i++) {
-      ReplanOption before = rest.get(i - 1);
-      assertThat(before.isFeasible() || !rest.get(i).isFeasible()).isTrue();
-      assertThat(before.isFeasible() == rest.get(i).isFeasible() && before.cost() > rest.get(i).cost()).isFalse();
+    private static ReplanOption option(Cut cut) {
+        return options.stream()
+                .filter(option -> option.cut() == cut)
+                .findFirst()
+                .orElseThrow();
     }
-    assertThat(options).allSatisfy(option -> assertThat(option.people()).isEqualTo(48)); // nothing was published before
-  }
 
-  @Test
-  void with_a_second_court_lost_even_games_to_seven_no_longer_fit() {
-    PlanProblem.Asked fewer = ASKED.withoutCourts(List.of("4", "5", "6"));
-    List<ReplanOption> left = Replan.options(DAY, fewer, Budget.ofSteps(4_000, 1));
-    assertThat(left).filteredOn(option -> option.cut() == Cut.SHORTER_GAMES).allSatisfy(option -> {
-      assertThat(option.isFeasible()).isFalse();
-      assertThat(option.plan().bound().finish()).isAfter("17:00");
-    });
-  }
-
-  /** Every order that keeps rounds and rest, one tie a slot, tried: the search is as good as the best of them. */
-  @Test
-  void no_order_is_better() {
-    PlanProblem problem = PlanProblem.of(DAY, ASKED);
-    Board board = new Board(problem);
-    List<PlanScore> best = new ArrayList<>();
-    tryAll(board, new Spot[9], 0, best);
-    assertThat(option(Cut.AS_IS).plan().score()).isEqualTo(best.get(0));
-  }
-
-  private static void tryAll(Board board, Spot[] spots, int slot, List<PlanScore> best) {
-    if (slot == 9) {
-      PlanScore score = Judge.of(board, spots, Placing.nobody(board)).score();
-      if (best.isEmpty() || score.compareTo(best.get(0)) < 0) {
-        best.clear();
-        best.add(score);
-      }
-      return;
+    @Test
+    void takes_nine_slots_and_cannot_be_held_as_it_is() {
+        Planned planned = Planner.plan(PlanProblem.of(DAY, ASKED), Budget.ofSteps(6_000, 1));
+        assertThat(planned.kind()).isEqualTo(Planned.Kind.IMPOSSIBLE);
+        Infeasible why = ((Planned.Impossible) planned).why();
+        Plan plan = ((Planned.Impossible) planned).asIs().orElseThrow();
+        assertThat(plan.slots()).isEqualTo(9);
+        assertThat(plan.finish()).isEqualTo("17:30");
+        assertThat(plan.bound().minutes()).isEqualTo(180);
+        assertThat(plan.bound().finish()).isEqualTo("17:30");
+        assertThat(plan.endsAtTheBound()).isTrue();
+        assertThat(plan.isPlayable()).isFalse();
+        assertThat(why.isInput()).isFalse();
+        assertThat(why.because().code()).isEqualTo("timetable.cannot-hold-together");
     }
-    for (int piece = slot / 3 * 3; piece < slot / 3 * 3 + 3; piece++) { // rounds in order: three slots each
-      if (spots[piece] == null) {
-        spots[piece] = board.spots(slot, 4, 20).get(0);
-        tryAll(board, spots, slot + 1, best);
-        spots[piece] = null;
-      }
-    }
-  }
 
-  @Test
-  void a_tie_in_play_and_a_frozen_one_stay() {
-    Event later = Days.empty().fact(new SetUpFact.EventDescribed(
-            "Rain day", Days.DATE, "Long Hall", Days.ZONE, LocalTime.of(9, 0), Optional.of(LocalTime.of(17, 0))))
-        .clubs("A", "B", "C", "D").courts("1", "2")
-        .with(Setting.RUBBERS, "2")
-        .poolTie("A-B", "P", 1, "A", "B").poolTie("C-D", "P", 1, "C", "D").poolTie("A-C", "P", 2, "A", "C")
-        .timed("A-B", "14:15", "1").timed("C-D", "14:40", "1").timed("A-C", "15:30", "1")
-        .opened("A-B").at("14:20").fact(
-            new tiewright.event.PlayFact.CourtCalled(TieId.of("A-B"), Optional.of(tiewright.event.RubberNo.of(1)), "1"),
-            new tiewright.event.PlayFact.CourtCalled(TieId.of("A-B"), Optional.of(tiewright.event.RubberNo.of(2)), "2"))
-        .event();
-    Plan plan = Problems.plan(PlanProblem.of(later, PlanProblem.Asked.from(NOW, 15).withSlot(20)), Budget.ofSteps(2_000, 1));
-    Map<String, String> starts = new java.util.TreeMap<>();
-    plan.assignments().forEach(tie -> starts.put(tie.tie().code(), tie.start() + " " + tie.pinned().map(Enum::name).orElse("free")));
-    assertThat(starts).containsEntry("A-B", "14:15 IN_PLAY").containsEntry("C-D", "14:40 FROZEN");
-    assertThat(starts.get("A-C")).endsWith("free").isGreaterThan("15:00"); // after C-D and its rest
-    assertThat(plan.why(TieId.of("A-B"))).extracting(Reason::code).containsExactly("timetable.why-in-play");
-    assertThat(plan.why(TieId.of("A-C"))).isNotEmpty();
-    assertThat(plan.longestWait(ClubId.of("B"))).isZero();
-  }
+    @Test
+    void no_club_plays_twice_running_and_each_tie_has_the_four_courts() {
+        Plan plan = option(Cut.AS_IS).plan();
+        List<TieId> order = plan.assignments().stream().map(Assignment::tie).toList();
+        for (int i = 1; i < order.size(); i++) {
+            String before = order.get(i - 1).code();
+            String now = order.get(i).code();
+            assertThat(now.chars().filter(c -> c != '-').noneMatch(c -> before.indexOf(c) >= 0))
+                    .as(before + " then " + now)
+                    .isTrue();
+        }
+        assertThat(plan.assignments())
+                .allSatisfy(tie -> assertThat(tie.courts()).containsExactly("1", "2", "3", "4"));
+        assertThat(plan.lines()).hasSize(36);
+    }
+
+    @Test
+    void the_order_worked_out_by_hand_breaks_nothing() {
+        PlanProblem problem = PlanProblem.of(DAY, ASKED);
+        Board board = new Board(problem);
+        List<String> byHand = List.of("A-F", "B-E", "C-D", "A-B", "F-D", "E-C", "B-F", "C-A", "D-E");
+        Spot[] spots = new Spot[9];
+        for (Piece piece : board.pieces()) {
+            spots[piece.number()] = board.spots(
+                            byHand.indexOf(board.tie(piece).id().code()), 4, 20)
+                    .get(0);
+        }
+        Judge judge = Judge.of(board, spots, Placing.nobody(board));
+        assertThat(judge.breaches()).isEmpty();
+        assertThat(judge.score().of(Part.LENGTH)).isEqualTo(180);
+    }
+
+    @Test
+    void games_to_seven_end_at_16_36() {
+        ReplanOption option = option(Cut.SHORTER_GAMES);
+        assertThat(option.conditions().orElseThrow().value(Setting.SCORING)).isEqualTo("side-out-7");
+        assertThat(option.plan().problem().slotMinutes()).isEqualTo(14);
+        assertThat(option.finish()).isEqualTo("16:36");
+        assertThat(option.isFeasible()).isTrue();
+    }
+
+    @Test
+    void rally_scoring_to_fifteen_ends_at_16_45() {
+        ReplanOption option = option(Cut.RALLY_SCORING);
+        assertThat(option.conditions().orElseThrow().value(Setting.SCORING)).isEqualTo("rally-15");
+        assertThat(option.plan().problem().slotMinutes()).isEqualTo(15);
+        assertThat(option.finish()).isEqualTo("16:45");
+        assertThat(option.isFeasible()).isTrue();
+    }
+
+    @Test
+    void without_the_last_round_it_ends_at_16_30_and_opponents_are_unequal() {
+        ReplanOption option = option(Cut.FEWER_ROUNDS);
+        assertThat(option.notPlayed()).extracting(TieId::code).containsExactlyInAnyOrder("B-F", "C-A", "D-E");
+        assertThat(option.finish()).isEqualTo("16:30");
+        assertThat(option.fairness())
+                .extracting(Reason::code)
+                .containsExactly("timetable.fair-opponents-unequal", "timetable.fair-ties-fewer");
+        assertThat(option.cost()).isEqualTo(12);
+    }
+
+    @Test
+    void what_does_not_fit_is_shared_or_played_on_the_next_day() {
+        assertThat(option(Cut.SHARED_POINTS).notPlayed()).hasSize(2); // seven slots end at 16:50
+        assertThat(option(Cut.SHARED_POINTS).finish()).isEqualTo("16:50");
+        assertThat(option(Cut.NEXT_DAY).plan().assignments()).hasSize(7);
+        Plan next = option(Cut.NEXT_DAY).nextDay().orElseThrow();
+        assertThat(next.problem().start()).isEqualTo("09:00");
+        assertThat(next.assignments()).hasSize(2);
+        assertThat(option(Cut.NEXT_DAY).cost())
+                .isEqualTo(option(Cut.SHARED_POINTS).cost() / 2);
+    }
+
+    @Test
+    void without_a_decider_it_is_still_too_long() {
+        assertThat(option(Cut.NO_DECIDER).isFeasible()).isFalse();
+        assertThat(option(Cut.NO_DECIDER).cost()).isCloseTo(9 * 0.375, within(1e-12));
+    }
+
+    @Test
+    void shows_the_plan_as_it_is_first_then_what_is_feasible_from_the_cheapest_on() {
+        assertThat(options.get(0).cut()).isEqualTo(Cut.AS_IS);
+        List<ReplanOption> rest = options.subList(1, options.size());
+        assertThat(rest).filteredOn(ReplanOption::isFeasible).hasSizeGreaterThanOrEqualTo(3);
+        for (int i = 1; i < rest.size(); i++) {
+            ReplanOption before = rest.get(i - 1);
+            assertThat(before.isFeasible() || !rest.get(i).isFeasible()).isTrue();
+            assertThat(before.isFeasible() == rest.get(i).isFeasible()
+                            && before.cost() > rest.get(i).cost())
+                    .isFalse();
+        }
+        assertThat(options)
+                .allSatisfy(option -> assertThat(option.people()).isEqualTo(48)); // nothing was published before
+    }
+
+    @Test
+    void with_a_second_court_lost_even_games_to_seven_no_longer_fit() {
+        PlanProblem.Asked fewer = ASKED.withoutCourts(List.of("4", "5", "6"));
+        List<ReplanOption> left = Replan.options(DAY, fewer, Budget.ofSteps(4_000, 1));
+        assertThat(left).filteredOn(option -> option.cut() == Cut.SHORTER_GAMES).allSatisfy(option -> {
+            assertThat(option.isFeasible()).isFalse();
+            assertThat(option.plan().bound().finish()).isAfter("17:00");
+        });
+    }
+
+    /** Every order that keeps rounds and rest, one tie a slot, tried: the search is as good as the best of them. */
+    @Test
+    void no_order_is_better() {
+        PlanProblem problem = PlanProblem.of(DAY, ASKED);
+        Board board = new Board(problem);
+        List<PlanScore> best = new ArrayList<>();
+        tryAll(board, new Spot[9], 0, best);
+        assertThat(option(Cut.AS_IS).plan().score()).isEqualTo(best.get(0));
+    }
+
+    private static void tryAll(Board board, Spot[] spots, int slot, List<PlanScore> best) {
+        if (slot == 9) {
+            PlanScore score = Judge.of(board, spots, Placing.nobody(board)).score();
+            if (best.isEmpty() || score.compareTo(best.get(0)) < 0) {
+                best.clear();
+                best.add(score);
+            }
+            return;
+        }
+        for (int piece = slot / 3 * 3; piece < slot / 3 * 3 + 3; piece++) { // rounds in order: three slots each
+            if (spots[piece] == null) {
+                spots[piece] = board.spots(slot, 4, 20).get(0);
+                tryAll(board, spots, slot + 1, best);
+                spots[piece] = null;
+            }
+        }
+    }
+
+    @Test
+    void a_tie_in_play_and_a_frozen_one_stay() {
+        Event later = Days.empty()
+                .fact(new SetUpFact.EventDescribed(
+                        "Rain day",
+                        Days.DATE,
+                        "Long Hall",
+                        Days.ZONE,
+                        LocalTime.of(9, 0),
+                        Optional.of(LocalTime.of(17, 0))))
+                .clubs("A", "B", "C", "D")
+                .courts("1", "2")
+                .with(Setting.RUBBERS, "2")
+                .poolTie("A-B", "P", 1, "A", "B")
+                .poolTie("C-D", "P", 1, "C", "D")
+                .poolTie("A-C", "P", 2, "A", "C")
+                .timed("A-B", "14:15", "1")
+                .timed("C-D", "14:40", "1")
+                .timed("A-C", "15:30", "1")
+                .opened("A-B")
+                .at("14:20")
+                .fact(
+                        new tiewright.event.PlayFact.CourtCalled(
+                                TieId.of("A-B"), Optional.of(tiewright.event.RubberNo.of(1)), "1"),
+                        new tiewright.event.PlayFact.CourtCalled(
+                                TieId.of("A-B"), Optional.of(tiewright.event.RubberNo.of(2)), "2"))
+                .event();
+        Plan plan = Problems.plan(
+                PlanProblem.of(later, PlanProblem.Asked.from(NOW, 15).withSlot(20)), Budget.ofSteps(2_000, 1));
+        Map<String, String> starts = new java.util.TreeMap<>();
+        plan.assignments()
+                .forEach(tie -> starts.put(
+                        tie.tie().code(),
+                        tie.start() + " " + tie.pinned().map(Enum::name).orElse("free")));
+        assertThat(starts).containsEntry("A-B", "14:15 IN_PLAY").containsEntry("C-D", "14:40 FROZEN");
+        assertThat(starts.get("A-C")).endsWith("free").isGreaterThan("15:00"); // after C-D and its rest
+        assertThat(plan.why(TieId.of("A-B"))).extracting(Reason::code).containsExactly("timetable.why-in-play");
+        assertThat(plan.why(TieId.of("A-C"))).isNotEmpty();
+        assertThat(plan.longestWait(ClubId.of("B"))).isZero();
+    }
 }

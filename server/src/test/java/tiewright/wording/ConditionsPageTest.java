@@ -14,8 +14,7 @@ import tiewright.conditions.Setting;
 
 /** {@code docs/conditions.md} says what the program says: it is made from the same words. */
 class ConditionsPageTest {
-  private static final String TOP =
-      """
+    private static final String TOP = """
       # The conditions of play
 
       An organiser chooses the conditions before play, publishes them with a number and a date, and changes them later only by a
@@ -32,52 +31,80 @@ class ConditionsPageTest {
 
       """;
 
-  @Test
-  void the_page_in_docs_agrees_with_the_words() throws IOException {
-    StringBuilder page = new StringBuilder(TOP.formatted(Heading.values().length, Setting.values().length));
-    presets(page);
-    page.append("## Every setting\n\n");
-    for (Heading heading : Heading.values()) {
-      page.append("### ").append(heading.number()).append(". ").append(ConditionsWords.heading(heading)).append("\n\n");
-      Setting.under(heading).forEach(setting -> setting(page, setting));
+    @Test
+    void the_page_in_docs_agrees_with_the_words() throws IOException {
+        StringBuilder page = new StringBuilder(TOP.formatted(Heading.values().length, Setting.values().length));
+        presets(page);
+        page.append("## Every setting\n\n");
+        for (Heading heading : Heading.values()) {
+            page.append("### ")
+                    .append(heading.number())
+                    .append(". ")
+                    .append(ConditionsWords.heading(heading))
+                    .append("\n\n");
+            Setting.under(heading).forEach(setting -> setting(page, setting));
+        }
+        Golden.matches("docs/conditions.md", page.toString());
     }
-    Golden.matches("docs/conditions.md", page.toString());
-  }
 
-  private static void presets(StringBuilder page) {
-    page.append("## The four presets\n\n");
-    for (Preset preset : Preset.values()) {
-      page.append("- **").append(preset.printed()).append("**: ").append(ConditionsWords.preset(preset)).append('\n');
+    private static void presets(StringBuilder page) {
+        page.append("## The four presets\n\n");
+        for (Preset preset : Preset.values()) {
+            page.append("- **")
+                    .append(preset.printed())
+                    .append("**: ")
+                    .append(ConditionsWords.preset(preset))
+                    .append('\n');
+        }
+        page.append("\n| | setting | ")
+                .append(Arrays.stream(Preset.values()).map(Preset::printed).collect(Collectors.joining(" | ")))
+                .append(" | published example |\n|---|---|---|---|---|---|---|\n");
+        for (Setting setting : Setting.values()) {
+            String values = Arrays.stream(Preset.values()).map(setting::of).collect(Collectors.joining(" | "));
+            page.append("| ")
+                    .append(setting.heading().number())
+                    .append(" | `")
+                    .append(setting.code())
+                    .append('`')
+                    .append(setting.isObeyed() ? "" : " (not acted on)")
+                    .append(" | ")
+                    .append(values)
+                    .append(" | ")
+                    .append(ConditionsWords.example(setting))
+                    .append(" |\n");
+        }
+        page.append('\n');
     }
-    page.append("\n| | setting | ")
-        .append(Arrays.stream(Preset.values()).map(Preset::printed).collect(Collectors.joining(" | ")))
-        .append(" | published example |\n|---|---|---|---|---|---|---|\n");
-    for (Setting setting : Setting.values()) {
-      String values = Arrays.stream(Preset.values()).map(setting::of).collect(Collectors.joining(" | "));
-      page.append("| ").append(setting.heading().number()).append(" | `").append(setting.code()).append('`')
-          .append(setting.isObeyed() ? "" : " (not acted on)").append(" | ").append(values).append(" | ")
-          .append(ConditionsWords.example(setting)).append(" |\n");
-    }
-    page.append('\n');
-  }
 
-  private static void setting(StringBuilder page, Setting setting) {
-    page.append("`").append(setting.code()).append("`: ").append(ConditionsWords.name(setting)).append(". ");
-    List<String> listed = setting.domain() instanceof Domain.Level ? LevelSteps.NAMED : setting.domain().choices();
-    if (setting.domain() instanceof Domain.Choice) {
-      page.append("One of:\n\n");
-    } else {
-      page.append("Write ").append(ConditionsWords.allowed(setting)).append(".\n\n");
+    private static void setting(StringBuilder page, Setting setting) {
+        page.append("`")
+                .append(setting.code())
+                .append("`: ")
+                .append(ConditionsWords.name(setting))
+                .append(". ");
+        List<String> listed = setting.domain() instanceof Domain.Level
+                ? LevelSteps.NAMED
+                : setting.domain().choices();
+        if (setting.domain() instanceof Domain.Choice) {
+            page.append("One of:\n\n");
+        } else {
+            page.append("Write ").append(ConditionsWords.allowed(setting)).append(".\n\n");
+        }
+        listed.forEach(value -> page.append("- `")
+                .append(value)
+                .append("`: ")
+                .append(ConditionsWords.value(setting, value))
+                .append(setting.isObeyed() && !setting.isObeyed(value) ? " (*not acted on*)" : "")
+                .append('\n'));
+        if (setting.domain() instanceof Domain.Level) {
+            page.append("- steps: `")
+                    .append(String.join("`, `", LevelSteps.steps()))
+                    .append("`\n");
+        }
+        page.append(listed.isEmpty() ? "" : "\n");
+        page.append("Published: ").append(ConditionsWords.example(setting)).append("\n\n");
+        if (!setting.isObeyed()) {
+            page.append("*").append(ConditionsWords.notObeyed()).append("*\n\n");
+        }
     }
-    listed.forEach(value -> page.append("- `").append(value).append("`: ").append(ConditionsWords.value(setting, value))
-        .append(setting.isObeyed() && !setting.isObeyed(value) ? " (*not acted on*)" : "").append('\n'));
-    if (setting.domain() instanceof Domain.Level) {
-      page.append("- steps: `").append(String.join("`, `", LevelSteps.steps())).append("`\n");
-    }
-    page.append(listed.isEmpty() ? "" : "\n");
-    page.append("Published: ").append(ConditionsWords.example(setting)).append("\n\n");
-    if (!setting.isObeyed()) {
-      page.append("*").append(ConditionsWords.notObeyed()).append("*\n\n");
-    }
-  }
 }

@@ -25,87 +25,114 @@ import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
 class RatingWordsTest {
-  private static final RatingWords WORDS = RatingWords.ofCodes();
-  private static final LocalDate DAY = LocalDate.of(2026, 5, 2);
-  private static final PlayerId A = PlayerId.of("a");
+    private static final RatingWords WORDS = RatingWords.ofCodes();
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 2);
+    private static final PlayerId A = PlayerId.of("a");
 
-  private static FilmedGame film(Format format, Pair one, Pair two, int rallies, int won) {
-    return new FilmedGame(
-        Optional.empty(), Optional.empty(), Optional.of(DAY), format, one, two, Optional.empty(),
-        new FilmedGame.Served(rallies, won), new FilmedGame.Served(0, 0));
-  }
-
-  private static Ratings ratings() {
-    List<PastGame> games = new ArrayList<>();
-    games.add(new PastGame(DAY, Pair.of("a", "b"), Pair.of("x", "y"), Score.of(11, 4), Format.sideOut(11)));
-    for (String other : List.of("p", "q", "r", "s", "t")) {
-      games.add(new PastGame(DAY, Pair.of("a", "b"), Pair.of("x", other), Score.of(11, 9), Format.sideOut(11)));
+    private static FilmedGame film(Format format, Pair one, Pair two, int rallies, int won) {
+        return new FilmedGame(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(DAY),
+                format,
+                one,
+                two,
+                Optional.empty(),
+                new FilmedGame.Served(rallies, won),
+                new FilmedGame.Served(0, 0));
     }
-    return Ratings.of(
-        Prior.none(),
-        new Evidence(
-            games, List.of(film(Format.sideOut(11), Pair.of("a", "b"), Pair.of("x", "y"), 1, 1), film(Format.rally(15), Pair.of("a", "c"), Pair.of("x", "y"), 90, 50)),
-            new Ageing(DAY, OptionalInt.of(90))),
-        List.of(List.of(A, PlayerId.of("b"), PlayerId.of("c"))));
-  }
 
-  private static Ratings.Line line(Ratings ratings, int index) {
-    return ratings.lines().get(index);
-  }
+    private static Ratings ratings() {
+        List<PastGame> games = new ArrayList<>();
+        games.add(new PastGame(DAY, Pair.of("a", "b"), Pair.of("x", "y"), Score.of(11, 4), Format.sideOut(11)));
+        for (String other : List.of("p", "q", "r", "s", "t")) {
+            games.add(new PastGame(DAY, Pair.of("a", "b"), Pair.of("x", other), Score.of(11, 9), Format.sideOut(11)));
+        }
+        return Ratings.of(
+                Prior.none(),
+                new Evidence(
+                        games,
+                        List.of(
+                                film(Format.sideOut(11), Pair.of("a", "b"), Pair.of("x", "y"), 1, 1),
+                                film(Format.rally(15), Pair.of("a", "c"), Pair.of("x", "y"), 90, 50)),
+                        new Ageing(DAY, OptionalInt.of(90))),
+                List.of(List.of(A, PlayerId.of("b"), PlayerId.of("c"))));
+    }
 
-  @Test
-  void a_player_hears_best_guess_range_a_game_what_it_rests_on_and_whom_they_played() {
-    Ratings ratings = ratings();
-    assertThat(WORDS.sentences(ratings, line(ratings, 0)))
-        .hasSize(4)
-        .satisfies(said -> {
-          assertThat(said.get(0)).matches("a: best guess [+-]\\d+\\.\\d rallies in 100; could be [+-]\\S+ to [+-]\\S+\\. With an even partner this"
-              + " would move a game to 11 \\(side-out\\) from 50 to about \\d+ %; could be \\d+ to \\d+ %\\.");
-          assertThat(said.get(1)).isEqualTo("Rests on 8 games, 91 rallies on film, and on the captain's own judgement.");
-          assertThat(said.get(2)).startsWith("Played against x + y (3 games, 91 rallies on film), ").contains("(1 game)", "and 2 more pairs; on the whole pairs rated");
-          assertThat(said.get(3)).startsWith("A first look");
+    private static Ratings.Line line(Ratings ratings, int index) {
+        return ratings.lines().get(index);
+    }
+
+    @Test
+    void a_player_hears_best_guess_range_a_game_what_it_rests_on_and_whom_they_played() {
+        Ratings ratings = ratings();
+        assertThat(WORDS.sentences(ratings, line(ratings, 0))).hasSize(4).satisfies(said -> {
+            assertThat(said.get(0))
+                    .matches(
+                            "a: best guess [+-]\\d+\\.\\d rallies in 100; could be [+-]\\S+ to [+-]\\S+\\. With an even partner this"
+                                    + " would move a game to 11 \\(side-out\\) from 50 to about \\d+ %; could be \\d+ to \\d+ %\\.");
+            assertThat(said.get(1))
+                    .isEqualTo("Rests on 8 games, 91 rallies on film, and on the captain's own judgement.");
+            assertThat(said.get(2))
+                    .startsWith("Played against x + y (3 games, 91 rallies on film), ")
+                    .contains("(1 game)", "and 2 more pairs; on the whole pairs rated");
+            assertThat(said.get(3)).startsWith("A first look");
         });
-    assertThat(WORDS.sentences(ratings, line(ratings, 3)))
-        .anyMatch(sentence -> sentence.startsWith("a + b as a pair, beyond what each brings"))
-        .anyMatch(sentence -> sentence.startsWith("All told the pair is rated"))
-        .anyMatch(sentence -> sentence.contains("cannot be told apart"));
-    assertThat(WORDS.counted(line(ratings, 0))).isEqualTo("from 8 games, 91 rallies on film");
-  }
-
-  /** Two rallies in a hundred are 61 % of games to 11: worked out with plain recursion, as in {@code RallyModelTest}. */
-  @Test
-  void two_rallies_in_a_hundred_move_a_game_from_50_to_61() {
-    Ratings.Line pair = new Ratings.Line(
-        Kind.CHEMISTRY, List.of(A, PlayerId.of("b")), Estimate.of(2, 2.55), Estimate.of(2, 2.55), new Seen(0, 0, List.of()), Verdict.NO_DIFFERENCE);
-    assertThat(WORDS.sentences(ratings(), pair).get(0))
-        .startsWith("a + b as a pair, beyond what each brings: best guess +2.0 rallies in 100; could be -3.0 to +7.0.")
-        .contains("from 50 to about 61 %");
-  }
-
-  @Test
-  void notes_say_what_all_of_it_rests_on_and_how_not_to_read_it() {
-    assertThat(WORDS.notes(ratings()))
-        .contains(
-            "All of it rests on 8 games, with 91 rallies on film. A game that is on a card and on film counts once.",
-            "Older games count less: one that is 90 days old counts half.", "Small samples. Describes past film, does not judge a person.")
-        .anyMatch(note -> note.matches("On film the side that serves won \\d+ of 100 rallies between equal pairs where only the server scores; could be \\d+ to \\d+\\."))
-        .anyMatch(note -> note.contains("in rally scoring"));
-    Ratings nothing = Ratings.of(Prior.none(), Evidence.of(List.of()), List.of(List.of(A)));
-    assertThat(WORDS.notes(nothing)).contains("Older games count as much as new ones.").hasSize(3);
-    assertThat(WORDS.tooLittle(nothing)).contains("Of 1 player and 0 pairs there is not enough film to say more than stands in the table.");
-    assertThat(WORDS.sentences(nothing, line(nothing, 0))).anyMatch(sentence -> sentence.startsWith("Nothing was seen yet"));
-  }
-
-  @Test
-  void every_verdict_has_its_words() {
-    Map<Kind, List<Verdict>> never = Map.of(Kind.FORM, List.of(Verdict.CANNOT_TELL_APART), Kind.CHEMISTRY, List.of(Verdict.FIRST_LOOK));
-    for (Verdict verdict : Verdict.values()) {
-      assertThat(WORDS.brief(verdict)).isNotEmpty();
-      for (Kind kind : Kind.values()) {
-        String code = "rating.verdict." + kind.code() + "." + verdict.code();
-        assertThat(Words.has(code)).as(code).isEqualTo(!never.get(kind).contains(verdict));
-      }
+        assertThat(WORDS.sentences(ratings, line(ratings, 3)))
+                .anyMatch(sentence -> sentence.startsWith("a + b as a pair, beyond what each brings"))
+                .anyMatch(sentence -> sentence.startsWith("All told the pair is rated"))
+                .anyMatch(sentence -> sentence.contains("cannot be told apart"));
+        assertThat(WORDS.counted(line(ratings, 0))).isEqualTo("from 8 games, 91 rallies on film");
     }
-    assertThat(RatingWords.figure(-0.04)).isEqualTo("+0.0");
-  }
+
+    /** Two rallies in a hundred are 61 % of games to 11: worked out with plain recursion, as in {@code RallyModelTest}. */
+    @Test
+    void two_rallies_in_a_hundred_move_a_game_from_50_to_61() {
+        Ratings.Line pair = new Ratings.Line(
+                Kind.CHEMISTRY,
+                List.of(A, PlayerId.of("b")),
+                Estimate.of(2, 2.55),
+                Estimate.of(2, 2.55),
+                new Seen(0, 0, List.of()),
+                Verdict.NO_DIFFERENCE);
+        assertThat(WORDS.sentences(ratings(), pair).get(0))
+                .startsWith(
+                        "a + b as a pair, beyond what each brings: best guess +2.0 rallies in 100; could be -3.0 to +7.0.")
+                .contains("from 50 to about 61 %");
+    }
+
+    @Test
+    void notes_say_what_all_of_it_rests_on_and_how_not_to_read_it() {
+        assertThat(WORDS.notes(ratings()))
+                .contains(
+                        "All of it rests on 8 games, with 91 rallies on film. A game that is on a card and on film counts once.",
+                        "Older games count less: one that is 90 days old counts half.",
+                        "Small samples. Describes past film, does not judge a person.")
+                .anyMatch(
+                        note -> note.matches(
+                                "On film the side that serves won \\d+ of 100 rallies between equal pairs where only the server scores; could be \\d+ to \\d+\\."))
+                .anyMatch(note -> note.contains("in rally scoring"));
+        Ratings nothing = Ratings.of(Prior.none(), Evidence.of(List.of()), List.of(List.of(A)));
+        assertThat(WORDS.notes(nothing))
+                .contains("Older games count as much as new ones.")
+                .hasSize(3);
+        assertThat(WORDS.tooLittle(nothing))
+                .contains("Of 1 player and 0 pairs there is not enough film to say more than stands in the table.");
+        assertThat(WORDS.sentences(nothing, line(nothing, 0)))
+                .anyMatch(sentence -> sentence.startsWith("Nothing was seen yet"));
+    }
+
+    @Test
+    void every_verdict_has_its_words() {
+        Map<Kind, List<Verdict>> never =
+                Map.of(Kind.FORM, List.of(Verdict.CANNOT_TELL_APART), Kind.CHEMISTRY, List.of(Verdict.FIRST_LOOK));
+        for (Verdict verdict : Verdict.values()) {
+            assertThat(WORDS.brief(verdict)).isNotEmpty();
+            for (Kind kind : Kind.values()) {
+                String code = "rating.verdict." + kind.code() + "." + verdict.code();
+                assertThat(Words.has(code)).as(code).isEqualTo(!never.get(kind).contains(verdict));
+            }
+        }
+        assertThat(RatingWords.figure(-0.04)).isEqualTo("+0.0");
+    }
 }

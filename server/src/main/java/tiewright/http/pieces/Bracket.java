@@ -5,36 +5,39 @@ import java.util.List;
 /** The knockout, a column for each round from left to right; a screen reader meets a list of lists. */
 public record Bracket(String title, List<Round> rounds) {
 
-  public Bracket {
-    rounds = List.copyOf(rounds);
-  }
-
-  /** Whether the ties of round {@code index} (from 0) lead two by two to those of the next, so that lines can join them. */
-  public boolean joined(int index) {
-    return index >= 0 && index + 1 < rounds.size() && rounds.get(index).ties().size() == 2 * rounds.get(index + 1).ties().size();
-  }
-
-  public record Round(String title, List<Slot> ties) {
-    public Round {
-      ties = List.copyOf(ties);
+    public Bracket {
+        rounds = List.copyOf(rounds);
     }
-  }
 
-  /**
-   * One tie of the bracket.
-   *
-   * @param label its name ("Semi-final 1")
-   * @param href its page, empty for no link
-   * @param placeLine time and court ("14:00, court 2")
-   */
-  public record Slot(String label, String href, Entry home, Entry away, String placeLine, State state) {}
+    /** Whether the ties of round {@code index} (from 0) lead two by two to those of the next, so that lines can join them. */
+    public boolean joined(int index) {
+        return index >= 0
+                && index + 1 < rounds.size()
+                && rounds.get(index).ties().size()
+                        == 2 * rounds.get(index + 1).ties().size();
+    }
 
-  /**
-   * One side of a tie.
-   *
-   * @param name the club, empty while it is not known
-   * @param from where the side comes from ("1st of pool A")
-   * @param score rubbers won, empty before play
-   */
-  public record Entry(String name, String from, String score, boolean won) {}
+    public record Round(String title, List<Slot> ties) {
+        public Round {
+            ties = List.copyOf(ties);
+        }
+    }
+
+    /**
+     * One tie of the bracket.
+     *
+     * @param label its name ("Semi-final 1")
+     * @param href its page, empty for no link
+     * @param placeLine time and court ("14:00, court 2")
+     */
+    public record Slot(String label, String href, Entry home, Entry away, String placeLine, State state) {}
+
+    /**
+     * One side of a tie.
+     *
+     * @param name the club, empty while it is not known
+     * @param from where the side comes from ("1st of pool A")
+     * @param score rubbers won, empty before play
+     */
+    public record Entry(String name, String from, String score, boolean won) {}
 }

@@ -5,16 +5,16 @@ import java.util.List;
 /** What a person at the desk should do next, the most pressing first. */
 public record DoNext(String title, List<Item> items, String nothing) {
 
-  public DoNext {
-    items = List.copyOf(items);
-  }
+    public DoNext {
+        items = List.copyOf(items);
+    }
 
-  /**
-   * @param what what to do, in a sentence
-   * @param detail facts that help to do it
-   * @param since since when it waits, worded
-   * @param href where it is done
-   * @param action words of the link there
-   */
-  public record Item(String what, String detail, String since, State state, String href, String action) {}
+    /**
+     * @param what what to do, in a sentence
+     * @param detail facts that help to do it
+     * @param since since when it waits, worded
+     * @param href where it is done
+     * @param action words of the link there
+     */
+    public record Item(String what, String detail, String since, State state, String href, String action) {}
 }

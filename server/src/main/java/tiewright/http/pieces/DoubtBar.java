@@ -13,17 +13,25 @@ package tiewright.http.pieces;
  * @param even where neither side is ahead, drawn as a dashed line
  */
 public record DoubtBar(
-    String label, String words, String counted, double low, double best, double high, double from, double to, double even) {
+        String label,
+        String words,
+        String counted,
+        double low,
+        double best,
+        double high,
+        double from,
+        double to,
+        double even) {
 
-  public DoubtBar {
-    if (!(from < to && low <= best && best <= high)) {
-      throw new IllegalArgumentException("not an interval: " + low + ", " + best + ", " + high);
+    public DoubtBar {
+        if (!(from < to && low <= best && best <= high)) {
+            throw new IllegalArgumentException("not an interval: " + low + ", " + best + ", " + high);
+        }
     }
-  }
 
-  /** Place of a value on the axis in per cent of its length, kept within it. */
-  public String at(double value) {
-    double share = Math.max(0, Math.min(1, (value - from) / (to - from)));
-    return Math.round(share * 1000) / 10.0 + "%";
-  }
+    /** Place of a value on the axis in per cent of its length, kept within it. */
+    public String at(double value) {
+        double share = Math.max(0, Math.min(1, (value - from) / (to - from)));
+        return Math.round(share * 1000) / 10.0 + "%";
+    }
 }

@@ -7,42 +7,42 @@ import java.util.List;
  * that looks wrong looks wrong here first.
  */
 public record Examples(
-    Frame frame,
-    Refusal refusal,
-    TextField name,
-    TextField points,
-    SelectField partner,
-    ChoiceList choice,
-    Countdown countdown,
-    List<TieLine> ties,
-    List<SheetView> sheets,
-    List<CardView> cards,
-    ReasonTable table,
-    Bracket bracket,
-    CourtStrip courts,
-    List<Notice> notices,
-    List<NextCard> next,
-    DoNext doNext,
-    Receipt receipt,
-    Progress progress,
-    List<DoubtBar> doubts,
-    WishList wishes,
-    EmptyPlace empty,
-    CopyText copy,
-    List<State> states) {
+        Frame frame,
+        Refusal refusal,
+        TextField name,
+        TextField points,
+        SelectField partner,
+        ChoiceList choice,
+        Countdown countdown,
+        List<TieLine> ties,
+        List<SheetView> sheets,
+        List<CardView> cards,
+        ReasonTable table,
+        Bracket bracket,
+        CourtStrip courts,
+        List<Notice> notices,
+        List<NextCard> next,
+        DoNext doNext,
+        Receipt receipt,
+        Progress progress,
+        List<DoubtBar> doubts,
+        WishList wishes,
+        EmptyPlace empty,
+        CopyText copy,
+        List<State> states) {
 
-  public Examples {
-    ties = List.copyOf(ties);
-    sheets = List.copyOf(sheets);
-    cards = List.copyOf(cards);
-    notices = List.copyOf(notices);
-    next = List.copyOf(next);
-    doubts = List.copyOf(doubts);
-    states = List.copyOf(states);
-  }
+    public Examples {
+        ties = List.copyOf(ties);
+        sheets = List.copyOf(sheets);
+        cards = List.copyOf(cards);
+        notices = List.copyOf(notices);
+        next = List.copyOf(next);
+        doubts = List.copyOf(doubts);
+        states = List.copyOf(states);
+    }
 
-  /** The examples as shown; always the same. */
-  public static Examples shown() {
-    return ExampleDay.shown();
-  }
+    /** The examples as shown; always the same. */
+    public static Examples shown() {
+        return ExampleDay.shown();
+    }
 }

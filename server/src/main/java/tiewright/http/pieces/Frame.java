@@ -19,26 +19,26 @@ import java.util.List;
  * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
  */
 public record Frame(
-    String lang,
-    String title,
-    String eventLine,
-    String versionLine,
-    String asOfLine,
-    String heardLine,
-    String roleLine,
-    List<NavLink> nav,
-    List<NavLink> more,
-    List<Countdown> due,
-    Instant serverNow) {
+        String lang,
+        String title,
+        String eventLine,
+        String versionLine,
+        String asOfLine,
+        String heardLine,
+        String roleLine,
+        List<NavLink> nav,
+        List<NavLink> more,
+        List<Countdown> due,
+        Instant serverNow) {
 
-  public Frame {
-    nav = List.copyOf(nav);
-    more = List.copyOf(more);
-    due = List.copyOf(due);
-  }
+    public Frame {
+        nav = List.copyOf(nav);
+        more = List.copyOf(more);
+        due = List.copyOf(due);
+    }
 
-  /** The reader is on one of them: their list stands open. */
-  public boolean isOnMore() {
-    return more.stream().anyMatch(NavLink::current);
-  }
+    /** The reader is on one of them: their list stands open. */
+    public boolean isOnMore() {
+        return more.stream().anyMatch(NavLink::current);
+    }
 }

@@ -11,11 +11,11 @@ import java.util.List;
  * @param faults {@code file:line: column: reason}
  */
 public record GivenFile(String id, String fileName, String columns, String value, List<String> faults) {
-  public GivenFile {
-    faults = List.copyOf(faults);
-  }
+    public GivenFile {
+        faults = List.copyOf(faults);
+    }
 
-  public String described() {
-    return id + "-hint" + (faults.isEmpty() ? "" : " " + id + "-error");
-  }
+    public String described() {
+        return id + "-hint" + (faults.isEmpty() ? "" : " " + id + "-error");
+    }
 }

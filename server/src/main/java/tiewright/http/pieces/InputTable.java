@@ -7,50 +7,51 @@ import java.util.List;
  *
  * @param columns headings of the typed columns, after the first one
  */
-public record InputTable(String id, String caption, String first, List<String> columns, List<Row> rows) implements FormField {
+public record InputTable(String id, String caption, String first, List<String> columns, List<Row> rows)
+        implements FormField {
 
-  public InputTable {
-    columns = List.copyOf(columns);
-    rows = List.copyOf(rows);
-  }
-
-  /**
-   * @param label what the row is about
-   * @param note a line under the label, empty for none
-   */
-  public record Row(String label, String note, List<Cell> cells) {
-    public Row {
-      cells = List.copyOf(cells);
-    }
-  }
-
-  /** How wide a cell is and what is typed into it. */
-  public enum Kind {
-    WORDS("text", "cell-words"),
-    SHORT("text", "cell-short"),
-    NUMBER("numeric", "cell-short"),
-    TICK("", "");
-
-    private final String inputMode;
-    private final String css;
-
-    Kind(String inputMode, String css) {
-      this.inputMode = inputMode;
-      this.css = css;
+    public InputTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
     }
 
-    public String inputMode() {
-      return inputMode;
+    /**
+     * @param label what the row is about
+     * @param note a line under the label, empty for none
+     */
+    public record Row(String label, String note, List<Cell> cells) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
     }
 
-    public String css() {
-      return css;
-    }
-  }
+    /** How wide a cell is and what is typed into it. */
+    public enum Kind {
+        WORDS("text", "cell-words"),
+        SHORT("text", "cell-short"),
+        NUMBER("numeric", "cell-short"),
+        TICK("", "");
 
-  /**
-   * @param id both the id and the name sent with the form
-   * @param value what stands there; for a tick {@code yes} or nothing
-   */
-  public record Cell(String id, Kind kind, String value, String error) {}
+        private final String inputMode;
+        private final String css;
+
+        Kind(String inputMode, String css) {
+            this.inputMode = inputMode;
+            this.css = css;
+        }
+
+        public String inputMode() {
+            return inputMode;
+        }
+
+        public String css() {
+            return css;
+        }
+    }
+
+    /**
+     * @param id both the id and the name sent with the form
+     * @param value what stands there; for a tick {@code yes} or nothing
+     */
+    public record Cell(String id, Kind kind, String value, String error) {}
 }

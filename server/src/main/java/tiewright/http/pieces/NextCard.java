@@ -12,17 +12,23 @@ import java.util.Optional;
  * @param moved the published time that changed last, if one did
  */
 public record NextCard(
-    String title, String courtLabel, String court, String when, State state, List<Line> lines, String note,
-    Optional<Moved> moved) {
+        String title,
+        String courtLabel,
+        String court,
+        String when,
+        State state,
+        List<Line> lines,
+        String note,
+        Optional<Moved> moved) {
 
-  public NextCard {
-    lines = List.copyOf(lines);
-  }
+    public NextCard {
+        lines = List.copyOf(lines);
+    }
 
-  public NextCard(
-      String title, String courtLabel, String court, String when, State state, List<Line> lines, String note) {
-    this(title, courtLabel, court, when, state, lines, note, Optional.empty());
-  }
+    public NextCard(
+            String title, String courtLabel, String court, String when, State state, List<Line> lines, String note) {
+        this(title, courtLabel, court, when, state, lines, note, Optional.empty());
+    }
 
-  public record Line(String label, String words) {}
+    public record Line(String label, String words) {}
 }

@@ -13,18 +13,26 @@ import java.util.List;
  * @param moved the times that it changes, where there are several
  */
 public record Notice(
-    String number, String title, String time, String before, String now, String why, String whom, String by, List<Moved> moved) {
-  public Notice {
-    moved = List.copyOf(moved);
-  }
+        String number,
+        String title,
+        String time,
+        String before,
+        String now,
+        String why,
+        String whom,
+        String by,
+        List<Moved> moved) {
+    public Notice {
+        moved = List.copyOf(moved);
+    }
 
-  public Notice(
-      String number, String title, String time, String before, String now, String why, String whom, String by) {
-    this(number, title, time, before, now, why, whom, by, List.of());
-  }
+    public Notice(
+            String number, String title, String time, String before, String now, String why, String whom, String by) {
+        this(number, title, time, before, now, why, whom, by, List.of());
+    }
 
-  /** Without the list of what it moves, for pages where each tie says so itself. */
-  public Notice inShort() {
-    return new Notice(number, title, time, before, now, why, whom, by);
-  }
+    /** Without the list of what it moves, for pages where each tie says so itself. */
+    public Notice inShort() {
+        return new Notice(number, title, time, before, now, why, whom, by);
+    }
 }

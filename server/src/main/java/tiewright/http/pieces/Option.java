@@ -8,7 +8,7 @@ package tiewright.http.pieces;
  */
 public record Option(String value, String label, String why, boolean chosen, boolean refused) {
 
-  public static Option of(String value, String label, boolean chosen) {
-    return new Option(value, label, "", chosen, false);
-  }
+    public static Option of(String value, String label, boolean chosen) {
+        return new Option(value, label, "", chosen, false);
+    }
 }

@@ -12,12 +12,12 @@ import java.util.List;
  */
 public record Receipt(String title, String code, String line, List<String> hashed, String href, String linkWords) {
 
-  public Receipt {
-    hashed = List.copyOf(hashed);
-  }
+    public Receipt {
+        hashed = List.copyOf(hashed);
+    }
 
-  /** A receipt whose sheet is not open yet. */
-  public static Receipt closed(String title, String code, String line, String href, String linkWords) {
-    return new Receipt(title, code, line, List.of(), href, linkWords);
-  }
+    /** A receipt whose sheet is not open yet. */
+    public static Receipt closed(String title, String code, String line, String href, String linkWords) {
+        return new Receipt(title, code, line, List.of(), href, linkWords);
+    }
 }

@@ -12,14 +12,14 @@ import java.util.List;
  */
 public record SheetView(String title, State state, String barLine, List<Row> rows, String coverWords) {
 
-  public SheetView {
-    rows = List.copyOf(rows);
-  }
+    public SheetView {
+        rows = List.copyOf(rows);
+    }
 
-  /**
-   * One rubber; a player without name leaves a line to write on.
-   *
-   * @param note a line under the names
-   */
-  public record Row(String label, String first, String second, String note) {}
+    /**
+     * One rubber; a player without name leaves a line to write on.
+     *
+     * @param note a line under the names
+     */
+    public record Row(String label, String first, String second, String note) {}
 }

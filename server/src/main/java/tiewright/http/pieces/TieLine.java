@@ -14,24 +14,33 @@ package tiewright.http.pieces;
  * @param expected when it is likely to begin, in words; empty where nothing can be said
  */
 public record TieLine(
-    String home,
-    String homeScore,
-    String away,
-    String awayScore,
-    int winner,
-    String when,
-    String where,
-    State state,
-    String note,
-    String href,
-    String linkWords,
-    String old,
-    String why,
-    String expected) {
+        String home,
+        String homeScore,
+        String away,
+        String awayScore,
+        int winner,
+        String when,
+        String where,
+        State state,
+        String note,
+        String href,
+        String linkWords,
+        String old,
+        String why,
+        String expected) {
 
-  public TieLine(
-      String home, String homeScore, String away, String awayScore, int winner, String when, String where, State state,
-      String note, String href, String linkWords) {
-    this(home, homeScore, away, awayScore, winner, when, where, state, note, href, linkWords, "", "", "");
-  }
+    public TieLine(
+            String home,
+            String homeScore,
+            String away,
+            String awayScore,
+            int winner,
+            String when,
+            String where,
+            State state,
+            String note,
+            String href,
+            String linkWords) {
+        this(home, homeScore, away, awayScore, winner, when, where, state, note, href, linkWords, "", "", "");
+    }
 }

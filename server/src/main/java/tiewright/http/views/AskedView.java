@@ -16,16 +16,22 @@ import tiewright.http.pieces.Refusal;
  * @param isCovered it has still to be pressed
  */
 public record AskedView(
-    Refusal refusal, NavLink back, List<String> intro, Optional<Ask> ask, String cover, boolean isCovered, List<WorkView.Section> answer) {
-  public AskedView {
-    intro = List.copyOf(intro);
-    answer = List.copyOf(answer);
-  }
-
-  /** @param path to which the fields are added */
-  public record Ask(String path, List<FormField> fields, Button button) {
-    public Ask {
-      fields = List.copyOf(fields);
+        Refusal refusal,
+        NavLink back,
+        List<String> intro,
+        Optional<Ask> ask,
+        String cover,
+        boolean isCovered,
+        List<WorkView.Section> answer) {
+    public AskedView {
+        intro = List.copyOf(intro);
+        answer = List.copyOf(answer);
     }
-  }
+
+    /** @param path to which the fields are added */
+    public record Ask(String path, List<FormField> fields, Button button) {
+        public Ask {
+            fields = List.copyOf(fields);
+        }
+    }
 }

@@ -6,4 +6,5 @@ import tiewright.http.pieces.Bracket;
 import tiewright.http.pieces.TieLine;
 
 /** @param thirdPlace ties of losers, beside the bracket */
-public record BracketView(Bracket bracket, List<TieLine> thirdPlace, boolean drawn, Optional<String> champion, StoodView stood) {}
+public record BracketView(
+        Bracket bracket, List<TieLine> thirdPlace, boolean drawn, Optional<String> champion, StoodView stood) {}

@@ -19,22 +19,30 @@ import tiewright.http.pieces.State;
  * @param look the question; none while a search goes on
  */
 public record BreaksView(
-    Refusal refusal, NavLink back, Optional<Progress> progress, boolean failed, List<String> verdict, List<Choice> choices,
-    String search, List<FormField> publish, Optional<WorkView.WorkForm> look) {
-  public BreaksView {
-    verdict = List.copyOf(verdict);
-    choices = List.copyOf(choices);
-    publish = List.copyOf(publish);
-  }
-
-  /**
-   * One way to go on.
-   *
-   * @param press publishes it; none where it cannot be played
-   */
-  public record Choice(String id, String title, State state, List<String> lines, Chart chart, Optional<Button> press) {
-    public Choice {
-      lines = List.copyOf(lines);
+        Refusal refusal,
+        NavLink back,
+        Optional<Progress> progress,
+        boolean failed,
+        List<String> verdict,
+        List<Choice> choices,
+        String search,
+        List<FormField> publish,
+        Optional<WorkView.WorkForm> look) {
+    public BreaksView {
+        verdict = List.copyOf(verdict);
+        choices = List.copyOf(choices);
+        publish = List.copyOf(publish);
     }
-  }
+
+    /**
+     * One way to go on.
+     *
+     * @param press publishes it; none where it cannot be played
+     */
+    public record Choice(
+            String id, String title, State state, List<String> lines, Chart chart, Optional<Button> press) {
+        public Choice {
+            lines = List.copyOf(lines);
+        }
+    }
 }

@@ -13,8 +13,8 @@ import tiewright.http.pieces.TieLine;
  */
 public record CaptainView(List<Countdown> countdowns, List<Mine> ties, Optional<String> unread, String clubHref) {
 
-  /** A tie with what its captain can do now. */
-  public record Mine(TieLine line, List<Todo> todo) {}
+    /** A tie with what its captain can do now. */
+    public record Mine(TieLine line, List<Todo> todo) {}
 
-  public record Todo(String words, String href, boolean main) {}
+    public record Todo(String words, String href, boolean main) {}
 }

@@ -15,21 +15,21 @@ import tiewright.http.pieces.TextField;
  * @param confirm the winner in words, to be said aloud before it counts; empty while the numbers are typed
  */
 public record CardFormView(
-    String action,
-    String home,
-    String homePair,
-    String away,
-    String awayPair,
-    List<Game> games,
-    ChoiceList how,
-    Optional<TextField> reason,
-    Refusal refusal,
-    Optional<Confirm> confirm,
-    List<String> entries,
-    String back) {
+        String action,
+        String home,
+        String homePair,
+        String away,
+        String awayPair,
+        List<Game> games,
+        ChoiceList how,
+        Optional<TextField> reason,
+        Refusal refusal,
+        Optional<Confirm> confirm,
+        List<String> entries,
+        String back) {
 
-  public record Game(String label, TextField home, TextField away) {}
+    public record Game(String label, TextField home, TextField away) {}
 
-  /** @param again words of the way back to the numbers */
-  public record Confirm(String sentence, String button, List<HiddenField> fields) {}
+    /** @param again words of the way back to the numbers */
+    public record Confirm(String sentence, String button, List<HiddenField> fields) {}
 }

@@ -12,8 +12,8 @@ import tiewright.http.pieces.NavLink;
  * @param more lists and calendars made from the same times
  */
 public record ChartView(Chart chart, List<String> legend, List<NavLink> more) {
-  public ChartView {
-    legend = List.copyOf(legend);
-    more = List.copyOf(more);
-  }
+    public ChartView {
+        legend = List.copyOf(legend);
+        more = List.copyOf(more);
+    }
 }

@@ -7,11 +7,11 @@ import tiewright.http.pieces.State;
 /** Who is here, club by club. */
 public record CheckInView(List<Club> clubs, Refusal refusal) {
 
-  /** @param count "6 of 8 here" */
-  public record Club(String id, String name, String count, List<Line> players) {}
+    /** @param count "6 of 8 here" */
+    public record Club(String id, String name, String count, List<Line> players) {}
 
-  /** @param button what a press enters ("Here", "Not here", "Take it back") */
-  public record Line(String player, String name, State state, List<Press> presses) {}
+    /** @param button what a press enters ("Here", "Not here", "Take it back") */
+    public record Line(String player, String name, State state, List<Press> presses) {}
 
-  public record Press(String words, String value) {}
+    public record Press(String words, String value) {}
 }

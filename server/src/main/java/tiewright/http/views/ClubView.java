@@ -8,7 +8,13 @@ import tiewright.http.pieces.TieLine;
  *
  * @param duties ties that it umpires
  */
-public record ClubView(String town, List<PlayerLine> squad, List<TieLine> ties, List<TieLine> duties, String withdrawn, CalendarLink calendar) {
-  /** @param rank place in the order of strength, empty where none is given */
-  public record PlayerLine(String href, String name, String rank) {}
+public record ClubView(
+        String town,
+        List<PlayerLine> squad,
+        List<TieLine> ties,
+        List<TieLine> duties,
+        String withdrawn,
+        CalendarLink calendar) {
+    /** @param rank place in the order of strength, empty where none is given */
+    public record PlayerLine(String href, String name, String rank) {}
 }

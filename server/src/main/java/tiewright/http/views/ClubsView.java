@@ -4,5 +4,5 @@ import java.util.List;
 
 /** All clubs. */
 public record ClubsView(List<Line> clubs) {
-  public record Line(String href, String name, String town, int players) {}
+    public record Line(String href, String name, String town, int players) {}
 }

@@ -13,23 +13,28 @@ import tiewright.http.pieces.Refusal;
  * @param ticked what the captain or the officials know about who has read what
  */
 public record ConditionsView(
-    Refusal refusal, String standing, String opening, List<Group> groups, Optional<Tick> tick, List<String> ticked) {
-  public ConditionsView {
-    groups = List.copyOf(groups);
-    ticked = List.copyOf(ticked);
-  }
-
-  public record Group(String heading, List<Line> lines) {
-    public Group {
-      lines = List.copyOf(lines);
+        Refusal refusal,
+        String standing,
+        String opening,
+        List<Group> groups,
+        Optional<Tick> tick,
+        List<String> ticked) {
+    public ConditionsView {
+        groups = List.copyOf(groups);
+        ticked = List.copyOf(ticked);
     }
-  }
 
-  /**
-   * @param differs it is not what the preset says
-   * @param noted an official applies it, not the software
-   */
-  public record Line(String name, String value, boolean differs, boolean noted) {}
+    public record Group(String heading, List<Line> lines) {
+        public Group {
+            lines = List.copyOf(lines);
+        }
+    }
 
-  public record Tick(int version, String words) {}
+    /**
+     * @param differs it is not what the preset says
+     * @param noted an official applies it, not the software
+     */
+    public record Line(String name, String value, boolean differs, boolean noted) {}
+
+    public record Tick(int version, String words) {}
 }

@@ -12,12 +12,19 @@ import tiewright.http.pieces.State;
  * @param qr the address as a QR code, SVG
  */
 public record DeskView(
-    DoNext doNext, List<Sheets> sheets, List<Callable> calls, List<Callable> running, List<String> late, String address, String banner,
-    List<String> cautions) {
+        DoNext doNext,
+        List<Sheets> sheets,
+        List<Callable> calls,
+        List<Callable> running,
+        List<String> late,
+        String address,
+        String banner,
+        List<String> cautions) {
 
-  /** Sheets in or not in for one exchange; the same words for both clubs. */
-  public record Sheets(String tie, String href, String deadline, String home, State homeState, String away, State awayState) {}
+    /** Sheets in or not in for one exchange; the same words for both clubs. */
+    public record Sheets(
+            String tie, String href, String deadline, String home, State homeState, String away, State awayState) {}
 
-  /** A tie whose sheets are open and that can go to court. */
-  public record Callable(String tie, String when, ActionForm form) {}
+    /** A tie whose sheets are open and that can go to court. */
+    public record Callable(String tie, String when, ActionForm form) {}
 }

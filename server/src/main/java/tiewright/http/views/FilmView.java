@@ -16,24 +16,31 @@ import tiewright.http.pieces.Refusal;
  * @param codes what the files may name, a club or the ties a line
  */
 public record FilmView(
-    Refusal refusal, List<String> cautions, String kept, List<Game> games, List<ActionForm> all, List<GivenFile> files,
-    String path, Button give, List<String> codes) {
-  public FilmView {
-    cautions = List.copyOf(cautions);
-    games = List.copyOf(games);
-    all = List.copyOf(all);
-    files = List.copyOf(files);
-    codes = List.copyOf(codes);
-  }
-
-  /**
-   * @param lines who, how many rallies, where they lead, what does not fit
-   * @param goOn the way to note more of it, where there is one
-   */
-  public record Game(String title, List<String> lines, List<NavLink> goOn, ActionForm remove) {
-    public Game {
-      lines = List.copyOf(lines);
-      goOn = List.copyOf(goOn);
+        Refusal refusal,
+        List<String> cautions,
+        String kept,
+        List<Game> games,
+        List<ActionForm> all,
+        List<GivenFile> files,
+        String path,
+        Button give,
+        List<String> codes) {
+    public FilmView {
+        cautions = List.copyOf(cautions);
+        games = List.copyOf(games);
+        all = List.copyOf(all);
+        files = List.copyOf(files);
+        codes = List.copyOf(codes);
     }
-  }
+
+    /**
+     * @param lines who, how many rallies, where they lead, what does not fit
+     * @param goOn the way to note more of it, where there is one
+     */
+    public record Game(String title, List<String> lines, List<NavLink> goOn, ActionForm remove) {
+        public Game {
+            lines = List.copyOf(lines);
+            goOn = List.copyOf(goOn);
+        }
+    }
 }

@@ -14,8 +14,8 @@ import tiewright.http.pieces.ReasonTable;
  * @param notes what all of it rests on
  */
 public record FormAndChemistryView(
-    List<String> cautions, List<Player> players, List<DoubtBar> pairs, ReasonTable table, List<String> notes) {
+        List<String> cautions, List<Player> players, List<DoubtBar> pairs, ReasonTable table, List<String> notes) {
 
-  /** @param sentences best guess, range, what it does to a game, whom they played, what it is good for */
-  public record Player(String id, DoubtBar form, List<String> sentences) {}
+    /** @param sentences best guess, range, what it does to a game, whom they played, what it is good for */
+    public record Player(String id, DoubtBar form, List<String> sentences) {}
 }

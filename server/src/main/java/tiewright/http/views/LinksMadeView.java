@@ -4,16 +4,16 @@ import java.util.List;
 
 /** New personal links, shown once, as slips to cut out. */
 public record LinksMadeView(List<Slip> slips) {
-  public LinksMadeView {
-    slips = List.copyOf(slips);
-  }
+    public LinksMadeView {
+        slips = List.copyOf(slips);
+    }
 
-  /**
-   * @param whom for whom it is
-   * @param may what it opens
-   * @param address the whole address with the secret
-   * @param size modules along a side of the QR code
-   * @param path its black modules as an SVG path
-   */
-  public record Slip(String whom, String may, String address, int size, String path) {}
+    /**
+     * @param whom for whom it is
+     * @param may what it opens
+     * @param address the whole address with the secret
+     * @param size modules along a side of the QR code
+     * @param path its black modules as an SVG path
+     */
+    public record Slip(String whom, String may, String address, int size, String path) {}
 }

@@ -10,6 +10,6 @@ import tiewright.http.pieces.Notice;
  * @param toTell for officials: the notices of which somebody is still to be told
  */
 public record NoticesView(List<Notice> notices, List<Ruling> rulings, List<NavLink> toTell) {
-  /** A ruling as everybody reads it. */
-  public record Ruling(String number, String about, String ruling, String reason, String by) {}
+    /** A ruling as everybody reads it. */
+    public record Ruling(String number, String about, String ruling, String reason, String by) {}
 }

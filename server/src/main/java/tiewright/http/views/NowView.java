@@ -13,4 +13,4 @@ import tiewright.http.pieces.TieLine;
  * @param arranged there are ties at all
  */
 public record NowView(
-    CourtStrip courts, List<TieLine> next, List<TieLine> ended, Optional<Notice> latest, boolean arranged) {}
+        CourtStrip courts, List<TieLine> next, List<TieLine> ended, Optional<Notice> latest, boolean arranged) {}

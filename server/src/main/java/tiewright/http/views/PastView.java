@@ -13,10 +13,17 @@ import tiewright.http.pieces.Refusal;
  * @param players whom the file may name by code, a club a line
  */
 public record PastView(
-    Refusal refusal, List<String> cautions, String kept, List<ActionForm> back, GivenFile file, String path, Button give, List<String> players) {
-  public PastView {
-    cautions = List.copyOf(cautions);
-    back = List.copyOf(back);
-    players = List.copyOf(players);
-  }
+        Refusal refusal,
+        List<String> cautions,
+        String kept,
+        List<ActionForm> back,
+        GivenFile file,
+        String path,
+        Button give,
+        List<String> players) {
+    public PastView {
+        cautions = List.copyOf(cautions);
+        back = List.copyOf(back);
+        players = List.copyOf(players);
+    }
 }

@@ -19,17 +19,22 @@ import tiewright.http.pieces.State;
  * @param pinned what was pinned by hand, each with its form to take it back
  */
 public record PlanView(
-    Refusal refusal, NavLink back, Optional<Progress> progress, boolean failed, Optional<Found> found,
-    List<WorkView.Section> sections, List<ActionForm> pinned) {
-  public PlanView {
-    sections = List.copyOf(sections);
-    pinned = List.copyOf(pinned);
-  }
-
-  /** What a search gave: a verdict, what it means, and the plan itself where there is one. */
-  public record Found(State state, List<String> lines, Optional<Chart> chart, Optional<ReasonTable> ties) {
-    public Found {
-      lines = List.copyOf(lines);
+        Refusal refusal,
+        NavLink back,
+        Optional<Progress> progress,
+        boolean failed,
+        Optional<Found> found,
+        List<WorkView.Section> sections,
+        List<ActionForm> pinned) {
+    public PlanView {
+        sections = List.copyOf(sections);
+        pinned = List.copyOf(pinned);
     }
-  }
+
+    /** What a search gave: a verdict, what it means, and the plan itself where there is one. */
+    public record Found(State state, List<String> lines, Optional<Chart> chart, Optional<ReasonTable> ties) {
+        public Found {
+            lines = List.copyOf(lines);
+        }
+    }
 }

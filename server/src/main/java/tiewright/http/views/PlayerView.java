@@ -11,4 +11,5 @@ import tiewright.http.pieces.NextCard;
  * @param calendar where a phone's calendar can subscribe
  * @param court the next court's number alone, empty while unknown
  */
-public record PlayerView(String href, List<NextCard> next, String rest, List<String> played, String court, CalendarLink calendar) {}
+public record PlayerView(
+        String href, List<NextCard> next, String rest, List<String> played, String court, CalendarLink calendar) {}

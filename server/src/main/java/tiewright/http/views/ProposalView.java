@@ -20,29 +20,29 @@ import tiewright.http.pieces.SelectField;
  * @param forms the form of wishes for this tie
  */
 public record ProposalView(
-    Refusal refusal,
-    List<String> cautions,
-    List<String> impossible,
-    List<String> promises,
-    List<Sheet> sheets,
-    List<Sheet> keeping,
-    List<String> notes,
-    List<Sheet> own,
-    List<Candidate> decider,
-    List<String> deciderNotes,
-    List<String> order,
-    List<Sheet> drawn,
-    List<String> whatIf,
-    List<Ask> ask,
-    List<ActionForm> forms) {
+        Refusal refusal,
+        List<String> cautions,
+        List<String> impossible,
+        List<String> promises,
+        List<Sheet> sheets,
+        List<Sheet> keeping,
+        List<String> notes,
+        List<Sheet> own,
+        List<Candidate> decider,
+        List<String> deciderNotes,
+        List<String> order,
+        List<Sheet> drawn,
+        List<String> whatIf,
+        List<Ask> ask,
+        List<ActionForm> forms) {
 
-  /** @param use the way to take this sheet into the form */
-  public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
+    /** @param use the way to take this sheet into the form */
+    public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
 
-  /** A question put by its address, so that it can be asked again. */
-  public record Ask(String address, List<SelectField> fields, String seed) {}
+    /** A question put by its address, so that it can be asked again. */
+    public record Ask(String address, List<SelectField> fields, String seed) {}
 
-  public record Line(String rubber, String pair, String chance) {}
+    public record Line(String rubber, String pair, String chance) {}
 
-  public record Candidate(String pair, String words, DoubtBar chance) {}
+    public record Candidate(String pair, String words, DoubtBar chance) {}
 }

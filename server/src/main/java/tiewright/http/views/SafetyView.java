@@ -15,11 +15,17 @@ import tiewright.http.pieces.State;
  * @param log what was decided so far, the newest first
  */
 public record SafetyView(
-    Refusal refusal, State state, List<String> said, List<String> cautions, WorkView.WorkForm reading,
-    WorkView.WorkForm thermometers, List<String> log, ReasonTable published) {
-  public SafetyView {
-    said = List.copyOf(said);
-    cautions = List.copyOf(cautions);
-    log = List.copyOf(log);
-  }
+        Refusal refusal,
+        State state,
+        List<String> said,
+        List<String> cautions,
+        WorkView.WorkForm reading,
+        WorkView.WorkForm thermometers,
+        List<String> log,
+        ReasonTable published) {
+    public SafetyView {
+        said = List.copyOf(said);
+        cautions = List.copyOf(cautions);
+        log = List.copyOf(log);
+    }
 }

@@ -21,31 +21,31 @@ import tiewright.http.pieces.SheetView;
  * @param actions what else can be done: ask for the opening, tell the club, take it back
  */
 public record SheetFormView(
-    String action,
-    String closed,
-    List<String> opens,
-    List<String> asks,
-    Optional<Countdown> countdown,
-    Optional<SheetView> own,
-    Optional<Receipt> receipt,
-    Refusal refusal,
-    boolean open,
-    List<Rubber> rubbers,
-    List<Start> starts,
-    List<String> unnamed,
-    String seal,
-    Keeping keeping,
-    List<ActionForm> actions) {
+        String action,
+        String closed,
+        List<String> opens,
+        List<String> asks,
+        Optional<Countdown> countdown,
+        Optional<SheetView> own,
+        Optional<Receipt> receipt,
+        Refusal refusal,
+        boolean open,
+        List<Rubber> rubbers,
+        List<Start> starts,
+        List<String> unnamed,
+        String seal,
+        Keeping keeping,
+        List<ActionForm> actions) {
 
-  /** @param error what is wrong with this rubber, in sentences */
-  public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}
+    /** @param error what is wrong with this rubber, in sentences */
+    public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}
 
-  /**
-   * What a browser needs to keep the sheet itself: the codes that its receipt is made over.
-   *
-   * @param onPhone a sheet is in, and it lies on a phone
-   */
-  public record Keeping(String exchange, String tie, String club, boolean onPhone, String words) {}
+    /**
+     * What a browser needs to keep the sheet itself: the codes that its receipt is made over.
+     *
+     * @param onPhone a sheet is in, and it lies on a phone
+     */
+    public record Keeping(String exchange, String tie, String club, boolean onPhone, String words) {}
 
-  public record Start(String words, String href) {}
+    public record Start(String words, String href) {}
 }

@@ -12,11 +12,16 @@ import tiewright.http.pieces.Refusal;
  * @param cautions how to read all of it
  */
 public record SquadNotesView(
-    Refusal refusal, List<Form> players, List<PairLine> pairs, ActionForm pair, ActionForm halfLife,
-    ActionForm forget, List<String> cautions) {
+        Refusal refusal,
+        List<Form> players,
+        List<PairLine> pairs,
+        ActionForm pair,
+        ActionForm halfLife,
+        ActionForm forget,
+        List<String> cautions) {
 
-  /** @param judged the judgement in words, or that there is none */
-  public record Form(String player, String name, String judged, ActionForm form) {}
+    /** @param judged the judgement in words, or that there is none */
+    public record Form(String player, String name, String judged, ActionForm form) {}
 
-  public record PairLine(String words, ActionForm remove) {}
+    public record PairLine(String words, ActionForm remove) {}
 }

@@ -11,5 +11,5 @@ import tiewright.http.pieces.ReasonTable;
  * @param signed who signed it
  */
 public record TablesView(List<PoolTable> pools, List<String> placing, String signed, StoodView stood) {
-  public record PoolTable(String pool, ReasonTable table, CopyText copy) {}
+    public record PoolTable(String pool, ReasonTable table, CopyText copy) {}
 }

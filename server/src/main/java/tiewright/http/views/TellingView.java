@@ -8,11 +8,11 @@ import tiewright.http.pieces.State;
 
 /** Who must be told of a notice and who was. */
 public record TellingView(Refusal refusal, Notice notice, String count, List<Club> clubs) {
-  /**
-   * A club that the notice concerns.
-   *
-   * @param people the squad by name, to shout for
-   * @param press what the tick does
-   */
-  public record Club(String name, State state, List<Moved> moved, String people, ActionForm press) {}
+    /**
+     * A club that the notice concerns.
+     *
+     * @param people the squad by name, to shout for
+     * @param press what the tick does
+     */
+    public record Club(String name, State state, List<Moved> moved, String people, ActionForm press) {}
 }

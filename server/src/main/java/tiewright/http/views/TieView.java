@@ -16,4 +16,10 @@ import tiewright.http.pieces.TieLine;
  * @param times every published time that no longer holds
  */
 public record TieView(
-    TieLine line, CardView card, List<SheetView> sheets, List<Receipt> receipts, List<String> changes, List<Moved> times, CopyText copy) {}
+        TieLine line,
+        CardView card,
+        List<SheetView> sheets,
+        List<Receipt> receipts,
+        List<String> changes,
+        List<Moved> times,
+        CopyText copy) {}

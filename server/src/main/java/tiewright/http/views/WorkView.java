@@ -15,42 +15,49 @@ import tiewright.http.pieces.Refusal;
  * @param intro sentences before the first section
  */
 public record WorkView(Refusal refusal, NavLink back, List<String> intro, List<Section> sections) {
-  public WorkView {
-    intro = List.copyOf(intro);
-    sections = List.copyOf(sections);
-  }
-
-  /**
-   * @param id unique on the page
-   * @param heading empty for none
-   */
-  public record Section(String id, String heading, List<String> lines, Optional<ReasonTable> table, Optional<WorkForm> form) {
-    public Section {
-      lines = List.copyOf(lines);
+    public WorkView {
+        intro = List.copyOf(intro);
+        sections = List.copyOf(sections);
     }
 
-    public static Section of(String id, String heading, String... lines) {
-      return new Section(id, heading, List.of(lines), Optional.empty(), Optional.empty());
+    /**
+     * @param id unique on the page
+     * @param heading empty for none
+     */
+    public record Section(
+            String id, String heading, List<String> lines, Optional<ReasonTable> table, Optional<WorkForm> form) {
+        public Section {
+            lines = List.copyOf(lines);
+        }
+
+        public static Section of(String id, String heading, String... lines) {
+            return new Section(id, heading, List.of(lines), Optional.empty(), Optional.empty());
+        }
+
+        public Section saying(List<String> more) {
+            return new Section(
+                    id,
+                    heading,
+                    java.util.stream.Stream.concat(lines.stream(), more.stream())
+                            .toList(),
+                    table,
+                    form);
+        }
+
+        public Section with(ReasonTable shown) {
+            return new Section(id, heading, lines, Optional.of(shown), form);
+        }
+
+        public Section with(WorkForm asked) {
+            return new Section(id, heading, lines, table, Optional.of(asked));
+        }
     }
 
-    public Section saying(List<String> more) {
-      return new Section(id, heading, java.util.stream.Stream.concat(lines.stream(), more.stream()).toList(), table, form);
+    /** @param name which of the page's forms it is; sent with it */
+    public record WorkForm(String name, String action, List<FormField> fields, List<Button> buttons) {
+        public WorkForm {
+            fields = List.copyOf(fields);
+            buttons = List.copyOf(buttons);
+        }
     }
-
-    public Section with(ReasonTable shown) {
-      return new Section(id, heading, lines, Optional.of(shown), form);
-    }
-
-    public Section with(WorkForm asked) {
-      return new Section(id, heading, lines, table, Optional.of(asked));
-    }
-  }
-
-  /** @param name which of the page's forms it is; sent with it */
-  public record WorkForm(String name, String action, List<FormField> fields, List<Button> buttons) {
-    public WorkForm {
-      fields = List.copyOf(fields);
-      buttons = List.copyOf(buttons);
-    }
-  }
 }

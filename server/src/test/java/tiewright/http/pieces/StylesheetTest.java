@@ -24,151 +24,179 @@ import org.junit.jupiter.api.Test;
  */
 class StylesheetTest {
 
-  private static final Path WEB = Path.of("..", "web");
-  private static final Pattern TOKEN = Pattern.compile("--(\\w+): (#[0-9A-Fa-f]{6});([^\\n]*)");
-  private static final Pattern CLAIM = Pattern.compile("(\\d+\\.\\d) on --(\\w+)");
+    private static final Path WEB = Path.of("..", "web");
+    private static final Pattern TOKEN = Pattern.compile("--(\\w+): (#[0-9A-Fa-f]{6});([^\\n]*)");
+    private static final Pattern CLAIM = Pattern.compile("(\\d+\\.\\d) on --(\\w+)");
 
-  private final String css = read(WEB.resolve("static/tiewright.css"));
-  private final String screen = css.substring(css.indexOf(":root"), css.indexOf("}", css.indexOf(":root")));
-  private final String print = css.substring(css.indexOf(":root", css.indexOf("@media print")));
+    private final String css = read(WEB.resolve("static/tiewright.css"));
+    private final String screen = css.substring(css.indexOf(":root"), css.indexOf("}", css.indexOf(":root")));
+    private final String print = css.substring(css.indexOf(":root", css.indexOf("@media print")));
 
-  /** Grey #767676 on white is the well-known 4.54:1; black on white is 21:1 by definition. */
-  @Test
-  void computes_contrast_as_WCAG_does() {
-    assertThat(contrast("#767676", "#FFFFFF")).isCloseTo(4.5422, within(0.0001));
-    assertThat(contrast("#595959", "#FFFFFF")).isCloseTo(7.0047, within(0.0001));
-    assertThat(contrast("#5a5a5a", "#FFFFFF")).isCloseTo(6.8969, within(0.0001));
-    assertThat(contrast("#000000", "#FFFFFF")).isEqualTo(21.0);
-    assertThat(contrast("#FFFFFF", "#000000")).isEqualTo(21.0);
-  }
-
-  @Test
-  void every_text_reaches_seven_to_one_on_everything_it_stands_on() {
-    Map<String, String> token = tokens(screen);
-    for (String text : List.of("ink", "quiet", "do", "sealed", "stop")) {
-      for (String ground : List.of("paper", "white", "band", "held")) {
-        assertThat(contrast(token.get(text), token.get(ground))).as(text + " on " + ground).isGreaterThanOrEqualTo(7.0);
-      }
+    /** Grey #767676 on white is the well-known 4.54:1; black on white is 21:1 by definition. */
+    @Test
+    void computes_contrast_as_WCAG_does() {
+        assertThat(contrast("#767676", "#FFFFFF")).isCloseTo(4.5422, within(0.0001));
+        assertThat(contrast("#595959", "#FFFFFF")).isCloseTo(7.0047, within(0.0001));
+        assertThat(contrast("#5a5a5a", "#FFFFFF")).isCloseTo(6.8969, within(0.0001));
+        assertThat(contrast("#000000", "#FFFFFF")).isEqualTo(21.0);
+        assertThat(contrast("#FFFFFF", "#000000")).isEqualTo(21.0);
     }
-    for (String ground : List.of("do", "sealed", "ink")) {
-      assertThat(contrast(token.get("white"), token.get(ground))).as("white on " + ground).isGreaterThanOrEqualTo(7.0);
+
+    @Test
+    void every_text_reaches_seven_to_one_on_everything_it_stands_on() {
+        Map<String, String> token = tokens(screen);
+        for (String text : List.of("ink", "quiet", "do", "sealed", "stop")) {
+            for (String ground : List.of("paper", "white", "band", "held")) {
+                assertThat(contrast(token.get(text), token.get(ground)))
+                        .as(text + " on " + ground)
+                        .isGreaterThanOrEqualTo(7.0);
+            }
+        }
+        for (String ground : List.of("do", "sealed", "ink")) {
+            assertThat(contrast(token.get("white"), token.get(ground)))
+                    .as("white on " + ground)
+                    .isGreaterThanOrEqualTo(7.0);
+        }
     }
-  }
 
-  @Test
-  void borders_and_the_focus_ring_reach_three_to_one() {
-    Map<String, String> token = tokens(screen);
-    assertThat(contrast(token.get("edge"), token.get("paper"))).isGreaterThanOrEqualTo(3.0);
-    assertThat(contrast(token.get("edge"), token.get("white"))).isGreaterThanOrEqualTo(3.0);
-    for (String ground : List.of("paper", "white", "band", "held")) {
-      assertThat(contrast(token.get("focus"), token.get(ground))).as("focus on " + ground).isGreaterThanOrEqualTo(3.0);
+    @Test
+    void borders_and_the_focus_ring_reach_three_to_one() {
+        Map<String, String> token = tokens(screen);
+        assertThat(contrast(token.get("edge"), token.get("paper"))).isGreaterThanOrEqualTo(3.0);
+        assertThat(contrast(token.get("edge"), token.get("white"))).isGreaterThanOrEqualTo(3.0);
+        for (String ground : List.of("paper", "white", "band", "held")) {
+            assertThat(contrast(token.get("focus"), token.get(ground)))
+                    .as("focus on " + ground)
+                    .isGreaterThanOrEqualTo(3.0);
+        }
     }
-  }
 
-  @Test
-  void paper_is_printed_black_on_white() {
-    Map<String, String> token = tokens(print);
-    for (String text : List.of("ink", "quiet", "do", "sealed", "stop")) {
-      assertThat(contrast(token.get(text), token.get("paper"))).as(text).isGreaterThanOrEqualTo(7.0);
+    @Test
+    void paper_is_printed_black_on_white() {
+        Map<String, String> token = tokens(print);
+        for (String text : List.of("ink", "quiet", "do", "sealed", "stop")) {
+            assertThat(contrast(token.get(text), token.get("paper"))).as(text).isGreaterThanOrEqualTo(7.0);
+        }
     }
-  }
 
-  @Test
-  void the_figures_beside_the_colours_are_true() {
-    Map<String, String> token = tokens(screen);
-    int claims = 0;
-    var lines = TOKEN.matcher(screen);
-    while (lines.find()) {
-      var claim = CLAIM.matcher(lines.group(3));
-      while (claim.find()) {
-        double figure = contrast(lines.group(2), token.get(claim.group(2)));
-        assertThat(Double.parseDouble(claim.group(1))).as(lines.group(1) + " on " + claim.group(2)).isCloseTo(figure, within(0.0501));
-        claims++;
-      }
+    @Test
+    void the_figures_beside_the_colours_are_true() {
+        Map<String, String> token = tokens(screen);
+        int claims = 0;
+        var lines = TOKEN.matcher(screen);
+        while (lines.find()) {
+            var claim = CLAIM.matcher(lines.group(3));
+            while (claim.find()) {
+                double figure = contrast(lines.group(2), token.get(claim.group(2)));
+                assertThat(Double.parseDouble(claim.group(1)))
+                        .as(lines.group(1) + " on " + claim.group(2))
+                        .isCloseTo(figure, within(0.0501));
+                claims++;
+            }
+        }
+        assertThat(claims).isGreaterThan(20);
     }
-    assertThat(claims).isGreaterThan(20);
-  }
 
-  @Test
-  void colours_stand_nowhere_but_in_the_tokens() {
-    String rest = css.replaceAll("(?s):root \\{.*?}", "");
-    assertThat(Pattern.compile("#[0-9A-Fa-f]{3,8}\\b(?=[;, )])|rgba?\\(|hsla?\\(").matcher(rest).find()).isFalse();
-  }
-
-  @Test
-  void nothing_is_fetched_from_outside() throws IOException {
-    var outside = Pattern.compile("(?:https?:)?//[a-z0-9.-]+\\.[a-z]{2,}", Pattern.CASE_INSENSITIVE);
-    try (Stream<Path> files = Stream.concat(Files.walk(WEB.resolve("static")), Files.walk(WEB.resolve("templates")))) {
-      List<Path> texts = files.filter(file -> file.toString().matches(".*\\.(css|js|svg|jte|html)")).toList();
-      assertThat(texts).hasSizeGreaterThan(20);
-      for (Path text : texts) {
-        String content = read(text).replace("http://www.w3.org/2000/svg", "");
-        var found = outside.matcher(content);
-        assertThat(found.find()).as(text + " names an address outside").isFalse();
-      }
+    @Test
+    void colours_stand_nowhere_but_in_the_tokens() {
+        String rest = css.replaceAll("(?s):root \\{.*?}", "");
+        assertThat(Pattern.compile("#[0-9A-Fa-f]{3,8}\\b(?=[;, )])|rgba?\\(|hsla?\\(")
+                        .matcher(rest)
+                        .find())
+                .isFalse();
     }
-  }
 
-  @Test
-  void style_faces_and_scripts_weigh_under_120_kB() throws IOException {
-    long weight = 0;
-    try (Stream<Path> files = Files.walk(WEB.resolve("static"))) {
-      for (Path file : files.filter(each -> each.toString().matches(".*\\.(css|js|woff2|svg)")).toList()) {
-        weight += Files.size(file);
-      }
+    @Test
+    void nothing_is_fetched_from_outside() throws IOException {
+        var outside = Pattern.compile("(?:https?:)?//[a-z0-9.-]+\\.[a-z]{2,}", Pattern.CASE_INSENSITIVE);
+        try (Stream<Path> files =
+                Stream.concat(Files.walk(WEB.resolve("static")), Files.walk(WEB.resolve("templates")))) {
+            List<Path> texts = files.filter(file -> file.toString().matches(".*\\.(css|js|svg|jte|html)"))
+                    .toList();
+            assertThat(texts).hasSizeGreaterThan(20);
+            for (Path text : texts) {
+                String content = read(text).replace("http://www.w3.org/2000/svg", "");
+                var found = outside.matcher(content);
+                assertThat(found.find()).as(text + " names an address outside").isFalse();
+            }
+        }
     }
-    // htmx comes from its webjar and is sent compressed
-    try (var htmx = getClass().getResourceAsStream("/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js")) {
-      var packed = new ByteArrayOutputStream();
-      try (var gzip = new GZIPOutputStream(packed)) {
-        htmx.transferTo(gzip);
-      }
-      weight += packed.size();
+
+    @Test
+    void style_faces_and_scripts_weigh_under_120_kB() throws IOException {
+        long weight = 0;
+        try (Stream<Path> files = Files.walk(WEB.resolve("static"))) {
+            for (Path file : files.filter(each -> each.toString().matches(".*\\.(css|js|woff2|svg)"))
+                    .toList()) {
+                weight += Files.size(file);
+            }
+        }
+        // htmx comes from its webjar and is sent compressed
+        try (var htmx = getClass().getResourceAsStream("/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js")) {
+            var packed = new ByteArrayOutputStream();
+            try (var gzip = new GZIPOutputStream(packed)) {
+                htmx.transferTo(gzip);
+            }
+            weight += packed.size();
+        }
+        assertThat(weight).isBetween(60_000L, 120_000L);
     }
-    assertThat(weight).isBetween(60_000L, 120_000L);
-  }
 
-  @Test
-  void every_class_a_piece_uses_is_in_the_stylesheet_or_plain() {
-    // words without a rule of their own: they say what the other case of a condition is; a state always has its shape
-    var plain = List.of("event", "club", "side", "words", "plain", "player", "field", "names", "table-foot", "frame", "columns");
-    var used = Pattern.compile("class=\"([a-z -]+)\"").matcher(ExamplesTest.rendered(Examples.shown()));
-    while (used.find()) {
-      for (String name : used.group(1).strip().split(" +")) {
-        assertThat(plain.contains(name) || name.startsWith("state-") || css.contains("." + name)).as("." + name).isTrue();
-      }
+    @Test
+    void every_class_a_piece_uses_is_in_the_stylesheet_or_plain() {
+        // words without a rule of their own: they say what the other case of a condition is; a state always has its
+        // shape
+        var plain = List.of(
+                "event",
+                "club",
+                "side",
+                "words",
+                "plain",
+                "player",
+                "field",
+                "names",
+                "table-foot",
+                "frame",
+                "columns");
+        var used = Pattern.compile("class=\"([a-z -]+)\"").matcher(ExamplesTest.rendered(Examples.shown()));
+        while (used.find()) {
+            for (String name : used.group(1).strip().split(" +")) {
+                assertThat(plain.contains(name) || name.startsWith("state-") || css.contains("." + name))
+                        .as("." + name)
+                        .isTrue();
+            }
+        }
     }
-  }
 
-  private static Map<String, String> tokens(String block) {
-    var found = new HashMap<String, String>();
-    var lines = Pattern.compile("--(\\w+): (#[0-9A-Fa-f]{6});").matcher(block);
-    while (lines.find()) {
-      found.putIfAbsent(lines.group(1), lines.group(2));
+    private static Map<String, String> tokens(String block) {
+        var found = new HashMap<String, String>();
+        var lines = Pattern.compile("--(\\w+): (#[0-9A-Fa-f]{6});").matcher(block);
+        while (lines.find()) {
+            found.putIfAbsent(lines.group(1), lines.group(2));
+        }
+        return found;
     }
-    return found;
-  }
 
-  private static double contrast(String one, String other) {
-    double a = luminance(one);
-    double b = luminance(other);
-    return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-  }
-
-  private static double luminance(String hex) {
-    return 0.2126 * channel(hex, 1) + 0.7152 * channel(hex, 3) + 0.0722 * channel(hex, 5);
-  }
-
-  private static double channel(String hex, int at) {
-    double c = Integer.parseInt(hex.substring(at, at + 2), 16) / 255.0;
-    return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
-  }
-
-  private static String read(Path file) {
-    try {
-      return Files.readString(file);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    private static double contrast(String one, String other) {
+        double a = luminance(one);
+        double b = luminance(other);
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
-  }
+
+    private static double luminance(String hex) {
+        return 0.2126 * channel(hex, 1) + 0.7152 * channel(hex, 3) + 0.0722 * channel(hex, 5);
+    }
+
+    private static double channel(String hex, int at) {
+        double c = Integer.parseInt(hex.substring(at, at + 2), 16) / 255.0;
+        return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 }
