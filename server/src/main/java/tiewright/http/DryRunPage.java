@@ -9,7 +9,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import tiewright.event.ClubId;
 import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.TieScore;
@@ -116,7 +115,7 @@ final class DryRunPage implements Page {
 
     private static WorkView.Section example(DryRun.Found found) {
         Table table = Standings.of(found.example());
-        StandingsWords words = new StandingsWords(ClubId::code);
+        StandingsWords words = StandingsWords.withCodes();
         List<ReasonTable.Row> rows =
                 table.rows().stream().map(row -> row(row, words)).toList();
         String id = "way-" + found.way().place() + "-" + found.way().clubs();

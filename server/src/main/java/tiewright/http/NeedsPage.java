@@ -18,13 +18,14 @@ final class NeedsPage implements Page {
                 .map(pool -> new NeedsView.Pool(
                         "Pool " + pool,
                         visit.answers().needs(pool).stream()
-                                .map(report -> club(visit.event(), report))
+                                .map(report -> club(visit, report))
                                 .toList()))
                 .toList());
     }
 
-    private static NeedsView.Club club(VisibleEvent event, NeedsReport report) {
-        NeedsWords words = new NeedsWords(event::clubName);
+    private static NeedsView.Club club(Visit visit, NeedsReport report) {
+        VisibleEvent event = visit.event();
+        NeedsWords words = new NeedsWords(visit.words());
         return new NeedsView.Club(
                 event.clubName(report.club()),
                 words.overall(report),

@@ -42,7 +42,7 @@ final class TablesPage implements Page {
     static TablesView.PoolTable pool(Visit visit, String pool) {
         VisibleEvent event = visit.event();
         Table table = visit.answers().table(pool);
-        StandingsWords words = new StandingsWords(event::clubName);
+        StandingsWords words = new StandingsWords(visit.words());
         boolean draws = table.rows().stream().anyMatch(row -> row.tiesDrawn() > 0);
         List<ReasonTable.Row> rows =
                 table.rows().stream().map(row -> row(row, words, event, draws)).toList();

@@ -1,13 +1,10 @@
 package tiewright.wording;
 
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.ConditionsNote;
 import tiewright.conditions.Domain;
@@ -21,28 +18,27 @@ import tiewright.scoring.Format;
 
 /** The conditions of play as a person reads them, on the page, on paper and in {@code docs/conditions.md} alike. */
 public final class ConditionsWords {
-    private static final Text TEXT = Text.of("conditions");
-    private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
+    private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
     private static final String AMONG = "-among";
 
     private ConditionsWords() {}
 
     public static String heading(Heading heading) {
-        return TEXT.plain("heading." + heading.code());
+        return say("heading." + heading.code());
     }
 
     /** What a preset is for, in a sentence. */
     public static String preset(Preset preset) {
-        return TEXT.plain("preset." + preset);
+        return say("preset." + preset);
     }
 
     public static String name(Setting setting) {
-        return TEXT.plain("name." + setting.code());
+        return say("name." + setting.code());
     }
 
     /** Where values of this setting are published; says so where no source is known or it was not looked up again. */
     public static String example(Setting setting) {
-        return TEXT.plain("example." + setting.code());
+        return say("example." + setting.code());
     }
 
     /** @param value one that the setting allows */
@@ -55,53 +51,52 @@ public final class ConditionsWords {
             return points(TiePoints.parse(value).orElseThrow());
         }
         if (domain instanceof Domain.Level && !LevelSteps.NAMED.contains(value)) {
-            return TEXT.say(
-                    "level.steps",
-                    Arrays.stream(value.split(">")).map(ConditionsWords::step).collect(Collectors.joining(", ")));
+            return say("level.steps", "steps", steps(value));
         }
         String key = "value." + setting.code();
-        return TEXT.has(key + "." + value)
-                ? TEXT.plain(key + "." + value)
-                : TEXT.plain(key).replace("{value}", value);
+        return has(key + "." + value) ? say(key + "." + value) : say(key, "value", value);
     }
 
     private static String points(TiePoints points) {
         return points.draw() == points.loss()
-                ? TEXT.say("points.no-draw", points.win(), points.loss())
-                : TEXT.say("points.all", points.win(), points.draw(), points.loss());
+                ? say("points.no-draw", "win", points.win(), "loss", points.loss())
+                : say("points.all", "win", points.win(), "draw", points.draw(), "loss", points.loss());
     }
 
     private static String step(String step) {
-        boolean plain = TEXT.has("step." + step);
-        return plain
-                ? TEXT.plain("step." + step)
-                : TEXT.say("step.among", TEXT.plain("step." + step.replace(AMONG, "")));
+        return has("step." + step)
+                ? say("step." + step)
+                : say("step.among", "step", say("step." + step.replace(AMONG, "")));
+    }
+
+    private static List<String> steps(String value) {
+        return Arrays.stream(value.split(">")).map(ConditionsWords::step).toList();
     }
 
     /** The setting and its value as a line of the printed conditions, with a warning where only people apply it. */
     public static String sentence(Setting setting, String value) {
-        String sentence = TEXT.say("sentence", name(setting), value(setting, value));
+        String sentence = say("sentence", "setting", name(setting), "value", value(setting, value));
         return setting.isObeyed(value) ? sentence : sentence + " " + notObeyed();
     }
 
     /** What is said of a setting that {@link Setting#isObeyed} calls false. */
     public static String notObeyed() {
-        return TEXT.plain("not-obeyed");
+        return say("not-obeyed");
     }
 
     /** What may be written, such as <em>1 to 12</em> or <em>none, knockout, all</em>. */
     public static String allowed(Setting setting) {
         Domain domain = setting.domain();
         if (domain instanceof Domain.Whole whole) {
-            return TEXT.say("allowed.whole", whole.least(), whole.most());
+            return say("allowed.whole", "least", whole.least(), "most", whole.most());
         }
         if (domain instanceof Domain.Degrees degrees) {
-            return TEXT.say("allowed.whole", Math.round(degrees.least()), Math.round(degrees.most()));
+            return say("allowed.whole", "least", Math.round(degrees.least()), "most", Math.round(degrees.most()));
         }
         if (domain instanceof Domain.Choice choice) {
             return String.join(", ", choice.choices());
         }
-        return TEXT.plain(
+        return say(
                 domain instanceof Domain.Scoring
                         ? "allowed.scoring"
                         : domain instanceof Domain.Points ? "allowed.points" : "allowed.level");
@@ -109,17 +104,17 @@ public final class ConditionsWords {
 
     /** What is wrong with a line of the conditions, and what to write instead. */
     public static String fault(SettingFault fault) {
-        Map<String, String> data = new HashMap<>();
+        Map<String, Object> data = new HashMap<>();
         data.put(
                 "setting",
                 Setting.parse(fault.setting()).map(ConditionsWords::quoted).orElse(fault.setting()));
         data.put("value", fault.value());
-        data.put("allowed", String.join(", ", fault.allowed()));
+        data.put("allowed", fault.allowed());
         if (!fault.allowed().isEmpty()) {
             data.put("least", fault.allowed().get(0));
             data.put("most", fault.allowed().get(fault.allowed().size() - 1));
         }
-        return filled(fault.kind().code(), data);
+        return WORDS.sentence(fault.kind().code(), data);
     }
 
     private static String quoted(Setting setting) {
@@ -130,23 +125,20 @@ public final class ConditionsWords {
     public static String note(ConditionsNote note, Conditions conditions) {
         List<Setting> settings = note.settings();
         Setting second = settings.get(settings.size() - 1);
-        Map<String, String> data = new HashMap<>(note.data());
+        Map<String, Object> data = new HashMap<>(note.data());
         data.put("first", "\"" + name(settings.get(0)) + "\"");
         data.put("second", name(second) + ": " + value(second, conditions.value(second)));
         if (data.containsKey("steps")) {
-            data.put(
-                    "steps",
-                    Arrays.stream(data.get("steps").split(">"))
-                            .map(ConditionsWords::step)
-                            .collect(Collectors.joining(", ")));
+            data.put("steps", steps(note.data().get("steps")));
         }
-        return filled(note.kind().code(), data);
+        return WORDS.sentence(note.kind().code(), data);
     }
 
-    private static String filled(String code, Map<String, String> data) {
-        return PLACE.matcher(TEXT.plain(code))
-                .replaceAll(place -> Matcher.quoteReplacement(Optional.ofNullable(data.get(place.group(1)))
-                        .orElseThrow(
-                                () -> new IllegalStateException("the words of " + code + " need " + place.group(1)))));
+    private static String say(String key, Object... namesAndValues) {
+        return WORDS.say("conditions." + key, namesAndValues);
+    }
+
+    private static boolean has(String key) {
+        return Words.has("conditions." + key);
     }
 }

@@ -1,7 +1,7 @@
 package tiewright.wording;
 
+import java.time.ZoneOffset;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.standings.Help;
@@ -13,16 +13,15 @@ import tiewright.standings.Prospect;
 
 /** What a club needs, one sentence for each case. */
 public final class NeedsWords {
-    private final Text text = Text.of("standings");
-    private final Function<ClubId, String> name;
+    private final Words words;
 
-    /** @param name how a club is called in the sentence */
-    public NeedsWords(Function<ClubId, String> name) {
-        this.name = name;
+    /** @param words call a club by its name on a page, by its code in a file */
+    public NeedsWords(Words words) {
+        this.words = words;
     }
 
     public static NeedsWords withCodes() {
-        return new NeedsWords(ClubId::code);
+        return new NeedsWords(Words.ofCodes(ZoneOffset.UTC));
     }
 
     /** The whole range first, then a sentence for each case. */
@@ -35,38 +34,37 @@ public final class NeedsWords {
     public String overall(NeedsReport report) {
         String places = places(report.places(), report.exact(), report.mayNeedLot());
         String prospect = report.prospect()
-                .map(p -> text.say("needs.through." + p, places))
+                .map(p -> say("through." + p, "places", places))
                 .orElse(plain(report.places(), places));
         return report.tooMany()
-                ? prospect + text.plain("lines") + text.say("needs.too-many", report.tiesLeft())
+                ? words.list(List.of(prospect, say("too-many", "ties", report.tiesLeft())), "lines")
                 : prospect;
     }
 
     private String plain(PlaceRange range, String places) {
-        return text.say(range.isCertain() ? "needs.settled" : "needs.all", places);
+        return say(range.isCertain() ? "settled" : "all", "places", places);
     }
 
     /** One case, such as <em>if it beats C: place 1, through whatever else happens</em>. */
     public String statement(NeedsCase one) {
         String places = places(one.places(), one.exact(), one.mayNeedLot());
         String prospect =
-                one.prospect().map(p -> text.say("needs.through." + p, places)).orElse(places);
+                one.prospect().map(p -> say("through." + p, "places", places)).orElse(places);
         String helped = helped(helped(prospect, one, Prospect.THROUGH), one, Prospect.OUT);
         if (one.results().isEmpty()) {
-            return text.say("needs.no-tie-left", helped);
+            return say("no-tie-left", "then", helped);
         }
-        return text.say(
-                "needs.if", text.enumerate(one.results().stream().map(this::own).toList(), "and"), helped);
+        return say("if", "results", one.results().stream().map(this::own).toList(), "then", helped);
     }
 
     private String places(PlaceRange range, boolean exact, boolean lot) {
-        String places = text.say(range.isCertain() ? "needs.places.one" : "needs.places.range", range);
-        String bound = exact || range.isCertain() ? places : text.say("needs.bound", places);
-        return lot ? text.say("needs.lot", bound) : bound;
+        String places = say(range.isCertain() ? "places.one" : "places.range", "places", range);
+        String bound = exact || range.isCertain() ? places : say("bound", "places", places);
+        return lot ? say("lot", "places", bound) : bound;
     }
 
     private String own(OwnResult result) {
-        return text.say("needs.own." + result.result(), name.apply(result.opponent()));
+        return say("own." + result.result(), "club", result.opponent());
     }
 
     private String helped(String before, NeedsCase one, Prospect prospect) {
@@ -74,15 +72,19 @@ public final class NeedsWords {
                 .filter(help -> help.prospect() == prospect)
                 .map(this::help)
                 .toList();
-        return helps.isEmpty() ? before : text.say("needs.help." + prospect, before, text.enumerate(helps, "needs.or"));
+        return helps.isEmpty() ? before : say("help." + prospect, "before", before, "helps", helps);
     }
 
     private String help(Help help) {
         if (help.winner().isEmpty()) {
-            return text.say("needs.help.drawn", name.apply(help.home()), name.apply(help.away()));
+            return say("help.drawn", "home", help.home(), "away", help.away());
         }
         ClubId winner = help.winner().get();
         ClubId loser = winner.equals(help.home()) ? help.away() : help.home();
-        return text.say("needs.help.beat", name.apply(winner), name.apply(loser));
+        return say("help.beat", "winner", winner, "loser", loser);
+    }
+
+    private String say(String key, Object... namesAndValues) {
+        return words.say("standings.needs." + key, namesAndValues);
     }
 }

@@ -6,15 +6,11 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
-import java.util.Locale;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.MissingResourceException;
 import java.util.Optional;
-import java.util.ResourceBundle;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
@@ -29,38 +25,47 @@ import tiewright.scoring.ScoreFault;
 /**
  * Makes sentences for one reader: the names that this reader may see, the hall's clock, one language.
  *
- * <p>A code such as {@code sheet.player-twice} is the key of its sentence in {@code sheet.properties}; data stand in it as
- * {@code {player}}.
+ * <p>A code such as {@code sheet.player-twice} is the key of its sentence in {@code sheet.properties}; {@link Message}
+ * says how data stand in it, such as {@code {player}}.
  */
 public final class Words {
-    private static final Pattern PLACE = Pattern.compile("\\{([a-zA-Z0-9]+)}");
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
+    private final Language language;
     private final Function<PlayerId, String> players;
     private final Function<ClubId, String> clubs;
     private final ZoneId zone;
 
-    public Words(Function<PlayerId, String> players, Function<ClubId, String> clubs, ZoneId zone) {
+    public Words(Language language, Function<PlayerId, String> players, Function<ClubId, String> clubs, ZoneId zone) {
+        this.language = language;
         this.players = players;
         this.clubs = clubs;
         this.zone = zone;
     }
 
     /** With the names that this viewer may read. */
-    public static Words of(VisibleEvent event) {
-        return new Words(event::name, event::clubName, event.zone());
+    public static Words of(Language language, VisibleEvent event) {
+        return new Words(language, event::name, event::clubName, event.zone());
     }
 
-    /** With full names: for officials, and for a captain who is told of the own squad. */
+    /** In English, with the names that this viewer may read. */
+    public static Words of(VisibleEvent event) {
+        return of(Language.ENGLISH, event);
+    }
+
+    /** In English, with full names: for officials, and for a captain who is told of the own squad. */
     public static Words of(Event event, Directory directory) {
         ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
         return new Words(
-                directory::name, club -> event.club(club).map(Club::name).orElse(club.code()), zone);
+                Language.ENGLISH,
+                directory::name,
+                club -> event.club(club).map(Club::name).orElse(club.code()),
+                zone);
     }
 
-    /** For commands and places without names: codes stand for themselves. */
+    /** In English, for commands and places without names: codes stand for themselves. */
     public static Words ofCodes(ZoneId zone) {
-        return new Words(PlayerId::code, ClubId::code, zone);
+        return new Words(Language.ENGLISH, PlayerId::code, ClubId::code, zone);
     }
 
     public String sentence(Refusal refusal) {
@@ -69,17 +74,21 @@ public final class Words {
 
     /** The sentence of a code with its data filled in. A code without a sentence is a bug. */
     public String sentence(String code, Map<String, ?> data) {
-        String pattern = text(code).orElseThrow(() -> new IllegalStateException("no words for " + code));
-        Matcher place = PLACE.matcher(pattern);
-        StringBuilder sentence = new StringBuilder();
-        while (place.find()) {
-            Object value = data.get(place.group(1));
-            if (value == null) {
-                throw new IllegalStateException("the words of " + code + " need " + place.group(1));
-            }
-            place.appendReplacement(sentence, Matcher.quoteReplacement(said(value)));
+        return language.say(code, data, this::said);
+    }
+
+    /** The same, with the data as names and values in turn. */
+    public String say(String code, Object... namesAndValues) {
+        Map<String, Object> data = new HashMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            data.put((String) namesAndValues[i], namesAndValues[i + 1]);
         }
-        return place.appendTail(sentence).toString();
+        return sentence(code, data);
+    }
+
+    /** Parts in one line, joined as {@link Message} says. */
+    String list(List<String> parts, String kind) {
+        return language.list(parts, kind);
     }
 
     /** A value as a person reads it: names for codes, hours and minutes for moments, lists with commas. */
@@ -91,10 +100,10 @@ public final class Words {
             return clubs.apply(club);
         }
         if (value instanceof Pair pair) {
-            return said(pair.first()) + " and " + said(pair.second());
+            return list(List.of(said(pair.first()), said(pair.second())), "and");
         }
         if (value instanceof ScoreFault fault) {
-            return ScoreWords.sentence(fault);
+            return ScoreWords.sentence(fault, this);
         }
         if (value instanceof Instant moment) {
             return CLOCK.format(LocalTime.ofInstant(moment, zone));
@@ -103,28 +112,16 @@ public final class Words {
             return CLOCK.format(time);
         }
         if (value instanceof Optional<?> maybe) {
-            return maybe.map(this::said).orElse("nobody");
+            return maybe.map(this::said).orElseGet(() -> say("language.nobody"));
         }
         if (value instanceof Collection<?> many) {
-            return many.stream().map(this::said).collect(Collectors.joining(", "));
+            return list(many.stream().map(this::said).toList(), "plain");
         }
         return value.toString();
     }
 
     /** Whether a code has its words. */
     public static boolean has(String code) {
-        return text(code).isPresent();
-    }
-
-    private static Optional<String> text(String code) {
-        int dot = code.indexOf('.');
-        String room = dot < 0 ? code : code.substring(0, dot);
-        try {
-            return Optional.of(
-                    ResourceBundle.getBundle("tiewright.wording." + room, Locale.ENGLISH, Words.class.getClassLoader())
-                            .getString(code));
-        } catch (MissingResourceException missing) {
-            return Optional.empty();
-        }
+        return Language.ENGLISH.has(code);
     }
 }

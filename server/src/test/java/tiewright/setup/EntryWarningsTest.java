@@ -19,6 +19,7 @@ import tiewright.event.Days;
 import tiewright.event.Directory;
 import tiewright.event.PlayerId;
 import tiewright.event.SetUpFact;
+import tiewright.wording.Language;
 import tiewright.wording.Words;
 
 /** Names are invented. */
@@ -50,7 +51,7 @@ class EntryWarningsTest {
     private List<EntryWarning> warnings() {
         Directory directory = new Directory(people);
         List<EntryWarning> warnings = EntryWarnings.of(day.event(), directory);
-        Words words = new Words(directory::name, ClubId::code, ZoneOffset.UTC);
+        Words words = new Words(Language.ENGLISH, directory::name, ClubId::code, ZoneOffset.UTC);
         warnings.forEach(w -> assertThat(words.sentence(w.kind().code(), w.data()))
                 .endsWith(".")
                 .doesNotContain("{"));

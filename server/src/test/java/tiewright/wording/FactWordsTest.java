@@ -49,8 +49,8 @@ class FactWordsTest {
     private static final String SECRET = "5ec4e7".repeat(10) + "5ec4";
     private static final Sheet SHEET = Sheet.of(List.of(Optional.of(Pair.of("N1", "N2"))));
 
-    private final FactWords words =
-            new FactWords(new Words(player -> "Name of " + player, club -> "Club " + club, ZoneId.of("Europe/Vienna")));
+    private final FactWords words = new FactWords(new Words(
+            Language.ENGLISH, player -> "Name of " + player, club -> "Club " + club, ZoneId.of("Europe/Vienna")));
 
     private static final List<Fact> ALL = List.of(
             new SetUpFact.EventDescribed(

@@ -2,9 +2,11 @@ package tiewright.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
+import tiewright.event.PlayerId;
 import tiewright.event.TieId;
 import tiewright.standings.ClubValue;
 import tiewright.standings.Criterion;
@@ -74,7 +76,8 @@ class StandingsWordsTest {
 
     @Test
     void names_clubs_as_the_page_does() {
-        StandingsWords named = new StandingsWords(club -> "Club {0} d'" + club);
+        StandingsWords named = new StandingsWords(
+                new Words(Language.ENGLISH, PlayerId::code, club -> "Club {0} d'" + club, ZoneOffset.UTC));
         assertThat(named.line(A, new Line.LotNeeded(List.of(A, B, C))))
                 .isEqualTo(
                         "everything equal with Club {0} d'B and Club {0} d'C: only a lot can part them, and none has been drawn");
