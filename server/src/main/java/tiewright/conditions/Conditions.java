@@ -162,6 +162,26 @@ public record Conditions(Preset base, Map<Setting, String> values) {
         return DeciderKind.parse(value(Setting.DECIDER)).orElseThrow();
     }
 
+    /** A tie whose rubbers end level is parted by a decider. */
+    public boolean hasDecider() {
+        return decider() != DeciderKind.NONE;
+    }
+
+    /** The rubbers of a tie can end level without one of them being void. */
+    public boolean canEndLevel() {
+        return rubbers() % 2 == 0;
+    }
+
+    /** Deciders are to be reckoned with: ties can end level and are parted then. */
+    public boolean expectsDeciders() {
+        return hasDecider() && canEndLevel();
+    }
+
+    /** A tie can stay drawn without a void rubber. */
+    public boolean leavesTiesDrawn() {
+        return canEndLevel() && !hasDecider();
+    }
+
     public Format deciderScoring() {
         return Format.parse(value(Setting.DECIDER_SCORING)).orElseThrow();
     }

@@ -44,11 +44,10 @@ final class ConditionsNotes {
     }
 
     private void drawnTies() {
-        boolean odd = conditions.rubbers() % 2 == 1;
-        if (odd && hasDecider()) {
+        if (conditions.hasDecider() && !conditions.canEndLevel()) {
             note(ConditionsNote.Kind.DECIDER_AFTER_VOID, Map.of(), Setting.DECIDER, Setting.RUBBERS);
         }
-        if (odd || hasDecider()) {
+        if (!conditions.leavesTiesDrawn()) {
             return;
         }
         note(ConditionsNote.Kind.LEVEL_KNOCKOUT, Map.of(), Setting.DECIDER, Setting.RUBBERS);
@@ -56,10 +55,6 @@ final class ConditionsNotes {
         if (points.draw() == points.loss()) {
             note(ConditionsNote.Kind.DRAW_LIKE_LOSS, Map.of(), Setting.TIE_POINTS, Setting.DECIDER);
         }
-    }
-
-    private boolean hasDecider() {
-        return conditions.decider() != DeciderKind.NONE;
     }
 
     private void deadline() {
@@ -108,8 +103,8 @@ final class ConditionsNotes {
                 Setting.ORDER_OF_STRENGTH,
                 noOrder() && !conditions.value(Setting.CHALLENGE_TO_ORDER).equals("none"));
         idle(Setting.WRONG_ORDER_LATE, Setting.ORDER_OF_STRENGTH, noOrder());
-        idle(Setting.DECIDER_SCORING, Setting.DECIDER, !hasDecider());
-        idle(Setting.DECIDER_MINUTES, Setting.DECIDER, !hasDecider());
+        idle(Setting.DECIDER_SCORING, Setting.DECIDER, !conditions.hasDecider());
+        idle(Setting.DECIDER_MINUTES, Setting.DECIDER, !conditions.hasDecider());
         idle(
                 Setting.OVERTIME_POINTS,
                 Setting.SCORING,

@@ -62,7 +62,7 @@ public final class Penalties {
 
     /** The tie after this consequence. */
     public static TieScore tie(Event event, Decision.Given given, RulingNeeded.Case one, Penalty penalty) {
-        Event after = Stay.then(event, given, facts(event, one, penalty, ""));
+        Event after = event.after(facts(event, one, penalty, ""), given);
         Tie tie = after.tie(one.tie()).orElseThrow();
         return after.progress(tie).score(tie).orElseThrow();
     }

@@ -8,14 +8,12 @@ import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
-import tiewright.event.ExchangeFact;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
-import tiewright.event.Side;
 import tiewright.event.Slot;
 import tiewright.event.Tie;
+import tiewright.sheet.GivenBack;
 
 /**
  * Which facts let play begin again where a corrected score leads: signed tables take the new order, slots the clubs that
@@ -52,8 +50,9 @@ public final class Replay {
         replay.tables();
         replay.ties();
         replay.end();
-        replay.facts.addAll(ReturnedSheets.facts(before, replay.now, "ruling " + ruling));
-        replay.notes.addAll(ReturnedSheets.notes(before, replay.now));
+        GivenBack unneeded = GivenBack.unneeded(before, replay.now, "ruling " + ruling);
+        replay.facts.addAll(unneeded.facts());
+        replay.notes.addAll(unneeded.notes());
         return new Decision.Accepted(replay.facts, replay.notes);
     }
 
@@ -78,9 +77,11 @@ public final class Replay {
                     Optional<ClubId> away = club(tie.away());
                     if (!home.equals(tie.home().club())
                             || !away.equals(tie.away().club())) {
-                        returned(tie);
+                        GivenBack sealed = GivenBack.of(before, tie, "ruling " + ruling);
+                        sealed.facts().forEach(this::add);
+                        notes.addAll(sealed.notes());
                         add(new DrawFact.TieRestarted(tie.id(), home, away, ruling));
-                        if (hasBegun(tie)
+                        if (tie.isUnderWay()
                                 && (tie.start().isPresent() || tie.court().isPresent())) {
                             add(new DrawFact.TieTimed(tie.id(), Optional.empty(), Optional.empty()));
                         }
@@ -98,21 +99,6 @@ public final class Replay {
         return was.equals(is) ? slot.club() : is;
     }
 
-    private void returned(Tie tie) {
-        before.exchanges().values().stream()
-                .filter(exchange -> exchange.id().tie().equals(tie.id()) && !exchange.isOpened())
-                .forEach(exchange -> {
-                    for (Side side : Side.values()) {
-                        tie.club(side)
-                                .filter(club -> exchange.side(side).isIn())
-                                .ifPresent(club -> {
-                                    add(new ExchangeFact.SheetReturned(exchange.id(), club, "ruling " + ruling));
-                                    notes.add(new PrivateNote.SheetDropped(exchange.id(), club));
-                                });
-                    }
-                });
-    }
-
     /** The final order was signed over results that are no longer those. */
     private void end() {
         boolean changes =
@@ -122,12 +108,8 @@ public final class Replay {
         }
     }
 
-    static boolean hasBegun(Tie tie) {
-        return tie.isOpened() || !tie.cards().isEmpty() || !tie.calls().isEmpty();
-    }
-
     private void add(Fact fact) {
         facts.add(fact);
-        now = now.then(List.of(new Recorded(now.seq() + 1, fact, given.by(), Optional.empty(), given.now())));
+        now = now.after(List.of(fact), given);
     }
 }

@@ -2,15 +2,14 @@ package tiewright.correction;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.Fact;
-import tiewright.event.Recorded;
 import tiewright.event.Side;
 import tiewright.event.Slot;
 import tiewright.event.Tie;
+import tiewright.sheet.GivenBack;
 
 /** Which facts put the record right and leave everybody where they are: clubs stay in their slots by ruling. */
 public final class Stay {
@@ -18,7 +17,7 @@ public final class Stay {
 
     /** The corrected facts, then what keeps the clubs; sheets that nobody needs any more go back unseen. */
     public static Decision.Accepted of(Event before, Decision.Given given, List<? extends Fact> corrected, int ruling) {
-        Event after = then(before, given, corrected);
+        Event after = before.after(corrected, given);
         List<Fact> facts = new ArrayList<>(corrected);
         for (Tie tie : before.ties().values()) {
             for (Side side : Side.values()) {
@@ -28,8 +27,9 @@ public final class Stay {
                 }
             }
         }
-        facts.addAll(ReturnedSheets.facts(before, after, "ruling " + ruling));
-        return new Decision.Accepted(facts, ReturnedSheets.notes(before, after));
+        GivenBack unneeded = GivenBack.unneeded(before, after, "ruling " + ruling);
+        facts.addAll(unneeded.facts());
+        return new Decision.Accepted(facts, unneeded.notes());
     }
 
     private static boolean moves(Event before, Event after, Slot slot) {
@@ -39,14 +39,5 @@ public final class Stay {
                         .filter(is -> !is.equals(slot.club())
                                 && !is.equals(Results.of(before, slot.from().orElseThrow())))
                         .isPresent();
-    }
-
-    static Event then(Event event, Decision.Given given, List<? extends Fact> facts) {
-        List<Recorded> recorded = new ArrayList<>();
-        for (Fact fact : facts) {
-            recorded.add(
-                    new Recorded(event.seq() + recorded.size() + 1, fact, given.by(), Optional.empty(), given.now()));
-        }
-        return event.then(recorded);
     }
 }

@@ -3,7 +3,6 @@ package tiewright.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tiewright.conditions.DeciderKind;
 import tiewright.event.Actor;
 import tiewright.event.Card;
 import tiewright.event.Event;
@@ -83,7 +82,7 @@ final class CardRules {
                 || !tie.card(rubber).entries().isEmpty()) {
             return List.of();
         }
-        Refusal reason = event.conditions().decider() == DeciderKind.NONE
+        Refusal reason = !event.conditions().hasDecider()
                 ? Refusal.of("desk.no-decider")
                 : !progress.held().isEmpty()
                         ? Refusal.of("desk.decider-waits-for-held").with("rubbers", progress.held())

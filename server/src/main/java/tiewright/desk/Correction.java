@@ -60,7 +60,7 @@ public record Correction(TieId tie, RubberNo rubber, List<Score> games, How how)
             return new Impact(List.of());
         }
         Decision.Accepted accepted = followed(event, given, choice, Numbers.ruling(event), "", "");
-        return Impact.between(event, After.of(event, given, accepted.facts()));
+        return Impact.between(event, event.after(accepted.facts(), given));
     }
 
     /** The facts of the choice and everything that follows from them, but for ruling and notice. */

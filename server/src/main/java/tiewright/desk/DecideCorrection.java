@@ -85,10 +85,10 @@ public record DecideCorrection(Correction correction, CorrectionChoice choice, S
         facts.add(new OfficialFact.RulingGiven(number, about, ruled(score), reason.strip(), by.strip()));
         facts.add(new OfficialFact.CorrectionDecided(
                 correction.tie(), correction.rubber(), score.games(), score.how(), choice, number, reason.strip()));
-        Event ruled = After.of(event, given, facts);
+        Event ruled = event.after(facts, given);
         Accepted follows = correction.followed(ruled, given, choice, number, reason.strip(), by.strip());
         facts.addAll(follows.facts());
-        facts.add(notice(event, After.of(event, given, facts), score, about, number));
+        facts.add(notice(event, event.after(facts, given), score, about, number));
         return new Accepted(facts, follows.notes());
     }
 

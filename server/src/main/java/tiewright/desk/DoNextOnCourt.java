@@ -8,13 +8,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import tiewright.desk.DoNext.Item;
 import tiewright.desk.DoNext.Kind;
 import tiewright.event.Card;
 import tiewright.event.Event;
 import tiewright.event.RubberNo;
-import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieProgress;
 
@@ -45,7 +43,7 @@ final class DoNextOnCourt {
                 progress.held()
                         .forEach(no -> items.add(
                                 Item.of(Kind.CARD_HELD).with("tie", tie.id()).with("rubber", no)));
-                if (!isGone(tie) && !progress.finished()) {
+                if (!event.isGone(tie) && !progress.finished()) {
                     toCall(tie, progress).ifPresent(items::add);
                     late(tie).ifPresent(items::add);
                 }
@@ -53,10 +51,6 @@ final class DoNextOnCourt {
         }
         items.addAll(missingCards());
         return items;
-    }
-
-    private boolean isGone(Tie tie) {
-        return Stream.of(Side.values()).anyMatch(side -> Walkovers.hasWithdrawn(event, tie, side));
     }
 
     private Optional<Item> toCall(Tie tie, TieProgress progress) {
@@ -90,9 +84,8 @@ final class DoNextOnCourt {
 
     private Optional<Item> late(Tie tie) {
         Duration grace = Duration.ofMinutes(event.conditions().lateMinutes());
-        boolean begun = !tie.calls().isEmpty() || !tie.cards().isEmpty();
         return event.startsAt(tie)
-                .filter(start -> !begun && !now.isBefore(start.plus(grace)))
+                .filter(start -> !tie.isInPlay() && !now.isBefore(start.plus(grace)))
                 .map(start -> Item.of(Kind.TIE_LATE).with("tie", tie.id()).with("at", start));
     }
 

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 import tiewright.conditions.Setting;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
@@ -91,7 +90,7 @@ final class PlanFacts {
 
     private void times(PublishPlan.Placed one, List<Fact> facts) {
         Tie tie = event.tie(one.tie()).orElseThrow();
-        boolean begun = PublishPlan.hasBegun(tie);
+        boolean begun = tie.isInPlay();
         facts.add(new DrawFact.TieTimed(
                 one.tie(),
                 begun && tie.start().isPresent() ? tie.start() : Optional.of(one.start()),
@@ -114,7 +113,7 @@ final class PlanFacts {
     private List<RubberNo> rubbers() {
         Conditions conditions = newConditions().orElse(event.conditions());
         List<RubberNo> rubbers = new ArrayList<>(RubberNo.upTo(conditions.rubbers()));
-        if (conditions.decider() != DeciderKind.NONE) {
+        if (conditions.hasDecider()) {
             rubbers.add(RubberNo.DECIDER);
         }
         return rubbers;

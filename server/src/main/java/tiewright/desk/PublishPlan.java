@@ -118,11 +118,7 @@ public record PublishPlan(
 
     private static boolean changes(Event event, Tie tie, Placed one) {
         boolean sameRubbers = event.order().rubbers(tie.id()).equals(one.rubbers());
-        return !sameRubbers || (!hasBegun(tie) && !tie.start().equals(Optional.of(one.start())));
-    }
-
-    static boolean hasBegun(Tie tie) {
-        return !tie.calls().isEmpty() || !tie.cards().isEmpty();
+        return !sameRubbers || (!tie.isInPlay() && !tie.start().equals(Optional.of(one.start())));
     }
 
     private static List<Refusal> possible(Event event, Placed one) {
@@ -140,7 +136,7 @@ public record PublishPlan(
     }
 
     private static List<Refusal> movable(Event event, Given given, Tie tie, LocalTime start) {
-        if (hasBegun(tie)) {
+        if (tie.isInPlay()) {
             boolean stays = tie.start().isEmpty() || !start.isBefore(tie.start().get());
             return stays
                     ? List.of()
@@ -175,7 +171,7 @@ public record PublishPlan(
         if (tie.isEmpty()) {
             return List.of(Refusal.of("desk.no-such-tie").with("tie", id));
         }
-        return hasBegun(tie.get()) ? List.of(Refusal.of("desk.plan-cuts-begun").with("tie", id)) : List.of();
+        return tie.get().isInPlay() ? List.of(Refusal.of("desk.plan-cuts-begun").with("tie", id)) : List.of();
     }
 
     /** Somebody published other times, moved a court or called a tie meanwhile: this was reckoned from what no longer is. */

@@ -48,10 +48,8 @@ public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, S
     /** What others built on the tie is decided rubber by rubber, with everything that hangs on it in sight. */
     private List<Refusal> others(Event event, Given given, RulingNeeded.Case one) {
         List<Fact> cards = Penalties.facts(event, one, penalty, "");
-        Event after = After.of(
-                event,
-                given,
-                Replay.of(event, given, cards, Numbers.ruling(event), "").facts());
+        Event after = event.after(
+                Replay.of(event, given, cards, Numbers.ruling(event), "").facts(), given);
         boolean reaches = !cards.isEmpty() && Impact.between(event, after).reachesOthers();
         return reaches ? List.of(Refusal.of("desk.case-reaches-others").with("tie", tie)) : List.of();
     }

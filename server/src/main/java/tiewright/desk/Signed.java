@@ -35,7 +35,7 @@ final class Signed {
     /** With these facts another club should stand in a tie that has begun. */
     static List<Refusal> playedOn(Event event, Decision.Given given, List<Fact> facts) {
         List<SlotFills.Disputed> before = SlotFills.disputed(event);
-        return SlotFills.disputed(After.of(event, given, facts)).stream()
+        return SlotFills.disputed(event.after(facts, given)).stream()
                 .filter(disputed -> !before.contains(disputed))
                 .map(disputed -> Refusal.of("desk.next-tie-has-begun")
                         .with("tie", disputed.tie())

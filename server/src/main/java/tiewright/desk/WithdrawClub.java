@@ -8,16 +8,13 @@ import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
-import tiewright.event.Exchange;
-import tiewright.event.ExchangeFact;
-import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.PrivateNote;
 import tiewright.event.Refusal;
-import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
+import tiewright.sheet.GivenBack;
 
 /**
  * A club goes home. The official chooses what becomes of its pool ties, by a ruling that is given here; a tie of the
@@ -64,22 +61,13 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
         facts.add(new OfficialFact.ClubWithdrawn(club, lastPlayed(event), treatment, number));
         List<PrivateNote> notes = new ArrayList<>();
         for (Tie tie : event.ties().values()) {
-            if (tie.has(club) && !tie.isOpened()) {
-                giveBack(event, tie, "ruling " + number, facts, notes);
+            if (tie.has(club)) {
+                GivenBack sealed = GivenBack.of(event, tie, "ruling " + number);
+                facts.addAll(sealed.facts());
+                notes.addAll(sealed.notes());
             }
         }
         return After.accepted(event, given, facts, notes);
-    }
-
-    private static void giveBack(Event event, Tie tie, String reason, List<Fact> facts, List<PrivateNote> notes) {
-        Exchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
-        for (Side side : Side.values()) {
-            if (exchange.side(side).isIn()) {
-                ClubId owner = tie.club(side).orElseThrow();
-                facts.add(new ExchangeFact.SheetReturned(exchange.id(), owner, reason));
-                notes.add(new PrivateNote.SheetDropped(exchange.id(), owner));
-            }
-        }
     }
 
     /** The last tie of which the club has a card. */

@@ -58,7 +58,7 @@ public record WithdrawalPreview(ClubId club, Optional<String> pool, Outlook now,
                     outcome instanceof Decision.Accepted accepted
                             ? outlook(
                                     event,
-                                    After.of(event, given, accepted.facts()),
+                                    event.after(accepted.facts(), given),
                                     pool,
                                     Optional.of(treatment),
                                     List.of())

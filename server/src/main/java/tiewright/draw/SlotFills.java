@@ -1,20 +1,12 @@
 package tiewright.draw;
 
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import tiewright.event.ClubId;
-import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
-import tiewright.event.Exchange;
-import tiewright.event.ExchangeId;
-import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
-import tiewright.event.Recorded;
 import tiewright.event.Side;
 import tiewright.event.Slot;
 import tiewright.event.SlotSource;
@@ -38,21 +30,11 @@ public final class SlotFills {
     public static List<DrawFact.SlotFilled> of(Event event) {
         List<DrawFact.SlotFilled> fills = new ArrayList<>();
         for (Change change : changes(event)) {
-            if (change.tie().club(change.side()).isEmpty() || !hasBegun(event, change.tie())) {
+            if (change.tie().club(change.side()).isEmpty() || !event.hasBegun(change.tie())) {
                 fills.add(new DrawFact.SlotFilled(change.tie().id(), change.side(), change.club()));
             }
         }
         return List.copyOf(fills);
-    }
-
-    /** The same once these facts have been appended too: for a decision that emits them together. */
-    public static List<DrawFact.SlotFilled> after(Event event, Decision.Given given, Collection<? extends Fact> facts) {
-        List<Recorded> recorded = new ArrayList<>();
-        Instant now = given.now();
-        for (Fact fact : facts) {
-            recorded.add(new Recorded(event.seq() + recorded.size() + 1, fact, given.by(), Optional.empty(), now));
-        }
-        return of(event.then(recorded));
     }
 
     /** Slots that a person must decide, because another club has begun there. */
@@ -61,7 +43,7 @@ public final class SlotFills {
         for (Change change : changes(event)) {
             change.tie()
                     .club(change.side())
-                    .filter(stands -> hasBegun(event, change.tie()))
+                    .filter(stands -> event.hasBegun(change.tie()))
                     .ifPresent(stands ->
                             disputed.add(new Disputed(change.tie().id(), change.side(), stands, change.club())));
         }
@@ -101,19 +83,5 @@ public final class SlotFills {
         return event.tie(TieId.of(tie))
                 .filter(Tie::isReady)
                 .flatMap(t -> event.progress(t).winner().flatMap(side -> t.club(winner ? side : side.other())));
-    }
-
-    /** A sheet is in, ruled or opened, or something was written on a card. */
-    private static boolean hasBegun(Event event, Tie tie) {
-        return tie.isOpened()
-                || !tie.cards().isEmpty()
-                || hasBegun(event.exchange(ExchangeId.sheets(tie.id())))
-                || hasBegun(event.exchange(ExchangeId.decider(tie.id())));
-    }
-
-    private static boolean hasBegun(Exchange exchange) {
-        return exchange.isOpened()
-                || Stream.of(exchange.home(), exchange.away())
-                        .anyMatch(side -> side.isIn() || side.ruled().isPresent());
     }
 }

@@ -2,6 +2,7 @@ package tiewright.event;
 
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -85,6 +86,15 @@ public record Event(
         return fold.toEvent();
     }
 
+    /** This event as it will be once these facts of a decision are in, oldest first. */
+    public Event after(Collection<? extends Fact> facts, Decision.Given given) {
+        List<Recorded> recorded = new ArrayList<>();
+        for (Fact fact : facts) {
+            recorded.add(new Recorded(seq + recorded.size() + 1, fact, given.by(), Optional.empty(), given.now()));
+        }
+        return then(recorded);
+    }
+
     public Optional<Club> club(ClubId id) {
         return Optional.ofNullable(clubs.get(id));
     }
@@ -116,6 +126,18 @@ public record Event(
     /** How far the tie has come under the conditions. */
     public TieProgress progress(Tie tie) {
         return TieProgress.of(tie, conditions);
+    }
+
+    /** Somebody has begun with the tie: a sheet is in or ruled, or it is under way. Who plays in it changes by a ruling only. */
+    public boolean hasBegun(Tie tie) {
+        return tie.isUnderWay()
+                || exchange(ExchangeId.sheets(tie.id())).isBegun()
+                || exchange(ExchangeId.decider(tie.id())).isBegun();
+    }
+
+    /** A club of the tie withdrew: nobody is called to it any more. */
+    public boolean isGone(Tie tie) {
+        return tie.clubs().stream().anyMatch(withdrawals::containsKey);
     }
 
     /** The published start of a tie as a moment; empty while it has none. */

@@ -40,6 +40,16 @@ public record Exchange(
             return receipt.isPresent();
         }
 
+        /** A sheet is in, or a ruling stands in for it. */
+        boolean isBegun() {
+            return isIn() || ruled.isPresent();
+        }
+
+        /** A sheet was sealed or ruled, whatever became of it. */
+        boolean wasEverBegun() {
+            return sealed > 0 || ruled.isPresent();
+        }
+
         SideOfExchange sealed(ExchangeFact.SheetSealed fact, Instant at) {
             return new SideOfExchange(
                     sealed + 1,
@@ -102,6 +112,16 @@ public record Exchange(
 
     public boolean isOpened() {
         return openedAt.isPresent();
+    }
+
+    /** Something is in, ruled or opened. */
+    public boolean isBegun() {
+        return isOpened() || home.isBegun() || away.isBegun();
+    }
+
+    /** The same, or something was and went back. */
+    public boolean wasEverBegun() {
+        return isOpened() || home.wasEverBegun() || away.wasEverBegun();
     }
 
     Exchange with(Side side, SideOfExchange state) {

@@ -2,9 +2,11 @@ package tiewright.event;
 
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A tie: its place in the event, its times, the pairs once opened and the cards. Everything here is public.
@@ -87,6 +89,21 @@ public record Tie(
     /** Both clubs are known. */
     public boolean isReady() {
         return home.club().isPresent() && away.club().isPresent();
+    }
+
+    /** The clubs that are known, home first. */
+    public List<ClubId> clubs() {
+        return Stream.of(home, away).flatMap(slot -> slot.club().stream()).toList();
+    }
+
+    /** The hall has seen the tie: its sheets are opened, or {@link #isInPlay()}. */
+    public boolean isUnderWay() {
+        return isOpened() || isInPlay();
+    }
+
+    /** Something was called to a court or written on a card; also true once all is played. */
+    public boolean isInPlay() {
+        return !calls.isEmpty() || !cards.isEmpty();
     }
 
     /** The sheets of the rubbers have been opened. */

@@ -1,10 +1,10 @@
 package tiewright.event;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 
 /**
  * How far a tie has come.
@@ -13,6 +13,8 @@ import tiewright.conditions.DeciderKind;
  * @param toWin rubbers that take the tie, counting only those that are not void
  * @param held rubbers whose entries differ, which count nowhere
  * @param left rubbers still to be played, the decider only when it is needed
+ * @param canComeToDecider its rubbers can end level, for their number is even or one is void, and the conditions then ask for
+ *     a decider
  * @param deciderNeeded all rubbers are decided, the clubs are level and the conditions ask for a decider
  * @param finished nothing is left to play
  */
@@ -21,6 +23,7 @@ public record TieProgress(
         int toWin,
         List<RubberNo> held,
         List<RubberNo> left,
+        boolean canComeToDecider,
         boolean deciderNeeded,
         boolean finished) {
 
@@ -39,22 +42,28 @@ public record TieProgress(
                         / 2
                 + 1;
         boolean level = won(scores, Side.HOME) == won(scores, Side.AWAY);
-        boolean hasDecider = conditions.rubbers() % 2 == 0 || scores.stream().anyMatch(s -> s.how() == How.VOID);
-        boolean allKnown = left.isEmpty() && held.isEmpty();
-        boolean deciderNeeded = allKnown && level && hasDecider && conditions.decider() != DeciderKind.NONE;
+        boolean canComeToDecider = canComeToDecider(conditions, scores);
+        boolean deciderNeeded = left.isEmpty() && held.isEmpty() && level && canComeToDecider;
         if (deciderNeeded) {
             sort(tie, RubberNo.DECIDER, scores, held, left);
         }
         if (held.isEmpty() && stops(tie, conditions) && leader(scores, toWin).isPresent()) {
             left.clear();
         }
-        return new TieProgress(scores, toWin, held, left, deciderNeeded, left.isEmpty() && held.isEmpty());
+        return new TieProgress(
+                scores, toWin, held, left, canComeToDecider, deciderNeeded, left.isEmpty() && held.isEmpty());
     }
 
     public TieProgress {
         rubbers = List.copyOf(rubbers);
         held = List.copyOf(held);
         left = List.copyOf(left);
+    }
+
+    /** Whether a tie with these scores can come to a decider. */
+    public static boolean canComeToDecider(Conditions conditions, Collection<RubberScore> scores) {
+        return conditions.hasDecider()
+                && (conditions.canEndLevel() || scores.stream().anyMatch(score -> score.how() == How.VOID));
     }
 
     public int won(Side side) {

@@ -3,7 +3,6 @@ package tiewright.event;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -29,7 +28,7 @@ public record Together(List<Decision> decisions) implements Decision {
             if (outcome instanceof Accepted accepted) {
                 facts.addAll(accepted.facts());
                 notes.addAll(accepted.notes());
-                now = now.then(recorded(now.seq(), accepted.facts(), given));
+                now = now.after(accepted.facts(), given);
             } else {
                 reasons.addAll(((Refused) outcome).reasons());
             }
@@ -37,14 +36,6 @@ public record Together(List<Decision> decisions) implements Decision {
         return reasons.isEmpty()
                 ? new Accepted(facts, notes)
                 : new Refused(reasons.stream().distinct().toList());
-    }
-
-    private static List<Recorded> recorded(long after, List<Fact> facts, Given given) {
-        List<Recorded> recorded = new ArrayList<>();
-        for (Fact fact : facts) {
-            recorded.add(new Recorded(after + recorded.size() + 1, fact, given.by(), Optional.empty(), given.now()));
-        }
-        return recorded;
     }
 
     @Override

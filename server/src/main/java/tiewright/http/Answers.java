@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import tiewright.conditions.DeciderKind;
 import tiewright.conditions.RetirementScore;
 import tiewright.desk.DoNext;
 import tiewright.desk.Echo;
@@ -93,12 +92,6 @@ final class Answers {
     /** Until when captains can object to a finished table. */
     Optional<Instant> objectionsUntil(String pool) {
         return Objections.until(event, pool);
-    }
-
-    /** A level tie is parted by a decider under these conditions. */
-    boolean hasDecider() {
-        return event.conditions().decider() != DeciderKind.NONE
-                && event.conditions().rubbers() % 2 == 0;
     }
 
     /** What happens to a sheet that is not in at the deadline, as the conditions say. */

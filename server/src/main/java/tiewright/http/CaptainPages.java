@@ -112,7 +112,7 @@ final class CaptainPages implements Page {
         } else {
             todo.add(new CaptainView.Todo("Enter a score", "/cards/" + tie.id(), false));
         }
-        if (!tie.isDeciderOpened() && visit.answers().hasDecider()) {
+        if (!tie.isDeciderOpened() && progress.canComeToDecider()) {
             boolean wanted = progress.awaitsDecider();
             boolean in = isIn(visit, tie, ExchangeId.decider(tie.id()));
             if (wanted) {

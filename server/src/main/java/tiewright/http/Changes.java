@@ -27,9 +27,8 @@ final class Changes {
 
     /** The last change of a tie that has not begun, if a time was published before it. */
     Optional<Moved> last(Tie tie) {
-        boolean begun = !tie.calls().isEmpty() || !tie.cards().isEmpty();
         List<OrderOfPlay.Change> all = event.order().of(tie.id());
-        return begun || all.isEmpty()
+        return tie.isInPlay() || all.isEmpty()
                 ? Optional.empty()
                 : Optional.of(all.get(all.size() - 1))
                         .filter(change -> !change.before().isNone())

@@ -41,10 +41,7 @@ final class DeskPages implements Page {
         List<DeskView.Callable> calls = new ArrayList<>();
         for (Tie tie : NowPage.sorted(List.copyOf(event.ties()))) {
             waiting(event, tie).forEach(id -> sheets.add(sheets(event, views, tie, id)));
-            if (tie.isOpened()
-                    && !event.progress(tie).finished()
-                    && tie.calls().isEmpty()
-                    && tie.cards().isEmpty()) {
+            if (tie.isOpened() && !event.progress(tie).finished() && !tie.isInPlay()) {
                 calls.add(new DeskView.Callable(views.title(tie), views.when(tie), call(event, tie, Optional.empty())));
             }
         }

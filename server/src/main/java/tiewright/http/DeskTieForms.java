@@ -149,7 +149,7 @@ final class DeskTieForms {
         String path = "/desk/tie/" + tie.id();
         List<ActionForm> actions = new ArrayList<>();
         if (tie.isOpened() && !event.progress(tie).finished()) {
-            if (tie.calls().isEmpty() && tie.cards().isEmpty()) {
+            if (!tie.isInPlay()) {
                 actions.add(DeskPages.call(event, tie, Optional.empty()));
             }
             event.progress(tie).left().forEach(rubber -> actions.add(DeskPages.call(event, tie, Optional.of(rubber))));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.event.Refusal;
+import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.TextField;
@@ -40,9 +41,7 @@ record PlanAsk(
 
     /** Once the day has begun, what is left from now on. */
     static PlanAsk usual(VisibleEvent event) {
-        boolean begun = event.ties().stream()
-                .anyMatch(tie -> !tie.calls().isEmpty() || !tie.cards().isEmpty());
-        return begun
+        return event.ties().stream().anyMatch(Tie::isInPlay)
                 ? new PlanAsk(
                         Optional.of(event.clock(event.now()).truncatedTo(ChronoUnit.MINUTES)),
                         USUAL.slotMinutes,

@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 import tiewright.event.How;
 import tiewright.event.PlayFact;
 import tiewright.event.RubberNo;
 import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.TieId;
+import tiewright.event.TieProgress;
 import tiewright.scoring.Format;
 import tiewright.scoring.Legality;
 import tiewright.scoring.Score;
@@ -147,10 +147,9 @@ final class ResultRows {
                 .map(Card::score)
                 .filter(score -> !score.rubber().isDecider())
                 .toList();
-        boolean anyVoid = rubbers.stream().anyMatch(score -> score.how() == How.VOID);
         int home = won(rubbers, Side.HOME);
         int away = won(rubbers, Side.AWAY);
-        if (conditions.decider() == DeciderKind.NONE || conditions.rubbers() % 2 == 1 && !anyVoid) {
+        if (!TieProgress.canComeToDecider(conditions, rubbers)) {
             cells.fault(decider.row(), "rubber", "there is no decider under these conditions");
         } else if (rubbers.size() < conditions.rubbers()) {
             cells.fault(

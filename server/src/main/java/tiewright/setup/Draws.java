@@ -13,7 +13,7 @@ import tiewright.draw.PlannedTie;
 import tiewright.event.ClubId;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
-import tiewright.event.Exchange;
+import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
@@ -32,20 +32,11 @@ final class Draws {
     static Optional<TieId> begun(Event event, Stage stage) {
         return event.ties().values().stream()
                 .filter(tie -> tie.stage() == stage)
-                .filter(tie -> !tie.cards().isEmpty() || tie.isOpened() || isSealed(event, tie))
+                .filter(tie -> tie.isUnderWay()
+                        || Stream.of(ExchangeId.sheets(tie.id()), ExchangeId.decider(tie.id()))
+                                .anyMatch(id -> event.exchange(id).wasEverBegun()))
                 .map(Tie::id)
                 .findFirst();
-    }
-
-    private static boolean isSealed(Event event, Tie tie) {
-        return event.exchanges().values().stream()
-                .filter(exchange -> exchange.id().tie().equals(tie.id()))
-                .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
-                .anyMatch(Draws::hasMoved);
-    }
-
-    private static boolean hasMoved(Exchange.SideOfExchange side) {
-        return side.sealed() > 0 || side.ruled().isPresent();
     }
 
     /** {@code draw.pool-too-small} and so on, beside the field that it is about. */

@@ -2,7 +2,6 @@ package tiewright.setup;
 
 import java.util.ArrayList;
 import java.util.List;
-import tiewright.conditions.DeciderKind;
 import tiewright.draw.SlotFills;
 import tiewright.event.Decision;
 import tiewright.event.Event;
@@ -22,14 +21,12 @@ public record LayOutKnockout(int fromEachPool, boolean thirdPlace, String spoken
         implements Decision {
     @Override
     public Outcome decide(Event event, Given given) {
-        boolean couldEndLevel =
-                event.conditions().rubbers() % 2 == 0 && event.conditions().decider() == DeciderKind.NONE;
         Checks checks = Checks.byOrganiser(given)
                 .line("spokenSeed", spokenSeed)
                 .line("witness", witness)
                 .refuseIf(event.conditionsVersion() == 0, Refusal.of("setup.conditions-first"))
                 .refuseIf(
-                        couldEndLevel,
+                        event.conditions().leavesTiesDrawn(),
                         Refusal.of("setup.knockout-could-end-level")
                                 .with("rubbers", event.conditions().rubbers()))
                 .refuse(Draws.begun(event, Stage.KNOCKOUT)
@@ -54,7 +51,7 @@ public record LayOutKnockout(int fromEachPool, boolean thirdPlace, String spoken
 
     private List<Fact> facts(Event event, Given given, List<Fact> drawn) {
         List<Fact> facts = new ArrayList<>(drawn);
-        facts.addAll(SlotFills.after(event, given, drawn));
+        facts.addAll(SlotFills.of(event.after(drawn, given)));
         if (Draws.has(event, Stage.KNOCKOUT)) {
             facts.add(Draws.redrawn(event, "The knockout was drawn again", witness));
         }

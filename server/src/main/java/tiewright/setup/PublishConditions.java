@@ -10,7 +10,6 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
 import tiewright.event.Decision;
 import tiewright.event.Event;
-import tiewright.event.Exchange;
 import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.OfficialFact;
@@ -45,12 +44,9 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
         return checks.then(() -> facts(event));
     }
 
-    /** A sheet that was sealed for so many rubbers, or a card. */
+    /** A sheet that was sealed or ruled for so many rubbers, or a card. */
     private static boolean isAnythingOpen(Event event) {
-        return event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty() || tie.isOpened())
-                || event.exchanges().values().stream()
-                        .flatMap(exchange -> Stream.of(exchange.home(), exchange.away()))
-                        .anyMatch(Exchange.SideOfExchange::isIn);
+        return event.ties().values().stream().anyMatch(event::hasBegun);
     }
 
     private List<Fact> facts(Event event) {

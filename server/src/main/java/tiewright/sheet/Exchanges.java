@@ -69,8 +69,16 @@ public final class Exchanges {
         return LateRule.closes(event, exchange);
     }
 
-    /** Sheets kept for deciders that will not be played: the tie is over. They are dropped unseen. */
-    public static List<PrivateNote.SheetDropped> toDrop(Event event) {
+    /**
+     * Sheets kept for what will not be played after all, such as pairs for the decider of a tie that has its winner: those that
+     * were still wanted before. They are dropped unseen.
+     */
+    public static List<PrivateNote.SheetDropped> unneeded(Event before, Event after) {
+        List<PrivateNote.SheetDropped> already = unneeded(before);
+        return unneeded(after).stream().filter(drop -> !already.contains(drop)).toList();
+    }
+
+    private static List<PrivateNote.SheetDropped> unneeded(Event event) {
         List<PrivateNote.SheetDropped> drop = new ArrayList<>();
         for (Exchange exchange : event.exchanges().values()) {
             Optional<Tie> over = event.tie(exchange.id().tie())
@@ -81,7 +89,7 @@ public final class Exchanges {
                 club.ifPresent(c -> drop.add(new PrivateNote.SheetDropped(exchange.id(), c)));
             }
         }
-        return List.copyOf(drop);
+        return drop;
     }
 
     /** The deadline has come, or both captains ask. */

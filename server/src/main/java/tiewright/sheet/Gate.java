@@ -3,13 +3,11 @@ package tiewright.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import tiewright.conditions.DeciderKind;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Exchange;
 import tiewright.event.ExchangeId;
-import tiewright.event.How;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.SheetKind;
@@ -90,7 +88,8 @@ final class Gate {
                         event.progress(tie).finished(),
                         Why.TIE_FINISHED.refusal().with("tie", tie.id()).at("exchange")),
                 () -> when(
-                        exchange.kind() == SheetKind.DECIDER && !knowsDecider(event, tie),
+                        exchange.kind() == SheetKind.DECIDER
+                                && !event.progress(tie).canComeToDecider(),
                         Why.NO_DECIDER.refusal().with("tie", tie.id()).at("exchange")));
     }
 
@@ -106,16 +105,6 @@ final class Gate {
             }
         }
         return List.of();
-    }
-
-    /** The rubbers can end level and the conditions then ask for a decider. */
-    private static boolean knowsDecider(Event event, Tie tie) {
-        boolean even = event.conditions().rubbers() % 2 == 0;
-        boolean aVoid = tie.cards().keySet().stream()
-                .filter(rubber -> !rubber.isDecider())
-                .flatMap(rubber -> tie.card(rubber).score(rubber).stream())
-                .anyMatch(score -> score.how() == How.VOID);
-        return event.conditions().decider() != DeciderKind.NONE && (even || aVoid);
     }
 
     static Side sideOf(Event event, ExchangeId exchange, ClubId club) {

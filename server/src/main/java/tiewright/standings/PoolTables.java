@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OvertimePoints;
 import tiewright.conditions.StopWhenDecided;
 import tiewright.conditions.TiePoints;
@@ -39,9 +38,9 @@ public final class PoolTables {
     public static TableRules rules(Conditions conditions) {
         TiePoints points = conditions.tiePoints();
         boolean capped = conditions.overtimePoints() == OvertimePoints.CAPPED;
-        Optional<Games> decider = conditions.decider() == DeciderKind.NONE || conditions.rubbers() % 2 == 1
-                ? Optional.empty()
-                : Optional.of(Games.of(conditions.deciderScoring(), 1, capped));
+        Optional<Games> decider = conditions.hasDecider()
+                ? Optional.of(Games.of(conditions.deciderScoring(), 1, capped))
+                : Optional.empty();
         TieShape shape = new TieShape(
                 conditions.rubbers(),
                 conditions.stopWhenDecided() == StopWhenDecided.ALL,

@@ -10,7 +10,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 import tiewright.draw.PoolPlan;
 import tiewright.draw.PoolTie;
 import tiewright.event.ClubId;
@@ -89,7 +88,7 @@ final class BudgetDays {
 
     private double deciders() {
         int count = conditions.rubbers();
-        if (count % 2 == 1 || conditions.decider() == DeciderKind.NONE) {
+        if (!conditions.expectsDeciders()) {
             return 0;
         }
         return ties.size() * Shortening.levelChance(count);

@@ -149,7 +149,7 @@ final class Cuts {
 
     private Optional<ReplanOption> noDecider() {
         Conditions now = event.conditions();
-        if (now.decider() == DeciderKind.NONE || now.rubbers() % 2 == 1) {
+        if (!now.expectsDeciders()) {
             return Optional.empty();
         }
         double expected = problem.ties().size() * Shortening.levelChance(now.rubbers());

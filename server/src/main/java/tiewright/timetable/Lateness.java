@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import tiewright.event.Card;
 import tiewright.event.Event;
 import tiewright.event.RubberNo;
-import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 
@@ -90,7 +89,7 @@ public final class Lateness {
 
     /** A tie with a published time that has come, of which nothing was called: only the schedule can have started its clock. */
     private Optional<Instant> uncalled(Tie tie) {
-        boolean waits = tie.isReady() && tie.calls().isEmpty() && tie.cards().isEmpty() && !isGone(tie);
+        boolean waits = tie.isReady() && !tie.isInPlay() && !event.isGone(tie);
         return switch (event.conditions().clockStarts()) {
             case CALL -> Optional.empty();
             case SCHEDULE -> event.startsAt(tie).filter(start -> waits && !start.isAfter(now));
@@ -102,12 +101,6 @@ public final class Lateness {
                         .map(start -> later(start, freeSince(tie.court().orElseThrow(), Instant.MIN)))
                         .filter(clock -> !clock.isAfter(now));
         };
-    }
-
-    private boolean isGone(Tie tie) {
-        return Stream.of(Side.values())
-                .flatMap(side -> tie.club(side).stream())
-                .anyMatch(event.withdrawals()::containsKey);
     }
 
     private boolean isTaken(String court) {

@@ -37,7 +37,7 @@ final class ProblemReader {
         this.event = event;
         this.asked = asked;
         this.open = event.ties().values().stream()
-                .filter(tie -> !isGone(tie) && !left(tie).isEmpty())
+                .filter(tie -> !event.isGone(tie) && !left(tie).isEmpty())
                 .toList();
         this.courts = event.courts().values().stream()
                 .filter(court -> court.usable() && !asked.lostCourts().contains(court.name()))
@@ -113,12 +113,6 @@ final class ProblemReader {
                 .mapToInt(Spot::end)
                 .max()
                 .orElse(Board.NEVER);
-    }
-
-    private boolean isGone(Tie tie) {
-        return Stream.of(Side.values())
-                .flatMap(side -> tie.club(side).stream())
-                .anyMatch(event.withdrawals()::containsKey);
     }
 
     private List<RubberNo> left(Tie tie) {

@@ -59,9 +59,9 @@ final class RestOfDay {
         this.event = event;
         this.zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
         this.now = minute(now);
-        this.begun = event.ties().values().stream().filter(RestOfDay::hasBegun).toList();
+        this.begun = event.ties().values().stream().filter(Tie::isInPlay).toList();
         this.waiting = event.ties().values().stream()
-                .filter(tie -> tie.start().isPresent() && !hasBegun(tie) && !isGone(tie))
+                .filter(tie -> tie.start().isPresent() && !tie.isInPlay() && !event.isGone(tie))
                 .sorted(Comparator.comparing((Tie tie) -> tie.start().orElseThrow())
                         .thenComparing(Tie::round))
                 .toList();
@@ -70,16 +70,6 @@ final class RestOfDay {
         this.coming = IntStream.range(begun.size(), ties.size())
                 .mapToObj(this::coming)
                 .toList();
-    }
-
-    private static boolean hasBegun(Tie tie) {
-        return !tie.calls().isEmpty() || !tie.cards().isEmpty();
-    }
-
-    private boolean isGone(Tie tie) {
-        return Stream.of(Side.values())
-                .flatMap(side -> tie.club(side).stream())
-                .anyMatch(event.withdrawals()::containsKey);
     }
 
     double now() {

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.DeciderKind;
 
 /**
  * Plays a plan again and again with rubbers of random length. A tie never begins before its planned time, for that is a
@@ -89,7 +88,7 @@ final class SimulatedDays {
 
     private boolean isLevel(RandomGenerator random) {
         int count = conditions.rubbers();
-        if (count % 2 == 1 || conditions.decider() == DeciderKind.NONE) {
+        if (!conditions.expectsDeciders()) {
             return false;
         }
         int won = 0;

@@ -248,12 +248,11 @@ class ImpactPropertiesTest {
                     one.correction().rubber(),
                     was.get().games(),
                     was.get().how());
-            Event again = Stay.then(
-                    after,
-                    day.given(),
+            Event again = after.after(
                     ((Decision.Accepted) new DecideCorrection(back, CorrectionChoice.RECORD_ONLY, "", "misread", "R")
                                     .decide(after, day.given()))
-                            .facts());
+                            .facts(),
+                    day.given());
             for (String pool : before.pools().keySet()) {
                 assertThat(Standings.of(PoolTables.input(again, pool)))
                         .as(Seed.rerun(round))
@@ -265,6 +264,6 @@ class ImpactPropertiesTest {
     private static Event after(Days day, DecideCorrection decision) {
         Decision.Outcome outcome = day.ask(decision);
         assertThat(outcome).isInstanceOf(Decision.Accepted.class);
-        return Stay.then(day.event(), day.given(), ((Decision.Accepted) outcome).facts());
+        return day.event().after(((Decision.Accepted) outcome).facts(), day.given());
     }
 }

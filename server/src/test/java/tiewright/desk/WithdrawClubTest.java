@@ -66,6 +66,16 @@ class WithdrawClubTest {
         assertThat(day.notes()).containsExactly(new PrivateNote.SheetDropped(exchange, ClubId.of("N")));
     }
 
+    /** A pair can be sealed for a decider before the tie is level, also while its sheets are open. */
+    @Test
+    void pairs_sealed_for_a_decider_that_will_not_be_played_go_back_unseen() {
+        ExchangeId exchange = ExchangeId.decider(TieId.of("A3"));
+        day.opened("A3").fact(new ExchangeFact.SheetSealed(exchange, ClubId.of("N"), "0".repeat(64), false));
+        day.does(withdraw("E", Withdrawal.KEEP));
+        assertThat(day.event().exchange(exchange).home().isIn()).isFalse();
+        assertThat(day.notes()).containsExactly(new PrivateNote.SheetDropped(exchange, ClubId.of("N")));
+    }
+
     @Test
     void in_the_knockout_the_other_club_goes_on_now_and_in_later_rounds() {
         Days cup = Days.aDay()

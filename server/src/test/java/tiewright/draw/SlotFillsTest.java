@@ -172,7 +172,7 @@ class SlotFillsTest {
         card(SF1, 2, 11, 5);
         Fact last = new PlayFact.CardEntered(SF1, RubberNo.of(3), List.of(Score.of(11, 0)), How.PLAYED);
         Decision.Given given = new Decision.Given(NOON, Actor.of(Role.DESK, "desk 1"), Directory.EMPTY, Map.of());
-        assertThat(SlotFills.after(event, given, List.of(last)))
+        assertThat(SlotFills.of(event.after(List.of(last), given)))
                 .containsExactly(filled(THIRD, Side.HOME, "ash"), filled(FINAL, Side.HOME, "owl"));
         assertThat(SlotFills.of(event)).isEmpty();
     }

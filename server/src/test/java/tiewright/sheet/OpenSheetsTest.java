@@ -26,6 +26,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
+import tiewright.event.Event;
 import tiewright.event.ExchangeFact;
 import tiewright.event.Fact;
 import tiewright.event.How;
@@ -339,9 +340,10 @@ class OpenSheetsTest {
                 .by(Days.captain("N"))
                 .does(sealDecider("N", "1", "2"))
                 .by(Days.desk());
-        assertThat(Exchanges.toDrop(day.event())).isEmpty();
+        Event sealed = day.event();
         day.cards("A1", "11-5", "11-5", "11-5", "5-11");
-        assertThat(Exchanges.toDrop(day.event())).containsExactly(new PrivateNote.SheetDropped(DECIDER, N));
+        assertThat(Exchanges.unneeded(sealed, day.event())).containsExactly(new PrivateNote.SheetDropped(DECIDER, N));
+        assertThat(Exchanges.unneeded(day.event(), day.event())).isEmpty();
     }
 
     @Test
