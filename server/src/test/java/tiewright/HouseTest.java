@@ -2,6 +2,7 @@ package tiewright;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -255,20 +256,59 @@ class HouseTest {
                     "tiewright.http..",
                     "tiewright.cli..");
 
-    /** Pages are made from what one viewer may know; the whole event is held only where that view is made and asked. */
+    /**
+     * Pages are made from what one viewer may know. The whole event is held by the answers, which look for whom they are, by the
+     * service itself, which follows it, and by decisions, to which it is given.
+     */
     @ArchTest
     static final ArchRule pages_never_hold_the_whole_event = noClasses()
             .that()
             .resideInAPackage("tiewright.http..")
             .and()
+            .resideOutsideOfPackages("tiewright.http", "tiewright.http.answers")
+            .and()
             .areNotAssignableTo(tiewright.event.Decision.class)
-            .and(
-                    com.tngtech.archunit.base.DescribedPredicate.describe(
-                            "are not those that make the view",
-                            type -> !type.getSimpleName()
-                                    .matches(
-                                            "Answers|ClubAnswers|PlanAnswers|EntryAnswers|Forecaster|DisputeAnswers|Visit|Visitors|Live|Opener|Eraser|Service|ServiceOptions|EntryPages|Routes|Control|")))
             .should()
             .dependOnClassesThat()
             .haveFullyQualifiedName("tiewright.event.Event");
+
+    private static final String[] ROOMS_OF_PAGES = {
+        "tiewright.http.everybody..",
+        "tiewright.http.captain..",
+        "tiewright.http.film..",
+        "tiewright.http.desk..",
+        "tiewright.http.rulings..",
+        "tiewright.http.plan..",
+        "tiewright.http.organiser.."
+    };
+
+    @ArchTest
+    static final ArchRule a_room_of_pages_knows_no_other = slices().matching(
+                    "tiewright.http.(everybody|captain|film|desk|rulings|plan|organiser)..")
+            .should()
+            .notDependOnEachOther();
+
+    @ArchTest
+    static final ArchRule pages_do_not_know_the_service = noClasses()
+            .that()
+            .resideInAPackage("tiewright.http.*..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("tiewright.http");
+
+    @ArchTest
+    static final ArchRule the_kit_knows_no_page = noClasses()
+            .that()
+            .resideInAnyPackage("tiewright.http.visit..", "tiewright.http.answers..", "tiewright.http.views..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(ROOMS_OF_PAGES);
+
+    @ArchTest
+    static final ArchRule answers_know_no_kit_and_no_view = noClasses()
+            .that()
+            .resideInAPackage("tiewright.http.answers..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("tiewright.http.visit..", "tiewright.http.views..", "tiewright.http.pieces..");
 }

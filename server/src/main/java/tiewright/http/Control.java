@@ -12,6 +12,10 @@ import java.security.MessageDigest;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.http.visit.ClosedDoor;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
 import tiewright.ledger.Ledger;
 
 /**

@@ -3,6 +3,11 @@ package tiewright.http;
 import java.util.Optional;
 import tiewright.event.Link;
 import tiewright.http.pieces.EmptyPlace;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Visit;
 
 /** Coming in by a personal link, finding the own page, going out. */
 final class EntryPages implements Page {

@@ -10,6 +10,11 @@ import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.http.pieces.EmptyPlace;
+import tiewright.http.visit.ClosedDoor;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
 
 /** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
 final class Failures {

@@ -8,6 +8,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.PrivateNote;
 import tiewright.event.Tie;
+import tiewright.http.answers.ClubAnswers;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.Forecasts;
 

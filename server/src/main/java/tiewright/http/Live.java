@@ -11,6 +11,7 @@ import java.util.concurrent.TimeUnit;
 import tiewright.event.Event;
 import tiewright.event.Link;
 import tiewright.event.Viewer;
+import tiewright.http.visit.Visitor;
 
 /**
  * Tells open pages that something changed, and how often since they were last told: no name, no number of anything. Somebody whose view did not change hears

@@ -13,9 +13,32 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.event.ClubId;
 import tiewright.event.Event;
+import tiewright.http.answers.Asking;
+import tiewright.http.answers.Worked;
+import tiewright.http.captain.CaptainRoom;
+import tiewright.http.desk.DeskRoom;
+import tiewright.http.everybody.EverybodyRoom;
+import tiewright.http.film.FilmRoom;
+import tiewright.http.organiser.OrganiserRoom;
+import tiewright.http.plan.PlanRoom;
+import tiewright.http.rulings.RulingsRoom;
+import tiewright.http.visit.ClosedDoor;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.EverybodysPages;
+import tiewright.http.visit.Hall;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Parts;
+import tiewright.http.visit.Room;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Templates;
+import tiewright.http.visit.Tokens;
+import tiewright.http.visit.Visit;
+import tiewright.http.visit.Visitor;
 import tiewright.ledger.Ledger;
 
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
@@ -36,7 +59,17 @@ public final class Service implements AutoCloseable {
             "no-store");
 
     private final Hall hall;
-    private final DayPlanPage dayPlans = new DayPlanPage();
+    private final Live live = new Live();
+    private final CaptainRoom captains = new CaptainRoom();
+    private final PlanRoom plans = new PlanRoom();
+    private final List<Room> rooms = List.of(
+            new EverybodyRoom(),
+            captains,
+            new FilmRoom(),
+            new DeskRoom(),
+            new RulingsRoom(),
+            plans,
+            new OrganiserRoom());
     private final Visitors visitors;
     private final Opener opener;
     private final Forecaster forecaster;
@@ -53,15 +86,13 @@ public final class Service implements AutoCloseable {
                 clock,
                 tokens,
                 new Templates(),
-                new Live(),
                 new Worked(),
                 new EverybodysPages(),
-                new Planning(),
                 new Hall.Address(options.publicUrl()));
         this.visitors = new Visitors(tokens, options.tls().isPresent());
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
-        this.opener = new Opener(ledger, clock, hall.live());
+        this.opener = new Opener(ledger, clock, live);
         this.forecaster = new Forecaster(hall.ledger());
         this.eraser = new Eraser(ledger, clock);
         this.server = Javalin.create(config -> configure(config, options));
@@ -85,7 +116,7 @@ public final class Service implements AutoCloseable {
                 service.url(),
                 service.localUrl(options),
                 options.tls().map(ServiceOptions.Tls::certificate));
-        ledger.onChange(service.hall.live()::changed);
+        ledger.onChange(service.live::changed);
         ledger.onChange(service.forecaster::changed);
         service.opener.start();
         service.eraser.start();
@@ -122,14 +153,14 @@ public final class Service implements AutoCloseable {
         eraser.look();
     }
 
-    /** The plans of a day that captains look for. */
-    DayPlanPage dayPlans() {
-        return dayPlans;
+    /** Waits for the plan of the day that a captain asked for. */
+    void awaitPlanOf(ClubId club) {
+        captains.await(club);
     }
 
-    /** What searches for an order of play. */
-    Planning planning() {
-        return hall.planning();
+    /** Waits until no search for an order of play goes on. */
+    void awaitPlans() {
+        plans.await();
     }
 
     /** How a command on this machine reaches the service, whatever its public address. */
@@ -143,9 +174,9 @@ public final class Service implements AutoCloseable {
         Control.forget(folder);
         opener.close();
         eraser.close();
-        hall.planning().close();
+        rooms.forEach(Room::close);
         forecaster.end();
-        hall.live().close();
+        live.close();
         server.stop();
     }
 
@@ -154,9 +185,9 @@ public final class Service implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = MOST_BYTES;
         // as much in memory as is taken at all: no file that was sent is ever laid down on the disk
-        config.jetty.multipartConfig.maxInMemoryFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxFileSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(FilmPage.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(Parts.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Parts.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Parts.MOST_BYTES, SizeUnit.BYTES);
         config.http.defaultContentType = "text/html; charset=utf-8";
         config.jetty.host = options.host();
         config.jetty.port = options.port();
@@ -177,7 +208,7 @@ public final class Service implements AutoCloseable {
                 "/events",
                 client -> {
                     Event event = hall.ledger().event();
-                    hall.live().join(client, visitors.of(client.ctx(), event), event);
+                    live.join(client, visitors.of(client.ctx(), event), event);
                 },
                 Door.ANYBODY);
         Routes routes = new Routes(config.routes, this::visit);
@@ -185,72 +216,9 @@ public final class Service implements AutoCloseable {
         new Failures(this::visit).at(config.routes);
     }
 
-    private List<Page> pages() {
-        return List.of(
-                new EntryPages(visitors),
-                control,
-                new StaticExtras(),
-                new NowPage(),
-                new TiesPage(),
-                new ChartPage(),
-                new TablesPage(),
-                new NeedsPage(),
-                new BracketPage(),
-                new NoticesPage(),
-                new ClubsPage(),
-                new PlayerPage(),
-                new CalendarPage(),
-                new CaptainPages(),
-                new SheetPages(),
-                new PlayingTimePage(),
-                new SquadNotesPages(),
-                new FormAndChemistryPage(),
-                new FilmPage(),
-                new NotingPage(),
-                new FilmCountsPage(),
-                new AgreementPage(),
-                new RotaPage(),
-                new PastPage(),
-                new ProposalPages(),
-                dayPlans,
-                new OwnRecordPage(),
-                new CardPages(),
-                new DeskPages(),
-                new DeskTiePages(),
-                new SafetyPage(),
-                new TellingPage(),
-                new PaperPages(),
-                new HelpPages(),
-                new QrPage(),
-                new OrganiserPage(),
-                new EventPage(),
-                new SettingsPage(),
-                new ConditionsPage(),
-                new CourtsPage(),
-                new EntriesPage(),
-                new SquadPage(),
-                new OpeningPage(),
-                new DrawPage(),
-                new KnockoutPage(),
-                new TimesPage(),
-                new BudgetPage(),
-                new PlanPage(),
-                new BreaksPage(),
-                new LinksPage(),
-                new RulingsPage(),
-                new CorrectionPage(),
-                new WithdrawalPage(),
-                new CasesPage(),
-                new ProtestsPage(),
-                new DryRunPage(),
-                new StopPages(),
-                new HurtPage(),
-                new SafetyInfoPage(),
-                new PostNoticePage(),
-                new SigningPage(),
-                new LogPage(),
-                new BackupPage(),
-                new PrivateDataPage());
+    private Stream<Page> pages() {
+        Stream<Page> own = Stream.of(new EntryPages(visitors), control, new StaticExtras());
+        return Stream.concat(own, rooms.stream().flatMap(room -> room.pages().stream()));
     }
 
     /** The visit of this request, made once: what the guard let in is what the page answers. */
@@ -260,7 +228,9 @@ public final class Service implements AutoCloseable {
             return known;
         }
         Event event = hall.ledger().event();
-        Visit visit = new Visit(ctx, hall, visitors.of(ctx, event), event);
+        Visitor visitor = visitors.of(ctx, event);
+        Asking asking = Asking.of(event, visitor.viewer(), hall.clock().instant(), hall.ledger(), hall.worked());
+        Visit visit = new Visit(ctx, hall, visitor, asking);
         ctx.attribute(VISIT, visit);
         return visit;
     }

@@ -3,6 +3,9 @@ package tiewright.http;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
 
 /** The one script that comes from a library. */
 final class StaticExtras implements Page {

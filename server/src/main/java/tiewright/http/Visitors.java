@@ -6,6 +6,8 @@ import io.javalin.http.SameSite;
 import java.util.Optional;
 import tiewright.event.Event;
 import tiewright.event.Link;
+import tiewright.http.visit.Tokens;
+import tiewright.http.visit.Visitor;
 
 /** Personal links: the secret in a link is exchanged once for a cookie, and only its hash is ever compared. */
 final class Visitors {

@@ -1,9 +1,9 @@
 /**
- * The service: personal links, pages, live updates. A page is one class here (parse, hand over the decision, show) and one
- * template; it is made from a {@link tiewright.event.VisibleEvent} and never holds an {@code Event}: what must be worked out
- * from one, {@link tiewright.http.Answers} and its neighbours ask for.
+ * The running service: it listens, lets in who may come, shows pages and what went wrong, tells open pages of changes, and does
+ * by itself what is due. The pages are in the rooms below, by whom they serve: each gives its own, all stand on the kit
+ * {@code visit}, and none knows another. Only these rooms know Javalin and jte.
  *
- * <p>Entry: {@link tiewright.http.Service}. May use every room; only this room knows Javalin and jte.
+ * <p>Entry: {@link tiewright.http.Service}.
  */
 @NullMarked
 package tiewright.http;

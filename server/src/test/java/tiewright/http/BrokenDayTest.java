@@ -17,6 +17,7 @@ import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
+import tiewright.http.visit.Changes;
 
 /**
  * A day that breaks, through the pages: six clubs, three rounds of four rubbers, six courts of which two go under water at
@@ -69,7 +70,7 @@ class BrokenDayTest {
         Guest.Got made = organiser.send(
                 PLAN, PLAN + "/make", Map.of("from", "13:40", "seed", "7", "slot", "20", "seconds", "3"));
         assertThat(made.status()).as(made.text()).isEqualTo(200);
-        served.service.planning().plan().orElseThrow().await(120_000);
+        served.service.awaitPlans();
         Guest.Got got = organiser.send(PLAN, PLAN + "/publish", Map.of("reason", "The afternoon", "by", "Ines Roth"));
         assertThat(got.path()).as(got.text()).isEqualTo("/plan");
         return organiser;
@@ -80,7 +81,7 @@ class BrokenDayTest {
         Guest.Got asked = organiser.send(
                 BREAKS, BREAKS + "/look", Map.of("what", "court", "lost", "5", "from", "14:30", "slot", ""));
         assertThat(asked.status()).as(asked.text()).isEqualTo(200);
-        served.service.planning().replan().orElseThrow().await(120_000);
+        served.service.awaitPlans();
         return organiser.get(BREAKS);
     }
 
@@ -167,7 +168,7 @@ class BrokenDayTest {
         }
         Guest.Got got =
                 organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "stop", "stopped", "14:40", "from", "15:05"));
-        served.service.planning().replan().orElseThrow().await(120_000);
+        served.service.awaitPlans();
         got = organiser.get(BREAKS);
         assertThat(got.text())
                 .contains("The stop was 25 minutes: a warm-up of 5 minutes is counted in.", "Planned anew from 15:10");

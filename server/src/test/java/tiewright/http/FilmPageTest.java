@@ -17,6 +17,7 @@ import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
+import tiewright.http.visit.Parts;
 
 /** A captain gives film notes to the service; they count for the own club, and nobody else notices. */
 class FilmPageTest {
@@ -177,12 +178,12 @@ class FilmPageTest {
     void more_than_the_limit_is_refused_in_words() {
         try (Served served = served()) {
             Guest captain = served.captain("N");
-            for (int bytes : List.of(FilmPage.MOST_BYTES + 1, 3 * FilmPage.MOST_BYTES)) {
+            for (int bytes : List.of(Parts.MOST_BYTES + 1, 3 * Parts.MOST_BYTES)) {
                 Guest.Got got = choose(captain, "x".repeat(bytes), RALLIES);
                 assertThat(got.status()).isEqualTo(413);
                 assertThat(got.text()).contains("more than the service takes");
             }
-            String most = "x".repeat(FilmPage.MOST_BYTES - 10_000);
+            String most = "x".repeat(Parts.MOST_BYTES - 10_000);
             assertThat(choose(captain, most, RALLIES).status())
                     .as("read, and found wanting")
                     .isEqualTo(422);

@@ -132,8 +132,8 @@ class InjuryPagesTest {
             Map<String, String> pairs = new java.util.LinkedHashMap<>();
             int[] order = {5, 6, 1, 2, 3, 4, 7, 8};
             for (int rubber = 1; rubber <= 4; rubber++) {
-                pairs.put(SheetFields.field(RubberNo.of(rubber), "first"), "N" + order[2 * rubber - 2]);
-                pairs.put(SheetFields.field(RubberNo.of(rubber), "second"), "N" + order[2 * rubber - 1]);
+                pairs.put("sheet-" + rubber + "-first", "N" + order[2 * rubber - 2]);
+                pairs.put("sheet-" + rubber + "-second", "N" + order[2 * rubber - 1]);
             }
             pairs.put("step", "seal");
             captain.send("/captain/sheet/A2", "/captain/sheet/A2", pairs);

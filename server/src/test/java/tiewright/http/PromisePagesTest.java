@@ -107,7 +107,7 @@ class PromisePagesTest {
     }
 
     private static String planned(Served served, Guest captain) {
-        served.service.dayPlans().await(ClubId.of("Q"));
+        served.service.awaitPlanOf(ClubId.of("Q"));
         return captain.get(DAY).text();
     }
 

@@ -1,0 +1,88 @@
+package tiewright.http.answers;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import tiewright.event.Actor;
+import tiewright.event.Decision;
+import tiewright.event.Directory;
+import tiewright.event.Event;
+import tiewright.event.Recorded;
+import tiewright.event.Refusal;
+import tiewright.event.Viewer;
+import tiewright.event.VisibleEvent;
+import tiewright.ledger.Ledger;
+
+/**
+ * One viewer who asks at one moment. Pages read from it what this viewer may know; the whole event is read by the answers of
+ * this room alone, which check for whom they are: {@code new ClubAnswers(asking)}.
+ */
+public final class Asking {
+    private final Event whole;
+    private final Directory directory;
+    private final VisibleEvent event;
+    private final Ledger ledger;
+    private final Worked worked;
+
+    private Asking(Event whole, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
+        this.whole = whole;
+        this.directory = ledger.directory();
+        this.event = VisibleEvent.of(whole, directory, viewer, now);
+        this.ledger = ledger;
+        this.worked = worked;
+    }
+
+    /** A viewer who asks of this event as it stands. */
+    public static Asking of(Event event, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
+        return new Asking(event, viewer, now, ledger, worked);
+    }
+
+    /** The event as this viewer may know it. */
+    public VisibleEvent event() {
+        return event;
+    }
+
+    /** Whom the pages of this visit name. */
+    public Directory directory() {
+        return directory;
+    }
+
+    /** The same question from somebody else. */
+    public Asking by(Viewer other) {
+        return new Asking(whole, other, event.now(), ledger, worked);
+    }
+
+    /** The same question of all that has been entered by now. */
+    public Asking anew(Instant now) {
+        return new Asking(ledger.event(), event.viewer(), now, ledger, worked);
+    }
+
+    /** The same question as it would have been answered at an earlier moment: with what the desk had received by then. */
+    public Asking asOf(Instant moment) {
+        long seq = ledger.facts(0).stream()
+                .filter(fact -> !fact.receivedAt().isAfter(moment))
+                .mapToLong(Recorded::seq)
+                .max()
+                .orElse(0);
+        return new Asking(ledger.asOf(seq), event.viewer(), moment, ledger, worked);
+    }
+
+    /** Every reason why this would be refused now; nothing is changed by asking. */
+    public List<Refusal> wouldRefuse(Decision decision, Actor actor) {
+        Decision.Outcome outcome =
+                decision.decide(whole, new Decision.Given(event.now(), actor, ledger.directory(), Map.of()));
+        return outcome instanceof Decision.Refused refused ? refused.reasons() : List.of();
+    }
+
+    public Event whole() {
+        return whole;
+    }
+
+    public Ledger ledger() {
+        return ledger;
+    }
+
+    public Worked worked() {
+        return worked;
+    }
+}

@@ -1,0 +1,29 @@
+package tiewright.http.captain;
+
+import java.util.List;
+import tiewright.event.ClubId;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Room;
+
+/** The pages of captains and their deputies. */
+public final class CaptainRoom implements Room {
+    private final DayPlanPage dayPlans = new DayPlanPage();
+
+    @Override
+    public List<Page> pages() {
+        return List.of(
+                new CaptainPages(),
+                new SheetPages(),
+                new PlayingTimePage(),
+                new SquadNotesPages(),
+                new FormAndChemistryPage(),
+                new ProposalPages(),
+                dayPlans,
+                new OwnRecordPage());
+    }
+
+    /** Waits for the plan of the day that this club's captain asked for. */
+    public void await(ClubId club) {
+        dayPlans.await(club);
+    }
+}

@@ -1,0 +1,289 @@
+package tiewright.http.captain;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tiewright.event.ClubId;
+import tiewright.event.Pair;
+import tiewright.event.Refusal;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.Progress;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.DayPlanView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.Budget;
+import tiewright.lineup.DayPlan;
+import tiewright.lineup.DayProblem;
+import tiewright.lineup.PlayingDay;
+import tiewright.wording.LineupWords;
+
+/** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
+final class DayPlanPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger(DayPlanPage.class);
+    private static final String HERE = "/captain/day";
+    private static final Duration MOST_TIME = Duration.ofSeconds(5);
+    private static final int MOST = 12;
+
+    private final Map<ClubId, Job> jobs = new ConcurrentHashMap<>();
+    private final ExecutorService planner = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "plan of a day");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** A plan that is being looked for, or was found. */
+    private record Job(
+            DayProblem.Wanted wanted,
+            Instant asked,
+            long seq,
+            Budget budget,
+            CompletableFuture<Optional<DayPlan>> plan) {}
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.CAPTAIN, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.CAPTAIN, HERE, this::plan);
+        routes.post(Door.CAPTAIN, HERE + "/promise", this::promise);
+        routes.post(Door.CAPTAIN, HERE + "/stop", visit -> {
+            Optional.ofNullable(jobs.get(visit.club()))
+                    .ifPresent(job -> job.budget().stop().press());
+            visit.go(HERE);
+        });
+    }
+
+    private void promise(Visit visit) {
+        Form form = visit.form();
+        DayPromises.read(visit, form)
+                .ifPresentOrElse(
+                        promise -> {
+                            visit.hall().ledger().note(visit.club(), promise);
+                            visit.go(HERE + "#promises");
+                        },
+                        () -> visit.refuse(form, tried -> screen(visit, tried)));
+    }
+
+    private static int count(Form form, String field) {
+        int count = form.number(field).orElse(0);
+        if (count < 0 || count > MOST) {
+            form.fault(Refusal.of("form.out-of-range")
+                    .with("least", 0)
+                    .with("most", MOST)
+                    .at(field));
+        }
+        return count;
+    }
+
+    private void plan(Visit visit) {
+        Form form = visit.form();
+        int floor = count(form, "floor");
+        int inARow = count(form, "row");
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> screen(visit, tried));
+            return;
+        }
+        DayProblem.Wanted wanted = new DayProblem.Wanted(
+                floor,
+                visit.ask(ClubAnswers::new).playingDay().promised(),
+                inARow,
+                form.text("learn").equals("yes"));
+        Optional.ofNullable(jobs.get(visit.club()))
+                .ifPresent(before -> before.budget().stop().press());
+        Budget budget = Budget.ofSteps(DayPlan.USUAL_STEPS, 1).within(MOST_TIME);
+        Optional<DayProblem> day = visit.ask(ClubAnswers::new).dayAhead(wanted, 1);
+        CompletableFuture<Optional<DayPlan>> plan = day.isEmpty()
+                ? CompletableFuture.completedFuture(Optional.empty())
+                : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner)
+                        .whenComplete((found, failure) -> {
+                            if (failure != null) {
+                                LOG.error("A search for the plan of a day broke off", failure);
+                            }
+                        });
+        jobs.put(
+                visit.club(), new Job(wanted, visit.event().now(), visit.event().seq(), budget, plan));
+        visit.go(HERE);
+    }
+
+    /** Waits until the plan that a club asked for is found; at once where it asked for none. */
+    void await(ClubId club) {
+        Optional.ofNullable(jobs.get(club)).ifPresent(DayPlanPage::result);
+    }
+
+    private Screen screen(Visit visit, Tried tried) {
+        Optional<Job> job = Optional.ofNullable(jobs.get(visit.club()));
+        boolean done = job.filter(one -> one.plan().isDone()).isPresent();
+        Optional<DayPlan> plan = done ? result(job.get()) : Optional.empty();
+        PlayingDay day = visit.ask(ClubAnswers::new).playingDay();
+        if (job.isPresent() && !done) {
+            visit.ctx().header("Refresh", "2");
+        }
+        return Screen.of(
+                "dayPlan",
+                visit.event().clubName(visit.club()) + ": the day so far and ahead",
+                new DayPlanView(
+                        tried.refusal(),
+                        List.of(
+                                Cautions.OF_ADVICE,
+                                "It plans with the pairs that the other clubs are expected to send, in any order. Nothing is handed in by it: each sheet stays yours to name."),
+                        form(job, tried),
+                        job.filter(one -> !done).map(DayPlanPage::progress),
+                        job.filter(one -> done)
+                                .map(one -> notes(visit, one, plan, day))
+                                .orElse(List.of()),
+                        plan.map(found -> found.ties().stream()
+                                        .map(tie -> tie(visit.event(), tie))
+                                        .toList())
+                                .orElse(List.of()),
+                        DayPromises.view(visit, day, tried),
+                        players(visit.event(), day, plan)));
+    }
+
+    private static Optional<DayPlan> result(Job job) {
+        return job.plan().exceptionally(failure -> Optional.empty()).join();
+    }
+
+    private static Progress progress(Job job) {
+        int done = job.budget().stop().stepsDone();
+        return new Progress(
+                "day-plan",
+                "Looking for a plan",
+                done + " of at most " + job.budget().steps()
+                        + " plans tried, five seconds at most. The page comes back by itself.",
+                done,
+                job.budget().steps(),
+                HERE + "/stop",
+                Button.stop("Stop and show the best so far"));
+    }
+
+    private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found, PlayingDay day) {
+        if (job.plan().isCompletedExceptionally()) {
+            return List.of(
+                    "The search broke off, and nothing was found out. Plan again; if it breaks off again, tell the organiser.");
+        }
+        if (found.isEmpty()) {
+            return List.of(
+                    "There is nothing to plan: no tie is ahead with both clubs known, or a tie has no legal sheet that grants every wish.");
+        }
+        LineupWords words = new LineupWords(visit.words());
+        List<String> notes = new ArrayList<>(words.plan(found.get()));
+        if (visit.event().seq() != job.seq()) {
+            notes.add("Made at " + HallClock.said(visit.event().clock(job.asked()))
+                    + ". Something has happened since: plan again to count it in.");
+        }
+        if (!job.wanted().promised().equals(day.promised())) {
+            notes.add("You promised something else since this was planned: plan again to count it in.");
+        }
+        return notes;
+    }
+
+    private static DayPlanView.Tie tie(VisibleEvent event, DayPlan.Planned planned) {
+        Tie tie = event.tie(planned.tie()).orElseThrow();
+        List<DayPlanView.Line> lines = planned.sheet().pairs().entrySet().stream()
+                .map(rubber -> new DayPlanView.Line(
+                        TieViews.rubber(rubber.getKey()),
+                        rubber.getValue().map(pair -> names(event, pair)).orElse("no pair")))
+                .toList();
+        return new DayPlanView.Tie(
+                new TieViews(event).title(tie),
+                "/captain/proposal/" + tie.id(),
+                LineupWords.percent(planned.worth()) + " to win with everybody rested; it gives away "
+                        + LineupWords.points(planned.cost()) + " against the best sheet for this tie alone.",
+                lines);
+    }
+
+    private static String names(VisibleEvent event, Pair pair) {
+        return event.name(pair.first()) + " and " + event.name(pair.second());
+    }
+
+    private static ActionForm form(Optional<Job> job, Tried tried) {
+        DayProblem.Wanted wanted = job.map(Job::wanted).orElse(DayProblem.Wanted.CHANCES_ONLY);
+        return ActionForm.of("plan", HERE, "Plan the ties ahead", Button.main("Plan the day"))
+                .saying(
+                        "Must play, must rest, wishes about pairs and what you promised to single players count as you noted them.")
+                .asking(
+                        counts("floor", "Rubbers for everybody by the end of these ties", "No floor", wanted.floor())
+                                .withError(tried.error("floor")),
+                        counts("row", "Ties in a row at most", "Any number", wanted.mostInARow())
+                                .withError(tried.error("row")),
+                        SelectField.of(
+                                "learn",
+                                "Where nothing hangs on a tie",
+                                "Play the strongest",
+                                List.of(Option.of("yes", "Try pairs that are not known well", wanted.learning()))));
+    }
+
+    private static SelectField counts(String id, String label, String nothing, int chosen) {
+        return SelectField.of(
+                id,
+                label,
+                nothing,
+                IntStream.rangeClosed(1, 5)
+                        .mapToObj(count -> Option.of(Integer.toString(count), Integer.toString(count), count == chosen))
+                        .toList());
+    }
+
+    private static ReasonTable players(VisibleEvent event, PlayingDay day, Optional<DayPlan> plan) {
+        List<ReasonTable.Column> columns = new ArrayList<>(List.of(
+                new ReasonTable.Column("Player", false),
+                new ReasonTable.Column("So far", true),
+                new ReasonTable.Column("Planned", true),
+                new ReasonTable.Column("In all", true)));
+        if (day.isAnythingPromised()) {
+            columns.add(new ReasonTable.Column("Promised", true));
+        }
+        return new ReasonTable(
+                "day-players",
+                "Rubbers so far and ahead",
+                columns,
+                day.lines().stream()
+                        .map(line -> row(event, line, columns.size(), plan))
+                        .toList(),
+                "So far: played, on court, or named on an opened sheet and still to be played.");
+    }
+
+    private static ReasonTable.Row row(VisibleEvent event, PlayingDay.Line line, int columns, Optional<DayPlan> plan) {
+        int byTheEnd = plan.map(found -> found.rubbers().getOrDefault(line.player(), line.had()))
+                .orElse(line.had());
+        List<String> why = plan.map(found -> found.ties().stream()
+                        .filter(tie -> tie.sheet().players().contains(line.player()))
+                        .map(tie -> "Planned: "
+                                + new TieViews(event).title(event.tie(tie.tie()).orElseThrow()))
+                        .toList())
+                .orElse(List.of());
+        List<String> cells = List.of(
+                event.name(line.player()),
+                Integer.toString(line.had()),
+                plan.isEmpty() ? "not planned" : Integer.toString(Math.max(0, byTheEnd - line.had())),
+                Integer.toString(byTheEnd),
+                line.promised() == 0 ? "" : Integer.toString(line.promised()));
+        return new ReasonTable.Row(
+                cells.stream().limit(columns).map(ReasonTable.Cell::of).toList(),
+                "Which",
+                why.isEmpty() ? List.of("Nothing planned.") : why,
+                false);
+    }
+}

@@ -1,0 +1,95 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.RubbersPromised;
+import tiewright.event.Refusal;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.DayPlanView;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.PlayingDay;
+import tiewright.wording.LineupWords;
+
+/** Rubbers that a captain promised to single players: kept, changed and taken back on the page of the day. Private to the club. */
+final class DayPromises {
+    private static final String ACTION = "/captain/day/promise";
+    private static final String PLAYER = "promise-player";
+    private static final String RUBBERS = "promise-rubbers";
+
+    private DayPromises() {}
+
+    /** The note that the form asks for; empty where something in it is wrong. */
+    static Optional<RubbersPromised> read(Visit visit, Form form) {
+        Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, PLAYER);
+        OptionalInt rubbers = form.mustNumber(RUBBERS);
+        boolean possible = rubbers.orElse(0) >= 0 && rubbers.orElse(0) <= RubbersPromised.MOST;
+        if (!possible) {
+            form.fault(Refusal.of("form.out-of-range")
+                    .with("least", 0)
+                    .with("most", RubbersPromised.MOST)
+                    .at(RUBBERS));
+        }
+        return form.isClean()
+                ? Optional.of(new RubbersPromised(player.orElseThrow(), rubbers.getAsInt()))
+                : Optional.empty();
+    }
+
+    static DayPlanView.Promises view(Visit visit, PlayingDay day, Tried tried) {
+        LineupWords words = new LineupWords(visit.words());
+        List<DayPlanView.Promise> lines = new ArrayList<>();
+        for (PlayingDay.Line line : day.lines()) {
+            if (line.promised() > 0) {
+                lines.add(new DayPlanView.Promise(
+                        words.promise(line, resting(visit, line), day.mayGoOn()), takeBack(line.player())));
+            }
+        }
+        return new DayPlanView.Promises(words.beyond(day).stream().toList(), lines, form(visit, day, tried));
+    }
+
+    private static List<String> resting(Visit visit, PlayingDay.Line line) {
+        TieViews views = new TieViews(visit.event());
+        return line.resting().stream()
+                .flatMap(tie -> visit.event().tie(tie).stream())
+                .map(views::title)
+                .toList();
+    }
+
+    private static ActionForm takeBack(PlayerId player) {
+        return ActionForm.of("take-back-" + player, ACTION, "", Button.other("Take it back"))
+                .sending(PLAYER, player.code())
+                .sending(RUBBERS, "0");
+    }
+
+    private static ActionForm form(Visit visit, PlayingDay day, Tried tried) {
+        List<Option> players = day.lines().stream()
+                .map(line -> Option.of(
+                        line.player().code(),
+                        visit.event().name(line.player())
+                                + (line.promised() > 0 ? " (promised " + line.promised() + ")" : ""),
+                        tried.value(PLAYER, "").equals(line.player().code())))
+                .toList();
+        return ActionForm.of("promise", ACTION, "Promise rubbers to a player", Button.other("Keep this promise"))
+                .saying(
+                        "At least so many rubbers by the end of the day; said again for the same player it replaces what stood there."
+                                + " The plan and every proposal know of it. Nobody outside your club sees it.")
+                .asking(
+                        SelectField.of(PLAYER, "Player", "Choose", players).withError(tried.error(PLAYER)),
+                        TextField.of(
+                                        RUBBERS,
+                                        TextField.Kind.NUMBER,
+                                        "Rubbers today, at least",
+                                        tried.value(RUBBERS, ""))
+                                .withHint("0 takes the promise back.")
+                                .withError(tried.error(RUBBERS)));
+    }
+}

@@ -1,0 +1,115 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import tiewright.event.ClubId;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.CopyText;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.PlayingTimeView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.lineup.PlayingDay;
+
+/** Who of the squad was named how often, counted from the opened sheets, beside what the captain promised. */
+final class PlayingTimePage implements Page {
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(
+                Door.CAPTAIN,
+                "/captain/playing-time",
+                visit -> visit.show(Screen.of(
+                        "playingTime",
+                        visit.event().clubName(visit.club()) + ": playing time",
+                        view(
+                                visit.event(),
+                                visit.club(),
+                                visit.ask(ClubAnswers::new).playingDay()))));
+    }
+
+    /** @param lines one for each rubber the player was named for */
+    private record Time(int ties, int rubbers, List<String> lines) {}
+
+    private static PlayingTimeView view(VisibleEvent event, ClubId club, PlayingDay day) {
+        List<Tie> opened = TieOrder.sorted(event.tiesOf(club)).stream()
+                .filter(Tie::isOpened)
+                .toList();
+        List<ReasonTable.Row> rows = new ArrayList<>();
+        List<String> text = new ArrayList<>();
+        for (Player player : event.squad(club)) {
+            Time time = time(event, club, opened, player.id());
+            List<String> cells = new ArrayList<>(List.of(
+                    event.name(player.id()),
+                    Integer.toString(time.rubbers()),
+                    Integer.toString(time.ties()),
+                    Integer.toString(opened.size() - time.ties())));
+            if (day.isAnythingPromised()) {
+                day.line(player.id()).ifPresent(line -> cells.addAll(promised(line)));
+            }
+            rows.add(new ReasonTable.Row(
+                    cells.stream().map(ReasonTable.Cell::of).toList(),
+                    "Which",
+                    time.lines().isEmpty() ? List.of("Not named yet.") : time.lines(),
+                    false));
+            text.add(event.name(player.id()) + ": " + time.rubbers() + " rubbers in " + time.ties() + " ties");
+        }
+        return new PlayingTimeView(
+                new ReasonTable(
+                        "playing-time",
+                        "From " + opened.size() + " opened sheets",
+                        columns(day),
+                        rows,
+                        "Counted from the opened sheets, deciders and changed pairs included."
+                                + (day.isAnythingPromised()
+                                        ? " A rubber that the other side gave away keeps no promise."
+                                        : "")),
+                new CopyText("copy-playing-time", "Playing time as text", String.join("\n", text), "Copy", "Copied"));
+    }
+
+    private static List<ReasonTable.Column> columns(PlayingDay day) {
+        List<ReasonTable.Column> columns = new ArrayList<>(List.of(
+                new ReasonTable.Column("Player", false),
+                new ReasonTable.Column("Rubbers", true),
+                new ReasonTable.Column("Ties", true),
+                new ReasonTable.Column("Rested", true)));
+        if (day.isAnythingPromised()) {
+            columns.add(new ReasonTable.Column("Promised", true));
+            columns.add(new ReasonTable.Column("Still missing", true));
+        }
+        return columns;
+    }
+
+    private static List<String> promised(PlayingDay.Line line) {
+        return line.promised() == 0
+                ? List.of("", "")
+                : List.of(Integer.toString(line.promised()), Integer.toString(line.missing()));
+    }
+
+    private static Time time(VisibleEvent event, ClubId club, List<Tie> opened, PlayerId player) {
+        List<String> lines = new ArrayList<>();
+        int ties = 0;
+        for (Tie tie : opened) {
+            Side side = tie.sideOf(club).orElseThrow();
+            List<String> here = tie.opened().entrySet().stream()
+                    .filter(rubber -> rubber.getValue()
+                            .pair(side)
+                            .filter(pair -> pair.has(player))
+                            .isPresent())
+                    .map(rubber -> new TieViews(event).title(tie) + ", " + TieViews.rubber(rubber.getKey()))
+                    .toList();
+            lines.addAll(here);
+            ties += here.isEmpty() ? 0 : 1;
+        }
+        return new Time(ties, lines.size(), lines);
+    }
+}

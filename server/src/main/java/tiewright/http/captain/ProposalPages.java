@@ -1,0 +1,348 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tiewright.event.ExchangeId;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.DoubtBar;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.ProposalView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.SheetFields;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.Budget;
+import tiewright.lineup.DeciderAdvice;
+import tiewright.lineup.Evaluation;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.OrderAdvice;
+import tiewright.lineup.Proposal;
+import tiewright.lineup.Proposals;
+import tiewright.lineup.ProposedSheet;
+import tiewright.lineup.Reason;
+import tiewright.lineup.WhatIf;
+import tiewright.wording.LineupWords;
+
+/** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
+final class ProposalPages implements Page {
+    private static final int SHOWN = 3;
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.CAPTAIN, "/captain/proposal/{tie}", visit -> visit.show(screen(visit)));
+        routes.post(Door.CAPTAIN, "/captain/proposal/{tie}/wishes", ProposalPages::wish);
+    }
+
+    private static Tie ownTie(Visit visit) {
+        Tie tie = visit.tie();
+        if (!tie.has(visit.club())) {
+            throw new NotFound("Your club does not play in the tie " + tie.id() + ".");
+        }
+        return tie;
+    }
+
+    /** Keeps one wish more, or ends those of a player. */
+    private static void wish(Visit visit) {
+        Tie tie = ownTie(visit);
+        Form form = visit.form();
+        Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, "player");
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> screen(visit));
+            return;
+        }
+        TieWish before = Optional.ofNullable(visit.hall()
+                        .ledger()
+                        .privateOf(visit.club())
+                        .tieWishes()
+                        .get(tie.id()))
+                .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
+        visit.hall()
+                .ledger()
+                .note(
+                        visit.club(),
+                        new TieWish(
+                                tie.id(),
+                                visit.club(),
+                                with(
+                                        before.mustPlay(),
+                                        player.get(),
+                                        form.text("wish").equals("play")),
+                                with(
+                                        before.mustRest(),
+                                        player.get(),
+                                        form.text("wish").equals("rest"))));
+        visit.go("/captain/proposal/" + tie.id());
+    }
+
+    private static List<PlayerId> with(List<PlayerId> before, PlayerId player, boolean wished) {
+        List<PlayerId> after = new ArrayList<>(
+                before.stream().filter(one -> !one.equals(player)).toList());
+        if (wished) {
+            after.add(player);
+        }
+        return after;
+    }
+
+    private static Screen screen(Visit visit) {
+        Tie tie = ownTie(visit);
+        TieViews views = new TieViews(visit.event());
+        Question asked = Question.of(visit);
+        LineupInputs inputs = asked.inputs(visit, tie.id());
+        LineupWords words = new LineupWords(visit.words());
+        String title = visit.event().clubName(visit.club()) + ": proposal for the tie with "
+                + views.side(tie, tie.sideOf(visit.club()).orElseThrow().other());
+        return Screen.of(
+                "proposal",
+                title,
+                tie.isOpened() ? afterOpening(visit, inputs, words) : beforeOpening(visit, tie, inputs, asked, words));
+    }
+
+    private static ProposalView beforeOpening(
+            Visit visit, Tie tie, LineupInputs inputs, Question asked, LineupWords words) {
+        Budget budget = Budget.usual(asked.seed());
+        Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
+        List<ProposalView.Sheet> own = visit
+                .ask(ClubAnswers::new)
+                .ownSheet(ExchangeId.sheets(tie.id()))
+                .filter(kept -> visit.ask(ClubAnswers::new).isLegal(ExchangeId.sheets(tie.id()), kept.sheet()))
+                .map(kept -> own(visit, Proposals.evaluate(inputs.problem(), kept.sheet(), budget), words))
+                .stream()
+                .toList();
+        if (proposal instanceof Proposal.Proposed proposed) {
+            Optional<OrderAdvice> order = OrderAdvice.of(inputs.problem(), inputs.theirEarlier(), asked.seed());
+            List<ProposalView.Sheet> drawn = order
+                    .flatMap(OrderAdvice::drawn)
+                    .map(sheet ->
+                            Proposals.evaluate(inputs.problem(), sheet, budget).sheet())
+                    .map(sheet -> sheet(visit, tie, sheet, "Drawn with the number " + asked.seed(), words, true))
+                    .stream()
+                    .toList();
+            return new ProposalView(
+                    Refusal.NONE,
+                    cautions(inputs, words),
+                    List.of(),
+                    sentences(proposed.promises(), words),
+                    proposed.sheets().stream()
+                            .map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true))
+                            .toList(),
+                    proposed.keeping().stream()
+                            .map(sheet -> sheet(
+                                    visit, tie, sheet, "The best sheet that keeps what you promised", words, true))
+                            .toList(),
+                    sentences(proposed.notes(), words),
+                    own,
+                    candidates(visit, proposed.decider(), words),
+                    notes(proposed.decider(), words),
+                    order.map(advice -> words.order(advice, asked.aim(), asked.seed()))
+                            .orElse(List.of()),
+                    drawn,
+                    whatIf(inputs, asked, words),
+                    List.of(asked.ask(tie.id())),
+                    forms(visit, tie));
+        }
+        Proposal.Impossible impossible = (Proposal.Impossible) proposal;
+        return new ProposalView(
+                Refusal.NONE,
+                cautions(inputs, words),
+                sentences(impossible.reasons(), words),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                own,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(asked.ask(tie.id())),
+                forms(visit, tie));
+    }
+
+    private static ProposalView afterOpening(Visit visit, LineupInputs inputs, LineupWords words) {
+        DeciderAdvice advice = inputs.decider();
+        return new ProposalView(
+                Refusal.NONE,
+                List.of(Cautions.OF_ADVICE, words.restsOn(inputs.basis())),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of("Both sheets are open: what is left to choose is a pair for the decider."),
+                List.of(),
+                candidates(visit, Optional.of(advice), words),
+                notes(Optional.of(advice), words),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private static List<String> whatIf(LineupInputs inputs, Question asked, LineupWords words) {
+        return WhatIf.of(inputs.problem()).stream()
+                .flatMap(what -> Stream.concat(
+                        what.sizes().stream().map(size -> words.size(size, asked.aim())),
+                        what.absences().stream().map(absence -> words.absence(absence, asked.aim()))))
+                .toList();
+    }
+
+    private static List<String> cautions(LineupInputs inputs, LineupWords words) {
+        return List.of(
+                Cautions.OF_ADVICE,
+                words.restsOn(inputs.basis()),
+                "Nothing of the other club's sheet is known to it. Any legal sheet of your own is accepted.");
+    }
+
+    private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {
+        ProposalView.Sheet view = sheet(visit, visit.tie(), evaluation.sheet(), "Your sealed sheet", words, false);
+        List<String> reasons = new ArrayList<>();
+        reasons.add("Against the first proposal it gives away "
+                + LineupWords.cost(evaluation.sheet().cost(), Question.of(visit).aim()) + ".");
+        evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
+        reasons.addAll(view.reasons());
+        return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
+    }
+
+    private static ProposalView.Sheet sheet(
+            Visit visit, Tie tie, ProposedSheet sheet, String title, LineupWords words, boolean usable) {
+        List<ProposalView.Line> lines = sheet.lines().stream()
+                .map(line -> new ProposalView.Line(
+                        TieViews.rubber(line.rubber()),
+                        line.pair().map(pair -> names(visit.event(), pair)).orElse("no pair"),
+                        line.chance().map(LineupWords::percent).orElse("not played")))
+                .toList();
+        List<String> reasons = new ArrayList<>();
+        if (usable && sheet.cost() > 0) {
+            reasons.add("It gives away "
+                    + LineupWords.cost(sheet.cost(), Question.of(visit).aim()) + " against the first; in "
+                    + LineupWords.percent(sheet.beatsBest()) + " of what the strengths may be it is the better one"
+                    + (sheet.isWithinDoubt() ? ", so the difference is within doubt." : "."));
+        }
+        reasons.addAll(sentences(sheet.reasons(), words));
+        return new ProposalView.Sheet(
+                title,
+                lines,
+                bar("Chance to win the tie", sheet.chance(), sheet.low(), sheet.high()),
+                reasons,
+                usable ? List.of(use(tie, sheet, title)) : List.of());
+    }
+
+    private static String names(VisibleEvent event, Pair pair) {
+        return event.name(pair.first()) + " and " + event.name(pair.second());
+    }
+
+    private static DoubtBar bar(String label, double best, double low, double high) {
+        double from = Math.min(low, best);
+        double to = Math.max(high, best);
+        return new DoubtBar(
+                label,
+                LineupWords.percent(best) + ", could be " + LineupWords.percent(from) + " to "
+                        + LineupWords.percent(to),
+                "",
+                from,
+                best,
+                to,
+                0,
+                1,
+                0.5);
+    }
+
+    /** Takes the sheet into the form by a press: names never stand in an address. */
+    private static ActionForm use(Tie tie, ProposedSheet sheet, String title) {
+        ActionForm form = ActionForm.of(
+                        "use-" + title.replaceAll("[^A-Za-z0-9]+", "-"),
+                        "/captain/sheet/" + tie.id(),
+                        "",
+                        Button.other("Take this one into my sheet"))
+                .sending("step", "choose");
+        for (java.util.Map.Entry<RubberNo, Optional<Pair>> one :
+                sheet.sheet().pairs().entrySet()) {
+            if (one.getValue().isPresent()) {
+                form = form.sending(
+                                SheetFields.field(one.getKey(), "first"),
+                                one.getValue().get().first().code())
+                        .sending(
+                                SheetFields.field(one.getKey(), "second"),
+                                one.getValue().get().second().code());
+            }
+        }
+        return form;
+    }
+
+    private static List<ProposalView.Candidate> candidates(
+            Visit visit, Optional<DeciderAdvice> advice, LineupWords words) {
+        return advice.map(DeciderAdvice::candidates).orElse(List.of()).stream()
+                .limit(SHOWN + 2)
+                .map(one -> new ProposalView.Candidate(
+                        names(visit.event(), one.pair()),
+                        words.verdict(one.verdict())
+                                + (one.weight() > 0
+                                        ? " Send it " + LineupWords.percent(one.weight()) + " of the time."
+                                        : "")
+                                + (one.hurt() ? " One of them retired today: ask before naming." : ""),
+                        bar("Chance in the decider", one.chance(), one.low(), one.high())))
+                .toList();
+    }
+
+    private static List<String> notes(Optional<DeciderAdvice> advice, LineupWords words) {
+        return advice.map(one -> sentences(one.notes(), words)).orElse(List.of());
+    }
+
+    private static List<String> sentences(List<Reason> reasons, LineupWords words) {
+        return reasons.stream().map(words::sentence).toList();
+    }
+
+    private static List<ActionForm> forms(Visit visit, Tie tie) {
+        TieWish now = Optional.ofNullable(visit.hall()
+                        .ledger()
+                        .privateOf(visit.club())
+                        .tieWishes()
+                        .get(tie.id()))
+                .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
+        List<Option> players = visit.event().squad(visit.club()).stream()
+                .map(player -> Option.of(
+                        player.id().code(), visit.event().name(player.id()) + wished(now, player.id()), false))
+                .toList();
+        return List.of(ActionForm.of(
+                        "wish",
+                        "/captain/proposal/" + tie.id() + "/wishes",
+                        "My wishes for this tie",
+                        Button.other("Keep this wish"))
+                .saying("Wishes about pairs stand under My squad. Nobody outside your club sees them.")
+                .asking(
+                        SelectField.of("player", "Player", "Choose", players),
+                        SelectField.of(
+                                "wish",
+                                "Wish",
+                                "",
+                                List.of(
+                                        Option.of("play", "must play", false),
+                                        Option.of("rest", "must rest", false),
+                                        Option.of("none", "no wish", false)))));
+    }
+
+    private static String wished(TieWish wish, PlayerId player) {
+        return wish.mustPlay().contains(player)
+                ? " (must play)"
+                : wish.mustRest().contains(player) ? " (must rest)" : "";
+    }
+}

@@ -1,0 +1,95 @@
+package tiewright.http.captain;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import tiewright.event.TieId;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.views.ProposalView;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.Aim;
+import tiewright.lineup.Freshness;
+import tiewright.lineup.LineupInputs;
+import tiewright.lineup.LineupProblem;
+
+/** What the captain asks of a proposal, as it stands in the address. What is not understood counts as not asked. */
+record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean learning, boolean tired, long seed) {
+    private static final int MOST_PROMISED = 5;
+
+    static Question of(Visit visit) {
+        return new Question(
+                text(visit, "against").equals("straight")
+                        ? LineupProblem.Against.STRAIGHT
+                        : LineupProblem.Against.UNKNOWN,
+                Aim.Kind.parse(text(visit, "aim")).orElse(Aim.Kind.WIN),
+                text(visit, "floor").matches("[1-" + MOST_PROMISED + "]") ? Integer.parseInt(text(visit, "floor")) : 0,
+                text(visit, "learn").equals("yes"),
+                !text(visit, "tired").equals("no"),
+                seed(text(visit, "seed")));
+    }
+
+    private static String text(Visit visit, String name) {
+        return Optional.ofNullable(visit.ctx().queryParam(name)).orElse("");
+    }
+
+    private static long seed(String asked) {
+        return asked.isEmpty() ? 1 : asked.matches("[0-9]{1,15}") ? Long.parseLong(asked) : asked.hashCode();
+    }
+
+    LineupInputs inputs(Visit visit, TieId tie) {
+        LineupInputs plain =
+                visit.ask(ClubAnswers::new).lineup(tie, against, seed).promising(floor);
+        return plain.asking(problem -> {
+            LineupProblem fresh = tired
+                    ? problem
+                    : problem.after(new Freshness(problem.freshness().loads(), Freshness.Cost.NONE));
+            LineupProblem aimed = fresh.aimingAt(visit.ask(ClubAnswers::new).aim(tie, aim, seed));
+            return learning ? aimed.learning() : aimed;
+        });
+    }
+
+    ProposalView.Ask ask(TieId tie) {
+        return new ProposalView.Ask(
+                "/captain/proposal/" + tie,
+                List.of(
+                        SelectField.of(
+                                "aim",
+                                "What this tie is for",
+                                "",
+                                List.of(
+                                        Option.of("win", "Win the tie", aim == Aim.Kind.WIN),
+                                        Option.of("rubbers", "Rubbers for the count-back", aim == Aim.Kind.RUBBERS),
+                                        Option.of("qualify", "Go through", aim == Aim.Kind.QUALIFY))),
+                        SelectField.of(
+                                "against",
+                                "What you expect of the other club",
+                                "",
+                                List.of(
+                                        Option.of("unknown", "Any order", against == LineupProblem.Against.UNKNOWN),
+                                        Option.of(
+                                                "straight",
+                                                "Strongest pair first",
+                                                against == LineupProblem.Against.STRAIGHT))),
+                        SelectField.of(
+                                "floor",
+                                "Rubbers for everybody by the end of this tie",
+                                "None promised",
+                                IntStream.rangeClosed(1, MOST_PROMISED)
+                                        .mapToObj(count -> Option.of(
+                                                Integer.toString(count), Integer.toString(count), count == floor))
+                                        .toList()),
+                        SelectField.of(
+                                "learn",
+                                "Among equal sheets",
+                                "No matter which",
+                                List.of(Option.of("yes", "The one that teaches most", learning))),
+                        SelectField.of(
+                                "tired",
+                                "Rest since the last rubber",
+                                "",
+                                List.of(Option.of("yes", "Counts", tired), Option.of("no", "Does not count", !tired)))),
+                Long.toString(seed));
+    }
+}

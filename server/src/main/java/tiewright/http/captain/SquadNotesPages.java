@@ -1,0 +1,305 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.PrivateNote.ChemistryJudged;
+import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.HalfLifeChosen;
+import tiewright.event.PrivateNote.PairWish;
+import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.SelectField;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.SquadNotesView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.ledger.ClubNotes;
+import tiewright.plainfiles.FilmNotes;
+
+/** The captain's own judgement of form and pairs. Private to the club: in no other page, export or log. */
+final class SquadNotesPages implements Page {
+    private static final double MOST = 50;
+    private static final String FORGET = "/captain/squad/forget";
+    private static final List<String> CAUTIONS = List.of(
+            "Form is how many rallies in 100 you expect the player to win above an even game: +3 means 53 of 100."
+                    + " The doubt is how far you could be wrong in two cases of three.",
+            "This is kept for your club alone: no other role, no public page, no plain export shows it.",
+            Cautions.OF_ADVICE);
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.CAPTAIN, "/captain/squad", visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.CAPTAIN, "/captain/squad/form", SquadNotesPages::form);
+        routes.post(Door.CAPTAIN, "/captain/squad/pair", SquadNotesPages::pair);
+        routes.post(Door.CAPTAIN, "/captain/squad/half-life", SquadNotesPages::halfLife);
+        routes.post(Door.CAPTAIN, FORGET, SquadNotesPages::forget);
+    }
+
+    private static void form(Visit visit) {
+        Form form = visit.form();
+        Optional<PlayerId> player = ownPlayer(visit, form, "player");
+        String suffix = "-" + form.text("player");
+        OptionalDouble value = figure(form, "form" + suffix, -MOST, MOST);
+        OptionalDouble doubt = figure(form, "doubt" + suffix, Math.nextUp(0), MOST);
+        note(visit, form, () -> new FormJudged(player.orElseThrow(), value, doubt));
+    }
+
+    private static void pair(Visit visit) {
+        Form form = visit.form();
+        Optional<PlayerId> first = ownPlayer(visit, form, "pair-first");
+        Optional<PlayerId> second = ownPlayer(visit, form, "pair-second");
+        if (first.isPresent() && first.equals(second)) {
+            form.fault(Refusal.of("form.same-player-twice")
+                    .with("rubber", "a pair")
+                    .at("pair-second"));
+        }
+        OptionalDouble extra = figure(form, "pair-extra", -MOST, MOST);
+        OptionalDouble doubt = figure(form, "pair-doubt", Math.nextUp(0), MOST);
+        Optional<PairWish> wish =
+                switch (form.text("pair-wish")) {
+                    case "together" -> Optional.of(PairWish.TOGETHER);
+                    case "apart" -> Optional.of(PairWish.APART);
+                    default -> Optional.empty();
+                };
+        note(
+                visit,
+                form,
+                () -> new ChemistryJudged(
+                        Pair.of(first.orElseThrow(), second.orElseThrow()), extra.orElse(0), doubt, wish));
+    }
+
+    private static void halfLife(Visit visit) {
+        Form form = visit.form();
+        OptionalInt days = HalfLifeForm.days(form);
+        note(visit, form, () -> new HalfLifeChosen(visit.club(), days));
+    }
+
+    /** What was noted about one player goes at once; film in which the player was on court too, if that was ticked. */
+    private static void forget(Visit visit) {
+        Form form = visit.form();
+        Optional<PlayerId> player = ownPlayer(visit, form, "forget-player");
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> screen(visit, tried));
+            return;
+        }
+        List<String> films = !form.isTicked("forget-film")
+                ? List.of()
+                : visit.ask(ClubAnswers::new).films().stream()
+                        .filter(game -> game.film().start().players().contains(player.orElseThrow()))
+                        .map(FilmNotes.Game::code)
+                        .toList();
+        visit.hall().ledger().forget(visit.club(), player.orElseThrow(), films);
+        visit.go("/captain/squad");
+    }
+
+    private static ActionForm forget(Visit visit, Tried tried) {
+        return ActionForm.of("forget", FORGET, "Delete what is noted about one player", Button.stop("Delete it"))
+                .saying(
+                        "At the player's wish: form, pairs, wishes, promises and marks go at once and for good. The name stays until the day above, for results need it.")
+                .asking(
+                        squad(visit, "forget-player", "Player", tried),
+                        new ChoiceList(
+                                "forget-film",
+                                "Film",
+                                "",
+                                tried.error("forget-film"),
+                                true,
+                                List.of(Option.of(
+                                        "yes",
+                                        "Delete the notes of every filmed game that the player was in, too",
+                                        false))));
+    }
+
+    private static void note(Visit visit, Form form, java.util.function.Supplier<PrivateNote> note) {
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> screen(visit, tried));
+            return;
+        }
+        visit.hall().ledger().note(visit.club(), note.get());
+        visit.go("/captain/squad");
+    }
+
+    /** A player of the captain's own squad; whatever else was sent counts as not filled in. */
+    static Optional<PlayerId> ownPlayer(Visit visit, Form form, String field) {
+        return form.must(
+                field,
+                form.read(field, "form.not-a-player", PlayerId::of)
+                        .filter(id -> visit.event()
+                                .player(id)
+                                .filter(player -> player.club().equals(visit.club()))
+                                .isPresent()));
+    }
+
+    private static OptionalDouble figure(Form form, String field, double least, double most) {
+        Optional<Double> value = form.read(
+                field,
+                "form.not-a-figure",
+                text -> Double.valueOf(text.replace(',', '.').replace("+", "")));
+        if (value.isPresent() && !(value.get() >= least && value.get() <= most)) {
+            form.fault(Refusal.of(least > 0 ? "form.doubt-out-of-range" : "form.form-out-of-range")
+                    .with("most", (int) most)
+                    .at(field));
+            return OptionalDouble.empty();
+        }
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        ClubNotes notes = visit.hall().ledger().privateOf(visit.club());
+        List<SquadNotesView.Form> players = new ArrayList<>();
+        for (Player player : event.squad(visit.club())) {
+            Optional<FormJudged> judged = Optional.ofNullable(notes.forms().get(player.id()));
+            players.add(new SquadNotesView.Form(
+                    player.id().code(),
+                    event.name(player.id()),
+                    judged.map(SquadNotesPages::words).orElse("no judgement yet"),
+                    form(player.id().code(), judged, tried)));
+        }
+        List<SquadNotesView.PairLine> pairs = notes.chemistry().values().stream()
+                .map(note -> new SquadNotesView.PairLine(words(event, note), remove(note.pair())))
+                .toList();
+        return Screen.of(
+                "squadNotes",
+                event.clubName(visit.club()) + ": my squad",
+                new SquadNotesView(
+                        tried.refusal(),
+                        players,
+                        pairs,
+                        pairForm(visit, tried),
+                        HalfLifeForm.of(notes.halfLife(), tried),
+                        forget(visit, tried),
+                        Cautions.with(CAUTIONS, event)));
+    }
+
+    private static String words(FormJudged note) {
+        String form =
+                note.form().isPresent() ? signed(note.form().getAsDouble()) + " in 100" : "no judgement of the level";
+        return form
+                + (note.sd().isPresent()
+                        ? ", could be wrong by " + figure(note.sd().getAsDouble())
+                        : "");
+    }
+
+    private static String words(VisibleEvent event, ChemistryJudged note) {
+        String wish = note.wish()
+                .map(one -> one == PairWish.TOGETHER ? ", should play together" : ", should not play together")
+                .orElse("");
+        return event.name(note.pair().first()) + " and "
+                + event.name(note.pair().second()) + ": " + signed(note.extra()) + " in 100 as a pair"
+                + (note.sd().isPresent()
+                        ? ", could be wrong by " + figure(note.sd().getAsDouble())
+                        : "") + wish;
+    }
+
+    private static String signed(double value) {
+        return (value > 0 ? "+" : "") + figure(value);
+    }
+
+    private static String figure(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    private static ActionForm form(String player, Optional<FormJudged> judged, Tried tried) {
+        String form = "form-" + player;
+        String doubt = "doubt-" + player;
+        return ActionForm.of("judge-" + player, "/captain/squad/form", "", Button.other("Keep this"))
+                .sending("player", player)
+                .asking(
+                        TextField.of(
+                                        form,
+                                        TextField.Kind.LINE,
+                                        "Form, rallies in 100",
+                                        tried.value(
+                                                form,
+                                                judged.filter(one -> one.form().isPresent())
+                                                        .map(one -> figure(
+                                                                one.form().getAsDouble()))
+                                                        .orElse("")))
+                                .withError(tried.error(form)),
+                        TextField.of(
+                                        doubt,
+                                        TextField.Kind.LINE,
+                                        "Its doubt",
+                                        tried.value(
+                                                doubt,
+                                                judged.filter(one -> one.sd().isPresent())
+                                                        .map(one ->
+                                                                figure(one.sd().getAsDouble()))
+                                                        .orElse("")))
+                                .withError(tried.error(doubt)));
+    }
+
+    private static ActionForm remove(Pair pair) {
+        return ActionForm.of(
+                        "remove-" + pair.first() + "-" + pair.second(),
+                        "/captain/squad/pair",
+                        "",
+                        Button.other("Take it back"))
+                .sending("pair-first", pair.first().code())
+                .sending("pair-second", pair.second().code())
+                .sending("pair-extra", "0");
+    }
+
+    private static ActionForm pairForm(Visit visit, Tried tried) {
+        return ActionForm.of("pair", "/captain/squad/pair", "Note something about a pair", Button.main("Keep this"))
+                .asking(
+                        squad(visit, "pair-first", "Player", tried),
+                        squad(visit, "pair-second", "Partner", tried),
+                        SelectField.of(
+                                "pair-wish",
+                                "Wish",
+                                "No wish",
+                                List.of(
+                                        Option.of(
+                                                "together",
+                                                "Play them together",
+                                                tried.value("pair-wish", "").equals("together")),
+                                        Option.of(
+                                                "apart",
+                                                "Do not play them together",
+                                                tried.value("pair-wish", "").equals("apart")))))
+                .asking(
+                        TextField.of(
+                                        "pair-extra",
+                                        TextField.Kind.LINE,
+                                        "Extra as a pair, rallies in 100",
+                                        tried.value("pair-extra", ""))
+                                .withError(tried.error("pair-extra")),
+                        TextField.of("pair-doubt", TextField.Kind.LINE, "Its doubt", tried.value("pair-doubt", ""))
+                                .withError(tried.error("pair-doubt")));
+    }
+
+    private static SelectField squad(Visit visit, String id, String label, Tried tried) {
+        return SelectField.of(
+                        id,
+                        label,
+                        "Choose",
+                        visit.event().squad(visit.club()).stream()
+                                .map(player -> Option.of(
+                                        player.id().code(),
+                                        visit.event().name(player.id()),
+                                        tried.value(id, "").equals(player.id().code())))
+                                .toList())
+                .withError(tried.error(id));
+    }
+}

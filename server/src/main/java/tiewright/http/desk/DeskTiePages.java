@@ -1,0 +1,215 @@
+package tiewright.http.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.desk.TakeBackCall;
+import tiewright.desk.TakeBackCard;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.ExchangeId;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.event.SheetKind;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleExchange;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.State;
+import tiewright.http.views.DeskTieView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.SheetFields;
+import tiewright.http.visit.TiePapers;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.sheet.ForfeitSide;
+import tiewright.sheet.OpenSheets;
+import tiewright.sheet.ReplacePair;
+import tiewright.sheet.ReturnSheet;
+import tiewright.sheet.SupplySide;
+
+/** One tie at the desk: sheets, rulings for a missing side, calls, changes after the opening. */
+final class DeskTiePages implements Page {
+    private static final State OPENED = new State(Mark.OPENED, "opened");
+
+    @Override
+    public void at(Routes routes) {
+        String tie = "/desk/tie/{tie}";
+        routes.get(Door.DESK, tie, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.DESK, tie + "/call", visit -> DeskPages.callNow(visit, tried -> screen(visit, tried)));
+        routes.post(Door.DESK, tie + "/call-back", DeskTiePages::callBack);
+        routes.post(Door.DESK, tie + "/card-back", DeskTiePages::cardBack);
+        routes.post(
+                Door.DESK,
+                tie + "/open",
+                visit -> act(visit, visit.form(), new OpenSheets(exchange(visit, visit.form()))));
+        routes.post(Door.DESK, tie + "/return", DeskTiePages::giveBack);
+        routes.post(Door.OFFICIALS, tie + "/supply", DeskTiePages::supply);
+        routes.post(Door.OFFICIALS, tie + "/forfeit", DeskTiePages::forfeit);
+        routes.post(Door.DESK, tie + "/replace", DeskTiePages::replace);
+    }
+
+    private static void act(Visit visit, Form form, Decision decision) {
+        visit.attempt(form, () -> decision, "/desk/tie/" + visit.tie().id(), tried -> screen(visit, tried));
+    }
+
+    private static ExchangeId exchange(Visit visit, Form form) {
+        return new ExchangeId(
+                visit.tie().id(), SheetKind.parse(form.text("exchange")).orElse(SheetKind.RUBBERS));
+    }
+
+    private static ClubId club(Visit visit, String chosen) {
+        Tie tie = visit.tie();
+        Side side = chosen.equals("away") ? Side.AWAY : Side.HOME;
+        return tie.club(side).orElseThrow(() -> new NotFound("The club of this side is not known yet."));
+    }
+
+    private static void callBack(Visit visit) {
+        Form form = visit.form();
+        String reason = form.mustText("call-back-reason");
+        act(visit, form, new TakeBackCall(visit.tie().id(), form.maybe("rubber").flatMap(RubberNo::parse), reason));
+    }
+
+    private static void cardBack(Visit visit) {
+        Form form = visit.form();
+        String reason = form.mustText("card-back-reason");
+        Optional<RubberNo> rubber =
+                form.must("card-back-rubber", form.maybe("card-back-rubber").flatMap(RubberNo::parse));
+        visit.attempt(
+                form,
+                () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), reason),
+                "/desk/tie/" + visit.tie().id(),
+                tried -> screen(visit, tried));
+    }
+
+    private static void giveBack(Visit visit) {
+        Form form = visit.form();
+        String reason = form.mustText("return-reason");
+        act(visit, form, new ReturnSheet(exchange(visit, form), club(visit, form.text("side")), reason));
+    }
+
+    private static void forfeit(Visit visit) {
+        Form form = visit.form();
+        String reason = form.mustText("forfeit-reason");
+        String by = form.mustText("forfeit-by");
+        act(visit, form, new ForfeitSide(exchange(visit, form), club(visit, form.text("forfeit-side")), reason, by));
+    }
+
+    private static void supply(Visit visit) {
+        Form form = visit.form();
+        String reason = form.mustText("supply-reason");
+        String by = form.mustText("supply-by");
+        ExchangeId id = exchange(visit, form);
+        Optional<Sheet> sheet = SheetFields.sheet(form, id.rubbers(visit.event().conditions()));
+        visit.attempt(
+                form,
+                () -> new SupplySide(id, club(visit, form.text("supply-side")), sheet.orElseThrow(), reason, by),
+                "/desk/tie/" + visit.tie().id(),
+                tried -> screen(visit, tried));
+    }
+
+    private static void replace(Visit visit) {
+        Form form = visit.form();
+        Optional<RubberNo> rubber =
+                form.must("replace-rubber", form.maybe("replace-rubber").flatMap(RubberNo::parse));
+        Optional<PlayerId> first = form.read("replace-first", "form.not-a-player", PlayerId::of);
+        Optional<PlayerId> second = form.read("replace-second", "form.not-a-player", PlayerId::of);
+        if (first.isPresent() != second.isPresent() || first.isPresent() && first.equals(second)) {
+            form.fault(tiewright.event.Refusal.of("form.one-player-alone")
+                    .with("rubber", form.text("replace-rubber"))
+                    .at("replace-first"));
+        }
+        String by = form.mustText("replace-by");
+        Optional<Pair> pair = form.isClean() && first.isPresent()
+                ? Optional.of(Pair.of(first.get(), second.orElseThrow()))
+                : Optional.empty();
+        visit.attempt(
+                form,
+                () -> new ReplacePair(
+                        rubber.orElseThrow().isDecider()
+                                ? ExchangeId.decider(visit.tie().id())
+                                : ExchangeId.sheets(visit.tie().id()),
+                        club(visit, form.text("replace-side")),
+                        rubber.get(),
+                        pair,
+                        form.text("replace-door"),
+                        by),
+                "/desk/tie/" + visit.tie().id(),
+                tried -> screen(visit, tried));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        Tie tie = visit.tie();
+        VisibleEvent event = visit.event();
+        TieViews views = new TieViews(event);
+        List<DeskTieView.Exchange> exchanges = new ArrayList<>();
+        for (SheetKind kind : SheetKind.values()) {
+            if (kind == SheetKind.RUBBERS || event.progress(tie).awaitsDecider() || tie.isDeciderOpened()) {
+                exchanges.add(exchange(visit, views, tie, new ExchangeId(tie.id(), kind), tried));
+            }
+        }
+        List<String> calls = tie.calls().entrySet().stream()
+                .map(call -> TieViews.rubber(call.getKey()) + ": court "
+                        + call.getValue().court() + ", called at "
+                        + HallClock.said(event.clock(call.getValue().at())))
+                .toList();
+        return Screen.of(
+                "deskTie",
+                "Desk: " + views.title(tie),
+                new DeskTieView(
+                        new TiePapers(visit.event()).card(tie),
+                        tried.refusal(),
+                        exchanges,
+                        calls,
+                        DeskTieForms.ofPlay(visit, views, tie, tried),
+                        "/cards/" + tie.id()));
+    }
+
+    private static DeskTieView.Exchange exchange(Visit visit, TieViews views, Tie tie, ExchangeId id, Tried tried) {
+        VisibleEvent event = visit.event();
+        VisibleExchange exchange = event.exchange(id);
+        List<DeskTieView.Side> sides = new ArrayList<>();
+        for (Side side : Side.values()) {
+            VisibleExchange.VisibleSide one = exchange.side(side);
+            String asked = one.openingAsked() ? "asks to open now" : "";
+            String at = exchange.isOpened()
+                    ? ""
+                    : one.sealedAt()
+                            .map(moment -> "since " + HallClock.said(event.clock(moment)))
+                            .orElse("");
+            sides.add(new DeskTieView.Side(
+                    views.side(tie, side),
+                    exchange.isOpened() ? OPENED : DeskPages.inOrNot(one),
+                    (at + (asked.isEmpty() || at.isEmpty() ? "" : ", ") + asked)));
+        }
+        String title = id.kind() == SheetKind.RUBBERS ? "Sheets" : "Pairs for the decider";
+        String deadline = exchange.isOpened()
+                ? "Opened at "
+                        + exchange.openedAt()
+                                .map(at -> HallClock.said(event.clock(at)))
+                                .orElse("")
+                : "Until "
+                        + exchange.deadline()
+                                .map(at -> HallClock.said(event.clock(at)))
+                                .orElse("no time yet") + ". "
+                        + visit.ask(Answers::new).lateRule();
+        return new DeskTieView.Exchange(
+                title,
+                deadline,
+                sides,
+                exchange.isOpened() || !tie.isReady()
+                        ? List.of()
+                        : DeskTieForms.ofSheets(visit, views, tie, id, exchange, tried));
+    }
+}

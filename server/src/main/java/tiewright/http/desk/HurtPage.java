@@ -1,0 +1,133 @@
+package tiewright.http.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tiewright.event.Club;
+import tiewright.event.ClubId;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.Role;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+
+/** Who is marked as hurt or ill: for officials and each own captain, never published; it asks later, it bars nobody. */
+final class HurtPage implements Page {
+    private static final String HERE = "/hurt";
+    private static final String MARK = "mark";
+    private static final String WELL = "well";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.COURT, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.COURT, HERE, HurtPage::mark);
+    }
+
+    private static void mark(Visit visit) {
+        Form form = visit.form();
+        Optional<PlayerId> id = form.must("player", form.read("player", "form.not-a-player", PlayerId::of));
+        Optional<Player> player = form.must(
+                "player",
+                id.flatMap(visit.event()::player)
+                        .filter(one ->
+                                visit.role().isOfficial() || visit.viewer().isCaptainOf(one.club())));
+        if (player.isEmpty()) {
+            visit.refuse(form, tried -> screen(visit, tried));
+            return;
+        }
+        visit.hall()
+                .ledger()
+                .note(
+                        player.get().club(),
+                        new PrivateNote.HurtMarked(
+                                player.get().id(), !form.text(Fields.FORM).equals(WELL)));
+        visit.go(HERE);
+    }
+
+    /** The way to mark somebody of a tie; a captain chooses from the own squad alone. */
+    static WorkView.Section marking(Visit visit, Tie tie) {
+        List<ClubId> clubs = Stream.of(Side.values())
+                .flatMap(side -> tie.club(side).stream())
+                .filter(club -> isFor(visit, club))
+                .toList();
+        return section(visit, clubs, Tried.NOTHING);
+    }
+
+    private static boolean isFor(Visit visit, ClubId club) {
+        return visit.role().isOfficial() || visit.viewer().isCaptainOf(club);
+    }
+
+    private static WorkView.Section section(Visit visit, List<ClubId> clubs, Tried tried) {
+        return WorkView.Section.of(
+                        MARK,
+                        "Who it is",
+                        "Only officials and the own captain read this; it is not published and not exported, and it can be taken back."
+                                + " Before the player is named again, the captain is asked. It bars nobody.")
+                .with(new WorkView.WorkForm(
+                        MARK,
+                        HERE,
+                        List.of(Fields.of(MARK, tried)
+                                .select("player", "The player", "Choose the player", "", options(visit, clubs, false))),
+                        List.of(Button.other("Mark as hurt or ill today"))));
+    }
+
+    private static List<Option> options(Visit visit, List<ClubId> clubs, boolean hurt) {
+        List<Option> options = new ArrayList<>();
+        for (ClubId club : clubs) {
+            List<PlayerId> marked = visit.ask(Answers::new).hurt(club);
+            visit.event().squad(club).stream()
+                    .map(Player::id)
+                    .filter(player -> marked.contains(player) == hurt)
+                    .forEach(player -> options.add(Option.of(
+                            player.code(),
+                            visit.event().name(player) + ", " + visit.event().clubName(club),
+                            false)));
+        }
+        return options;
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        List<ClubId> clubs = visit.event().clubs().stream()
+                .map(Club::id)
+                .filter(club -> isFor(visit, club))
+                .toList();
+        List<Option> marked = options(visit, clubs, true);
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (marked.isEmpty()) {
+            sections.add(WorkView.Section.of(WELL, "", "Nobody is marked as hurt or ill."));
+        } else {
+            sections.add(WorkView.Section.of(WELL, "Marked today")
+                    .saying(marked.stream().map(Option::label).toList())
+                    .with(new WorkView.WorkForm(
+                            WELL,
+                            HERE,
+                            List.of(Fields.of(WELL, tried)
+                                    .select("player", "The player", "Choose the player", "", marked)),
+                            List.of(Button.other("Well again")))));
+        }
+        sections.add(section(visit, clubs, tried));
+        NavLink back = visit.role() == Role.CAPTAIN
+                ? new NavLink("/captain", "Back to my ties", false)
+                : new NavLink("/desk", "Back to the desk", false);
+        return Screen.of(
+                "work",
+                "Hurt or ill today",
+                new WorkView(tried.refusal(), back, Cautions.WHEN_SOMEBODY_IS_HURT, sections));
+    }
+}

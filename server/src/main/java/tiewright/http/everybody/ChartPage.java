@@ -1,0 +1,135 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import tiewright.event.Club;
+import tiewright.event.Court;
+import tiewright.event.OrderOfPlay;
+import tiewright.event.RubberNo;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Chart;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.views.ChartView;
+import tiewright.http.views.ListsView;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.Charts;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** The published order of play: a chart for the wall, a list for each club. */
+final class ChartPage implements Page {
+    @Override
+    public void at(Routes routes) {
+        routes.everybodys("/plan", visit -> Screen.of("chart", "Order of play", view(visit)));
+        routes.everybodys("/plan/clubs", visit -> Screen.of("lists", "Order of play, club by club", lists(visit)));
+        routes.everybodys("/board", visit -> Screen.of("board", "On court and next", NowPage.view(visit)));
+    }
+
+    private static ChartView view(Visit visit) {
+        VisibleEvent event = visit.event();
+        List<Charts.At> all = new ArrayList<>();
+        event.ties().forEach(tie -> all.addAll(places(event, tie)));
+        String caption = event.order()
+                .plan()
+                .map(plan -> "Version " + plan.version() + " of the order of play, notice " + plan.notice()
+                        + ", published at " + HallClock.said(event.clock(plan.at())))
+                .orElse("Starts and courts as published");
+        return new ChartView(
+                Charts.of(
+                        "order-of-play",
+                        caption,
+                        event.courts().stream()
+                                .filter(Court::usable)
+                                .map(Court::name)
+                                .toList(),
+                        all),
+                legend(event),
+                more(visit));
+    }
+
+    private static List<NavLink> more(Visit visit) {
+        List<NavLink> links = new ArrayList<>(List.of(
+                new NavLink("/plan/clubs", "A list for each club", false),
+                new NavLink("/board", "A board for the wall", false),
+                new NavLink("/ties", "All ties in one list", false)));
+        if (Door.OFFICIALS.opensFor(visit.role())) {
+            links.add(new NavLink(Addresses.PLAN, "Make the order of play", false));
+            links.add(new NavLink(Addresses.BREAKS, "The day breaks", false));
+        }
+        return links;
+    }
+
+    private static List<Charts.At> places(VisibleEvent event, Tie tie) {
+        Map<RubberNo, OrderOfPlay.Place> rubbers = event.order().rubbers(tie.id());
+        if (rubbers.isEmpty()) {
+            return tie
+                    .start()
+                    .map(start -> new Charts.At(
+                            start,
+                            tie.court().orElse(""),
+                            entry(event, tie, tie.id().code())))
+                    .stream()
+                    .toList();
+        }
+        return rubbers.entrySet().stream()
+                .map(one -> new Charts.At(
+                        one.getValue().start(),
+                        one.getValue().court(),
+                        entry(
+                                event,
+                                tie,
+                                tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT)
+                                        + one.getValue()
+                                                .umpires()
+                                                .map(club -> ", umpires " + club)
+                                                .orElse(""))))
+                .toList();
+    }
+
+    private static Chart.Entry entry(VisibleEvent event, Tie tie, String what) {
+        return new Chart.Entry(
+                Charts.shortly(tie),
+                what,
+                "/tie/" + tie.id(),
+                event.progress(tie).finished() && !tie.cards().isEmpty() ? "over" : "");
+    }
+
+    /** Clubs, then places that nobody has taken yet. */
+    private static List<String> legend(VisibleEvent event) {
+        TieViews views = new TieViews(event);
+        List<String> lines = new ArrayList<>(event.clubs().stream()
+                .map((Club club) -> club.id() + ": " + club.name())
+                .toList());
+        event.ties().stream()
+                .flatMap(tie -> Stream.of(Side.values())
+                        .filter(side -> tie.club(side).isEmpty())
+                        .flatMap(side -> tie.slot(side).from().stream()))
+                .map(source -> source + ": " + views.source(source))
+                .distinct()
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private static ListsView lists(Visit visit) {
+        VisibleEvent event = visit.event();
+        TieViews views = visit.ties();
+        return new ListsView(event.clubs().stream()
+                .map(club -> new ListsView.Club(
+                        club.name(),
+                        "/club/" + club.id(),
+                        TieOrder.sorted(event.tiesOf(club.id())).stream()
+                                .map(views::line)
+                                .toList()))
+                .toList());
+    }
+}

@@ -1,0 +1,80 @@
+package tiewright.http.everybody;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Club;
+import tiewright.event.ClubId;
+import tiewright.event.Player;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.TieLine;
+import tiewright.http.views.CalendarLink;
+import tiewright.http.views.ClubView;
+import tiewright.http.views.ClubsView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** All clubs, and one club with its squad and ties. */
+final class ClubsPage implements Page {
+
+    @Override
+    public void at(Routes routes) {
+        routes.everybodys("/clubs", visit -> Screen.of("clubs", "Clubs", all(visit.event())));
+        routes.get(Door.ANYBODY, "/club/{club}", visit -> {
+            Club club = visit.readId("club", ClubId::of)
+                    .flatMap(visit.event()::club)
+                    .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
+            visit.show(Screen.of("club", club.name(), one(visit, club)));
+        });
+    }
+
+    private static ClubsView all(VisibleEvent event) {
+        return new ClubsView(event.clubs().stream()
+                .map(club -> new ClubsView.Line(
+                        "/club/" + club.id(),
+                        club.name(),
+                        club.town().orElse(""),
+                        event.squad(club.id()).size()))
+                .toList());
+    }
+
+    private static ClubView one(Visit visit, Club club) {
+        VisibleEvent event = visit.event();
+        TieViews views = visit.ties();
+        List<ClubView.PlayerLine> squad = event.squad(club.id()).stream()
+                .sorted(Comparator.comparingInt((Player player) -> player.rank().orElse(Integer.MAX_VALUE)))
+                .map(player -> new ClubView.PlayerLine(
+                        "/player/" + player.id(),
+                        event.name(player.id()),
+                        player.rank().isPresent()
+                                ? Integer.toString(player.rank().getAsInt())
+                                : ""))
+                .toList();
+        List<TieLine> ties = TieOrder.sorted(event.tiesOf(club.id())).stream()
+                .map(views::line)
+                .toList();
+        String withdrawn = Optional.ofNullable(event.withdrawals().get(club.id()))
+                .map(fact -> "The club has withdrawn (ruling " + fact.ruling() + ").")
+                .orElse("");
+        List<TieLine> duties = TieOrder.sorted(event.ties().stream()
+                        .filter(tie -> event.order().umpires(tie.id()).contains(club.id()))
+                        .toList())
+                .stream()
+                .map(views::line)
+                .toList();
+        return new ClubView(
+                club.town().orElse(""),
+                squad,
+                ties,
+                duties,
+                withdrawn,
+                new CalendarLink(
+                        CalendarPage.club(club.id()), CalendarPage.address(visit, CalendarPage.club(club.id()))));
+    }
+}

@@ -1,0 +1,115 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.conditions.Conditions;
+import tiewright.conditions.Heading;
+import tiewright.conditions.Setting;
+import tiewright.event.ClubId;
+import tiewright.event.Role;
+import tiewright.event.VisibleEvent;
+import tiewright.http.views.ConditionsView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.OpeningWords;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.TickConditionsRead;
+import tiewright.wording.ConditionsWords;
+import tiewright.wording.DeletionWords;
+
+/** The conditions of play as everybody reads and prints them; a captain ticks that they were read. */
+final class ConditionsPage implements Page {
+    private static final String HERE = "/conditions";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ANYBODY, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.CAPTAIN, HERE + "/read", ConditionsPage::tick);
+    }
+
+    private static void tick(Visit visit) {
+        Form form = visit.form();
+        OptionalInt version = form.mustNumber("version");
+        form.mustText("tick");
+        visit.attempt(
+                form,
+                () -> new TickConditionsRead(visit.club(), version.orElseThrow()),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        return Screen.of(
+                "conditions",
+                "Conditions of play",
+                new ConditionsView(
+                        tried.refusal(),
+                        standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()),
+                        event.opening().map(OpeningWords::of).orElse(""),
+                        groups(event.conditions()),
+                        asked(visit),
+                        ticked(visit)));
+    }
+
+    private static String standing(VisibleEvent event) {
+        String preset = event.conditions().base().printed();
+        if (event.conditionsVersion() == 0) {
+            return "Not published yet: until the organiser does, the preset " + preset + " is what stands here.";
+        }
+        String frozen = event.isFrozen()
+                ? "Frozen since the first sheet was sealed: only a numbered ruling changes them."
+                : "Frozen from the first sealed sheet on.";
+        return "Version " + event.conditionsVersion() + ", made from the preset " + preset
+                + "; what differs from it is marked. " + frozen;
+    }
+
+    private static List<ConditionsView.Group> groups(Conditions conditions) {
+        return Arrays.stream(Heading.values())
+                .map(heading -> new ConditionsView.Group(
+                        heading.number() + ". " + ConditionsWords.heading(heading),
+                        Setting.under(heading).stream()
+                                .map(setting -> line(conditions, setting))
+                                .toList()))
+                .toList();
+    }
+
+    private static ConditionsView.Line line(Conditions conditions, Setting setting) {
+        return new ConditionsView.Line(
+                ConditionsWords.name(setting),
+                ConditionsWords.value(setting, conditions.value(setting)),
+                conditions.differences().containsKey(setting),
+                !setting.isObeyed());
+    }
+
+    private static Optional<ConditionsView.Tick> asked(Visit visit) {
+        int version = visit.event().conditionsVersion();
+        if (visit.role() != Role.CAPTAIN || version == 0 || visit.event().conditionsRead(visit.club()) >= version) {
+            return Optional.empty();
+        }
+        return Optional.of(new ConditionsView.Tick(version, "I have read version " + version));
+    }
+
+    private static List<String> ticked(Visit visit) {
+        VisibleEvent event = visit.event();
+        List<ClubId> clubs = visit.role() == Role.CAPTAIN
+                ? List.of(visit.club())
+                : visit.role().isOfficial()
+                        ? event.clubs().stream().map(club -> club.id()).toList()
+                        : List.of();
+        List<String> lines = new ArrayList<>();
+        for (ClubId club : clubs) {
+            int read = event.conditionsRead(club);
+            lines.add(
+                    event.clubName(club) + ": " + (read == 0 ? "no version ticked yet" : "version " + read + " read"));
+        }
+        return lines;
+    }
+}

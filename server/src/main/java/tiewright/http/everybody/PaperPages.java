@@ -1,0 +1,142 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.List;
+import tiewright.event.RubberNo;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.CardView;
+import tiewright.http.pieces.SheetView;
+import tiewright.http.pieces.State;
+import tiewright.http.views.PaperListView;
+import tiewright.http.views.PaperView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TiePapers;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** The paper twin: blank and filled sheets and cards, one press each. */
+final class PaperPages implements Page {
+    private static final int SHEETS_A_PAGE = 2;
+    private static final int CARDS_A_PAGE = 4;
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ANYBODY, "/paper", visit -> visit.show(Screen.of("paperList", "To print", list())));
+        routes.get(
+                Door.ANYBODY, "/paper/blank-sheets", visit -> show(visit, "Blank sheets", blankSheets(visit.event())));
+        routes.get(Door.ANYBODY, "/paper/blank-cards", visit -> show(visit, "Blank cards", blankCards(visit.event())));
+        routes.get(Door.ANYBODY, "/paper/sheets", visit -> show(visit, "Opened sheets", sheets(visit.event())));
+        routes.get(Door.ANYBODY, "/paper/cards", visit -> show(visit, "Cards of all ties", cards(visit.event())));
+        routes.get(Door.ANYBODY, "/paper/tie/{tie}", visit -> {
+            TieViews views = new TieViews(visit.event());
+            TiePapers papers = new TiePapers(visit.event());
+            Tie tie = visit.tie();
+            show(
+                    visit,
+                    views.title(tie),
+                    new PaperView(
+                            "The card and the sheets of this tie.",
+                            tie.isOpened() ? papers.sheets(tie) : blank(visit.event(), views, tie),
+                            List.of(papers.card(tie))));
+        });
+    }
+
+    private static void show(Visit visit, String title, PaperView view) {
+        visit.show(Screen.of("paper", title, view));
+    }
+
+    private static PaperListView list() {
+        return new PaperListView(List.of(
+                new PaperListView.Line(
+                        "/paper/blank-sheets", "Blank sheets", "For captains without a phone: fold, close, hand in."),
+                new PaperListView.Line("/paper/blank-cards", "Blank cards", "Four to a page, for any tie."),
+                new PaperListView.Line("/paper/cards", "Cards of all ties", "With the names where sheets are open."),
+                new PaperListView.Line("/paper/sheets", "Opened sheets", "As everybody may read them."),
+                new PaperListView.Line("/plan", "Order of play", "Courts and times on one sheet, for the wall."),
+                new PaperListView.Line(
+                        "/plan/clubs", "Order of play, club by club", "A list for each club, to cut apart."),
+                new PaperListView.Line("/ties", "Order of the ties", "All of them in one list."),
+                new PaperListView.Line("/tables", "Tables", "With the reason of each place."),
+                new PaperListView.Line("/conditions", "Conditions of play", "All settings on one page.")));
+    }
+
+    private static PaperView blankSheets(VisibleEvent event) {
+        SheetView sheet = new SheetView("Sheet", State.NONE, "Club, tie and time:", rows(event), "");
+        return new PaperView(
+                "Write the pairs, fold the sheet, hand it in closed. Both clubs' sheets are opened together.",
+                java.util.Collections.nCopies(SHEETS_A_PAGE, sheet),
+                List.of());
+    }
+
+    private static List<SheetView> blank(VisibleEvent event, TieViews views, Tie tie) {
+        return List.of(
+                new SheetView(
+                        views.side(tie, Side.HOME),
+                        State.NONE,
+                        views.title(tie) + ", " + views.when(tie),
+                        rows(event),
+                        ""),
+                new SheetView(
+                        views.side(tie, Side.AWAY),
+                        State.NONE,
+                        views.title(tie) + ", " + views.when(tie),
+                        rows(event),
+                        ""));
+    }
+
+    private static List<SheetView.Row> rows(VisibleEvent event) {
+        return RubberNo.upTo(event.conditions().rubbers()).stream()
+                .map(rubber -> new SheetView.Row(TieViews.rubber(rubber), "", "", ""))
+                .toList();
+    }
+
+    private static PaperView blankCards(VisibleEvent event) {
+        List<CardView.Row> rows =
+                new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()).stream()
+                        .map(rubber -> row(TieViews.rubber(rubber)))
+                        .toList());
+        if (event.conditions().rubbers() % 2 == 0) {
+            rows.add(row("Decider"));
+        }
+        CardView card = new CardView(
+                "Tie:", "Time and court:", State.NONE, "", "", rows, "Rubbers won", "", "", "Signed", "Signed");
+        return new PaperView(
+                "Both captains compare and sign. The desk enters what the card shows.",
+                List.of(),
+                java.util.Collections.nCopies(CARDS_A_PAGE, card));
+    }
+
+    private static CardView.Row row(String label) {
+        return new CardView.Row(label, List.of("", ""), List.of("", ""), "", "", 0, "");
+    }
+
+    private static PaperView sheets(VisibleEvent event) {
+        TiePapers papers = new TiePapers(event);
+        TieViews views = new TieViews(event);
+        List<SheetView> sheets = TieOrder.sorted(List.copyOf(event.ties())).stream()
+                .filter(Tie::isOpened)
+                .flatMap(tie -> papers.sheets(tie).stream()
+                        .map(sheet -> new SheetView(
+                                sheet.title() + " in " + views.title(tie),
+                                sheet.state(),
+                                sheet.barLine(),
+                                sheet.rows(),
+                                "")))
+                .toList();
+        return new PaperView(sheets.isEmpty() ? "No sheet is open yet." : "", sheets, List.of());
+    }
+
+    private static PaperView cards(VisibleEvent event) {
+        List<CardView> cards = TieOrder.sorted(List.copyOf(event.ties())).stream()
+                .filter(Tie::isReady)
+                .map(new TiePapers(event)::card)
+                .toList();
+        return new PaperView(cards.isEmpty() ? "No tie has both its clubs yet." : "", List.of(), cards);
+    }
+}

@@ -1,0 +1,209 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.event.ClubId;
+import tiewright.event.ExchangeId;
+import tiewright.event.OrderOfPlay;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.TieProgress;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.NextCard;
+import tiewright.http.pieces.State;
+import tiewright.http.views.CalendarLink;
+import tiewright.http.views.PlayerView;
+import tiewright.http.visit.Changes;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** A player's next: when, where, with whom, against whom; before the sheets open, time and court only. */
+final class PlayerPage implements Page {
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ANYBODY, "/player/{player}", visit -> show(visit, "player"));
+        routes.get(Door.ANYBODY, "/player/{player}/court", visit -> show(visit, "court"));
+    }
+
+    private static void show(Visit visit, String template) {
+        Player player = visit.readId("player", PlayerId::of)
+                .flatMap(visit.event()::player)
+                .orElseThrow(() -> new NotFound("There is no player \"" + visit.path("player") + "\" in this event."));
+        visit.show(Screen.of(
+                template,
+                visit.event().name(player.id()) + ", " + visit.event().clubName(player.club()),
+                view(visit, player)));
+    }
+
+    private static PlayerView view(Visit visit, Player player) {
+        VisibleEvent event = visit.event();
+        List<Tie> open = TieOrder.sorted(event.tiesOf(player.club())).stream()
+                .filter(tie -> !event.progress(tie).finished())
+                .toList();
+        List<NextCard> cards = new ArrayList<>();
+        String rest = "";
+        for (Tie tie : open) {
+            List<NextCard> here = cards(visit, player, tie);
+            if (here.isEmpty() && cards.isEmpty() && tie.isOpened()) {
+                rest = "You are not named in " + new TieViews(event).title(tie) + ": free until the next tie"
+                        + nextStart(open, tie) + ".";
+            }
+            cards.addAll(here);
+        }
+        if (cards.isEmpty() && open.isEmpty()) {
+            rest = "No tie of your club is left, or none is arranged yet.";
+        } else if (!cards.isEmpty() && open.get(0).start().isPresent() && rest.isEmpty()) {
+            rest = "Free until " + HallClock.said(open.get(0).start().get()) + ", the next start of your club.";
+        }
+        String court = cards.isEmpty() ? "" : cards.get(0).court();
+        return new PlayerView(
+                "/player/" + player.id(),
+                cards,
+                rest,
+                played(event, player),
+                court,
+                new CalendarLink(
+                        CalendarPage.player(player.id()),
+                        CalendarPage.address(visit, CalendarPage.player(player.id()))));
+    }
+
+    private static String nextStart(List<Tie> open, Tie tie) {
+        return open.stream()
+                .dropWhile(one -> one != tie)
+                .skip(1)
+                .findFirst()
+                .flatMap(Tie::start)
+                .map(start -> " at " + HallClock.said(start))
+                .orElse("");
+    }
+
+    private static List<NextCard> cards(Visit visit, Player player, Tie tie) {
+        VisibleEvent event = visit.event();
+        TieProgress progress = event.progress(tie);
+        if (!tie.isOpened()) {
+            return List.of(unopened(visit, player, tie));
+        }
+        List<NextCard> cards = new ArrayList<>();
+        Side side = tie.sideOf(player.club()).orElseThrow();
+        for (Map.Entry<RubberNo, Tie.OpenedRubber> rubber : tie.opened().entrySet()) {
+            Optional<Pair> own = rubber.getValue().pair(side).filter(pair -> pair.has(player.id()));
+            if (own.isPresent() && progress.left().contains(rubber.getKey())) {
+                cards.add(opened(
+                        event,
+                        tie,
+                        rubber.getKey(),
+                        own.get().partnerOf(player.id()),
+                        rubber.getValue().pair(side.other())));
+            }
+        }
+        return cards;
+    }
+
+    private static NextCard unopened(Visit visit, Player player, Tie tie) {
+        VisibleEvent event = visit.event();
+        TieViews views = new TieViews(event);
+        List<NextCard.Line> lines = new ArrayList<>();
+        lines.add(new NextCard.Line(
+                "Against",
+                views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
+        List<String> courts = event.order().courts(tie);
+        if (courts.size() > 1) {
+            lines.add(new NextCard.Line("Courts", String.join(", ", courts)));
+        }
+        Optional.of(visit.ties().expected(tie))
+                .filter(words -> !words.isEmpty())
+                .ifPresent(words -> lines.add(new NextCard.Line("Expected", words)));
+        toldSheet(visit, player.club(), tie)
+                .ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
+        String note = event.deadline(ExchangeId.sheets(tie.id()))
+                .map(at -> "Who plays with whom is shown here at " + HallClock.said(event.clock(at))
+                        + ", when both sheets open.")
+                .orElse("Who plays with whom is shown here when both sheets are open.");
+        return new NextCard(
+                views.title(tie),
+                "Court",
+                courts.size() == 1 ? courts.get(0) : "",
+                views.when(tie),
+                State.NONE,
+                lines,
+                note,
+                new Changes(event).last(tie));
+    }
+
+    /** The own club's sealed sheet, where its captain lets the club know and this reader came by a link of that club. */
+    private static Optional<Sheet> toldSheet(Visit visit, ClubId club, Tie tie) {
+        return visit.ask(Answers::new).toldSheet(ExchangeId.sheets(tie.id()), club);
+    }
+
+    private static List<NextCard.Line> told(VisibleEvent event, Sheet sheet, PlayerId player) {
+        List<NextCard.Line> lines = new ArrayList<>();
+        sheet.pairs()
+                .forEach((rubber, pair) -> pair.filter(two -> two.has(player))
+                        .ifPresent(two -> lines.add(new NextCard.Line(
+                                "Your captain says",
+                                TieViews.rubber(rubber) + " with " + event.name(two.partnerOf(player))))));
+        return lines.isEmpty() ? List.of(new NextCard.Line("Your captain says", "you rest in this tie")) : lines;
+    }
+
+    private static NextCard opened(
+            VisibleEvent event, Tie tie, RubberNo rubber, PlayerId partner, Optional<Pair> against) {
+        TieViews views = new TieViews(event);
+        Optional<Tie.Call> call = Optional.ofNullable(tie.calls().get(rubber));
+        Optional<OrderOfPlay.Place> planned =
+                Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
+        String with = event.name(partner);
+        String other = against.map(two -> event.name(two.first()) + " and " + event.name(two.second()))
+                .orElse("no pair: walkover");
+        return new NextCard(
+                views.title(tie) + ", " + TieViews.rubber(rubber),
+                "Court",
+                call.map(Tie.Call::court)
+                        .or(() -> planned.map(OrderOfPlay.Place::court))
+                        .or(tie::court)
+                        .orElse(""),
+                call.map(one -> "called at " + HallClock.said(event.clock(one.at())))
+                        .orElse(planned.map(place -> HallClock.said(place.start()))
+                                .orElse(views.when(tie))),
+                call.isPresent() ? new State(Mark.PLAYING, "go to the court") : new State(Mark.OPENED, "sheets opened"),
+                List.of(new NextCard.Line("With", with), new NextCard.Line("Against", other)),
+                "",
+                new Changes(event).last(tie));
+    }
+
+    private static List<String> played(VisibleEvent event, Player player) {
+        TieViews views = new TieViews(event);
+        List<String> lines = new ArrayList<>();
+        for (Tie tie : TieOrder.sorted(event.tiesOf(player.club()))) {
+            Side side = tie.sideOf(player.club()).orElseThrow();
+            event.progress(tie)
+                    .rubbers()
+                    .forEach(score -> Optional.ofNullable(tie.opened().get(score.rubber()))
+                            .flatMap(rubber -> rubber.pair(side))
+                            .filter(pair -> pair.has(player.id()))
+                            .ifPresent(pair -> lines.add(views.title(tie) + ", " + TieViews.rubber(score.rubber())
+                                    + " with " + event.name(pair.partnerOf(player.id())) + ": "
+                                    + TieViews.score(score.games())
+                                    + (views.how(tie, score.how()).isEmpty()
+                                            ? ""
+                                            : " (" + views.how(tie, score.how()) + ")"))));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,39 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.List;
+import tiewright.event.ClubId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.views.TablesView;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TableViews;
+import tiewright.http.visit.Visit;
+
+/** Every pool's table, each place with its reason. */
+final class TablesPage implements Page {
+
+    @Override
+    public void at(Routes routes) {
+        routes.everybodys("/tables", visit -> Screen.of("tables", "Tables", view(AsItStood.of(visit))));
+    }
+
+    private static TablesView view(AsItStood stood) {
+        Visit visit = stood.visit();
+        VisibleEvent event = visit.event();
+        List<TablesView.PoolTable> pools = new ArrayList<>();
+        event.pools().keySet().forEach(pool -> pools.add(TableViews.pool(visit, pool)));
+        List<String> placing =
+                event.signed().map(signed -> places(event, signed.order())).orElse(List.of());
+        return new TablesView(
+                pools,
+                placing,
+                event.signed().map(signed -> "Final, by " + signed.by()).orElse(""),
+                stood.view());
+    }
+
+    private static List<String> places(VisibleEvent event, List<ClubId> order) {
+        return order.stream().map(event::clubName).toList();
+    }
+}

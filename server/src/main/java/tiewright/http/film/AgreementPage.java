@@ -1,0 +1,124 @@
+package tiewright.http.film;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tiewright.film.Agreement;
+import tiewright.film.FilmGame;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.ReasonTable.Cell;
+import tiewright.http.pieces.ReasonTable.Column;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.views.AskedView;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.plainfiles.FilmNotes;
+import tiewright.wording.FilmWords;
+
+/** Whether two who noted the same game saw the same: what they do not agree on is not worth counting. */
+final class AgreementPage implements Page {
+    static final String PATH = FilmPage.PATH + "/agreement";
+
+    private static final String ONE = "one";
+    private static final String OTHER = "other";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.CAPTAIN, PATH, visit -> {
+            List<FilmGame> games = visit.ask(ClubAnswers::new).films().stream()
+                    .map(FilmNotes.Game::film)
+                    .toList();
+            Form form = Form.ofQuery(visit.ctx());
+            Optional<FilmGame> one = game(games, form.text(ONE));
+            Optional<FilmGame> other = game(games, form.text(OTHER));
+            visit.show(screen(
+                    visit,
+                    games,
+                    form,
+                    one.isPresent() && other.isPresent() ? answer(visit, one.get(), other.get()) : List.of()));
+        });
+    }
+
+    private static Optional<FilmGame> game(List<FilmGame> games, String code) {
+        return games.stream().filter(game -> game.code().equals(code)).findFirst();
+    }
+
+    private static Screen screen(Visit visit, List<FilmGame> games, Form form, List<WorkView.Section> answer) {
+        List<Option> options = games.stream()
+                .map(game -> Option.of(game.code(), game.code(), false))
+                .toList();
+        Fields fields = Fields.of("", Tried.NOTHING);
+        return Screen.of(
+                "asked",
+                visit.event().clubName(visit.club()) + ": do two watchers agree",
+                new AskedView(
+                        Refusal.NONE,
+                        new NavLink(FilmPage.PATH, "Back to the film notes", false),
+                        List.of(
+                                "Two people note the same rallies of one game, each under a name of its own, thirty rallies or more. What they do not agree on is a matter of who"
+                                        + " watches: write down in one sentence how you tell it, and do not act on its counts before.",
+                                "Both notes count, in form and in counts, as if they were two games: delete one of them on the page of film notes once you have compared them."),
+                        Optional.of(new AskedView.Ask(
+                                PATH,
+                                List.of(
+                                        fields.select(
+                                                ONE, "One person's notes", "Choose a game", form.text(ONE), options),
+                                        fields.select(
+                                                OTHER,
+                                                "The other's notes of the same rallies",
+                                                "Choose a game",
+                                                form.text(OTHER),
+                                                options)),
+                                Button.main("Compare them"))),
+                        answer.isEmpty() ? "" : "Show how far they agree",
+                        answer.isEmpty(),
+                        answer));
+    }
+
+    private static List<WorkView.Section> answer(Visit visit, FilmGame one, FilmGame other) {
+        FilmWords words = new FilmWords(visit.words());
+        if (one.code().equals(other.code())
+                || !one.start().players().containsAll(other.start().players())) {
+            return List.of(WorkView.Section.of("agreement", "", words.cannotCompare(one, other)));
+        }
+        Agreement agreement = Agreement.of(one, other);
+        List<ReasonTable.Row> rows = new ArrayList<>();
+        for (Agreement.Field field : agreement.fields()) {
+            rows.add(ReasonTable.Row.of(List.of(
+                    Cell.of(words.what(field.what())),
+                    Cell.of(field.kappa().same() + " of " + field.kappa().of()),
+                    Cell.of(
+                            field.kappa().value().isPresent()
+                                    ? String.format(
+                                            Locale.ROOT,
+                                            "%.2f",
+                                            field.kappa().value().getAsDouble())
+                                    : "none"),
+                    Cell.of(words.worth(field)))));
+        }
+        return List.of(WorkView.Section.of("agreement", "Agreement", words.compared(agreement))
+                .with(new ReasonTable(
+                        "agreement",
+                        "Agreement",
+                        List.of(
+                                new Column("What", false),
+                                new Column("The same", true),
+                                new Column("Kappa", true),
+                                new Column("What it is worth", false)),
+                        rows,
+                        "Kappa is 1 where they always agree and 0 where it is no more than luck, for two who say the same words as often but blindly. Thirty rallies"
+                                + " leave a doubt of about 0.3 either way.")));
+    }
+}

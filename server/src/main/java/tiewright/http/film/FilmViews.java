@@ -1,0 +1,147 @@
+package tiewright.http.film;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import tiewright.event.Pair;
+import tiewright.event.Player;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.FilmView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Counted;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.plainfiles.FilmNotes;
+import tiewright.rating.FilmedGame;
+import tiewright.wording.FilmWords;
+
+/** Makes the page of film notes. */
+final class FilmViews {
+    static final String GAME = "game";
+    static final String ALL = "all";
+
+    static final List<String> CAUTIONS = List.of(
+            "Tell opponents that they are filmed, before the game. Where minors play, filming and sharing film need consent first;"
+                    + " local rules and the venue's come before this page.",
+            "Small samples. Describes past film, does not judge a person.",
+            "For your club alone: no other role, no public page and no plain export shows it. Delete it when nobody needs it any more.");
+
+    private FilmViews() {}
+
+    /** What film notes may name: players and ties of the event. */
+    static FilmNotes.Known known(VisibleEvent event) {
+        return new FilmNotes.Known(
+                event.players().stream().map(Player::id).toList(),
+                event.ties().stream().map(Tie::id).toList(),
+                event.conditions());
+    }
+
+    static FilmView of(Visit visit, GivenFilm given, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<FilmNotes.Game> games = visit.ask(ClubAnswers::new).films();
+        return new FilmView(
+                tried.refusal(),
+                Cautions.with(CAUTIONS, event),
+                kept(games),
+                IntStream.range(0, games.size())
+                        .mapToObj(i -> game(visit, i, games.get(i)))
+                        .toList(),
+                games.isEmpty() ? List.of() : List.of(all(tried)),
+                given.fields(),
+                FilmPage.PATH,
+                Button.main("Keep these film notes"),
+                codes(event));
+    }
+
+    private static String kept(List<FilmNotes.Game> games) {
+        int rallies =
+                games.stream().mapToInt(game -> game.film().counted().rallies()).sum();
+        return games.isEmpty()
+                ? "No film notes are kept yet. Games stand here once you have given games.csv and rallies.csv below."
+                : "Kept: " + Counted.of(games.size(), "game", "games") + " with "
+                        + Counted.of(rallies, "rally", "rallies")
+                        + " on film that somebody won. Form and chemistry, proposals and advice for a decider rest on them.";
+    }
+
+    private static FilmView.Game game(Visit visit, int number, FilmNotes.Game game) {
+        VisibleEvent event = visit.event();
+        FilmedGame counted = game.film().counted();
+        List<String> lines = new ArrayList<>();
+        lines.add(pair(event, counted.one()) + " v " + pair(event, counted.two()) + ", "
+                + counted.format().code());
+        lines.add(Counted.of(counted.rallies(), "rally", "rallies") + " on film that somebody won; they lead to "
+                + game.film().replay().score() + ".");
+        List<String> conflicts = new FilmWords(visit.words())
+                .conflicts(visit.ask(ClubAnswers::new).checked(game.film()));
+        lines.addAll(conflicts);
+        if (!conflicts.isEmpty()) {
+            lines.add(
+                    "A rally is missing, noted wrong or not on film; or the card is wrong. The game counts as it was noted.");
+        }
+        boolean hasKeys = NotedGame.of(game.film()).isPresent();
+        if (!hasKeys) {
+            lines.add("Its notes hold words for which there is no key: they are changed in the files below.");
+        }
+        List<NavLink> goOn = hasKeys
+                ? List.of(new NavLink(NotingPage.at(game.code()), "Go on noting game " + game.code(), false))
+                : List.of();
+        return new FilmView.Game("Game " + game.code() + where(game), lines, goOn, remove(number, game.code()));
+    }
+
+    private static String where(FilmNotes.Game game) {
+        return game.film().counted().tie().map(tie -> ", tie " + tie).orElse("")
+                + game.film()
+                        .counted()
+                        .rubber()
+                        .map(rubber -> ", " + (rubber.isDecider() ? "decider" : "rubber " + rubber))
+                        .orElse("");
+    }
+
+    private static String pair(VisibleEvent event, Pair pair) {
+        return event.name(pair.first()) + " and " + event.name(pair.second());
+    }
+
+    private static ActionForm remove(int number, String game) {
+        return ActionForm.of("delete-" + number, FilmPage.PATH + "/delete", "", Button.other("Delete game " + game))
+                .sending(GAME, game);
+    }
+
+    private static ActionForm all(Tried tried) {
+        return ActionForm.of(
+                        "delete-all",
+                        FilmPage.PATH + "/delete",
+                        "Delete every game",
+                        Button.stop("Delete all film notes"))
+                .asking(new ChoiceList(
+                        ALL,
+                        "Deleted notes cannot be brought back",
+                        "",
+                        tried.error(ALL),
+                        true,
+                        List.of(Option.of("yes", "Delete the notes of every game", false))));
+    }
+
+    private static List<String> codes(VisibleEvent event) {
+        List<String> lines = new ArrayList<>(players(event));
+        lines.add("Ties: " + event.ties().stream().map(tie -> tie.id().code()).collect(Collectors.joining(", ")));
+        return lines;
+    }
+
+    /** The codes that files may name players by, a club a line. */
+    static List<String> players(VisibleEvent event) {
+        return event.clubs().stream()
+                .map(club -> club.name() + ": "
+                        + event.squad(club.id()).stream()
+                                .map(player -> player.id() + " " + event.name(player.id()))
+                                .collect(Collectors.joining(", ")))
+                .toList();
+    }
+}

@@ -1,0 +1,104 @@
+package tiewright.http.film;
+
+import java.util.List;
+import tiewright.event.Player;
+import tiewright.event.PrivateNote.PastGame;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.GivenFile;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.PastView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Counted;
+import tiewright.http.visit.Tried;
+
+/** Makes the page of a club's own earlier games. */
+final class PastViews {
+    static final String GAME = "game";
+    static final String ALL = "all";
+    /** Sent with the form that takes all back, ticked or not. */
+    static final String EVERY = "every";
+
+    private static final String BACK = PastPage.PATH + "/take-back";
+    private static final List<String> CAUTIONS = List.of(
+            "Small samples. Describes past results, does not judge a person.",
+            "For your club alone: no other role, no public page and no plain export shows it. Take back what nobody needs any more.");
+
+    private final VisibleEvent event;
+    private final List<ClubAnswers.OwnGame> games;
+
+    PastViews(VisibleEvent event, List<ClubAnswers.OwnGame> games) {
+        this.event = event;
+        this.games = games;
+    }
+
+    PastView page(GivenFile field, Tried tried) {
+        return new PastView(
+                tried.refusal(),
+                Cautions.with(CAUTIONS, event),
+                kept(),
+                games.isEmpty() ? List.of() : List.of(some(tried), all(tried)),
+                field,
+                PastPage.PATH,
+                Button.main("Keep these games"),
+                FilmViews.players(event));
+    }
+
+    private String kept() {
+        if (games.isEmpty()) {
+            return "No earlier games of your own are kept yet. They stand here once you have given past-results.csv below.";
+        }
+        long known = games.stream().filter(ClubAnswers.OwnGame::known).count();
+        return "Kept: " + Counted.of(games.size(), "game", "games")
+                + ". Form and chemistry, proposals and advice for a decider rest on "
+                + (games.size() == 1 ? "it." : "them.")
+                + (known == 0
+                        ? ""
+                        : " Of these " + known + (known == 1 ? " is" : " are") + " known to everybody already and "
+                                + (known == 1 ? "counts" : "count") + " once.");
+    }
+
+    private ActionForm some(Tried tried) {
+        List<Option> options = games.stream()
+                .map(own -> new Option(
+                        Integer.toString(own.kept().number()),
+                        line(own.kept().game()),
+                        own.known() ? "on the list for everybody or on a card of today: counts once" : "",
+                        tried.isChosen(GAME, Integer.toString(own.kept().number()), false),
+                        false))
+                .toList();
+        return ActionForm.of("some", BACK, "", Button.other("Take back the ticked games"))
+                .asking(new ChoiceList(GAME, "By day", "", tried.error(GAME), true, options));
+    }
+
+    private static ActionForm all(Tried tried) {
+        return ActionForm.of("every", BACK, "Take back every game", Button.stop("Take back all earlier games"))
+                .sending(EVERY, "yes")
+                .asking(new ChoiceList(
+                        ALL,
+                        "What was taken back must be given again",
+                        "",
+                        tried.error(ALL),
+                        true,
+                        List.of(Option.of("yes", "Take back every game", false))));
+    }
+
+    private String line(PastGame game) {
+        return game.date() + ": " + name(game.home1()) + " and " + name(game.home2()) + " v " + name(game.away1())
+                + " and " + name(game.away2()) + ", " + game.score() + ", "
+                + game.format().code();
+    }
+
+    /** Of a player of the event the name; whoever is a stranger to it is called as the file does. */
+    private String name(String code) {
+        return event.players().stream()
+                .map(Player::id)
+                .filter(id -> id.code().equals(code))
+                .map(event::name)
+                .findFirst()
+                .orElse(code);
+    }
+}

@@ -1,0 +1,157 @@
+package tiewright.http.organiser;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Court;
+import tiewright.event.Decision;
+import tiewright.event.Refusal;
+import tiewright.event.Together;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.InputTable;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TextOrder;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.SetCourt;
+
+/** The courts, their hours, and which are out of use. */
+final class CourtsPage implements Page {
+    private static final String HERE = "/organiser/courts";
+    private static final String ADD = "add";
+    private static final String CHANGE = "change";
+    private static final int MOST_AT_ONCE = 60;
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE + "/" + ADD, CourtsPage::add);
+        routes.post(Door.ORGANISER, HERE + "/" + CHANGE, CourtsPage::change);
+    }
+
+    private static void add(Visit visit) {
+        Form form = visit.form();
+        List<String> names = names(form);
+        Optional<LocalTime> from = form.time("from");
+        Optional<LocalTime> until = form.time("until");
+        visit.attempt(
+                form,
+                () -> new Together(names.stream()
+                        .map(name -> (Decision) new SetCourt(name, from, until, true))
+                        .toList()),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    /** Names between commas; {@code 1-6} stands for six numbers. */
+    private static List<String> names(Form form) {
+        String typed = form.mustText("court");
+        List<String> names = new ArrayList<>();
+        Arrays.stream(typed.split(","))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty())
+                .forEach(part -> {
+                    if (!part.matches("[0-9]{1,4} *[-–] *[0-9]{1,4}")) {
+                        names.add(part);
+                        return;
+                    }
+                    int from = Integer.parseInt(part.split("[-–]")[0].strip());
+                    int to = Integer.parseInt(part.split("[-–]")[1].strip());
+                    for (int number = from; number <= to && names.size() <= MOST_AT_ONCE; number++) {
+                        names.add(Integer.toString(number));
+                    }
+                });
+        if (!typed.isEmpty() && (names.isEmpty() || names.size() > MOST_AT_ONCE)) {
+            form.fault(Refusal.of("form.not-courts")
+                    .with("typed", typed)
+                    .with("most", MOST_AT_ONCE)
+                    .at("court"));
+        }
+        return names.stream().distinct().toList();
+    }
+
+    private static void change(Visit visit) {
+        Form form = visit.form();
+        List<Decision> changes = new ArrayList<>();
+        for (Court court : visit.event().courts()) {
+            String row = row(court);
+            Optional<LocalTime> from = form.time(AtFields.id(row, "from"));
+            Optional<LocalTime> until = form.time(AtFields.id(row, "until"));
+            boolean usable = !form.isTicked(AtFields.id(row, "out"));
+            if (!from.equals(court.from()) || !until.equals(court.until()) || usable != court.usable()) {
+                changes.add(new AtFields(row, new SetCourt(court.name(), from, until, usable)));
+            }
+        }
+        if (changes.isEmpty() && form.isClean()) {
+            visit.go(HERE);
+            return;
+        }
+        visit.attempt(form, () -> new Together(changes), HERE, tried -> screen(visit, tried));
+    }
+
+    private static String row(Court court) {
+        return "court-" + AtFields.safe(court.name());
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (!visit.event().courts().isEmpty()) {
+            sections.add(WorkView.Section.of(CHANGE, "")
+                    .with(new WorkView.WorkForm(
+                            CHANGE,
+                            HERE + "/" + CHANGE,
+                            List.of(table(visit, Fields.of(CHANGE, tried))),
+                            List.of(Button.main("Keep the changes")))));
+        }
+        Fields fields = Fields.of(ADD, tried);
+        sections.add(WorkView.Section.of(ADD, "Add courts")
+                .with(new WorkView.WorkForm(
+                        ADD,
+                        HERE + "/" + ADD,
+                        List.of(
+                                fields.line("court", "Names or numbers of the courts", "")
+                                        .withHint("Several at once: 1-6, or 1, 2, Beach")
+                                        .mustBeFilled(),
+                                fields.text("from", TextField.Kind.TIME, "Can be used from", "")
+                                        .withHint("Empty: from the start of the event"),
+                                fields.text("until", TextField.Kind.TIME, "until", "")
+                                        .withHint("Empty: until the place closes")),
+                        List.of(Button.main("Add these courts")))));
+        return Screen.of("work", "Courts", new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+    }
+
+    private static InputTable table(Visit visit, Fields fields) {
+        List<InputTable.Row> rows = visit.event().courts().stream()
+                .sorted((one, other) -> TextOrder.NUMBERS_BY_VALUE.compare(one.name(), other.name()))
+                .map(court -> new InputTable.Row(
+                        "Court " + court.name(),
+                        court.usable() ? "" : "out of use",
+                        List.of(
+                                fields.cell(
+                                        AtFields.id(row(court), "from"),
+                                        InputTable.Kind.SHORT,
+                                        Fields.said(court.from())),
+                                fields.cell(
+                                        AtFields.id(row(court), "until"),
+                                        InputTable.Kind.SHORT,
+                                        Fields.said(court.until())),
+                                fields.cell(
+                                        AtFields.id(row(court), "out"),
+                                        InputTable.Kind.TICK,
+                                        court.usable() ? "" : "yes"))))
+                .toList();
+        return new InputTable(
+                "courts", "Courts and their hours", "Court", List.of("From", "Until", "Out of use"), rows);
+    }
+}

@@ -1,0 +1,199 @@
+package tiewright.http.organiser;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import tiewright.conditions.DrawSeparation;
+import tiewright.draw.DrawStep;
+import tiewright.draw.Entrant;
+import tiewright.draw.Pool;
+import tiewright.draw.PoolDraw;
+import tiewright.draw.PoolDrawResult;
+import tiewright.event.ClubId;
+import tiewright.event.DrawFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Counted;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.DrawPools;
+
+/** The draw of the pools, from words spoken in public, and how anybody can draw it again. */
+final class DrawPage implements Page {
+    private static final String HERE = "/organiser/draw";
+    private static final String FORM = "draw";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, DrawPage::draw);
+    }
+
+    private static void draw(Visit visit) {
+        Form form = visit.form();
+        OptionalInt pools = form.mustNumber("pools");
+        String seed = form.mustText("spokenSeed");
+        String witness = form.mustText("witness");
+        if (visit.event().draw().isPresent()) {
+            form.mustText("again");
+        }
+        visit.attempt(
+                form, () -> new DrawPools(pools.orElseThrow(), seed, witness), HERE, tried -> screen(visit, tried));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<WorkView.Section> sections = new ArrayList<>();
+        event.draw().ifPresent(drawn -> sections.addAll(result(event, drawn)));
+        Fields fields = Fields.of(FORM, tried);
+        List<FormField> asked = new ArrayList<>(List.of(
+                fields.number("pools", "Number of pools", OptionalInt.empty())
+                        .withHint(Counted.of(event.clubs().size(), "club") + " are entered.")
+                        .mustBeFilled(),
+                seed(fields),
+                witness(fields)));
+        if (event.draw().isPresent()) {
+            asked.add(fields.tick(
+                    "again",
+                    "The pools are drawn already",
+                    "Draw again: the draw above and its ties no longer hold",
+                    false));
+        }
+        sections.add(WorkView.Section.of(FORM, event.draw().isPresent() ? "Draw again" : "Draw the pools")
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        asked,
+                        List.of(
+                                event.draw().isPresent()
+                                        ? Button.stop("Draw again with these words")
+                                        : Button.main("Draw with these words")))));
+        return Screen.of(
+                "work",
+                "Draw of the pools",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of(
+                                "Let somebody who gains nothing by it say a few words aloud before all captains, type them in and press once. The words decide"
+                                        + " every step; the same words always give the same draw, so nobody can try again unseen."),
+                        sections));
+    }
+
+    static FormField seed(Fields fields) {
+        return fields.line("spokenSeed", "The words spoken in public", "")
+                .withMaxLength(200)
+                .withHint("Exactly as spoken; capitals and blanks inside count.")
+                .mustBeFilled();
+    }
+
+    static FormField witness(Fields fields) {
+        return fields.line("witness", "Who spoke or witnessed them", "")
+                .withMaxLength(100)
+                .mustBeFilled();
+    }
+
+    private static List<WorkView.Section> result(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
+        List<ReasonTable.Row> rows = new ArrayList<>();
+        drawn.pools().forEach((pool, clubs) -> {
+            for (int number = 1; number <= clubs.size(); number++) {
+                rows.add(ReasonTable.Row.of(List.of(
+                        ReasonTable.Cell.of(event.clubName(clubs.get(number - 1))),
+                        ReasonTable.Cell.of(pool),
+                        ReasonTable.Cell.of(Integer.toString(number)))));
+            }
+        });
+        ReasonTable pools = new ReasonTable(
+                "drawn",
+                "The pools",
+                List.of(
+                        new ReasonTable.Column("Club", false),
+                        new ReasonTable.Column("Pool", false),
+                        new ReasonTable.Column("Number", true)),
+                rows,
+                "Drawn from the words \"" + drawn.spokenSeed() + "\", witness " + drawn.witness() + ".");
+        return List.of(WorkView.Section.of("result", "").with(pools), replay(event, drawn));
+    }
+
+    private static WorkView.Section replay(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
+        WorkView.Section section = WorkView.Section.of(
+                "replay",
+                "How to draw it again",
+                "Number i of a draw (0, 1, 2, …) is the SHA-256 of three lines in UTF-8, the spoken words, the purpose and i, read as one whole"
+                        + " number; modulo the sum of the weights it falls on one of the choices, laid end to end. (The few highest numbers, which"
+                        + " would favour the first choices, are passed over.) A weight is the number of allowed draws that begin so, which makes every"
+                        + " allowed draw equally likely.");
+        PoolDrawResult again = again(event, drawn);
+        if (again instanceof PoolDrawResult.Drawn one && pools(one).equals(new TreeMap<>(drawn.pools()))) {
+            return section.with(steps(event, one.steps()));
+        }
+        return section.saying(
+                List.of(
+                        "Clubs, seeds or towns were changed since the draw, so its steps cannot be shown from today's entries."));
+    }
+
+    private static PoolDrawResult again(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
+        List<Entrant> entrants = event.clubs().stream()
+                .filter(club -> drawn.pools().values().stream().anyMatch(pool -> pool.contains(club.id())))
+                .map(club -> new Entrant(club.id(), club.name(), club.town(), club.seed()))
+                .toList();
+        boolean apart = event.conditions().drawSeparation() == DrawSeparation.TOWN;
+        return PoolDraw.draw(entrants, drawn.pools().size(), apart, drawn.spokenSeed());
+    }
+
+    private static Map<String, List<ClubId>> pools(PoolDrawResult.Drawn drawn) {
+        return drawn.pools().stream()
+                .collect(Collectors.toMap(Pool::name, Pool::clubs, (one, other) -> one, TreeMap::new));
+    }
+
+    static ReasonTable steps(VisibleEvent event, List<DrawStep> steps) {
+        List<ReasonTable.Row> rows = steps.stream()
+                .map(step -> ReasonTable.Row.of(List.of(
+                        ReasonTable.Cell.of(subject(event, step.subject())),
+                        ReasonTable.Cell.of(step.chosen()),
+                        ReasonTable.Cell.of(how(step)),
+                        ReasonTable.Cell.of(step.choices().stream()
+                                .map(choice -> choice.name() + " (" + choice.weight() + ")")
+                                .collect(Collectors.joining(", "))))))
+                .toList();
+        return new ReasonTable(
+                "steps",
+                "Step by step",
+                List.of(
+                        new ReasonTable.Column("What", false),
+                        new ReasonTable.Column("Went to", false),
+                        new ReasonTable.Column("How", false),
+                        new ReasonTable.Column("Choices (weights)", false)),
+                rows,
+                "");
+    }
+
+    private static String subject(VisibleEvent event, String code) {
+        return event.clubs().stream()
+                .filter(club -> club.id().code().equals(code))
+                .findFirst()
+                .map(club -> club.name() + " (" + code + ")")
+                .orElse(code);
+    }
+
+    private static String how(DrawStep step) {
+        return switch (step.how()) {
+            case SEEDED -> "placed as a seed";
+            case ONLY_CHOICE -> "only choice left";
+            case DRAWN -> "purpose \"" + step.purpose() + "\", i = " + step.hash() + ": " + step.drawn();
+        };
+    }
+}

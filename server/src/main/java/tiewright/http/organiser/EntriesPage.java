@@ -1,0 +1,122 @@
+package tiewright.http.organiser;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.Club;
+import tiewright.event.ClubId;
+import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.EntryAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.EnterClub;
+
+/** All clubs with the size of their squads, a form for one more, and what looks wrong about the entries. */
+final class EntriesPage implements Page {
+    static final String HERE = "/organiser/clubs";
+    private static final String FORM = "enter";
+    private static final int LONGEST_CODE = 12;
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, EntriesPage::enter);
+    }
+
+    private static void enter(Visit visit) {
+        Form form = visit.form();
+        Optional<ClubId> club = form.must("club", form.read("club", "form.not-a-code", EntriesPage::shortCode));
+        club.filter(id -> visit.event().club(id).isPresent())
+                .ifPresent(id -> form.fault(
+                        Refusal.of("form.club-is-there").with("club", id).at("club")));
+        String name = form.mustText("name");
+        Optional<String> town = form.maybe("town");
+        OptionalInt seed = form.number("seed");
+        visit.attempt(
+                form,
+                () -> new EnterClub(club.orElseThrow(), name, town, seed),
+                "/organiser/club/" + form.text("club"),
+                tried -> screen(visit, tried));
+    }
+
+    private static ClubId shortCode(String text) {
+        if (text.length() > LONGEST_CODE || text.contains("/")) {
+            throw new IllegalArgumentException("not a short code");
+        }
+        return ClubId.of(text);
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (!event.clubs().isEmpty()) {
+            sections.add(WorkView.Section.of("clubs", "").with(table(event)));
+        }
+        List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
+        sections.add(WorkView.Section.of("warnings", "What to look at")
+                .saying(
+                        warnings.isEmpty()
+                                ? List.of("No player stands in two squads, and no clubs or names look alike.")
+                                : warnings));
+        Fields fields = Fields.of(FORM, tried);
+        sections.add(WorkView.Section.of(FORM, "Enter a club")
+                .with(new WorkView.WorkForm(
+                        FORM, HERE, asked(fields, Optional.empty()), List.of(Button.main("Enter this club")))));
+        return Screen.of(
+                "work", "Clubs and squads", new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+    }
+
+    static List<FormField> asked(Fields fields, Optional<Club> club) {
+        List<FormField> asked = new ArrayList<>();
+        if (club.isEmpty()) {
+            asked.add(fields.line("club", "Short code", "")
+                    .withMaxLength(LONGEST_CODE)
+                    .withHint(
+                            "2 to 5 letters that stand for the club everywhere, such as BRK. It cannot be changed later.")
+                    .mustBeFilled());
+        }
+        asked.add(fields.line("name", "Name of the club", club.map(Club::name).orElse(""))
+                .mustBeFilled());
+        asked.add(fields.line("town", "Town", club.flatMap(Club::town).orElse(""))
+                .withHint("If the conditions keep clubs of one town apart in the draw, this says which they are."));
+        asked.add(fields.number("seed", "Seed", club.map(Club::seed).orElse(OptionalInt.empty()))
+                .withHint("1 is the strongest. Empty: not seeded."));
+        return asked;
+    }
+
+    private static ReasonTable table(VisibleEvent event) {
+        List<ReasonTable.Row> rows = event.clubs().stream()
+                .map(club -> ReasonTable.Row.of(List.of(
+                        new ReasonTable.Cell(club.name(), "/organiser/club/" + club.id()),
+                        ReasonTable.Cell.of(club.id().code()),
+                        ReasonTable.Cell.of(club.town().orElse("")),
+                        ReasonTable.Cell.of(Fields.said(club.seed())),
+                        ReasonTable.Cell.of(
+                                Integer.toString(event.squad(club.id()).size())))))
+                .toList();
+        return new ReasonTable(
+                "entries",
+                "Entered so far",
+                List.of(
+                        new ReasonTable.Column("Club", false),
+                        new ReasonTable.Column("Code", false),
+                        new ReasonTable.Column("Town", false),
+                        new ReasonTable.Column("Seed", true),
+                        new ReasonTable.Column("Players", true)),
+                rows,
+                "");
+    }
+}

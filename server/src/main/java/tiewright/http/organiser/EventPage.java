@@ -1,0 +1,105 @@
+package tiewright.http.organiser;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.SetUpFact;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.DescribeEvent;
+
+/** What the event is: name, day, place, hours. */
+final class EventPage implements Page {
+    private static final String HERE = "/organiser/event";
+    private static final String FORM = "event";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, EventPage::describe);
+    }
+
+    private static void describe(Visit visit) {
+        Form form = visit.form();
+        String name = form.mustText("name");
+        Optional<LocalDate> date = form.must("date", form.date("date"));
+        String venue = form.mustText("venue");
+        Optional<ZoneId> zone = form.must("zone", form.read("zone", "form.not-a-zone", ZoneId::of));
+        Optional<LocalTime> starts = form.must("starts", form.time("starts"));
+        Optional<LocalTime> closes = form.time("closes");
+        visit.attempt(
+                form,
+                () -> new DescribeEvent(
+                        name, date.orElseThrow(), venue, zone.orElseThrow(), starts.orElseThrow(), closes),
+                OrganiserPage.HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        Optional<SetUpFact.EventDescribed> about = visit.event().about();
+        Fields fields = Fields.of(FORM, tried);
+        List<FormField> asked = new ArrayList<>();
+        asked.add(fields.line(
+                        "name",
+                        "Name of the event",
+                        about.map(SetUpFact.EventDescribed::name).orElse(""))
+                .mustBeFilled());
+        asked.add(fields.text(
+                        "date",
+                        TextField.Kind.DATE,
+                        "Day",
+                        about.map(one -> one.date().toString()).orElse(""))
+                .withHint("Year, month, day: 2027-06-12")
+                .mustBeFilled());
+        asked.add(fields.line(
+                        "venue",
+                        "Place",
+                        about.map(SetUpFact.EventDescribed::venue).orElse(""))
+                .mustBeFilled());
+        asked.add(zones(
+                fields,
+                about.map(one -> one.zone().getId())
+                        .orElse(ZoneId.systemDefault().getId())));
+        asked.add(fields.time("starts", "Play starts at", about.map(SetUpFact.EventDescribed::starts))
+                .mustBeFilled());
+        asked.add(fields.time("closes", "The place closes at", about.flatMap(SetUpFact.EventDescribed::venueCloses))
+                .withHint("Leave it empty if nobody locks up."));
+        WorkView.Section section = WorkView.Section.of(FORM, "")
+                .with(new WorkView.WorkForm(FORM, HERE, asked, List.of(Button.main("Keep this"))));
+        return Screen.of(
+                "work",
+                "The event",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of(
+                                "Every page and print bears this line. Published starts and deadlines are read on the hall's clock."),
+                        List.of(section)));
+    }
+
+    private static FormField zones(Fields fields, String stands) {
+        List<Option> all = ZoneId.getAvailableZoneIds().stream()
+                .filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/")
+                        || id.equals("UTC")
+                        || id.equals(stands))
+                .sorted()
+                .map(id -> Option.of(id, id.replace('_', ' '), false))
+                .toList();
+        return fields.select("zone", "Time zone of the place", "", stands, all);
+    }
+}

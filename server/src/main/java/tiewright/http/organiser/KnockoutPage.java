@@ -1,0 +1,124 @@
+package tiewright.http.organiser;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import tiewright.event.DrawFact;
+import tiewright.event.Side;
+import tiewright.event.Stage;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.LayOutKnockout;
+
+/** Laying out the knockout before anybody knows who will hold its places. */
+final class KnockoutPage implements Page {
+    private static final String HERE = "/organiser/knockout";
+    private static final String FORM = "knockout";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, KnockoutPage::layOut);
+    }
+
+    private static void layOut(Visit visit) {
+        Form form = visit.form();
+        OptionalInt each = form.mustNumber("fromEachPool");
+        boolean third = form.isTicked("thirdPlace");
+        String seed = form.mustText("spokenSeed");
+        String witness = form.mustText("witness");
+        if (!knockout(visit.event()).isEmpty()) {
+            form.mustText("again");
+        }
+        visit.attempt(
+                form,
+                () -> new LayOutKnockout(each.orElseThrow(), third, seed, witness),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static List<Tie> knockout(VisibleEvent event) {
+        return event.ties().stream()
+                .filter(tie -> tie.stage() == Stage.KNOCKOUT)
+                .toList();
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        boolean there = !knockout(event).isEmpty();
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (there) {
+            sections.add(WorkView.Section.of("result", "").with(table(event)));
+        }
+        Fields fields = Fields.of(FORM, tried);
+        List<FormField> asked = new ArrayList<>(List.of(
+                fields.number("fromEachPool", "How many go on from each pool", OptionalInt.empty())
+                        .withHint("1 to 4")
+                        .mustBeFilled(),
+                fields.tick("thirdPlace", "Third place", "The losers of the semi-finals play for third place", false),
+                DrawPage.seed(fields),
+                DrawPage.witness(fields)));
+        if (there) {
+            asked.add(fields.tick(
+                    "again",
+                    "The knockout is laid out already",
+                    "Lay it out again: the ties above no longer hold",
+                    false));
+        }
+        sections.add(WorkView.Section.of(FORM, there ? "Lay it out again" : "Lay out the knockout")
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        asked,
+                        List.of(there ? Button.stop("Lay it out again") : Button.main("Lay out the knockout")))));
+        return Screen.of(
+                "work",
+                "Knockout",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of(
+                                "The places of the pools are drawn into the knockout, not the clubs: do it before the pools end. No two clubs of one pool meet in"
+                                        + " its first round where that can be avoided; the words spoken in public decide the rest."),
+                        sections));
+    }
+
+    private static ReasonTable table(VisibleEvent event) {
+        TieViews views = new TieViews(event);
+        List<ReasonTable.Row> rows = knockout(event).stream()
+                .map(tie -> ReasonTable.Row.of(List.of(
+                        new ReasonTable.Cell(tie.id().code(), "/tie/" + tie.id()),
+                        ReasonTable.Cell.of(views.stage(tie)),
+                        ReasonTable.Cell.of(views.side(tie, Side.HOME)),
+                        ReasonTable.Cell.of(views.side(tie, Side.AWAY)))))
+                .toList();
+        String foot = event.knockoutDraw()
+                .map((DrawFact.KnockoutDrawn drawn) ->
+                        "Drawn from the words \"" + drawn.spokenSeed() + "\", witness " + drawn.witness() + ".")
+                .orElse("");
+        return new ReasonTable(
+                "knockout-ties",
+                "The ties of the knockout",
+                List.of(
+                        new ReasonTable.Column("Tie", false),
+                        new ReasonTable.Column("Round", false),
+                        new ReasonTable.Column("Home", false),
+                        new ReasonTable.Column("Away", false)),
+                rows,
+                foot);
+    }
+}

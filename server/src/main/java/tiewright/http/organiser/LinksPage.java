@@ -1,0 +1,213 @@
+package tiewright.http.organiser;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Link;
+import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
+import tiewright.event.Role;
+import tiewright.event.Together;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.EmptyPlace;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.LinksView;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.RevokeLink;
+
+/** Personal links: made, shown once, taken back, replaced in one press. */
+final class LinksPage implements Page {
+    private static final String HERE = "/organiser/links";
+    private static final String ONE = "one";
+    private static final String CAPTAINS = "captains";
+    private static final String PLAYERS = "players";
+    private static final String CHANGE = "change";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE + "/" + ONE, LinksPage::makeOne);
+        routes.post(Door.ORGANISER, HERE + "/" + CAPTAINS, LinksPage::makeCaptains);
+        routes.post(Door.ORGANISER, HERE + "/" + PLAYERS, LinksPage::makePlayers);
+        routes.post(Door.ORGANISER, HERE + "/" + CHANGE, LinksPage::change);
+    }
+
+    private static void makeOne(Visit visit) {
+        Form form = visit.form();
+        Optional<Role> role = form.must("role", form.maybe("role").flatMap(Role::parse));
+        Optional<ClubId> club = form.read("club", "form.not-a-code", ClubId::of);
+        Optional<PlayerId> player = form.read("player", "form.not-a-code", PlayerId::of);
+        String label = form.mustText("label");
+        if (role.filter(Role::isOfAClub).isPresent()) {
+            form.must("club", club);
+        }
+        LinkSlips slips = new LinkSlips(visit);
+        role.ifPresent(one -> slips.add(
+                one, one.isOfAClub() ? club : Optional.empty(), one.isOfAClub() ? player : Optional.empty(), label));
+        make(visit, form, slips, slips.decisions());
+    }
+
+    private static void makeCaptains(Visit visit) {
+        Form form = visit.form();
+        LinkSlips slips = new LinkSlips(visit);
+        slips.addCaptains();
+        if (slips.decisions().isEmpty()) {
+            form.fault(Refusal.of("form.links-are-there"));
+        }
+        make(visit, form, slips, slips.decisions());
+    }
+
+    private static void makePlayers(Visit visit) {
+        Form form = visit.form();
+        Optional<ClubId> club = form.must("of-club", form.read("of-club", "form.not-a-code", ClubId::of));
+        LinkSlips slips = new LinkSlips(visit);
+        club.ifPresent(slips::addPlayers);
+        if (club.isPresent() && slips.decisions().isEmpty()) {
+            form.fault(Refusal.of("form.links-are-there").at("of-club"));
+        }
+        make(visit, form, slips, slips.decisions());
+    }
+
+    /** The press says what: {@code revoke L3} or {@code replace L3}. */
+    private static void change(Visit visit) {
+        Form form = visit.form();
+        String[] press = form.text("press").split(" ", 2);
+        Link link = visit.event().links().stream()
+                .filter(one -> press.length == 2 && one.name().equals(press[1]) && !one.revoked())
+                .findFirst()
+                .orElseThrow(() -> new NotFound("This link is not in use any more. Go back to the list of links."));
+        if (press[0].equals("replace")) {
+            LinkSlips slips = new LinkSlips(visit);
+            slips.add(link.role(), link.club(), link.player(), link.label());
+            List<Decision> both = new ArrayList<>(List.of(new RevokeLink(link.name())));
+            both.addAll(slips.decisions());
+            make(visit, form, slips, both);
+            return;
+        }
+        if (visit.visitor().link().filter(own -> own.name().equals(link.name())).isPresent()) {
+            form.fault(Refusal.of("form.own-link").with("link", link.name()));
+        }
+        visit.attempt(form, () -> new RevokeLink(link.name()), HERE, tried -> screen(visit, tried));
+    }
+
+    /** The secrets are in the answer to the first press only: the same press sent again cannot show them. */
+    private static void make(Visit visit, Form form, LinkSlips slips, List<Decision> decisions) {
+        visit.attempt(
+                form,
+                () -> new Together(decisions),
+                done -> visit.show(done.again() ? shownAlready() : slips.screen()),
+                tried -> screen(visit, tried));
+    }
+
+    private static Screen shownAlready() {
+        return Screen.of(
+                "failure",
+                "These links were shown once already",
+                new EmptyPlace(
+                        "Nobody can show them again: only their fingerprints are kept.",
+                        "If a slip was lost before it was printed, replace that link in the list; the old one then no longer holds.",
+                        HERE,
+                        "To the list of links"));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<String> intro = new ArrayList<>(List.of(
+                "Whoever has a personal link acts as the person it was made for. It is shown once, when it is made: print the slips and hand them over"
+                        + " by hand. A lost one is replaced in one press. Reading the public pages needs no link."));
+        if (isLoopback(visit.hall().address().url())) {
+            intro.add("Phones cannot reach " + visit.hall().address().url()
+                    + ": it is this machine's own address. Start the service with --host and"
+                    + " --public-url before you make links for others.");
+        }
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (!event.clubs().isEmpty()) {
+            sections.add(captains());
+            sections.add(players(event, Fields.of(PLAYERS, tried)));
+        }
+        sections.add(one(event, Fields.of(ONE, tried)));
+        List<LinksView.Line> lines = event.links().stream()
+                .sorted(Comparator.comparing(Link::revoked))
+                .map(link -> new LinksView.Line(
+                        link.name(),
+                        LinkSlips.whom(event, link.club(), link.player(), link.label()),
+                        LinkSlips.may(link.role()),
+                        !link.revoked()))
+                .toList();
+        return Screen.of("links", "Personal links", new LinksView(tried.refusal(), intro, sections, lines));
+    }
+
+    private static boolean isLoopback(String url) {
+        return url.contains("//127.") || url.contains("//localhost") || url.contains("//[::1]");
+    }
+
+    private static WorkView.Section captains() {
+        return WorkView.Section.of(
+                        CAPTAINS,
+                        "For all captains",
+                        "One for each club's captain and one for each deputy marked in the squads; whoever has one already gets no second.")
+                .with(new WorkView.WorkForm(
+                        CAPTAINS,
+                        HERE + "/" + CAPTAINS,
+                        List.of(),
+                        List.of(Button.main("Make one for each captain and deputy"))));
+    }
+
+    private static WorkView.Section players(VisibleEvent event, Fields fields) {
+        return WorkView.Section.of(PLAYERS, "For the players of a club")
+                .with(new WorkView.WorkForm(
+                        PLAYERS,
+                        HERE + "/" + PLAYERS,
+                        List.of(fields.select("of-club", "The players of", "Choose the club", "", clubs(event))),
+                        List.of(Button.other("Make one for each player"))));
+    }
+
+    private static WorkView.Section one(VisibleEvent event, Fields fields) {
+        List<Option> roles = Arrays.stream(Role.values())
+                .filter(role -> role != Role.PUBLIC)
+                .map(role -> Option.of(role.code(), LinkSlips.may(role), false))
+                .toList();
+        List<Option> players = event.players().stream()
+                .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))
+                .toList();
+        return WorkView.Section.of(ONE, "A single link")
+                .with(new WorkView.WorkForm(
+                        ONE,
+                        HERE + "/" + ONE,
+                        List.of(
+                                fields.select("role", "What it may do", "Choose", "", roles),
+                                fields.select(
+                                        "club",
+                                        "Of which club",
+                                        "No club: desk, volunteers, organisers, referees",
+                                        "",
+                                        clubs(event)),
+                                fields.select("player", "For which player", "Nobody in particular", "", players),
+                                fields.line("label", "Label", "")
+                                        .withMaxLength(60)
+                                        .withHint(
+                                                "Such as: desk 2. It stands in the log for ever, so write no person's name; each device of the desk gets its own.")
+                                        .mustBeFilled()),
+                        List.of(Button.other("Make this link"))));
+    }
+
+    private static List<Option> clubs(VisibleEvent event) {
+        return event.clubs().stream()
+                .map(club -> Option.of(club.id().code(), club.name(), false))
+                .toList();
+    }
+}

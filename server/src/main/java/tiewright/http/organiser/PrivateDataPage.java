@@ -1,0 +1,172 @@
+package tiewright.http.organiser;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Deletion;
+import tiewright.event.Held;
+import tiewright.event.NamesKept;
+import tiewright.event.SetUpFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.ledger.KnownBackup;
+import tiewright.setup.DateDeletion;
+import tiewright.setup.EraseData;
+import tiewright.wording.DeletionWords;
+
+/** When private data go, how much is held (never what it says), which copies lie elsewhere, and the button that deletes now. */
+final class PrivateDataPage implements Page {
+    static final String HERE = "/organiser/private-data";
+    private static final String DATE = "date-form";
+    private static final String NOW = "now-form";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, visit -> {
+            Form form = visit.form();
+            Optional<LocalDate> date = form.must("date", form.date("date"));
+            Optional<NamesKept> names = form.must("names", form.maybe("names").flatMap(NamesKept::parse));
+            visit.attempt(
+                    form,
+                    () -> new DateDeletion(date.orElseThrow(), names.orElseThrow()),
+                    HERE,
+                    tried -> screen(visit, tried));
+        });
+        routes.post(Door.ORGANISER, HERE + "/erase", visit -> {
+            Form form = visit.form();
+            String typed = form.mustText("name");
+            if (form.isClean()) {
+                visit.erase(form, held -> new EraseData(held, Optional.of(typed)), HERE, tried -> screen(visit, tried));
+            } else {
+                visit.refuse(form, tried -> screen(visit, tried));
+            }
+        });
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        Held held = visit.hall().ledger().held();
+        List<WorkView.Section> sections = new ArrayList<>(List.of(date(visit.event(), tried), held(held)));
+        sections.add(copies(visit.hall().ledger().backups()));
+        if (!held.isNothing()) {
+            sections.add(now(tried));
+        }
+        return Screen.of(
+                "work",
+                "Private data",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of(
+                                DeletionWords.sentence(
+                                        visit.event().deletion(), visit.event().zone()),
+                                "The law of the place, or your federation, may ask for earlier deletion or for more: ask whoever is responsible for data there. Paper,"
+                                        + " photos and messages are yours to deal with."),
+                        sections));
+    }
+
+    private static WorkView.Section date(VisibleEvent event, Tried tried) {
+        Fields fields = Fields.of(DATE, tried);
+        Optional<SetUpFact.DeletionDated> stands = event.deletion().promised();
+        LocalDate today = LocalDate.ofInstant(event.now(), event.zone());
+        String date = stands.map(SetUpFact.DeletionDated::date)
+                .or(() -> event.about().map(about -> Deletion.usual(about.date(), today)))
+                .map(LocalDate::toString)
+                .orElse("");
+        return WorkView.Section.of(
+                        DATE,
+                        "The day of deletion",
+                        "At the beginning of that day it happens by itself, if the service runs, or as soon as it is started afterwards."
+                                + " Players and captains read the date where they give data.")
+                .with(new WorkView.WorkForm(
+                        DATE,
+                        HERE,
+                        List.of(
+                                fields.text("date", TextField.Kind.DATE, "Deleted on", date),
+                                fields.oneOf(
+                                        "names",
+                                        "What stands for a player afterwards",
+                                        stands.map(SetUpFact.DeletionDated::names)
+                                                .orElse(NamesKept.CODES)
+                                                .code(),
+                                        List.of(
+                                                Option.of(NamesKept.CODES.code(), "The code alone", false),
+                                                Option.of(
+                                                        NamesKept.INITIALS.code(),
+                                                        "First name and initial; of minors the code alone",
+                                                        false)))),
+                        List.of(Button.main("Promise this day"))));
+    }
+
+    private static WorkView.Section held(Held held) {
+        List<ReasonTable.Row> rows = held.all().entrySet().stream()
+                .filter(count -> count.getValue() > 0)
+                .map(count -> ReasonTable.Row.of(List.of(
+                        ReasonTable.Cell.of(DeletionWords.kind(count.getKey())),
+                        ReasonTable.Cell.of(Integer.toString(count.getValue())))))
+                .toList();
+        if (rows.isEmpty()) {
+            return WorkView.Section.of("held", "What is held", "Nothing private is held any more.");
+        }
+        return WorkView.Section.of("held", "What is held")
+                .with(new ReasonTable(
+                        "held-table",
+                        "What is held",
+                        List.of(new ReasonTable.Column("What", false), new ReasonTable.Column("How many", true)),
+                        rows,
+                        "Counts only: what clubs noted is read by their captains alone."));
+    }
+
+    private static WorkView.Section copies(List<KnownBackup> backups) {
+        if (backups.isEmpty()) {
+            return WorkView.Section.of(
+                    "copies",
+                    "Copies",
+                    "No backup was taken. Exported folders and printed lists are not counted here: delete those too.");
+        }
+        return WorkView.Section.of(
+                        "copies",
+                        "Copies",
+                        "A backup holds everything that was not deleted when it was taken. Those in the data folder"
+                                + " itself are deleted with the rest; the others, exported folders and printed lists are yours to delete.")
+                .saying(backups.stream().map(PrivateDataPage::copy).toList());
+    }
+
+    private static String copy(KnownBackup backup) {
+        String at = backup.at()
+                .map(moment -> "Backup of " + moment.toString().substring(0, 16).replace('T', ' ') + " UTC")
+                .orElse("Backup");
+        return at
+                + backup.file()
+                        .map(file -> ", " + file + (backup.isThere() ? "" : ": not there any more"))
+                        .orElse(", downloaded by somebody");
+    }
+
+    private static WorkView.Section now(Tried tried) {
+        Fields fields = Fields.of(NOW, tried);
+        return WorkView.Section.of(
+                        NOW,
+                        "Delete now",
+                        "Everything in the list above goes at once and for good, and every personal link but the organisers' ends. Possible once the event is"
+                                + " over or its final order is signed.")
+                .with(new WorkView.WorkForm(
+                        NOW,
+                        HERE + "/erase",
+                        List.of(fields.line("name", "To be sure, write the name of the event", "")),
+                        List.of(Button.stop("Delete all private data"))));
+    }
+}

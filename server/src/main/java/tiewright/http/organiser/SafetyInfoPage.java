@@ -1,0 +1,63 @@
+package tiewright.http.organiser;
+
+import java.util.List;
+import tiewright.event.SetUpFact;
+import tiewright.http.pieces.Button;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.DescribeSafety;
+
+/** Where help is at the place: read wherever somebody stops a court. */
+final class SafetyInfoPage implements Page {
+    private static final String HERE = "/organiser/help";
+    private static final String FORM = "help";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, visit -> {
+            Form form = visit.form();
+            visit.attempt(
+                    form,
+                    () -> new DescribeSafety(form.text("firstAid"), form.text("defibrillator"), form.text("emergency")),
+                    OrganiserPage.HERE,
+                    tried -> screen(visit, tried));
+        });
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        SetUpFact.SafetyDescribed stands = visit.event().safety();
+        Fields fields = Fields.of(FORM, tried);
+        return Screen.of(
+                "work",
+                "Where help is",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of(
+                                "Shown to the desk and captains as soon as somebody stops a court. What stays empty is said to be missing there."),
+                        List.of(WorkView.Section.of(FORM, "")
+                                .with(new WorkView.WorkForm(
+                                        FORM,
+                                        HERE,
+                                        List.of(
+                                                fields.line("firstAid", "First aid: where, and who", stands.firstAid())
+                                                        .withMaxLength(200),
+                                                fields.line(
+                                                                "defibrillator",
+                                                                "Defibrillator: where",
+                                                                stands.defibrillator())
+                                                        .withMaxLength(200),
+                                                fields.line("emergency", "Emergency number here", stands.emergency())
+                                                        .withMaxLength(60)),
+                                        List.of(Button.main("Keep this")))))));
+    }
+}

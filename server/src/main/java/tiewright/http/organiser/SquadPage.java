@@ -1,0 +1,123 @@
+package tiewright.http.organiser;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Club;
+import tiewright.event.ClubId;
+import tiewright.event.Decision;
+import tiewright.event.Together;
+import tiewright.http.pieces.Button;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.EnterClub;
+import tiewright.setup.RemoveClub;
+
+/** One club as the organiser keeps it: its name, its squad in one table, and taking it out again. */
+final class SquadPage implements Page {
+    private static final String HERE = "/organiser/club/{club}";
+    private static final String SQUAD = "squad";
+    private static final String CLUB = "club";
+    private static final String REMOVE = "remove";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, club(visit), Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE + "/" + SQUAD, SquadPage::keepSquad);
+        routes.post(Door.ORGANISER, HERE + "/" + CLUB, SquadPage::keepClub);
+        routes.post(Door.ORGANISER, HERE + "/" + REMOVE, SquadPage::remove);
+    }
+
+    private static Club club(Visit visit) {
+        return visit.readId("club", ClubId::of)
+                .flatMap(visit.event()::club)
+                .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
+    }
+
+    private static String address(Club club) {
+        return "/organiser/club/" + club.id();
+    }
+
+    private static void keepSquad(Visit visit) {
+        Club club = club(visit);
+        Form form = visit.form();
+        List<Decision> changes = new SquadForm(visit, club.id()).changes(form);
+        if (changes.isEmpty() && form.isClean()) {
+            visit.go(address(club));
+            return;
+        }
+        visit.attempt(form, () -> new Together(changes), address(club), tried -> screen(visit, club, tried));
+    }
+
+    private static void keepClub(Visit visit) {
+        Club club = club(visit);
+        Form form = visit.form();
+        String name = form.mustText("name");
+        Optional<String> town = form.maybe("town");
+        java.util.OptionalInt seed = form.number("seed");
+        visit.attempt(
+                form,
+                () -> new EnterClub(club.id(), name, town, seed),
+                address(club),
+                tried -> screen(visit, club, tried));
+    }
+
+    private static void remove(Visit visit) {
+        Club club = club(visit);
+        Form form = visit.form();
+        form.mustText("sure");
+        visit.attempt(form, () -> new RemoveClub(club.id()), EntriesPage.HERE, tried -> screen(visit, club, tried));
+    }
+
+    private static Screen screen(Visit visit, Club club, Tried tried) {
+        Fields about = Fields.of(CLUB, tried);
+        Fields removing = Fields.of(REMOVE, tried);
+        List<WorkView.Section> sections = new ArrayList<>();
+        sections.add(WorkView.Section.of(
+                        SQUAD,
+                        "Squad",
+                        "Names as they are called on court, in any script. The birth year is asked only where a rule needs it: whoever may be"
+                                + " under 18 then stands on public pages with the first name and an initial, and the year itself is shown to officials only.",
+                        "Rank is the place in the club's order of strength, 1 the strongest. From and until say when a player is here (10:30).")
+                .with(new WorkView.WorkForm(
+                        SQUAD,
+                        address(club) + "/" + SQUAD,
+                        List.of(new SquadForm(visit, club.id()).table(Fields.of(SQUAD, tried))),
+                        List.of(Button.main("Keep this squad")))));
+        sections.add(WorkView.Section.of(CLUB, "The club")
+                .with(new WorkView.WorkForm(
+                        CLUB,
+                        address(club) + "/" + CLUB,
+                        EntriesPage.asked(about, Optional.of(club)),
+                        List.of(Button.other("Keep name, town and seed")))));
+        sections.add(WorkView.Section.of(
+                        REMOVE,
+                        "Take the club out",
+                        "For an entry made by mistake, or a club that leaves before the draw. Later it withdraws, which is a ruling.")
+                .with(new WorkView.WorkForm(
+                        REMOVE,
+                        address(club) + "/" + REMOVE,
+                        List.of(removing.tick(
+                                "sure",
+                                "Are you sure?",
+                                "Take " + club.name() + " and its squad out of the event",
+                                false)),
+                        List.of(Button.stop("Take " + club.name() + " out")))));
+        return Screen.of(
+                "work",
+                club.name() + ": squad",
+                new WorkView(
+                        tried.refusal(),
+                        new tiewright.http.pieces.NavLink(EntriesPage.HERE, "Back to all clubs", false),
+                        List.of(),
+                        sections));
+    }
+}

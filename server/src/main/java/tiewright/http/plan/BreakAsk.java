@@ -1,0 +1,234 @@
+package tiewright.http.plan;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.ClubId;
+import tiewright.event.Court;
+import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.TextField;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.TextOrder;
+import tiewright.http.visit.Tried;
+import tiewright.timetable.Budget;
+import tiewright.timetable.Pace;
+import tiewright.timetable.PlanProblem;
+import tiewright.timetable.Restart;
+
+/**
+ * What broke, and from when on the day is planned anew.
+ *
+ * @param from play can go on from here, before any warm-up
+ * @param stopped when rain or heat stopped play, if it did
+ * @param lost courts that cannot be used any more
+ * @param club that is late, and when it will be ready
+ * @param closes the venue closes then, if that changed
+ */
+record BreakAsk(
+        What what,
+        LocalTime from,
+        Optional<LocalTime> stopped,
+        List<String> lost,
+        Optional<ClubId> club,
+        Optional<LocalTime> ready,
+        Optional<LocalTime> closes,
+        OptionalInt slotMinutes,
+        Pace pace,
+        long seed) {
+    private static final Duration LONGEST_SEARCH = Duration.ofSeconds(5);
+    private static final int STEPS = 4_000;
+
+    /** What can break a day. */
+    enum What {
+        COURT("court", "A court cannot be used any more"),
+        STOP("stop", "Rain, heat or dark stops play for a while"),
+        LATE("late", "A club is late"),
+        INJURY("injury", "An injury or another delay took time"),
+        CLOSING("closing", "The venue closes at another time");
+
+        private final String code;
+        private final String words;
+
+        What(String code, String words) {
+            this.code = code;
+            this.words = words;
+        }
+
+        static Optional<What> parse(String code) {
+            return Arrays.stream(values())
+                    .filter(what -> what.code.equals(code))
+                    .findFirst();
+        }
+    }
+
+    static BreakAsk read(Form form, VisibleEvent event, LocalTime now) {
+        Optional<What> what = form.must("what", What.parse(form.text("what")));
+        LocalTime from = form.time("from").orElse(now);
+        Optional<LocalTime> stopped = form.time("stopped");
+        Optional<LocalTime> ready = form.time("ready");
+        Optional<LocalTime> closes = form.time("closes");
+        Optional<ClubId> club = form.read("club", "form.not-a-club", ClubId::of)
+                .filter(id -> event.club(id).isPresent());
+        List<String> lost = form.texts("lost").stream()
+                .filter(name ->
+                        event.courts().stream().anyMatch(court -> court.name().equals(name)))
+                .toList();
+        BreakAsk asked = new BreakAsk(
+                what.orElse(What.INJURY),
+                from,
+                stopped,
+                lost,
+                club,
+                ready,
+                closes,
+                PlanAsk.within(form, "slot", 1, 240),
+                PlanAsk.pace(form),
+                PlanAsk.seed(form));
+        what.ifPresent(which -> asked.check(which, form));
+        return asked;
+    }
+
+    /** What the kind of break cannot do without. */
+    private void check(What which, Form form) {
+        switch (which) {
+            case COURT -> {
+                if (lost.isEmpty()) {
+                    form.fault(Refusal.of("form.no-court-lost").at("lost"));
+                }
+            }
+            case STOP -> {
+                form.must("stopped", stopped);
+                stopped.filter(at -> !at.isBefore(from))
+                        .ifPresent(at -> form.fault(Refusal.of("form.goes-on-before-stop")
+                                .with("stopped", at)
+                                .with("from", from)
+                                .at("from")));
+            }
+            case LATE -> {
+                form.must("club", club);
+                form.must("ready", ready);
+            }
+            case CLOSING -> {
+                form.must("closes", closes);
+                closes.filter(at -> !at.isAfter(from))
+                        .ifPresent(at -> form.fault(Refusal.of("form.closes-before")
+                                .with("closes", at)
+                                .with("from", from)
+                                .at("closes")));
+            }
+            case INJURY -> {}
+        }
+    }
+
+    /** Warm-up after the stop, none where nothing stopped. */
+    Duration warmUp() {
+        return what == What.STOP
+                ? stopped.map(at -> Restart.warmUpAfter(Duration.between(at, from)))
+                        .orElse(Duration.ZERO)
+                : Duration.ZERO;
+    }
+
+    /** The first moment that can be planned. */
+    LocalTime start() {
+        return from.plus(warmUp());
+    }
+
+    PlanProblem.Asked asked(int freezeMinutes) {
+        PlanProblem.Asked asked = PlanProblem.Asked.from(start(), freezeMinutes).withPace(pace);
+        asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;
+        return switch (what) {
+            case COURT -> asked.withoutCourts(lost);
+            case LATE -> asked.withLateClubs(Map.of(club.orElseThrow(), ready.orElseThrow()));
+            case CLOSING -> asked.closingAt(closes.orElseThrow());
+            case STOP, INJURY -> asked;
+        };
+    }
+
+    Budget budget() {
+        return Budget.ofSteps(STEPS, seed).within(LONGEST_SEARCH);
+    }
+
+    /** Why, as it stands in the notice unless somebody writes something better. */
+    String reason() {
+        return switch (what) {
+            case COURT ->
+                (lost.size() == 1 ? "Court " : "Courts ") + String.join(", ", lost) + " cannot be used any more";
+            case STOP -> "Play stopped from " + stopped.map(HallClock::said).orElse("") + " to " + HallClock.said(from);
+            case LATE -> "A club is ready only at " + ready.map(HallClock::said).orElse("");
+            case INJURY -> "Play was held up until " + HallClock.said(from);
+            case CLOSING -> "The venue closes at " + closes.map(HallClock::said).orElse("");
+        };
+    }
+
+    static List<FormField> fields(Fields fields, Tried tried, VisibleEvent event, Optional<BreakAsk> last) {
+        List<FormField> all = new ArrayList<>();
+        all.add(fields.oneOf(
+                "what",
+                "What happened",
+                last.map(ask -> ask.what().code).orElse(""),
+                Arrays.stream(What.values())
+                        .map(what -> Option.of(what.code, what.words, false))
+                        .toList()));
+        all.add(fields.time(
+                        "from",
+                        "Play goes on from",
+                        last.map(BreakAsk::from).or(() -> Optional.of(event.clock(event.now()))))
+                .withHint(
+                        "Now, or when rain has stopped. What has begun stays where it is, and so does a start within the next "
+                                + event.conditions().freezeMinutes() + " minutes."));
+        all.add(
+                fields.time("stopped", "Play stopped at", last.flatMap(BreakAsk::stopped))
+                        .withHint(
+                                "For a stop. After up to 5 minutes no warm-up, after up to 20 three minutes, else five (padel timing guide, from a summary)."));
+        all.add(lost(tried, event, last));
+        all.add(fields.select(
+                "club",
+                "The club that is late",
+                "No club",
+                last.flatMap(BreakAsk::club).map(ClubId::code).orElse(""),
+                event.clubs().stream()
+                        .map(club -> Option.of(club.id().code(), club.name(), false))
+                        .toList()));
+        all.add(fields.time("ready", "It is ready at", last.flatMap(BreakAsk::ready)));
+        all.add(fields.time("closes", "The venue closes at", last.flatMap(BreakAsk::closes)));
+        all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
+        all.add(fields.number(
+                        "slot",
+                        "Minutes from one rubber to the next on a court",
+                        last.map(BreakAsk::slotMinutes).orElse(OptionalInt.empty()))
+                .withHint("Empty: play by the conditions and the pace above, and the turnover."));
+        all.add(fields.text(
+                "seed",
+                TextField.Kind.LINE,
+                "Seed: a number or any words",
+                Long.toString(last.map(BreakAsk::seed).orElse(1L))));
+        return all;
+    }
+
+    private static ChoiceList lost(Tried tried, VisibleEvent event, Optional<BreakAsk> last) {
+        List<Option> courts = event.courts().stream()
+                .filter(Court::usable)
+                .map(Court::name)
+                .sorted(TextOrder.NUMBERS_BY_VALUE)
+                .map(name -> Option.of(
+                        name,
+                        "Court " + name,
+                        tried.isChosen(
+                                "lost",
+                                name,
+                                last.filter(ask -> ask.lost().contains(name)).isPresent())))
+                .toList();
+        return new ChoiceList("lost", "Courts that cannot be used any more", "", tried.error("lost"), true, courts);
+    }
+}

@@ -1,0 +1,148 @@
+package tiewright.http.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.PlanAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.State;
+import tiewright.http.views.BreaksView;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Counted;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.timetable.Plan;
+import tiewright.timetable.ReplanOption;
+
+/** The page of the broken day: the question, then the ways to go on beside each other. */
+final class BreakScreens {
+    private final Planning planning;
+
+    BreakScreens(Planning planning) {
+        this.planning = planning;
+    }
+
+    Screen screen(Visit visit, Tried tried) {
+        Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search = planning.replan();
+        boolean running = search.filter(Planning.Search::isRunning).isPresent();
+        Optional<List<ReplanOption>> options =
+                search.flatMap(Planning.Search::found).map(PlanAnswers.Ways::options);
+        return Screen.of(
+                "breaks",
+                "The day breaks",
+                new BreaksView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        search.filter(one -> running)
+                                .map(one -> PlanScreens.progress(one.progress(), BreaksPage.HERE + "/stop")),
+                        search.filter(Planning.Search::hasFailed).isPresent(),
+                        search.filter(one -> options.isPresent())
+                                .map(one -> verdict(visit, one))
+                                .orElse(List.of()),
+                        options.map(all -> options(visit, all)).orElse(List.of()),
+                        search.filter(one -> options.isPresent())
+                                .map(one -> Integer.toString(one.number()))
+                                .orElse(""),
+                        search.map(one -> publishFields(Fields.of(BreaksPage.PUBLISH, tried), one.asked()))
+                                .orElse(List.of()),
+                        running ? Optional.empty() : Optional.of(look(visit, tried, search))));
+    }
+
+    private static WorkView.WorkForm look(
+            Visit visit, Tried tried, Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search) {
+        Tried own = tried.typed().text(Fields.FORM).equals(BreaksPage.LOOK) ? tried : Tried.NOTHING;
+        return new WorkView.WorkForm(
+                BreaksPage.LOOK,
+                BreaksPage.HERE + "/" + BreaksPage.LOOK,
+                BreakAsk.fields(
+                        Fields.of(BreaksPage.LOOK, tried), own, visit.event(), search.map(Planning.Search::asked)),
+                List.of(search.isEmpty() ? Button.main("What can be done?") : Button.other("What can be done?")));
+    }
+
+    private static List<tiewright.http.pieces.FormField> publishFields(Fields fields, BreakAsk asked) {
+        return List.of(
+                fields.line("reason", "Why, in one line", asked.reason())
+                        .withMaxLength(300)
+                        .mustBeFilled(),
+                fields.line("by", "Who publishes, by name", "")
+                        .withAutocomplete("name")
+                        .withMaxLength(200)
+                        .mustBeFilled());
+    }
+
+    private static List<String> verdict(Visit visit, Planning.Search<BreakAsk, PlanAnswers.Ways> search) {
+        List<String> lines = new ArrayList<>();
+        BreakAsk asked = search.asked();
+        lines.add(asked.reason() + ". Planned anew from " + HallClock.said(asked.start()) + ".");
+        if (asked.what() == BreakAsk.What.STOP) {
+            Duration warmUp = asked.warmUp();
+            lines.add("The stop was "
+                    + Duration.between(asked.stopped().orElse(asked.from()), asked.from())
+                            .toMinutes() + " minutes: "
+                    + (warmUp.isZero()
+                            ? "no warm-up under that rule."
+                            : "a warm-up of " + warmUp.toMinutes() + " minutes is counted in."));
+        }
+        if (search.seen() != visit.event().seq()) {
+            lines.add("Something was entered since this was worked out: ask again before you publish.");
+        }
+        search.found()
+                .flatMap(PlanAnswers.Ways::fault)
+                .ifPresent(fault -> lines.addAll(new PlanWords(visit).impossible(fault)));
+        return lines;
+    }
+
+    private static List<BreaksView.Choice> options(Visit visit, List<ReplanOption> options) {
+        List<BreaksView.Choice> choices = new ArrayList<>();
+        for (int i = 0; i < options.size(); i++) {
+            choices.add(choice(visit, options.get(i), i));
+        }
+        return choices;
+    }
+
+    private static BreaksView.Choice choice(Visit visit, ReplanOption option, int number) {
+        VisibleEvent event = visit.event();
+        PlanWords words = new PlanWords(visit);
+        Plan plan = option.plan();
+        String title = words.cut(option.cut());
+        State state = option.isFeasible()
+                ? new State(Mark.KEPT, "ends at " + HallClock.said(option.finish()))
+                : new State(
+                        Mark.STOP,
+                        plan.score().breaches() > 0
+                                ? "breaks something"
+                                : "impossible: would end at " + HallClock.said(option.finish()));
+        List<String> lines = new ArrayList<>();
+        lines.add("No plan of this kind can end before "
+                + HallClock.said(plan.bound().finish()) + ". "
+                + words.said(plan.bound().because()));
+        option.fairness().stream().map(words::said).forEach(lines::add);
+        lines.add("Price in rubbers lost or moved: " + Math.round(option.cost() * 10) / 10.0 + ".");
+        lines.add("To be told: "
+                + Counted.of(option.people(), "person").replace("persons", "people") + " of "
+                + (option.clubs().isEmpty()
+                        ? "no club"
+                        : String.join(
+                                ", ",
+                                option.clubs().stream().map(event::clubName).toList()))
+                + ".");
+        plan.breaches().stream().limit(4).map(words::said).forEach(lines::add);
+        return new BreaksView.Choice(
+                "option-" + number,
+                title,
+                state,
+                lines,
+                words.chart("chart-" + number, plan),
+                option.isFeasible()
+                        ? Optional.of(Button.other("Publish this: " + title.toLowerCase(java.util.Locale.ROOT))
+                                .sending("option", Integer.toString(number)))
+                        : Optional.empty());
+    }
+}

@@ -1,0 +1,104 @@
+package tiewright.http.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.Court;
+import tiewright.event.Decision;
+import tiewright.event.Together;
+import tiewright.http.answers.PlanAnswers;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.SetCourt;
+import tiewright.timetable.ReplanOption;
+
+/** The day breaks: what happened, the ways to go on, and one press that publishes one of them. */
+final class BreaksPage implements Page {
+    static final String HERE = Addresses.BREAKS;
+    static final String LOOK = "look";
+    static final String PUBLISH = "publish";
+    private static final String REFRESH_SECONDS = "2";
+
+    private final Planning planning;
+    private final BreakScreens screens;
+
+    BreaksPage(Planning planning) {
+        this.planning = planning;
+        this.screens = new BreakScreens(planning);
+    }
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, this::show);
+        routes.post(Door.OFFICIALS, HERE + "/" + LOOK, this::look);
+        routes.post(Door.OFFICIALS, HERE + "/stop", visit -> {
+            planning.replan().ifPresent(search -> search.stop().press());
+            visit.go(HERE);
+        });
+        routes.post(Door.OFFICIALS, HERE + "/" + PUBLISH, this::publish);
+    }
+
+    private void show(Visit visit) {
+        if (planning.replan().filter(Planning.Search::isRunning).isPresent()) {
+            visit.ctx().header("Refresh", REFRESH_SECONDS);
+        }
+        visit.show(screens.screen(visit, Tried.NOTHING));
+    }
+
+    private void look(Visit visit) {
+        Form form = visit.form();
+        BreakAsk asked = BreakAsk.read(
+                form,
+                visit.event(),
+                visit.event().clock(visit.event().now()).truncatedTo(java.time.temporal.ChronoUnit.MINUTES));
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> screens.screen(visit, tried));
+            return;
+        }
+        planning.startReplan(
+                asked,
+                visit.event().seq(),
+                visit.ask(PlanAnswers::new)
+                        .replanning(asked.asked(visit.event().conditions().freezeMinutes())));
+        visit.go(HERE);
+    }
+
+    private void publish(Visit visit) {
+        Form form = visit.form();
+        OptionalInt which = form.number("option");
+        Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search =
+                planning.replan().filter(one -> Integer.toString(one.number()).equals(form.text("search")));
+        Optional<ReplanOption> option = search.flatMap(Planning.Search::found)
+                .map(PlanAnswers.Ways::options)
+                .filter(options -> which.isPresent() && which.getAsInt() >= 0 && which.getAsInt() < options.size())
+                .map(options -> options.get(which.getAsInt()))
+                .filter(ReplanOption::isFeasible);
+        if (option.isEmpty()) {
+            form.fault(tiewright.event.Refusal.of("form.plan-gone"));
+        }
+        visit.attempt(
+                form,
+                () -> decision(visit, search.orElseThrow().asked(), option.orElseThrow(), form),
+                "/plan",
+                tried -> screens.screen(visit, tried));
+    }
+
+    /** Courts that were lost go out of use with it. */
+    private static Decision decision(Visit visit, BreakAsk asked, ReplanOption option, Form form) {
+        List<Decision> all = new ArrayList<>();
+        if (asked.what() == BreakAsk.What.COURT) {
+            visit.event().courts().stream()
+                    .filter(Court::usable)
+                    .filter(court -> asked.lost().contains(court.name()))
+                    .forEach(court -> all.add(new SetCourt(court.name(), court.from(), court.until(), false)));
+        }
+        all.add(Publishing.of(option, form.text("reason"), form.text("by")));
+        return new Together(all);
+    }
+}

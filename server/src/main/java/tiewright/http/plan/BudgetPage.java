@@ -1,0 +1,171 @@
+package tiewright.http.plan;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.conditions.Conditions;
+import tiewright.event.Court;
+import tiewright.event.Refusal;
+import tiewright.event.SetUpFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.timetable.Pace;
+import tiewright.timetable.TimeBudget;
+import tiewright.wording.TimetableWords;
+
+/** Before entries close: does a day of this shape fit? Nothing is kept; the numbers can be tried again and again. */
+final class BudgetPage implements Page {
+    private static final String HERE = "/organiser/budget";
+    private static final String FORM = "budget";
+    private static final int MOST_CLUBS = 128;
+    private static final int MOST_TIES = 200;
+    private static final int MOST_COURTS = 64;
+    private static final LocalTime USUAL_START = LocalTime.of(9, 0);
+    private static final LocalTime USUAL_END = LocalTime.of(18, 0);
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING, List.of())));
+        routes.post(Door.OFFICIALS, HERE, BudgetPage::reckon);
+    }
+
+    private static void reckon(Visit visit) {
+        Form form = visit.form();
+        Optional<TimeBudget.Shape> shape = shape(form);
+        Pace pace = PlanAsk.pace(form);
+        if (!form.isClean() || shape.isEmpty()) {
+            visit.refuse(form, tried -> screen(visit, tried, List.of()));
+            return;
+        }
+        Conditions conditions = visit.event().conditions();
+        TimeBudget budget = TimeBudget.of(shape.get(), conditions, pace, PlanAsk.seed(form));
+        visit.show(screen(visit, Tried.again(form), said(visit, budget, PlanAsk.seed(form))));
+    }
+
+    private static Optional<TimeBudget.Shape> shape(Form form) {
+        OptionalInt clubs = must(form, "clubs", 2, MOST_CLUBS);
+        OptionalInt pools = must(form, "pools", 0, MOST_CLUBS / 2);
+        OptionalInt knockout = must(form, "knockout", 0, MOST_TIES);
+        OptionalInt courts = must(form, "courts", 1, MOST_COURTS);
+        Optional<LocalTime> starts = form.must("starts", form.time("starts"));
+        Optional<LocalTime> closes = form.must("closes", form.time("closes"));
+        if (starts.isPresent() && closes.isPresent() && !closes.get().isAfter(starts.get())) {
+            form.fault(Refusal.of("form.closes-first")
+                    .with("starts", starts.get())
+                    .with("closes", closes.get())
+                    .at("closes"));
+        }
+        if (clubs.isPresent() && pools.isPresent() && pools.getAsInt() > clubs.getAsInt() / 2) {
+            form.fault(Refusal.of("form.too-many-pools")
+                    .with("clubs", clubs.getAsInt())
+                    .with("most", clubs.getAsInt() / 2)
+                    .at("pools"));
+        }
+        return form.isClean()
+                ? Optional.of(new TimeBudget.Shape(
+                        clubs.getAsInt(),
+                        pools.getAsInt(),
+                        knockout.getAsInt(),
+                        courts.getAsInt(),
+                        starts.orElseThrow(),
+                        closes.orElseThrow()))
+                : Optional.empty();
+    }
+
+    private static OptionalInt must(Form form, String field, int least, int most) {
+        OptionalInt number = PlanAsk.within(form, field, least, most);
+        if (number.isEmpty()) {
+            form.must(field, Optional.empty());
+        }
+        return number;
+    }
+
+    private static List<String> said(Visit visit, TimeBudget budget, long seed) {
+        List<String> lines = new ArrayList<>(new TimetableWords(visit.words()).budget(budget));
+        Collections.swap(lines, 0, 1);
+        lines.add("A rubber takes " + rounded(budget.rubberMinutes()) + " minutes on average, give or take "
+                + rounded(budget.rubberSd()) + "; by the rallies of the scoring and the seconds below.");
+        lines.add("Seed " + seed + ": the same seed simulates the same days.");
+        return lines;
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
+    private static Screen screen(Visit visit, Tried tried, List<String> said) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (!said.isEmpty()) {
+            sections.add(WorkView.Section.of("answer", said.get(0)).saying(said.subList(1, said.size())));
+        }
+        sections.add(WorkView.Section.of(FORM, "")
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        fields(visit.event(), Fields.of(FORM, tried)),
+                        List.of(Button.main("Does it fit?")))));
+        return Screen.of(
+                "work",
+                "Does the day fit?",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        List.of(
+                                "Rubbers, scoring and decider come from the conditions of play as they stand now ("
+                                        + visit.event().conditions().rubbers()
+                                        + " rubbers, "
+                                        + visit.event().conditions().value(tiewright.conditions.Setting.SCORING)
+                                        + "); how many rallies a game takes comes from the scoring itself. Change the conditions there and ask again."),
+                        sections));
+    }
+
+    private static List<FormField> fields(VisibleEvent event, Fields fields) {
+        int clubs = event.clubs().size();
+        int courts = (int) event.courts().stream().filter(Court::usable).count();
+        List<FormField> all = new ArrayList<>(List.of(
+                fields.number("clubs", "Clubs", clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty())
+                        .mustBeFilled(),
+                fields.number(
+                                "pools",
+                                "Pools in which every club meets every other",
+                                OptionalInt.of(Math.max(1, event.pools().size())))
+                        .withHint("0 for none")
+                        .mustBeFilled(),
+                fields.number("knockout", "Knockout ties after the pools", OptionalInt.of(0))
+                        .withHint("Such as 4: two semi-finals, a final, a tie for third")
+                        .mustBeFilled(),
+                fields.number("courts", "Courts", courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty())
+                        .mustBeFilled(),
+                fields.time(
+                                "starts",
+                                "Play starts at",
+                                event.about()
+                                        .map(SetUpFact.EventDescribed::starts)
+                                        .or(() -> Optional.of(USUAL_START)))
+                        .mustBeFilled(),
+                fields.time(
+                                "closes",
+                                "The place closes at",
+                                event.about()
+                                        .flatMap(SetUpFact.EventDescribed::venueCloses)
+                                        .or(() -> Optional.of(USUAL_END)))
+                        .mustBeFilled()));
+        all.addAll(PlanAsk.paceFields(fields, Pace.USUAL));
+        all.add(fields.line("seed", "Seed of the simulated days: a number or any words", "1"));
+        return all;
+    }
+}

@@ -1,0 +1,147 @@
+package tiewright.http.plan;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import tiewright.event.Refusal;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.TextField;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.timetable.Budget;
+import tiewright.timetable.Pace;
+import tiewright.timetable.Pin;
+import tiewright.timetable.PlanProblem;
+
+/**
+ * What an organiser asks of a plan.
+ *
+ * @param from the first moment to plan; empty = the start of the event
+ * @param slotMinutes empty = as the conditions and the pace give
+ * @param seconds that the search may take
+ */
+record PlanAsk(
+        Optional<LocalTime> from,
+        OptionalInt slotMinutes,
+        Pace pace,
+        OptionalInt courtsPerTie,
+        boolean umpires,
+        long seed,
+        int seconds) {
+    static final PlanAsk USUAL =
+            new PlanAsk(Optional.empty(), OptionalInt.empty(), Pace.USUAL, OptionalInt.empty(), false, 1, 20);
+    private static final int MOST_SECONDS = 120;
+    static final String PACE_SOURCE =
+            "22 seconds: about 10.6 of play and 11.4 of rest in mixed badminton doubles (activity profile, Sports 2025, 13(11), 397;"
+                    + " from a summary). Change it to what you measure in your hall.";
+
+    /** Once the day has begun, what is left from now on. */
+    static PlanAsk usual(VisibleEvent event) {
+        return event.ties().stream().anyMatch(Tie::isInPlay)
+                ? new PlanAsk(
+                        Optional.of(event.clock(event.now()).truncatedTo(ChronoUnit.MINUTES)),
+                        USUAL.slotMinutes,
+                        USUAL.pace,
+                        USUAL.courtsPerTie,
+                        USUAL.umpires,
+                        USUAL.seed,
+                        USUAL.seconds)
+                : USUAL;
+    }
+
+    static PlanAsk read(Form form) {
+        OptionalInt slot = within(form, "slot", 1, 240);
+        OptionalInt courts = within(form, "courts-per-tie", 1, 12);
+        OptionalInt seconds = within(form, "seconds", 1, MOST_SECONDS);
+        return new PlanAsk(
+                form.time("from"),
+                slot,
+                pace(form),
+                courts,
+                form.isTicked("umpires"),
+                seed(form),
+                seconds.orElse(USUAL.seconds()));
+    }
+
+    static Pace pace(Form form) {
+        Optional<Double> rally =
+                form.read("rally-seconds", "form.not-a-figure", text -> Double.valueOf(text.replace(',', '.')));
+        rally.filter(value -> !(value >= 1 && value <= 300))
+                .ifPresent(value -> form.fault(Refusal.of("form.out-of-range")
+                        .with("least", 1)
+                        .with("most", 300)
+                        .at("rally-seconds")));
+        OptionalInt turnover = within(form, "turnover", 0, 120);
+        boolean fits = rally.filter(value -> value >= 1 && value <= 300).isPresent();
+        return new Pace(
+                fits ? rally.get() : Pace.USUAL.secondsPerRally(), turnover.orElse(Pace.USUAL.turnoverMinutes()));
+    }
+
+    /** A number, or any words: the same words give the same search. */
+    static long seed(Form form) {
+        String typed = form.text("seed");
+        return typed.isEmpty() ? USUAL.seed() : typed.matches("-?\\d{1,18}") ? Long.parseLong(typed) : typed.hashCode();
+    }
+
+    static OptionalInt within(Form form, String field, int least, int most) {
+        OptionalInt number = form.number(field);
+        if (number.isPresent() && (number.getAsInt() < least || number.getAsInt() > most)) {
+            form.fault(Refusal.of("form.out-of-range")
+                    .with("least", least)
+                    .with("most", most)
+                    .at(field));
+            return OptionalInt.empty();
+        }
+        return number;
+    }
+
+    Budget budget() {
+        return Budget.usual(seed).within(Duration.ofSeconds(seconds));
+    }
+
+    PlanProblem.Asked asked(int freezeMinutes, List<Pin> pins) {
+        PlanProblem.Asked asked = from.map(start -> PlanProblem.Asked.from(start, freezeMinutes))
+                .orElseGet(PlanProblem.Asked::wholeDay)
+                .withPace(pace)
+                .withPins(pins);
+        asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;
+        asked = courtsPerTie.isPresent() ? asked.withCourtsPerTie(courtsPerTie.getAsInt()) : asked;
+        return umpires ? asked.withUmpires() : asked;
+    }
+
+    List<FormField> fields(Fields fields) {
+        List<FormField> all = new ArrayList<>();
+        all.add(fields.time("from", "Plan from", from)
+                .withHint("Empty: the whole day. On the day: the time from which on everything may move."));
+        all.addAll(paceFields(fields, pace));
+        all.add(fields.number("slot", "Minutes from one rubber to the next on a court", slotMinutes)
+                .withHint("Empty: play by the conditions and the pace above, and the turnover."));
+        all.add(fields.number("courts-per-tie", "Courts that a tie takes at once", courtsPerTie)
+                .withHint("Empty: as many as make the day shortest."));
+        all.add(fields.tick("umpires", "Umpires", "A club that does not play umpires each tie", umpires));
+        all.add(fields.text("seed", TextField.Kind.LINE, "Seed: a number or any words", Long.toString(seed))
+                .withHint("The same seed gives the same plan, as long as the search is not cut off by time."));
+        all.add(fields.number("seconds", "Seconds that the search may take", OptionalInt.of(seconds)));
+        return all;
+    }
+
+    static List<FormField> paceFields(Fields fields, Pace pace) {
+        String rally = pace.secondsPerRally() == Math.rint(pace.secondsPerRally())
+                ? Long.toString(Math.round(pace.secondsPerRally()))
+                : Double.toString(pace.secondsPerRally());
+        return List.of(
+                fields.text("rally-seconds", TextField.Kind.SHORT, "Seconds from one serve to the next", rally)
+                        .withHint(PACE_SOURCE),
+                fields.number(
+                                "turnover",
+                                "Minutes between two rubbers on a court",
+                                OptionalInt.of(pace.turnoverMinutes()))
+                        .withHint("5: common practice, no source."));
+    }
+}

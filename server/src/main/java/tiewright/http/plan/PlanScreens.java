@@ -1,0 +1,193 @@
+package tiewright.http.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.HiddenField;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.Progress;
+import tiewright.http.pieces.State;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.PlanView;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.timetable.Pin;
+import tiewright.timetable.Plan;
+import tiewright.timetable.Planned;
+
+/** The page of the plan: what is asked, how far the search is, what it found, and how it is published. */
+final class PlanScreens {
+    private static final int USUAL_BETTER = 60;
+
+    private final Planning planning;
+
+    PlanScreens(Planning planning) {
+        this.planning = planning;
+    }
+
+    /** What was asked last, or the usual. */
+    PlanAsk asked(Visit visit) {
+        return planning.plan().map(Planning.Search::asked).orElseGet(() -> PlanAsk.usual(visit.event()));
+    }
+
+    /** A plan that can be published: one that keeps everything that must hold. */
+    static Optional<Plan> usable(Planned planned) {
+        return planned instanceof Planned.Found found ? Optional.of(found.plan()) : Optional.empty();
+    }
+
+    Screen plan(Visit visit, Tried tried) {
+        Optional<Planning.Search<PlanAsk, Planned>> search = planning.plan();
+        boolean running = search.filter(Planning.Search::isRunning).isPresent();
+        Optional<PlanView.Found> found = search.flatMap(one -> one.found().map(planned -> found(visit, one, planned)));
+        return Screen.of(
+                "plan",
+                "Make the order of play",
+                new PlanView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        search.filter(one -> running).map(one -> progress(one.progress(), PlanPage.HERE + "/stop")),
+                        search.filter(Planning.Search::hasFailed).isPresent(),
+                        found,
+                        running ? List.of() : sections(visit, tried, search),
+                        running ? List.of() : pinned(visit)));
+    }
+
+    static Progress progress(Planning.Progress progress, String stop) {
+        String line = progress.best()
+                .map(best -> "Searching. Better plans so far: " + progress.better() + "; the best has "
+                        + (best.breaches() == 0
+                                ? "no breach of what must hold"
+                                : best.breaches() + " breaches of what must hold")
+                        + ".")
+                .orElse("Searching. No plan yet.");
+        return new Progress(
+                "search",
+                "Looking for a plan",
+                line,
+                Math.min(progress.better(), USUAL_BETTER),
+                USUAL_BETTER,
+                stop,
+                Button.stop("Stop and keep the best so far"));
+    }
+
+    private static PlanView.Found found(Visit visit, Planning.Search<PlanAsk, Planned> search, Planned planned) {
+        PlanWords words = new PlanWords(visit);
+        return switch (planned.kind()) {
+            case FOUND ->
+                words.found(
+                        new State(Mark.KEPT, "A plan that keeps everything that must hold"),
+                        List.of(),
+                        Optional.of(((Planned.Found) planned).plan()));
+            case BROKEN ->
+                words.found(
+                        new State(Mark.HELD, "The best plan found breaks something"),
+                        List.of(),
+                        Optional.of(((Planned.Broken) planned).plan()));
+            case IMPOSSIBLE -> {
+                Planned.Impossible no = (Planned.Impossible) planned;
+                yield words.found(
+                        new State(Mark.STOP, no.why().isInput() ? "This cannot be planned" : "Impossible as it is"),
+                        words.impossible(no.why()),
+                        no.asIs());
+            }
+        };
+    }
+
+    private List<WorkView.Section> sections(
+            Visit visit, Tried tried, Optional<Planning.Search<PlanAsk, Planned>> search) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        search.flatMap(one -> one.found().flatMap(PlanScreens::usable).map(plan -> publish(visit, tried, one)))
+                .ifPresent(sections::add);
+        sections.add(WorkView.Section.of(PlanPage.MAKE, search.isEmpty() ? "" : "Search again")
+                .with(new WorkView.WorkForm(
+                        PlanPage.MAKE,
+                        PlanPage.HERE + "/" + PlanPage.MAKE,
+                        asked(visit).fields(Fields.of(PlanPage.MAKE, tried)),
+                        List.of(search.isEmpty() ? Button.main("Make a plan") : Button.other("Make a plan")))));
+        sections.add(pins(visit, tried));
+        return sections;
+    }
+
+    private static WorkView.Section publish(Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search) {
+        Fields fields = Fields.of(PlanPage.PUBLISH, tried);
+        int next = visit.event().order().plans().size() + 1;
+        boolean old = search.seen() != visit.event().seq();
+        return WorkView.Section.of(
+                        PlanPage.PUBLISH,
+                        "Publish this plan",
+                        "One press makes one numbered notice. Every time that changes is shown with the old one struck, and the desk gets the list of who must be told."
+                                + (old
+                                        ? " Something was entered since this plan was made: look whether it still holds, or make it again."
+                                        : ""))
+                .with(new WorkView.WorkForm(
+                        PlanPage.PUBLISH,
+                        PlanPage.HERE + "/" + PlanPage.PUBLISH,
+                        List.of(
+                                new HiddenField("search", Integer.toString(search.number())),
+                                fields.line(
+                                                "reason",
+                                                "Why, in one line",
+                                                next == 1 ? "The order of play of the day" : "")
+                                        .withMaxLength(300)
+                                        .mustBeFilled(),
+                                fields.line("by", "Who publishes, by name", "")
+                                        .withAutocomplete("name")
+                                        .withMaxLength(200)
+                                        .mustBeFilled()),
+                        List.of(Button.main("Publish version " + next))));
+    }
+
+    private static WorkView.Section pins(Visit visit, Tried tried) {
+        Fields fields = Fields.of(PlanPage.PIN, tried);
+        VisibleEvent event = visit.event();
+        TieViews views = new TieViews(event);
+        List<Option> ties =
+                TieOrder.sorted(event.ties().stream()
+                                .filter(tie -> !event.progress(tie).finished())
+                                .toList())
+                        .stream()
+                        .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
+                        .toList();
+        return WorkView.Section.of(
+                        "pins",
+                        "Pin by hand",
+                        "What is pinned stays where you put it, and the next plan is made round it. Play itself and starts within the freeze window are pinned by themselves.")
+                .with(new WorkView.WorkForm(
+                        PlanPage.PIN,
+                        PlanPage.HERE + "/" + PlanPage.PIN,
+                        List.of(
+                                fields.select("pin-tie", "Tie", "Choose a tie", "", ties),
+                                fields.text("pin-rubber", TextField.Kind.SHORT, "Rubber", "")
+                                        .withHint("Empty: the whole tie"),
+                                fields.text("pin-start", TextField.Kind.TIME, "Starts at", ""),
+                                fields.line("pin-courts", "Courts, with commas between", "")),
+                        List.of(Button.other("Pin it there"))));
+    }
+
+    List<ActionForm> pinned(Visit visit) {
+        List<ActionForm> forms = new ArrayList<>();
+        List<Pin> pins = planning.pins();
+        for (int i = 0; i < pins.size(); i++) {
+            Pin pin = pins.get(i);
+            String what = pin.tie()
+                    + pin.rubber()
+                            .map(no -> ", " + TieViews.rubber(no).toLowerCase(java.util.Locale.ROOT))
+                            .orElse("");
+            forms.add(ActionForm.of("unpin-" + i, PlanPage.HERE + "/unpin", "", Button.other("Unpin"))
+                    .saying(what + " at " + HallClock.said(pin.start()) + " on " + String.join(", ", pin.courts()))
+                    .sending("which", Integer.toString(i)));
+        }
+        return forms;
+    }
+}

@@ -1,0 +1,160 @@
+package tiewright.http.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Chart;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.State;
+import tiewright.http.views.PlanView;
+import tiewright.http.visit.Changes;
+import tiewright.http.visit.Charts;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+import tiewright.timetable.Assignment;
+import tiewright.timetable.Cut;
+import tiewright.timetable.Infeasible;
+import tiewright.timetable.Pin;
+import tiewright.timetable.Plan;
+import tiewright.timetable.PlanCourt;
+import tiewright.timetable.Reason;
+import tiewright.wording.TimetableWords;
+
+/** Plans that are not published yet, in words, as a chart, and tie by tie with the reason of each start. */
+final class PlanWords {
+    private static final int MOST_BREACHES = 12;
+
+    private final VisibleEvent event;
+    private final TimetableWords words;
+
+    PlanWords(Visit visit) {
+        this.event = visit.event();
+        this.words = new TimetableWords(visit.words());
+    }
+
+    String said(Reason reason) {
+        return words.sentence(reason);
+    }
+
+    String cut(Cut cut) {
+        return words.cut(cut);
+    }
+
+    List<String> impossible(Infeasible why) {
+        List<String> lines = new ArrayList<>(List.of(said(why.because())));
+        why.bound()
+                .ifPresent(bound -> lines.add("No plan can end before " + HallClock.said(bound.finish()) + " ("
+                        + bound.slots() + " slots, " + bound.minutes() + " minutes). " + said(bound.because())));
+        return lines;
+    }
+
+    PlanView.Found found(State state, List<String> first, Optional<Plan> plan) {
+        List<String> lines = new ArrayList<>(first);
+        plan.ifPresent(one -> lines.addAll(lines(one)));
+        return new PlanView.Found(state, lines, plan.map(one -> chart("draft", one)), plan.map(this::table));
+    }
+
+    /** End beside bound, the parts of the score, breaches, seed. */
+    List<String> lines(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Ends at " + HallClock.said(plan.finish()) + ", " + plan.slots() + " slots of "
+                + plan.problem().slotMinutes()
+                + " minutes from " + HallClock.said(plan.problem().start()) + ". No plan can end before "
+                + HallClock.said(plan.bound().finish())
+                + (plan.endsAtTheBound() ? ": this is as early as any." : ".") + " "
+                + said(plan.bound().because()));
+        plan.explained().stream().map(this::said).forEach(lines::add);
+        plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
+        lines.add("Seed " + plan.seed() + ".");
+        return lines;
+    }
+
+    Chart chart(String id, Plan plan) {
+        List<Charts.At> all = new ArrayList<>();
+        for (Assignment assignment : plan.assignments()) {
+            String mark = assignment.pinned().map(PlanWords::pinned).orElse("");
+            assignment
+                    .lines(plan.problem().slotMinutes())
+                    .forEach(line -> all.add(new Charts.At(
+                            line.start(),
+                            line.court(),
+                            new Chart.Entry(
+                                    shortly(line.tie()),
+                                    line.tie() + " "
+                                            + TieViews.rubber(line.rubber()).toLowerCase(Locale.ROOT),
+                                    "",
+                                    mark))));
+        }
+        String caption = "Draft, not published: ends at " + HallClock.said(plan.finish());
+        return Charts.of(
+                id,
+                caption,
+                plan.problem().courts().stream().map(PlanCourt::name).toList(),
+                all);
+    }
+
+    private static String pinned(Pin.Why why) {
+        return switch (why) {
+            case BY_HAND -> "pinned";
+            case IN_PLAY -> "in play";
+            case FROZEN -> "stays";
+        };
+    }
+
+    private String shortly(TieId tie) {
+        return event.tie(tie).map(Charts::shortly).orElse(tie.code());
+    }
+
+    /** Each tie with its start and, to open, why it is not earlier. */
+    ReasonTable table(Plan plan) {
+        List<ReasonTable.Row> rows = plan.assignments().stream()
+                .map(Assignment::tie)
+                .distinct()
+                .flatMap(tie -> event.tie(tie).stream())
+                .map(tie -> row(plan, tie))
+                .toList();
+        return new ReasonTable(
+                "draft-ties",
+                "Tie by tie",
+                List.of(
+                        new ReasonTable.Column("Start", false),
+                        new ReasonTable.Column("Tie", false),
+                        new ReasonTable.Column("Courts", false),
+                        new ReasonTable.Column("Now published", false)),
+                rows,
+                "Open a line to read why a tie does not begin earlier.");
+    }
+
+    private ReasonTable.Row row(Plan plan, Tie tie) {
+        TieViews views = new TieViews(event);
+        String start = plan.start(tie.id()).map(HallClock::said).orElse("");
+        String courts = String.join(
+                ", ",
+                plan.of(tie.id()).stream()
+                        .flatMap(one -> one.courts().stream())
+                        .distinct()
+                        .toList());
+        List<String> umpires = plan.of(tie.id()).stream()
+                .flatMap(one -> one.umpires().stream())
+                .distinct()
+                .map(event::clubName)
+                .toList();
+        String duty = umpires.isEmpty() ? "" : "; umpires: " + String.join(", ", umpires);
+        String published = Changes.times(
+                new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)), "nothing yet");
+        return new ReasonTable.Row(
+                List.of(
+                        ReasonTable.Cell.of(start),
+                        ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)),
+                        ReasonTable.Cell.of(courts + duty),
+                        ReasonTable.Cell.of(published)),
+                "Why at " + start,
+                plan.why(tie.id()).stream().map(this::said).toList(),
+                false);
+    }
+}

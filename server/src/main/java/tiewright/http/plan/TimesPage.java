@@ -1,0 +1,126 @@
+package tiewright.http.plan;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tiewright.desk.RetimeTie;
+import tiewright.event.Decision;
+import tiewright.event.Tie;
+import tiewright.event.Together;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.InputTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+
+/** Start and court of every tie in one table; only what was changed is decided, and all of it at once. */
+final class TimesPage implements Page {
+    private static final String HERE = "/organiser/times";
+    private static final String FORM = "times";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.ORGANISER, HERE, TimesPage::keep);
+    }
+
+    private static void keep(Visit visit) {
+        Form form = visit.form();
+        List<Decision> changes = new ArrayList<>();
+        for (Tie tie : open(visit.event())) {
+            String row = row(tie);
+            if (!form.wasAsked(AtFields.id(row, "start"))) {
+                continue;
+            }
+            Optional<LocalTime> start = form.time(AtFields.id(row, "start"));
+            Optional<String> court = form.maybe(AtFields.id(row, "court"));
+            if (!start.equals(tie.start()) || !court.equals(tie.court())) {
+                changes.add(new AtFields(
+                        row, new RetimeTie(tie.id(), start, court, form.text("reason")), Set.of("reason")));
+            }
+        }
+        if (changes.isEmpty() && form.isClean()) {
+            visit.go(HERE);
+            return;
+        }
+        visit.attempt(form, () -> new Together(changes), HERE, tried -> screen(visit, tried));
+    }
+
+    /** Ties that can still be given another time. */
+    private static List<Tie> open(VisibleEvent event) {
+        return TieOrder.sorted(event.ties().stream()
+                .filter(tie -> !event.progress(tie).finished())
+                .toList());
+    }
+
+    private static String row(Tie tie) {
+        return "tie-" + AtFields.safe(tie.id().code());
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<WorkView.Section> sections = new ArrayList<>();
+        if (open(event).isEmpty()) {
+            sections.add(WorkView.Section.of(
+                    "empty", "", "The ties stand here once the pools are drawn, until they are finished."));
+        } else {
+            Fields fields = Fields.of(FORM, tried);
+            sections.add(WorkView.Section.of(FORM, "")
+                    .with(new WorkView.WorkForm(
+                            FORM,
+                            HERE,
+                            List.of(
+                                    table(event, fields),
+                                    fields.line(
+                                                    "reason",
+                                                    "Why, if a time or court that was already published changes",
+                                                    "")
+                                            .withMaxLength(300)
+                                            .withHint(
+                                                    "A numbered notice then shows the old value struck, the new one and this reason. The first time needs none.")),
+                            List.of(Button.main("Publish these times")))));
+        }
+        return Screen.of(
+                "work",
+                "Starts and courts",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.TO_ORGANISER,
+                        List.of("Sheets must be sealed " + event.conditions().sheetDeadlineMinutes()
+                                + " minutes before the published start. Write times like 9:40 and"
+                                + " courts by their name; leave both empty for a tie that has no time yet."),
+                        sections));
+    }
+
+    private static InputTable table(VisibleEvent event, Fields fields) {
+        TieViews views = new TieViews(event);
+        List<InputTable.Row> rows = open(event).stream()
+                .map(tie -> new InputTable.Row(
+                        tie.id() + ": " + views.title(tie),
+                        views.stage(tie),
+                        List.of(
+                                fields.cell(
+                                        AtFields.id(row(tie), "start"),
+                                        InputTable.Kind.SHORT,
+                                        Fields.said(tie.start())),
+                                fields.cell(
+                                        AtFields.id(row(tie), "court"),
+                                        InputTable.Kind.SHORT,
+                                        tie.court().orElse("")))))
+                .toList();
+        return new InputTable("times-table", "Ties that are not finished", "Tie", List.of("Start", "Court"), rows);
+    }
+}

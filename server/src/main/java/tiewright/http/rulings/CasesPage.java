@@ -1,0 +1,143 @@
+package tiewright.http.rulings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tiewright.correction.RulingNeeded;
+import tiewright.desk.RuleOnCase;
+import tiewright.event.Penalty;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.TieScore;
+import tiewright.http.answers.DisputeAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.HiddenField;
+import tiewright.http.pieces.Option;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+
+/** Sheets that were not as they should be, each with the published consequences; only a ruling applies one. */
+final class CasesPage implements Page {
+    private static final String HERE = "/organiser/cases";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.OFFICIALS, HERE, visit -> {
+            Form form = visit.form();
+            String name = form.text(Fields.FORM);
+            Optional<RulingNeeded.Case> one = form.must(
+                    "penalty",
+                    visit.ask(DisputeAnswers::new).cases().stream()
+                            .filter(each -> name(each).equals(name))
+                            .findFirst());
+            Optional<Penalty> penalty =
+                    form.must("penalty", form.maybe("penalty").flatMap(Penalty::parse));
+            String reason = form.mustText("reason");
+            String by = form.mustText("by");
+            visit.attempt(
+                    form,
+                    () -> new RuleOnCase(
+                            one.orElseThrow().kind().code(),
+                            one.get().tie(),
+                            one.get().club(),
+                            penalty.orElseThrow(),
+                            reason,
+                            by),
+                    HERE,
+                    tried -> screen(visit, tried));
+        });
+    }
+
+    private static String name(RulingNeeded.Case one) {
+        return one.kind().code() + "-" + AtFields.safe(one.tie().code()) + "-"
+                + AtFields.safe(one.club().code());
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        visit.ask(DisputeAnswers::new).cases().forEach(one -> sections.add(section(visit, one, tried)));
+        if (sections.isEmpty()) {
+            sections.add(WorkView.Section.of(
+                    "none",
+                    "",
+                    "Nothing is found wrong with the opened sheets. What is found stands here until it is ruled."));
+        }
+        return Screen.of(
+                "work",
+                "Rulings needed",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        List.of(
+                                "Found after the sheets were opened, by the entries and the order of strength as they are now. Published conditions differ on what"
+                                        + " follows; nothing is applied before you rule. Everybody reads the ruling: name the club, not the player."),
+                        sections));
+    }
+
+    private static WorkView.Section section(Visit visit, RulingNeeded.Case one, Tried tried) {
+        Tie tie = visit.event().tie(one.tie()).orElseThrow();
+        TieViews views = new TieViews(visit.event());
+        String players = one.players().stream().map(visit.event()::name).collect(Collectors.joining(", "));
+        String rubbers = one.rubbers().stream().map(TieViews::rubber).collect(Collectors.joining(", "));
+        String name = name(one);
+        Fields fields = Fields.of(name, tried);
+        List<Option> options = List.of(Penalty.values()).stream()
+                .map(penalty -> option(visit, views, tie, one, penalty))
+                .toList();
+        return WorkView.Section.of(
+                        name,
+                        views.title(tie) + ": "
+                                + visit.words()
+                                        .sentence(
+                                                "correction.case." + one.kind().code(), java.util.Map.of()),
+                        visit.event().clubName(one.club()) + ", " + rubbers
+                                + (players.isEmpty() ? "." : ": " + players + "."))
+                .with(new WorkView.WorkForm(
+                        name,
+                        HERE,
+                        List.of(
+                                new HiddenField("of", one.tie().code()),
+                                fields.oneOf("penalty", "What follows", "", options),
+                                fields.line("reason", "The reason, with the number of the condition", "")
+                                        .withMaxLength(300)
+                                        .mustBeFilled(),
+                                fields.line("by", "Who rules, by name", "")
+                                        .withAutocomplete("name")
+                                        .mustBeFilled()),
+                        List.of(Button.main("Give this ruling"))));
+    }
+
+    private static Option option(Visit visit, TieViews views, Tie tie, RulingNeeded.Case one, Penalty penalty) {
+        TieScore after = visit.ask(DisputeAnswers::new).after(one, penalty);
+        String score = "The tie then stands " + after.rubbersWon(Side.HOME) + "-" + after.rubbersWon(Side.AWAY)
+                + after.winner()
+                        .map(side -> ", " + views.side(tie, side) + " has won it")
+                        .orElse(after.finished() ? ", drawn" : ", not finished")
+                + ".";
+        String announced = visit.ask(DisputeAnswers::new)
+                        .announced(one)
+                        .filter(penalty::equals)
+                        .isPresent()
+                ? " This is what the conditions announce."
+                : "";
+        String what =
+                switch (penalty) {
+                    case NONE -> "The sheet stands";
+                    case RUBBERS -> "The rubbers concerned are lost to nil";
+                    case TIE -> "The whole tie is lost, every rubber to nil";
+                };
+        return new Option(penalty.code(), what, score + announced, false, false);
+    }
+}

@@ -1,0 +1,239 @@
+package tiewright.http.rulings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.conditions.Setting;
+import tiewright.desk.DecideProtest;
+import tiewright.desk.MakeProtest;
+import tiewright.event.ClubId;
+import tiewright.event.Disputes;
+import tiewright.event.Role;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.wording.ConditionsWords;
+
+/** Protests: handed in by a captain or the desk, with the day as it stood then, decided by who rules. */
+final class ProtestsPage implements Page {
+    private static final String HERE = "/protests";
+    private static final String NEW = "protest";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.COURT, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.COURT, HERE, ProtestsPage::make);
+        routes.post(Door.OFFICIALS, HERE + "/{number}", ProtestsPage::decide);
+    }
+
+    private static void make(Visit visit) {
+        Form form = visit.form();
+        Optional<ClubId> club = visit.role() == Role.CAPTAIN
+                ? visit.viewer().club()
+                : form.must("club", form.read("club", "form.not-a-code", ClubId::of));
+        Optional<TieId> tie = form.read("tie", "form.not-a-code", TieId::of);
+        String text = form.mustText("text");
+        String by = form.mustText("by");
+        Optional<String> deposit = visit.role() == Role.CAPTAIN ? Optional.empty() : form.maybe("deposit");
+        visit.attempt(
+                form,
+                () -> new MakeProtest(club.orElseThrow(), tie, text, deposit, by),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static void decide(Visit visit) {
+        int number = Optional.of(visit.path("number"))
+                .filter(text -> text.matches("[1-9][0-9]{0,4}"))
+                .map(Integer::parseInt)
+                .filter(any -> visit.event().disputes().protest(any).isPresent())
+                .orElseThrow(() -> new NotFound("There is no protest \"" + visit.path("number") + "\"."));
+        Form form = visit.form();
+        String name = form(number);
+        Optional<String> upheld = form.must(name + "-upheld", form.maybe(name + "-upheld"));
+        String decision = form.mustText(name + "-decision");
+        String reason = form.mustText(name + "-reason");
+        String by = form.mustText(name + "-by");
+        visit.attempt(
+                form,
+                () -> new AtFields(
+                        name,
+                        new DecideProtest(
+                                number,
+                                upheld.orElseThrow().equals("yes"),
+                                form.isTicked(name + "-deposit"),
+                                decision,
+                                reason,
+                                by)),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static String form(int number) {
+        return "decide-" + number;
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        List<WorkView.Section> sections = new ArrayList<>();
+        event.disputes().protests().stream()
+                .filter(protest -> visit.role().isOfficial()
+                        || visit.viewer().isCaptainOf(protest.made().club()))
+                .forEach(protest -> sections.add(section(visit, protest, tried)));
+        sections.add(newOne(visit, tried));
+        NavLink back = visit.role() == Role.CAPTAIN
+                ? new NavLink("/captain", "Back to my ties", false)
+                : BackLinks.home(visit);
+        return Screen.of(
+                "work",
+                "Protests",
+                new WorkView(
+                        tried.refusal(),
+                        back,
+                        List.of(
+                                "Under these conditions: " + ConditionsWords.name(Setting.PROTEST) + ": "
+                                        + ConditionsWords.value(
+                                                Setting.PROTEST,
+                                                event.conditions().value(Setting.PROTEST))
+                                        + ".",
+                                "A protest is kept with its time, and the day can be read as it stood then. Officials decide; write no health matters of a person."),
+                        sections));
+    }
+
+    private static WorkView.Section section(Visit visit, Disputes.Protest protest, Tried tried) {
+        VisibleEvent event = visit.event();
+        String at = HallClock.said(event.clock(protest.at()));
+        List<String> lines = new ArrayList<>(List.of(
+                protest.made().text(),
+                "Signed by " + protest.made().by() + ", received at " + at + "."
+                        + protest.made()
+                                .deposit()
+                                .map(paid -> " Deposit: " + paid + ".")
+                                .orElse("")));
+        protest.decided()
+                .ifPresent(decided -> lines.add("Ruling " + decided.ruling()
+                        + (decided.upheld() ? ": upheld" : ": dismissed")
+                        + protest.decidedAt()
+                                .map(when -> ", at " + HallClock.said(event.clock(when)))
+                                .orElse("")
+                        + (protest.made().deposit().isEmpty()
+                                ? "."
+                                : decided.depositReturned() ? ". The deposit goes back." : ". The deposit is kept.")));
+        String heading = "Protest " + protest.made().number() + ": "
+                + event.clubName(protest.made().club())
+                + protest.made()
+                        .tie()
+                        .flatMap(event::tie)
+                        .map(tie -> ", " + new TieViews(event).title(tie))
+                        .orElse("");
+        WorkView.Section section = WorkView.Section.of(
+                        "protest-" + protest.made().number(), heading)
+                .saying(lines)
+                .with(asItStood(protest, at));
+        boolean open = protest.decided().isEmpty() && Door.OFFICIALS.opensFor(visit.role());
+        return open ? section.with(deciding(protest, tried)) : section;
+    }
+
+    private static ReasonTable asItStood(Disputes.Protest protest, String at) {
+        List<ReasonTable.Row> rows = new ArrayList<>();
+        rows.add(
+                ReasonTable.Row.of(List.of(new ReasonTable.Cell("Tables as they stood at " + at, "/tables?at=" + at))));
+        rows.add(ReasonTable.Row.of(
+                List.of(new ReasonTable.Cell("Knockout as it stood at " + at, "/bracket?at=" + at))));
+        protest.made()
+                .tie()
+                .ifPresent(tie -> rows.add(ReasonTable.Row.of(
+                        List.of(new ReasonTable.Cell("Tie " + tie + " as it is now", "/tie/" + tie)))));
+        return new ReasonTable(
+                "stood-" + protest.made().number(),
+                "The day as it stood",
+                List.of(new ReasonTable.Column("Look at", false)),
+                rows,
+                "");
+    }
+
+    private static WorkView.WorkForm deciding(Disputes.Protest protest, Tried tried) {
+        String name = form(protest.made().number());
+        Fields fields = Fields.of(name, tried);
+        List<FormField> asked = new ArrayList<>(List.of(
+                fields.oneOf(
+                        name + "-upheld",
+                        "The protest is",
+                        "",
+                        List.of(Option.of("yes", "upheld", false), Option.of("no", "dismissed", false))),
+                fields.text(name + "-decision", TextField.Kind.LONG, "What is decided", "")
+                        .mustBeFilled(),
+                fields.text(name + "-reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
+                        .mustBeFilled()));
+        if (protest.made().deposit().isPresent()) {
+            asked.add(fields.tick(name + "-deposit", "The deposit", "It goes back to the club", false));
+        }
+        asked.add(fields.line(name + "-by", "Who rules, by name", "")
+                .withAutocomplete("name")
+                .mustBeFilled());
+        return new WorkView.WorkForm(
+                name,
+                HERE + "/" + protest.made().number(),
+                asked,
+                List.of(Button.main("Decide protest " + protest.made().number())));
+    }
+
+    private static WorkView.Section newOne(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        Fields fields = Fields.of(NEW, tried);
+        boolean captain = visit.role() == Role.CAPTAIN;
+        List<FormField> asked = new ArrayList<>();
+        if (!captain) {
+            asked.add(fields.select(
+                    "club",
+                    "Which club protests",
+                    "Choose the club",
+                    "",
+                    event.clubs().stream()
+                            .map(club -> Option.of(club.id().code(), club.name(), false))
+                            .toList()));
+        }
+        List<Tie> ties = event.ties().stream()
+                .filter(Tie::isReady)
+                .filter(tie -> !captain || tie.has(visit.club()))
+                .toList();
+        asked.add(fields.select(
+                "tie",
+                "About which tie",
+                "About no single tie",
+                "",
+                ties.stream()
+                        .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + new TieViews(event).title(tie), false))
+                        .toList()));
+        asked.add(fields.text("text", TextField.Kind.LONG, "The protest", "").mustBeFilled());
+        if (!captain) {
+            asked.add(fields.line("deposit", "Deposit paid, if the conditions ask for one", "")
+                    .withMaxLength(60));
+        }
+        asked.add(fields.line("by", "Signed by (name)", "")
+                .withAutocomplete("name")
+                .mustBeFilled());
+        return WorkView.Section.of(NEW, "A new protest")
+                .with(new WorkView.WorkForm(NEW, HERE, asked, List.of(Button.other("Hand in this protest"))));
+    }
+}

@@ -1,0 +1,75 @@
+package tiewright.http.rulings;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import tiewright.desk.GiveRuling;
+import tiewright.event.OfficialFact;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+
+/** Giving a ruling, and those given so far. */
+final class RulingsPage implements Page {
+    private static final String HERE = "/organiser/rulings";
+    private static final String FORM = "ruling";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.OFFICIALS, HERE, visit -> {
+            Form form = visit.form();
+            GiveRuling ruling = new GiveRuling(
+                    form.mustText("about"), form.mustText("ruling"), form.mustText("reason"), form.mustText("by"));
+            visit.attempt(form, () -> ruling, HERE, tried -> screen(visit, tried));
+        });
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        Fields fields = Fields.of(FORM, tried);
+        WorkView.WorkForm form = new WorkView.WorkForm(
+                FORM,
+                HERE,
+                List.of(
+                        fields.line("about", "What it is about", "")
+                                .withHint("Such as: tie A-1-2, rubber 3")
+                                .mustBeFilled(),
+                        fields.text("ruling", TextField.Kind.LONG, "The ruling", "")
+                                .mustBeFilled(),
+                        fields.text("reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
+                                .mustBeFilled(),
+                        fields.line("by", "Who rules, by name", "")
+                                .withAutocomplete("name")
+                                .mustBeFilled()),
+                List.of(Button.main("Give this ruling")));
+        List<WorkView.Section> sections =
+                new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
+        List<OfficialFact.RulingGiven> given = new ArrayList<>(visit.event().rulings());
+        Collections.reverse(given);
+        given.forEach(ruling -> sections.add(WorkView.Section.of(
+                "ruling-" + ruling.number(),
+                "Ruling " + ruling.number() + ": " + ruling.about(),
+                ruling.ruling(),
+                ruling.reason(),
+                "By " + ruling.by())));
+        return Screen.of(
+                "work",
+                "Rulings",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        List.of(
+                                "Officials decide; this page only numbers and keeps what they decided. Everybody can read it. Write no health matters of a person:"
+                                        + " \"unavailable\" is enough."),
+                        sections));
+    }
+}

@@ -1,0 +1,173 @@
+package tiewright.http.rulings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tiewright.desk.DrawLot;
+import tiewright.desk.SignEvent;
+import tiewright.desk.SignTable;
+import tiewright.event.ClubId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.TextField;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.TableViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+
+/** What officials sign: tables, lots, withdrawals, the end of the event. */
+final class SigningPage implements Page {
+    private static final String HERE = "/organiser/tables";
+    private static final String EVENT = "event";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.OFFICIALS, HERE + "/sign/{pool}", SigningPage::sign);
+        routes.post(Door.OFFICIALS, HERE + "/lot/{pool}", SigningPage::drawLot);
+        routes.post(Door.OFFICIALS, HERE + "/" + EVENT, SigningPage::signEvent);
+    }
+
+    private static String pool(Visit visit) {
+        return Optional.of(visit.path("pool"))
+                .filter(visit.event().pools()::containsKey)
+                .orElseThrow(() -> new NotFound("There is no pool \"" + visit.path("pool") + "\" in this event."));
+    }
+
+    private static void sign(Visit visit) {
+        String pool = pool(visit);
+        Form form = visit.form();
+        String name = signForm(pool);
+        String by = form.mustText(AtFields.id(name, "by"));
+        visit.attempt(form, () -> new AtFields(name, new SignTable(pool, by)), HERE, tried -> screen(visit, tried));
+    }
+
+    private static void drawLot(Visit visit) {
+        String pool = pool(visit);
+        Form form = visit.form();
+        String name = form.text(Fields.FORM);
+        Optional<List<ClubId>> level = form.must("level", form.read("level", "form.not-a-code", SigningPage::clubs));
+        String seed = form.mustText(AtFields.id(name, "spokenSeed"));
+        String witness = form.mustText(AtFields.id(name, "witness"));
+        visit.attempt(
+                form,
+                () -> new AtFields(name, new DrawLot(pool, level.orElseThrow(), seed, witness)),
+                HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static List<ClubId> clubs(String codes) {
+        return Arrays.stream(codes.split(",")).map(ClubId::of).toList();
+    }
+
+    private static void signEvent(Visit visit) {
+        Form form = visit.form();
+        String by = form.mustText(AtFields.id(EVENT, "by"));
+        visit.attempt(form, () -> new AtFields(EVENT, new SignEvent(by)), "/tables", tried -> screen(visit, tried));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        for (String pool : visit.event().pools().keySet()) {
+            sections.add(poolSection(visit, tried, pool));
+            sections.addAll(lots(visit, tried, pool));
+        }
+        if (!visit.event().clubs().isEmpty()) {
+            sections.add(WithdrawalPage.choice(visit.event()));
+        }
+        sections.add(end(visit, tried));
+        return Screen.of(
+                "work",
+                "Sign tables, draw lots, withdraw a club",
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        List.of(
+                                "A table is provisional until an official signs it by name; then its places go on into the knockout. Leave the time for objections"
+                                        + " that stands under it; sign before its end only if every captain of the pool was asked and none objects."),
+                        sections));
+    }
+
+    private static WorkView.Section poolSection(Visit visit, Tried tried, String pool) {
+        String name = signForm(pool);
+        WorkView.Section section = WorkView.Section.of("pool-" + AtFields.safe(pool), "Pool " + pool)
+                .with(TableViews.pool(visit, pool).table());
+        return section.with(new WorkView.WorkForm(
+                name,
+                HERE + "/sign/" + pool,
+                List.of(by(Fields.of(name, tried), AtFields.id(name, "by"))),
+                List.of(Button.main("Sign the table of pool " + pool))));
+    }
+
+    private static String signForm(String pool) {
+        return "sign-" + AtFields.safe(pool);
+    }
+
+    private static TextField by(Fields fields, String id) {
+        return fields.line(id, "Who signs, by name", "")
+                .withAutocomplete("name")
+                .mustBeFilled();
+    }
+
+    private static List<WorkView.Section> lots(Visit visit, Tried tried, String pool) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        for (List<ClubId> level : visit.ask(Answers::new).table(pool).lotsToDraw()) {
+            String codes = level.stream().map(ClubId::code).collect(Collectors.joining(","));
+            String name = "lot-" + AtFields.safe(pool) + "-"
+                    + AtFields.safe(level.get(0).code());
+            Fields fields = Fields.of(name, tried);
+            String clubs = level.stream().map(visit.event()::clubName).collect(Collectors.joining(", "));
+            sections.add(WorkView.Section.of(
+                            name,
+                            "Draw a lot in pool " + pool,
+                            "Nothing in the conditions parts " + clubs
+                                    + ". The words spoken before their captains decide the order; the first drawn ranks first.")
+                    .with(new WorkView.WorkForm(
+                            name,
+                            HERE + "/lot/" + pool,
+                            List.of(
+                                    new tiewright.http.pieces.HiddenField("level", codes),
+                                    fields.line(AtFields.id(name, "spokenSeed"), "The words spoken in public", "")
+                                            .withMaxLength(200)
+                                            .mustBeFilled(),
+                                    fields.line(AtFields.id(name, "witness"), "Who spoke or witnessed them", "")
+                                            .withMaxLength(100)
+                                            .mustBeFilled()),
+                            List.of(Button.other("Draw the lot")))));
+        }
+        return sections;
+    }
+
+    private static WorkView.Section end(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        if (event.signed().isPresent()) {
+            return WorkView.Section.of(
+                    EVENT,
+                    "The end of the event",
+                    "The final order is signed by " + event.signed().get().by() + ".");
+        }
+        List<ClubId> order = visit.ask(Answers::new).finalPlacing();
+        String line = order.isEmpty()
+                ? "The final order stands here once every tie is finished and every table signed."
+                : "Final order: " + order.stream().map(event::clubName).collect(Collectors.joining(", ")) + ".";
+        Fields fields = Fields.of(EVENT, tried);
+        return WorkView.Section.of(EVENT, "The end of the event", line)
+                .with(new WorkView.WorkForm(
+                        EVENT,
+                        HERE + "/" + EVENT,
+                        List.of(by(fields, AtFields.id(EVENT, "by"))),
+                        List.of(Button.other("Sign the final order"))));
+    }
+}

@@ -1,0 +1,85 @@
+package tiewright.http.visit;
+
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.Event;
+import tiewright.event.OrderOfPlay;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Moved;
+
+/** Published times that changed, as everybody reads them: the old one struck, the new one, the notice and its reason. */
+public final class Changes {
+    private final VisibleEvent event;
+    private final TieViews views;
+
+    public Changes(VisibleEvent event) {
+        this.event = event;
+        this.views = new TieViews(event);
+    }
+
+    /** All that a notice changed. */
+    public List<Moved> of(int notice) {
+        return event.order().under(notice).stream()
+                .map(change -> new Moved(title(change), times(change.before(), ""), now(change), ""))
+                .toList();
+    }
+
+    /** The last change of a tie that has not begun, if a time was published before it. */
+    public Optional<Moved> last(Tie tie) {
+        List<OrderOfPlay.Change> all = event.order().of(tie.id());
+        return tie.isInPlay() || all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(all.get(all.size() - 1))
+                        .filter(change -> !change.before().isNone())
+                        .map(change -> new Moved("", times(change.before(), ""), now(change), why(change)));
+    }
+
+    /** Everything that was ever published for a tie and changed, oldest first. */
+    public List<Moved> history(Tie tie) {
+        return event.order().of(tie.id()).stream()
+                .filter(change -> !change.before().isNone())
+                .map(change -> new Moved(
+                        HallClock.said(event.clock(change.at())) + ":",
+                        times(change.before(), ""),
+                        now(change),
+                        why(change)))
+                .toList();
+    }
+
+    public String title(OrderOfPlay.Change change) {
+        return event.tie(change.tie())
+                .map(views::title)
+                .orElseGet(() -> change.tie() + ": "
+                        + String.join(
+                                " v ",
+                                change.clubs().stream().map(event::clubName).toList()));
+    }
+
+    private String now(OrderOfPlay.Change change) {
+        return change.calledOff() ? "not played" : times(change.after(), "no time today");
+    }
+
+    private String why(OrderOfPlay.Change change) {
+        return change.notice().isEmpty() ? "" : notice(change.notice().getAsInt());
+    }
+
+    private String notice(int number) {
+        return "notice " + number
+                + event.notices().stream()
+                        .map(Event.Posted::notice)
+                        .filter(one -> one.number() == number && !one.reason().isEmpty())
+                        .findFirst()
+                        .map(one -> ": " + one.reason())
+                        .orElse("");
+    }
+
+    public static String times(OrderOfPlay.Times times, String none) {
+        if (times.isNone()) {
+            return none;
+        }
+        String start = times.start().map(HallClock::said).orElse("no time yet");
+        String courts = String.join(", ", times.courts());
+        return courts.isEmpty() ? start : start + (times.courts().size() == 1 ? ", court " : ", courts ") + courts;
+    }
+}

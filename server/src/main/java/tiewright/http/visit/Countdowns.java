@@ -1,0 +1,73 @@
+package tiewright.http.visit;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.ExchangeId;
+import tiewright.event.Role;
+import tiewright.event.SheetKind;
+import tiewright.event.Tie;
+import tiewright.event.VisibleExchange;
+import tiewright.http.pieces.Countdown;
+
+/** How long there is still for a sheet of the own club. */
+public final class Countdowns {
+    private static final Duration AN_HOUR = Duration.ofHours(1);
+
+    private Countdowns() {}
+
+    /** One for each sheet of the club that is not in yet, and has a deadline ahead. */
+    public static List<Countdown> of(Visit visit, TieViews views, Tie tie) {
+        List<Countdown> countdowns = new ArrayList<>();
+        for (ExchangeId id : List.of(ExchangeId.sheets(tie.id()), ExchangeId.decider(tie.id()))) {
+            of(visit, views, tie, id).ifPresent(countdowns::add);
+        }
+        return countdowns;
+    }
+
+    /** Until when the own club's sheet of this exchange must be in; empty once it is, or when none is asked for. */
+    public static Optional<Countdown> of(Visit visit, TieViews views, Tie tie, ExchangeId id) {
+        VisibleExchange exchange = visit.event().exchange(id);
+        if (isIn(visit, tie, id)
+                || exchange.isOpened()
+                || !tie.isReady()
+                || visit.event().progress(tie).finished()) {
+            return Optional.empty();
+        }
+        String what = id.kind() == SheetKind.RUBBERS ? "Sheet for " : "Pair for the decider of ";
+        return exchange.deadline()
+                .map(deadline -> new Countdown(
+                        what + views.title(tie) + ": seal it by "
+                                + HallClock.said(visit.event().clock(deadline)),
+                        deadline,
+                        "The deadline has passed: see the desk.",
+                        (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id()));
+    }
+
+    /** What stands on every page of a captain: sheets of the own club that are due within the hour. */
+    static List<Countdown> dueSoon(Visit visit) {
+        if (visit.role() != Role.CAPTAIN) {
+            return List.of();
+        }
+        Instant from = visit.event().now().minus(AN_HOUR);
+        Instant until = visit.event().now().plus(AN_HOUR);
+        TieViews views = new TieViews(visit.event());
+        String here = visit.ctx().path();
+        return visit.event().tiesOf(visit.club()).stream()
+                .flatMap(tie -> of(visit, views, tie).stream())
+                .filter(due -> due.deadline().isAfter(from) && !due.deadline().isAfter(until))
+                .filter(due -> !here.equals("/captain") && !here.equals(due.href()))
+                .sorted(Comparator.comparing(Countdown::deadline))
+                .toList();
+    }
+
+    /** The own club has a sheet in. */
+    public static boolean isIn(Visit visit, Tie tie, ExchangeId id) {
+        return tie.sideOf(visit.club())
+                .filter(side -> visit.event().exchange(id).side(side).in())
+                .isPresent();
+    }
+}

@@ -1,0 +1,60 @@
+package tiewright.http.visit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import tiewright.event.Event;
+import tiewright.event.OfficialFact;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Notice;
+
+/** Posted notices as pages show them, and the way to telling those whom they concern. */
+public final class NoticeViews {
+    private NoticeViews() {}
+
+    public static Notice notice(VisibleEvent event, Event.Posted posted) {
+        OfficialFact.NoticePosted notice = posted.notice();
+        String by = event.order().plans().stream()
+                .filter(plan -> plan.notice() == notice.number())
+                .findFirst()
+                .map(plan -> "by " + plan.by())
+                .orElse("");
+        return new Notice(
+                "Notice " + notice.number(),
+                notice.text(),
+                HallClock.said(event.clock(posted.at())),
+                notice.before().orElse(""),
+                notice.after().orElse(""),
+                notice.reason(),
+                whom(event, notice),
+                by,
+                notice.tie().isPresent() ? List.of() : new Changes(event).of(notice.number()));
+    }
+
+    private static String whom(VisibleEvent event, OfficialFact.NoticePosted notice) {
+        List<String> clubs = event.order().concerned(notice.number()).stream()
+                .map(event::clubName)
+                .toList();
+        return notice.tie()
+                .flatMap(event::tie)
+                .map(tie -> "Concerns " + new TieViews(event).title(tie))
+                .orElse(clubs.isEmpty() ? "" : "Concerns " + String.join(", ", clubs));
+    }
+
+    /** For officials: the notices of which somebody is still to be told, newest first. */
+    public static List<NavLink> toTell(VisibleEvent event) {
+        List<NavLink> links = new ArrayList<>();
+        for (Event.Posted posted : event.notices()) {
+            int number = posted.notice().number();
+            int left = event.order().concerned(number).size()
+                    - event.order().told(number).size();
+            if (left > 0) {
+                links.add(new NavLink(
+                        "/desk/notice/" + number, "Notice " + number + ": tell " + Counted.of(left, "club"), false));
+            }
+        }
+        Collections.reverse(links);
+        return links;
+    }
+}

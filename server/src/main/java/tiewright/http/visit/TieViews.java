@@ -1,0 +1,238 @@
+package tiewright.http.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.event.ClubId;
+import tiewright.event.ExchangeId;
+import tiewright.event.How;
+import tiewright.event.Pair;
+import tiewright.event.RubberNo;
+import tiewright.event.Side;
+import tiewright.event.SlotSource;
+import tiewright.event.Stage;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.event.TieProgress;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleExchange;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.Moved;
+import tiewright.http.pieces.State;
+import tiewright.http.pieces.TieLine;
+import tiewright.scoring.Score;
+
+/** Ties as one viewer may see them, in words and in one line. */
+public final class TieViews {
+    private final VisibleEvent event;
+    private final Map<TieId, String> expected;
+
+    public TieViews(VisibleEvent event) {
+        this(event, Map.of());
+    }
+
+    /** @param expected when ties are likely to begin, in words */
+    public TieViews(VisibleEvent event, Map<TieId, String> expected) {
+        this.event = event;
+        this.expected = expected;
+    }
+
+    /** When the tie is likely to begin; empty where nothing can be said. */
+    public String expected(Tie tie) {
+        return expected.getOrDefault(tie.id(), "");
+    }
+
+    public String title(Tie tie) {
+        return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
+    }
+
+    /** The club, or where it will come from. */
+    public String side(Tie tie, Side side) {
+        return tie.club(side)
+                .map(event::clubName)
+                .orElseGet(() -> tie.slot(side).from().map(this::source).orElse(""));
+    }
+
+    public String source(SlotSource source) {
+        return switch (source.kind()) {
+            case POOL_PLACE -> ordinal(source.place()) + " of pool " + source.of();
+            case WINNER -> "winner of " + source.of();
+            case LOSER -> "loser of " + source.of();
+        };
+    }
+
+    public static String ordinal(int place) {
+        boolean teen = place % 100 >= 11 && place % 100 <= 13;
+        String ending = teen
+                ? "th"
+                : switch (place % 10) {
+                    case 1 -> "st";
+                    case 2 -> "nd";
+                    case 3 -> "rd";
+                    default -> "th";
+                };
+        return place + ending;
+    }
+
+    /** Pool and round, or the round of the knockout. */
+    public String stage(Tie tie) {
+        if (tie.stage() == Stage.POOL) {
+            return "Pool " + tie.pool().orElse("") + ", round " + tie.round();
+        }
+        long sameRound = event.ties().stream()
+                .filter(other -> other.stage() == Stage.KNOCKOUT && other.round() == tie.round() && !isForLosers(other))
+                .count();
+        if (isForLosers(tie)) {
+            return "Tie for third place";
+        }
+        return sameRound == 1
+                ? "Final"
+                : (sameRound == 2 ? "Semi-final " : sameRound == 4 ? "Quarter-final " : "Knockout ") + tie.id();
+    }
+
+    public static boolean isForLosers(Tie tie) {
+        return tie.home()
+                .from()
+                .filter(source -> source.kind() == SlotSource.Kind.LOSER)
+                .isPresent();
+    }
+
+    public String when(Tie tie) {
+        return tie.start().map(HallClock::said).orElse("no time yet");
+    }
+
+    public String where(Tie tie) {
+        List<String> courts = event.order().courts(tie);
+        return courts.isEmpty() ? "" : (courts.size() == 1 ? "Court " : "Courts ") + String.join(", ", courts);
+    }
+
+    public TieLine line(Tie tie) {
+        return line(tie, "/tie/" + tie.id(), "Tie " + tie.id());
+    }
+
+    public TieLine line(Tie tie, String href, String words) {
+        TieProgress progress = event.progress(tie);
+        boolean begun = !progress.rubbers().isEmpty();
+        Optional<Moved> moved = new Changes(event).last(tie);
+        return new TieLine(
+                side(tie, Side.HOME),
+                begun ? Integer.toString(progress.won(Side.HOME)) : "",
+                side(tie, Side.AWAY),
+                begun ? Integer.toString(progress.won(Side.AWAY)) : "",
+                progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
+                when(tie),
+                where(tie),
+                state(tie),
+                stage(tie) + onDuty(tie),
+                href,
+                words,
+                moved.map(Moved::old).orElse(""),
+                moved.map(Moved::why).orElse(""),
+                expected(tie));
+    }
+
+    private String onDuty(Tie tie) {
+        List<ClubId> umpires = event.order().umpires(tie.id());
+        return umpires.isEmpty()
+                ? ""
+                : ", umpires: "
+                        + String.join(
+                                ", ", umpires.stream().map(event::clubName).toList());
+    }
+
+    public String pair(Optional<Pair> pair) {
+        return String.join(" and ", names(pair));
+    }
+
+    public State state(Tie tie) {
+        TieProgress progress = event.progress(tie);
+        if (!progress.held().isEmpty()) {
+            return new State(Mark.HELD, "two cards differ");
+        }
+        if (!tie.stopped().isEmpty()) {
+            return new State(Mark.HELD, "play stopped");
+        }
+        if (progress.finished() && !progress.rubbers().isEmpty()) {
+            return new State(
+                    Mark.FINAL,
+                    progress.winner().map(side -> side(tie, side) + " won").orElse("drawn"));
+        }
+        if (progress.awaitsDecider()) {
+            return tie.isDeciderOpened()
+                    ? new State(Mark.PLAYING, "decider")
+                    : new State(Mark.HELD, "level: decider to be named");
+        }
+        if (!tie.calls().isEmpty()) {
+            return new State(Mark.PLAYING, "on court");
+        }
+        if (!progress.rubbers().isEmpty()) {
+            return new State(Mark.PLAYING, "being played");
+        }
+        if (tie.isOpened()) {
+            return new State(Mark.OPENED, "sheets opened");
+        }
+        return beforeOpening(tie);
+    }
+
+    private State beforeOpening(Tie tie) {
+        VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
+        boolean home = exchange.home().in();
+        boolean away = exchange.away().in();
+        if (home && away) {
+            return new State(Mark.SEALED, "both sheets in");
+        }
+        if (home || away) {
+            return new State(Mark.SEALED, side(tie, home ? Side.HOME : Side.AWAY) + ": sheet in");
+        }
+        return exchange.deadline().isPresent() && tie.isReady()
+                ? new State(
+                        Mark.PLAIN,
+                        "sheets until "
+                                + HallClock.said(event.clock(exchange.deadline().get())))
+                : State.NONE;
+    }
+
+    /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
+    public List<RubberNo> rubbers(Tie tie) {
+        List<RubberNo> all = new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()));
+        if (event.progress(tie).deciderNeeded()) {
+            all.add(RubberNo.DECIDER);
+        }
+        return all;
+    }
+
+    public static String rubber(RubberNo rubber) {
+        return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
+    }
+
+    public List<String> names(Optional<Pair> pair) {
+        return pair.map(two -> List.of(event.name(two.first()), event.name(two.second())))
+                .orElse(List.of("no pair"));
+    }
+
+    /** How a rubber ended, in words that name the club; empty for one that was simply played. */
+    public String how(Tie tie, How how) {
+        String home = side(tie, Side.HOME);
+        String away = side(tie, Side.AWAY);
+        return switch (how) {
+            case PLAYED -> "";
+            case RETIRED_HOME -> home + " retired";
+            case RETIRED_AWAY -> away + " retired";
+            case WALKOVER_HOME -> "walkover: " + home + " did not play";
+            case WALKOVER_AWAY -> "walkover: " + away + " did not play";
+            case VOID -> "void";
+        };
+    }
+
+    public static String score(List<Score> games) {
+        return games.stream()
+                .map(game -> game.home() + "-" + game.away())
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+    }
+
+    public boolean isOf(Tie tie, Optional<ClubId> club) {
+        return club.filter(tie::has).isPresent();
+    }
+}
