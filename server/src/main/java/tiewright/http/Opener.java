@@ -3,8 +3,6 @@ package tiewright.http;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -51,7 +49,7 @@ final class Opener implements AutoCloseable {
             Instant now = clock.instant();
             Event event = ledger.event();
             if (Exchanges.openByThemselves(event)) {
-                Exchanges.due(event, now).forEach(this::open);
+                Exchanges.due(event, now).forEach(exchange -> open(exchange, event.seq()));
             }
             if (passed(event, last, now)) {
                 live.timePassed();
@@ -62,14 +60,10 @@ final class Opener implements AutoCloseable {
         }
     }
 
-    private void open(ExchangeId exchange) {
-        Request request = new Request(
-                "open/" + exchange.tie() + "/" + exchange.kind().code() + "/"
-                        + ledger.event().exchange(exchange).home().sealed() + "/"
-                        + ledger.event().exchange(exchange).away().sealed(),
-                Exchanges.AUTOMATIC,
-                Optional.empty(),
-                OptionalLong.empty());
+    /** Named by the state it was found due in: whatever happens to the tie later, another opening has another name. */
+    private void open(ExchangeId exchange, long seq) {
+        Request request =
+                Request.of("open/" + seq + "/" + exchange.kind().code() + "/" + exchange.tie(), Exchanges.AUTOMATIC);
         if (ledger.decide(request, new OpenSheets(exchange)) instanceof Answer.Refused refused) {
             LOG.warn("The sheets of {} were due and could not be opened: {}", exchange.tie(), codes(refused));
         }
