@@ -31,73 +31,70 @@ final class Failures {
     }
 
     void at(RoutesConfig routes) {
+        routes.exception(NotFound.class, (missing, ctx) -> show(ctx, 404, "Not found", notFound(missing.getMessage())));
         routes.exception(
-                NotFound.class,
-                (missing, ctx) -> show(
-                        ctx,
-                        404,
-                        "Not found",
-                        missing.getMessage(),
-                        "Look at what is on now, or at the list of ties."));
-        routes.exception(
-                ClosedDoor.class,
-                (closed, ctx) -> show(
-                        ctx,
-                        403,
-                        "This page is not for you",
-                        closed.door() == Door.ANYBODY
-                                ? "This form came from another site, so nothing was done."
-                                : "This page is for " + closed.door().whom() + ".",
-                        "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one."));
+                ClosedDoor.class, (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door())));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
         // a form in parts is read by the server below, which says only in the cause why it gave up
         routes.exception(
                 ServletException.class,
                 (unread, ctx) -> unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
-        routes.exception(Exception.class, (failure, ctx) -> {
-            String number = UUID.randomUUID().toString().substring(0, 8);
-            // the address may hold a secret, so only its first part is written down
-            LOG.error(
-                    "Failure {} at {} {}",
-                    number,
-                    ctx.method(),
-                    ctx.path().startsWith("/enter") ? "/enter" : ctx.path(),
-                    failure);
-            show(
-                    ctx,
-                    500,
-                    "That did not work",
-                    "Something is wrong in the service; nothing was changed. Tell the organiser the number " + number
-                            + ".",
-                    "Go back and try once more; paper cards and sheets count in the meantime.");
-        });
+        routes.exception(Exception.class, this::broken);
         routes.error(404, ctx -> {
             if (ctx.result() == null
                     || ctx.result().startsWith("Endpoint ")
                     || ctx.result().equals("Not Found")) {
-                show(
-                        ctx,
-                        404,
-                        "Not found",
-                        "There is no page at this address.",
-                        "Look at what is on now, or at the list of ties.");
+                show(ctx, 404, "Not found", notFound("There is no page at this address."));
             }
         });
     }
 
+    private static EmptyPlace notFound(String what) {
+        return place(what, "Look at what is on now, or at the list of ties.");
+    }
+
+    private static EmptyPlace notFor(Door door) {
+        return place(
+                door == Door.ANYBODY
+                        ? "This form came from another site, so nothing was done."
+                        : "This page is for " + door.whom() + ".",
+                "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one.");
+    }
+
+    private void broken(Exception failure, Context ctx) {
+        String number = UUID.randomUUID().toString().substring(0, 8);
+        // the address may hold a secret, so only its first part is written down
+        String where = ctx.path().startsWith("/enter") ? "/enter" : ctx.path();
+        LOG.error("Failure {} at {} {}", number, ctx.method(), where, failure);
+        show(
+                ctx,
+                500,
+                "That did not work",
+                place(
+                        "Something is wrong in the service; nothing was changed. Tell the organiser the number "
+                                + number + ".",
+                        "Go back and try once more; paper cards and sheets count in the meantime."));
+    }
+
     private void unread(Context ctx, int status) {
-        boolean tooLong = status == TOO_LONG;
-        if (tooLong) {
+        if (status == TOO_LONG) {
             hearOut(ctx);
+            show(
+                    ctx,
+                    status,
+                    "Too long",
+                    place(
+                            "This form holds more than the service takes, so nothing was done.",
+                            "Go back and send less text."));
+            return;
         }
         show(
                 ctx,
                 status,
-                tooLong ? "Too long" : "That cannot be read",
-                tooLong
-                        ? "This form holds more than the service takes, so nothing was done."
-                        : "The service cannot read what was sent, so nothing was done.",
-                tooLong ? "Go back and send less text." : "Go back, load the page again and send the form once more.");
+                "That cannot be read",
+                place(
+                        "The service cannot read what was sent, so nothing was done.",
+                        "Go back, load the page again and send the form once more."));
     }
 
     /** A browser that is still sending would hear no answer: what comes is let go by, as long as it has an end. */
@@ -125,7 +122,11 @@ final class Failures {
         return cause;
     }
 
-    private void show(Context ctx, int status, String title, String what, String todo) {
-        visits.visit(ctx).show(status, Screen.of("failure", title, new EmptyPlace(what, todo, "/", "What is on now")));
+    private static EmptyPlace place(String what, String todo) {
+        return new EmptyPlace(what, todo, "/", "What is on now");
+    }
+
+    private void show(Context ctx, int status, String title, EmptyPlace place) {
+        visits.visit(ctx).show(status, Screen.of("failure", title, place));
     }
 }

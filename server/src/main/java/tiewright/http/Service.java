@@ -2,23 +2,13 @@ package tiewright.http;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.SizeUnit;
-import io.javalin.http.Context;
-import io.javalin.http.staticfiles.Location;
-import io.javalin.security.RouteRole;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
-import tiewright.http.answers.Asking;
 import tiewright.http.answers.Worked;
 import tiewright.http.captain.CaptainRoom;
 import tiewright.http.desk.DeskRoom;
@@ -27,37 +17,18 @@ import tiewright.http.film.FilmRoom;
 import tiewright.http.organiser.OrganiserRoom;
 import tiewright.http.plan.PlanRoom;
 import tiewright.http.rulings.RulingsRoom;
-import tiewright.http.visit.ClosedDoor;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.EverybodysPages;
 import tiewright.http.visit.Hall;
 import tiewright.http.visit.Page;
-import tiewright.http.visit.Parts;
 import tiewright.http.visit.Room;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Templates;
 import tiewright.http.visit.Tokens;
-import tiewright.http.visit.Visit;
-import tiewright.http.visit.Visitor;
 import tiewright.ledger.Ledger;
 
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
 public final class Service implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-    private static final String VISIT = "visit";
-    private static final long MOST_BYTES = 1_000_000;
-    private static final Map<String, String> HEADERS = Map.of(
-            "Content-Security-Policy",
-            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; media-src blob:;"
-                    + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
-            "X-Content-Type-Options",
-            "nosniff",
-            // to nobody else, but our own forms must say where they come from
-            "Referrer-Policy",
-            "same-origin",
-            "Cache-Control",
-            "no-store");
-
     private final Hall hall;
     private final Live live = new Live();
     private final CaptainRoom captains = new CaptainRoom();
@@ -71,6 +42,7 @@ public final class Service implements AutoCloseable {
             plans,
             new OrganiserRoom());
     private final Visitors visitors;
+    private final Gate gate;
     private final Opener opener;
     private final Forecaster forecaster;
     private final Eraser eraser;
@@ -90,6 +62,7 @@ public final class Service implements AutoCloseable {
                 new EverybodysPages(),
                 new Hall.Address(options.publicUrl()));
         this.visitors = new Visitors(tokens, options.tls().isPresent());
+        this.gate = new Gate(hall, visitors);
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
         this.opener = new Opener(ledger, clock, live);
@@ -181,29 +154,8 @@ public final class Service implements AutoCloseable {
     }
 
     private void configure(JavalinConfig config, ServiceOptions options) {
-        config.startup.showJavalinBanner = false;
-        config.startup.startupWatcherEnabled = false;
-        config.http.maxRequestSize = MOST_BYTES;
-        // as much in memory as is taken at all: no file that was sent is ever laid down on the disk
-        config.jetty.multipartConfig.maxInMemoryFileSize(Parts.MOST_BYTES, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxFileSize(Parts.MOST_BYTES, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(Parts.MOST_BYTES, SizeUnit.BYTES);
-        config.http.defaultContentType = "text/html; charset=utf-8";
-        config.jetty.host = options.host();
-        config.jetty.port = options.port();
-        options.tls().ifPresent(tls -> config.jetty.addConnector(new TlsConnector(tls, options)::of));
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/static";
-            files.directory = "/tiewright/static";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
-        });
-        config.routes.before(ctx -> {
-            if (!ctx.path().startsWith("/static/")) {
-                HEADERS.forEach(ctx::header);
-            }
-        });
-        config.routes.beforeMatched(this::guard);
+        Listening.configure(config, options);
+        config.routes.beforeMatched(gate::guard);
         config.routes.sse(
                 "/events",
                 client -> {
@@ -211,58 +163,13 @@ public final class Service implements AutoCloseable {
                     live.join(client, visitors.of(client.ctx(), event), event);
                 },
                 Door.ANYBODY);
-        Routes routes = new Routes(config.routes, this::visit);
+        Routes routes = new Routes(config.routes, gate);
         pages().forEach(page -> page.at(routes));
-        new Failures(this::visit).at(config.routes);
+        new Failures(gate).at(config.routes);
     }
 
     private Stream<Page> pages() {
         Stream<Page> own = Stream.of(new EntryPages(visitors), control, new StaticExtras());
         return Stream.concat(own, rooms.stream().flatMap(room -> room.pages().stream()));
-    }
-
-    /** The visit of this request, made once: what the guard let in is what the page answers. */
-    private Visit visit(Context ctx) {
-        Visit known = ctx.attribute(VISIT);
-        if (known != null) {
-            return known;
-        }
-        Event event = hall.ledger().event();
-        Visitor visitor = visitors.of(ctx, event);
-        Asking asking = Asking.of(event, visitor.viewer(), hall.clock().instant(), hall.ledger(), hall.worked());
-        Visit visit = new Visit(ctx, hall, visitor, asking);
-        ctx.attribute(VISIT, visit);
-        return visit;
-    }
-
-    /** Before any page: may this visitor open the door, and does a form come from our own page? */
-    private void guard(Context ctx) {
-        Set<RouteRole> doors = ctx.routeRoles();
-        Visit visit = visit(ctx);
-        for (RouteRole door : doors) {
-            if (door instanceof Door one && !one.opensFor(visit.role())) {
-                throw new ClosedDoor(one);
-            }
-        }
-        boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
-        if (ctx.method() == io.javalin.http.HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
-            LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
-            throw new ClosedDoor(Door.ANYBODY);
-        }
-    }
-
-    private boolean isFromOwnPage(Context ctx) {
-        String origin = ctx.header("Origin");
-        if (origin == null) {
-            String site = ctx.header("Sec-Fetch-Site");
-            return site == null || site.equals("same-origin") || site.equals("none");
-        }
-        return origin.equals(hall.address().url())
-                || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
-    }
-
-    /** Only forms with files are sent in parts; of any other address it cannot be a page of ours. */
-    private static boolean isInParts(Context ctx) {
-        return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
     }
 }

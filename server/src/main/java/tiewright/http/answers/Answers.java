@@ -50,11 +50,11 @@ public final class Answers {
     private final Ledger ledger;
     private final Worked worked;
 
-    public Answers(Asking asking) {
-        this.event = asking.whole();
-        this.visible = asking.event();
-        this.ledger = asking.ledger();
-        this.worked = asking.worked();
+    public Answers(Asker asker) {
+        this.event = asker.whole();
+        this.visible = asker.event();
+        this.ledger = asker.ledger();
+        this.worked = asker.worked();
     }
 
     /** When somebody at the desk last entered anything that everybody may see. */

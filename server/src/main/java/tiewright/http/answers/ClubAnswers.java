@@ -53,14 +53,14 @@ public final class ClubAnswers {
     private final ClubId club;
 
     /** @throws IllegalStateException for anybody who is no captain */
-    public ClubAnswers(Asking asking) {
-        this.visible = asking.event();
+    public ClubAnswers(Asker asker) {
+        this.visible = asker.event();
         this.club = visible.viewer()
                 .club()
                 .filter(visible.viewer()::isCaptainOf)
                 .orElseThrow(() -> new IllegalStateException("only the captain of a club may ask this"));
-        this.event = asking.whole();
-        this.ledger = asking.ledger();
+        this.event = asker.whole();
+        this.ledger = asker.ledger();
     }
 
     /** What advice to the own captain is made from: the public event and the own club's notes. */

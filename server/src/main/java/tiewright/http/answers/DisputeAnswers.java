@@ -22,20 +22,20 @@ import tiewright.ledger.Ledger;
 import tiewright.wording.FactWords;
 import tiewright.wording.Words;
 
-/** What officials ask when the day goes wrong: what would this change, what needs a ruling? Asking changes nothing. */
+/** What officials ask when the day goes wrong: what would this change, what needs a ruling? Asker changes nothing. */
 public final class DisputeAnswers {
     private final Event event;
     private final VisibleEvent visible;
     private final Ledger ledger;
 
     /** @throws IllegalStateException for anybody who is no official */
-    public DisputeAnswers(Asking asking) {
-        this.visible = asking.event();
+    public DisputeAnswers(Asker asker) {
+        this.visible = asker.event();
         if (!visible.viewer().role().isOfficial()) {
             throw new IllegalStateException("only officials ask this");
         }
-        this.event = asking.whole();
-        this.ledger = asking.ledger();
+        this.event = asker.whole();
+        this.ledger = asker.ledger();
     }
 
     /** Every reason why a card cannot be put right so; empty when it can. */

@@ -19,13 +19,13 @@ public final class EntryAnswers {
     private final Ledger ledger;
 
     /** @throws IllegalStateException for anybody but the organiser */
-    public EntryAnswers(Asking asking) {
-        this.visible = asking.event();
+    public EntryAnswers(Asker asker) {
+        this.visible = asker.event();
         if (visible.viewer().role() != Role.ORGANISER) {
             throw new IllegalStateException("only the organiser may ask this");
         }
-        this.event = asking.whole();
-        this.ledger = asking.ledger();
+        this.event = asker.whole();
+        this.ledger = asker.ledger();
     }
 
     /** What looks wrong about the entries, with both entries in each sentence. */

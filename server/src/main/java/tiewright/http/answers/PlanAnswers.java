@@ -20,12 +20,12 @@ public final class PlanAnswers {
     private final Event event;
 
     /** @throws IllegalStateException for anybody but the organiser and the referee */
-    public PlanAnswers(Asking asking) {
-        Role role = asking.event().viewer().role();
+    public PlanAnswers(Asker asker) {
+        Role role = asker.event().viewer().role();
         if (role != Role.ORGANISER && role != Role.REFEREE) {
             throw new IllegalStateException("only the organiser or the referee may ask this");
         }
-        this.event = asking.whole();
+        this.event = asker.whole();
     }
 
     /**

@@ -21,7 +21,7 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.Viewer;
 import tiewright.event.VisibleEvent;
-import tiewright.http.answers.Asking;
+import tiewright.http.answers.Asker;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Forms;
 import tiewright.ledger.Answer;
@@ -38,13 +38,13 @@ public final class Visit {
     private final Context ctx;
     private final Hall hall;
     private final Visitor visitor;
-    private final Asking asking;
+    private final Asker asker;
 
-    public Visit(Context ctx, Hall hall, Visitor visitor, Asking asking) {
+    public Visit(Context ctx, Hall hall, Visitor visitor, Asker asker) {
         this.ctx = ctx;
         this.hall = hall;
         this.visitor = visitor;
-        this.asking = asking;
+        this.asker = asker;
     }
 
     public Context ctx() {
@@ -68,12 +68,12 @@ public final class Visit {
     }
 
     public VisibleEvent event() {
-        return asking.event();
+        return asker.event();
     }
 
     /** What computing rooms answer this viewer: {@code visit.ask(ClubAnswers::new)}. */
-    public <T> T ask(Function<Asking, T> answers) {
-        return answers.apply(asking);
+    public <T> T ask(Function<Asker, T> answers) {
+        return answers.apply(asker);
     }
 
     public Words words() {
@@ -82,12 +82,12 @@ public final class Visit {
 
     /** The same visit as anybody without a link would be answered. */
     public Visit asStranger() {
-        return new Visit(ctx, hall, Visitor.STRANGER, asking.by(Viewer.PUBLIC));
+        return new Visit(ctx, hall, Visitor.STRANGER, asker.by(Viewer.PUBLIC));
     }
 
     /** The same visit as it would have been answered at an earlier moment. */
     public Visit asOf(Instant moment) {
-        return new Visit(ctx, hall, visitor, asking.asOf(moment));
+        return new Visit(ctx, hall, visitor, asker.asOf(moment));
     }
 
     /** The club of a captain or player; pages behind such a door have one. */
@@ -146,7 +146,7 @@ public final class Visit {
         String address =
                 ctx.path() + "?" + Optional.ofNullable(ctx.queryString()).orElse("");
         ctx.html(hall.pages()
-                .page(event().seq(), asking.directory(), event().now(), address, () -> html(page.apply(this))));
+                .page(event().seq(), asker.directory(), event().now(), address, () -> html(page.apply(this))));
     }
 
     public void show(int status, Screen screen) {
@@ -209,12 +209,12 @@ public final class Visit {
 
     /** Every reason why this would be refused now; nothing is changed by asking. */
     public List<Refusal> wouldRefuse(Decision decision) {
-        return asking.wouldRefuse(decision, visitor.actor());
+        return asker.wouldRefuse(decision, visitor.actor());
     }
 
     private void refuse(int status, Form form, String title, List<Refusal> reasons, Function<Tried, Screen> again) {
         Visit now = status == STALE
-                ? new Visit(ctx, hall, visitor, asking.anew(hall.clock().instant()))
+                ? new Visit(ctx, hall, visitor, asker.anew(hall.clock().instant()))
                 : this;
         Words words = now.words();
         List<tiewright.http.pieces.Refusal.Problem> problems = reasons.stream()

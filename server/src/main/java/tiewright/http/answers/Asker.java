@@ -15,16 +15,16 @@ import tiewright.ledger.Ledger;
 
 /**
  * One viewer who asks at one moment. Pages read from it what this viewer may know; the whole event is read by the answers of
- * this room alone, which check for whom they are: {@code new ClubAnswers(asking)}.
+ * this room alone, which check for whom they are: {@code new ClubAnswers(asker)}.
  */
-public final class Asking {
+public final class Asker {
     private final Event whole;
     private final Directory directory;
     private final VisibleEvent event;
     private final Ledger ledger;
     private final Worked worked;
 
-    private Asking(Event whole, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
+    private Asker(Event whole, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
         this.whole = whole;
         this.directory = ledger.directory();
         this.event = VisibleEvent.of(whole, directory, viewer, now);
@@ -33,8 +33,8 @@ public final class Asking {
     }
 
     /** A viewer who asks of this event as it stands. */
-    public static Asking of(Event event, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
-        return new Asking(event, viewer, now, ledger, worked);
+    public static Asker of(Event event, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
+        return new Asker(event, viewer, now, ledger, worked);
     }
 
     /** The event as this viewer may know it. */
@@ -48,23 +48,23 @@ public final class Asking {
     }
 
     /** The same question from somebody else. */
-    public Asking by(Viewer other) {
-        return new Asking(whole, other, event.now(), ledger, worked);
+    public Asker by(Viewer other) {
+        return new Asker(whole, other, event.now(), ledger, worked);
     }
 
     /** The same question of all that has been entered by now. */
-    public Asking anew(Instant now) {
-        return new Asking(ledger.event(), event.viewer(), now, ledger, worked);
+    public Asker anew(Instant now) {
+        return new Asker(ledger.event(), event.viewer(), now, ledger, worked);
     }
 
     /** The same question as it would have been answered at an earlier moment: with what the desk had received by then. */
-    public Asking asOf(Instant moment) {
+    public Asker asOf(Instant moment) {
         long seq = ledger.facts(0).stream()
                 .filter(fact -> !fact.receivedAt().isAfter(moment))
                 .mapToLong(Recorded::seq)
                 .max()
                 .orElse(0);
-        return new Asking(ledger.asOf(seq), event.viewer(), moment, ledger, worked);
+        return new Asker(ledger.asOf(seq), event.viewer(), moment, ledger, worked);
     }
 
     /** Every reason why this would be refused now; nothing is changed by asking. */

@@ -1,0 +1,78 @@
+package tiewright.http;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.security.RouteRole;
+import java.util.Locale;
+import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tiewright.event.Event;
+import tiewright.http.answers.Asker;
+import tiewright.http.visit.ClosedDoor;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Hall;
+import tiewright.http.visit.Parts;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Visit;
+import tiewright.http.visit.Visitor;
+
+/** Where every request comes in: it becomes a visit, and comes no further than its visitor may. */
+final class Gate implements Routes.Consumers {
+    private static final Logger LOG = LoggerFactory.getLogger(Gate.class);
+    private static final String VISIT = "visit";
+
+    private final Hall hall;
+    private final Visitors visitors;
+
+    Gate(Hall hall, Visitors visitors) {
+        this.hall = hall;
+        this.visitors = visitors;
+    }
+
+    /** The visit of this request, made once: what the guard let in is what the page answers. */
+    @Override
+    public Visit visit(Context ctx) {
+        Visit known = ctx.attribute(VISIT);
+        if (known != null) {
+            return known;
+        }
+        Event event = hall.ledger().event();
+        Visitor visitor = visitors.of(ctx, event);
+        Asker asker = Asker.of(event, visitor.viewer(), hall.clock().instant(), hall.ledger(), hall.worked());
+        Visit visit = new Visit(ctx, hall, visitor, asker);
+        ctx.attribute(VISIT, visit);
+        return visit;
+    }
+
+    /** Before any page: may this visitor open the door, and does a form come from our own page? */
+    void guard(Context ctx) {
+        Set<RouteRole> doors = ctx.routeRoles();
+        Visit visit = visit(ctx);
+        for (RouteRole door : doors) {
+            if (door instanceof Door one && !one.opensFor(visit.role())) {
+                throw new ClosedDoor(one);
+            }
+        }
+        boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
+        if (ctx.method() == HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
+            LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
+            throw new ClosedDoor(Door.ANYBODY);
+        }
+    }
+
+    private boolean isFromOwnPage(Context ctx) {
+        String origin = ctx.header("Origin");
+        if (origin == null) {
+            String site = ctx.header("Sec-Fetch-Site");
+            return site == null || site.equals("same-origin") || site.equals("none");
+        }
+        return origin.equals(hall.address().url())
+                || origin.replaceFirst("^https?://", "").equals(ctx.header("Host"));
+    }
+
+    /** Only forms with files are sent in parts; of any other address it cannot be a page of ours. */
+    private static boolean isInParts(Context ctx) {
+        return String.valueOf(ctx.contentType()).toLowerCase(Locale.ROOT).startsWith("multipart/");
+    }
+}
