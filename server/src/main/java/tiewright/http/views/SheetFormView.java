@@ -14,28 +14,35 @@ import tiewright.http.pieces.SheetView;
  * @param closed why nothing can be sealed here now, empty while it can
  * @param opens words of what happens at the deadline and the rule for a late sheet
  * @param asks what to ask before somebody marked as hurt is named
- * @param own the sheet that is sealed now, under its cover; empty if none is in
- * @param open whether the covered form stands open (after a refusal or a change of choices)
- * @param keeping how the sheet can stay on the phone until it is handed in
  * @param starts other sheets to start from: words and address
  * @param actions what else can be done: ask for the opening, tell the club, take it back
  */
 public record SheetFormView(
-        String action,
+        Refusal refusal,
+        InNow now,
         String closed,
         List<String> opens,
         List<String> asks,
-        Optional<Countdown> countdown,
-        Optional<SheetView> own,
-        Optional<Receipt> receipt,
-        Refusal refusal,
-        boolean open,
-        List<Rubber> rubbers,
         List<Start> starts,
-        List<String> unnamed,
-        String seal,
-        Keeping keeping,
+        Naming naming,
         List<ActionForm> actions) {
+
+    /**
+     * @param countdown until a sheet must be in; empty once one is
+     * @param own the sheet that is sealed now, under its cover; empty if none is in
+     */
+    public record InNow(Optional<Countdown> countdown, Optional<SheetView> own, Optional<Receipt> receipt) {}
+
+    /**
+     * The covered form.
+     *
+     * @param open whether it stands open (after a refusal or a change of choices)
+     * @param unnamed the names of those who are on no rubber
+     * @param seal words of the button
+     * @param keeping how the sheet can stay on the phone until it is handed in
+     */
+    public record Naming(
+            String action, boolean open, List<Rubber> rubbers, List<String> unnamed, String seal, Keeping keeping) {}
 
     /** @param error what is wrong with this rubber, in sentences */
     public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}

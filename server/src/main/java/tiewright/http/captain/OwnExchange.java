@@ -1,0 +1,59 @@
+package tiewright.http.captain;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
+import tiewright.event.ExchangeId;
+import tiewright.event.Sheet;
+import tiewright.event.SheetKind;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleExchange;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Visit;
+
+/**
+ * The exchange of sheets that a captain's page is about, seen from the own side.
+ *
+ * @param side of the own club in the tie
+ */
+record OwnExchange(Visit visit, ExchangeId id, Tie tie, Side side) {
+
+    /** The exchange of the tie in the address; the own club must play in it. */
+    static OwnExchange of(Visit visit, SheetKind kind) {
+        Tie tie = visit.tie();
+        Side side = tie.sideOf(visit.club())
+                .orElseThrow(() -> new NotFound("Your club does not play in the tie " + tie.id() + "."));
+        return new OwnExchange(visit, new ExchangeId(tie.id(), kind), tie, side);
+    }
+
+    /** Below it, the code of a tie. */
+    static String path(SheetKind kind) {
+        return kind == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/";
+    }
+
+    String path() {
+        return path(id.kind()) + tie.id();
+    }
+
+    VisibleExchange exchange() {
+        return visit.event().exchange(id);
+    }
+
+    VisibleExchange.VisibleSide own() {
+        return exchange().side(side);
+    }
+
+    /** The club's sheet of this kind that was opened last. */
+    Optional<Sheet> lastSheet() {
+        return visit.event().tiesOf(visit.club()).stream()
+                .map(one -> visit.event().exchange(new ExchangeId(one.id(), id.kind())))
+                .filter(VisibleExchange::isOpened)
+                .max(Comparator.comparing(exchange -> exchange.openedAt().orElse(Instant.EPOCH)))
+                .flatMap(exchange -> exchange.opened()
+                        .flatMap(opened -> visit.event()
+                                .tie(exchange.id().tie())
+                                .flatMap(one -> one.sideOf(visit.club()))
+                                .map(each -> each == Side.HOME ? opened.home() : opened.away())));
+    }
+}

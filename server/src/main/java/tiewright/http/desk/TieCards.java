@@ -1,0 +1,78 @@
+package tiewright.http.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import tiewright.event.Card;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.http.pieces.Mark;
+import tiewright.http.pieces.State;
+import tiewright.http.views.TieCardsView;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.TiePapers;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** The card of a tie, rubber by rubber: what was entered, and what this visitor can do about it. */
+final class TieCards {
+    private final Visit visit;
+    private final Tie tie;
+    private final TieViews views;
+
+    TieCards(Visit visit, Tie tie) {
+        this.visit = visit;
+        this.tie = tie;
+        this.views = new TieViews(visit.event());
+    }
+
+    TieCardsView view() {
+        return new TieCardsView(
+                new TiePapers(visit.event()).card(tie),
+                views.rubbers(tie).stream().map(this::rubber).toList());
+    }
+
+    private TieCardsView.Rubber rubber(RubberNo rubber) {
+        Card card = tie.card(rubber);
+        boolean empty = card.standing() == Card.Standing.EMPTY;
+        boolean settled = !empty && visit.role().isOfficial();
+        boolean stoppable = Door.COURT.opensFor(visit.role())
+                && StopPages.stoppable(visit.event(), tie).contains(rubber);
+        return new TieCardsView.Rubber(
+                TieViews.rubber(rubber),
+                "/cards/" + tie.id() + "/" + rubber + (settled ? "/correct" : ""),
+                settled
+                        ? (card.standing() == Card.Standing.HELD ? "Settle from the card" : "Correct")
+                        : "Enter this rubber",
+                state(card),
+                entries(rubber),
+                stoppable ? List.of(StopPages.press(tie, rubber)) : List.of(),
+                settled ? LogPage.of(tie, rubber) : "",
+                !empty && Door.OFFICIALS.opensFor(visit.role()) ? Addresses.correction(tie, rubber) : "");
+    }
+
+    private static State state(Card card) {
+        return switch (card.standing()) {
+            case EMPTY -> State.NONE;
+            case RECORDED -> new State(Mark.PLAIN, "entered once");
+            case CONFIRMED -> new State(Mark.KEPT, "confirmed by a second entry");
+            case HELD -> new State(Mark.HELD, "held: two entries differ");
+            case SETTLED -> new State(Mark.KEPT, "settled from the card");
+        };
+    }
+
+    /** Everything entered for the rubber, oldest first: who, when received, what; nothing is ever dropped. */
+    List<String> entries(RubberNo rubber) {
+        List<String> lines = new ArrayList<>();
+        for (Card.Entry entry : tie.card(rubber).entries()) {
+            String what = entry.takenBack()
+                    ? "taken back"
+                    : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
+            lines.add(HallClock.said(visit.event().clock(entry.receivedAt())) + ", "
+                    + entry.by().name() + ": " + (entry.settles() ? "settled as " : "") + what
+                    + (entry.reason().isEmpty() ? "" : " (" + entry.reason() + ")"));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,181 @@
+package tiewright.http.rulings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import tiewright.correction.Impact;
+import tiewright.desk.Correction;
+import tiewright.event.ClubId;
+import tiewright.event.CorrectionChoice;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.http.answers.DisputeAnswers;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.HiddenField;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.CardFields;
+import tiewright.http.visit.Counted;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.wording.ImpactWords;
+
+/** What was built on a score that turned out wrong, and the three choices, each with what it would bring. */
+final class Consequences {
+    private final Visit visit;
+    private final Tie tie;
+    private final RubberNo rubber;
+    private final TieViews views;
+    private final Tried tried;
+    private final Correction correction;
+
+    /** @param correction what the card shows, typed into the page and without fault */
+    Consequences(Visit visit, Tried tried, Correction correction) {
+        this.visit = visit;
+        this.tie = visit.tie();
+        this.rubber = visit.rubber();
+        this.views = new TieViews(visit.event());
+        this.tried = tried;
+        this.correction = correction;
+    }
+
+    List<WorkView.Section> sections() {
+        Impact impact = visit.ask(DisputeAnswers::new).impact(correction, CorrectionChoice.REPLAY);
+        if (impact.nodes().isEmpty()) {
+            return List.of(WorkView.Section.of(
+                    "impact", "What hangs on it", "This is what counts already; nothing would change."));
+        }
+        long played = impact.nodes().stream()
+                .filter(node -> node.state() == Impact.State.PLAYED)
+                .count();
+        long seen = impact.nodes().stream()
+                .filter(node -> node.state() == Impact.State.SEEN)
+                .count();
+        WorkView.Section list = WorkView.Section.of(
+                        "impact",
+                        "What hangs on it",
+                        impact.nodes().size() + " things: " + played + " played, " + seen + " seen, "
+                                + (impact.nodes().size() - played - seen) + " that nobody has acted on.")
+                .with(table(impact));
+        return List.of(list, choice(impact));
+    }
+
+    private ReasonTable table(Impact impact) {
+        ImpactWords words = new ImpactWords(visit.words());
+        List<ReasonTable.Row> rows = impact.nodes().stream()
+                .map(node -> ReasonTable.Row.of(Stream.of(
+                                words.subject(node),
+                                words.value(node.before()),
+                                words.value(node.after()),
+                                words.state(node.state()))
+                        .map(Consequences::shortened)
+                        .map(ReasonTable.Cell::of)
+                        .toList()))
+                .toList();
+        return new ReasonTable(
+                "impact-list",
+                "If play began again from here",
+                List.of(
+                        new ReasonTable.Column("What", false),
+                        new ReasonTable.Column("Now", false),
+                        new ReasonTable.Column("Then", false),
+                        new ReasonTable.Column("Gone on from it", false)),
+                rows,
+                "");
+    }
+
+    /** A fingerprint is 64 signs long; its beginning tells it apart. */
+    private static String shortened(String text) {
+        return text.matches("[0-9a-f]{64}") ? text.substring(0, 12) + "…" : text;
+    }
+
+    private WorkView.Section choice(Impact impact) {
+        Fields fields = Fields.of(CorrectionPage.CHOICE, tried);
+        List<FormField> all = new ArrayList<>(CardFields.names(visit.event()).stream()
+                .filter(name -> !name.equals("reason"))
+                .map(name -> new HiddenField(name, tried.typed().text(name)))
+                .toList());
+        all.add(new HiddenField("impact", impact.fingerprint()));
+        all.add(fields.oneOf(CorrectionPage.CHOICE, "Your choice", "", options(impact)));
+        all.add(fields.line(
+                        "reason",
+                        "What the card shows, and how the mistake was found",
+                        tried.typed().text("reason"))
+                .withMaxLength(300)
+                .mustBeFilled());
+        all.add(fields.line("by", "Who rules, by name", "")
+                .withAutocomplete("name")
+                .mustBeFilled());
+        return WorkView.Section.of(
+                        CorrectionPage.CHOICE,
+                        "Choose",
+                        "Each of the three is a ruling with a numbered notice, and stays in the log.")
+                .with(new WorkView.WorkForm(
+                        CorrectionPage.CHOICE,
+                        Addresses.correction(tie, rubber),
+                        all,
+                        List.of(Button.main("Give this ruling and post its notice"))));
+    }
+
+    private List<Option> options(Impact impact) {
+        String score = (TieViews.score(correction.games()) + " " + views.how(tie, correction.how())).strip();
+        Impact record = visit.ask(DisputeAnswers::new).impact(correction, CorrectionChoice.RECORD_ONLY);
+        String again = ties(impact);
+        String back = sheets(impact);
+        return List.of(
+                new Option(
+                        CorrectionChoice.LET_STAND.code(),
+                        "Let it stand by ruling",
+                        "Nothing changes. The ruling says that the card shows " + score + ".",
+                        false,
+                        false),
+                new Option(
+                        CorrectionChoice.REPLAY.code(),
+                        "Play again from here",
+                        "It counts " + score + ". "
+                                + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
+                                + back,
+                        false,
+                        false),
+                new Option(
+                        CorrectionChoice.RECORD_ONLY.code(),
+                        "Correct the record only",
+                        "It counts " + score + "; " + places(record)
+                                + " Who plays whom stays, and what was played stays.",
+                        false,
+                        false));
+    }
+
+    private static String ties(Impact impact) {
+        return impact.of(Impact.Kind.SLOT).stream()
+                .filter(node -> node.state() != Impact.State.PLAIN)
+                .map(node -> "tie " + node.subject().get(0))
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String sheets(Impact impact) {
+        long sealed = impact.of(Impact.Kind.SHEET).stream()
+                .filter(node -> node.before().equals(Optional.of("sealed")))
+                .count();
+        return sealed == 0
+                ? ""
+                : " " + Counted.of((int) sealed, "sealed sheet") + (sealed == 1 ? " goes" : " go") + " back unseen.";
+    }
+
+    private String places(Impact record) {
+        String moved = record.of(Impact.Kind.PLACE).stream()
+                .map(node -> visit.event().clubName((ClubId) node.subject().get(0)) + " "
+                        + node.before().map(Object::toString).orElse("-") + " to "
+                        + node.after().map(Object::toString).orElse("-"))
+                .collect(Collectors.joining(", "));
+        return moved.isEmpty() ? "no place in a table changes." : "places in the table: " + moved + ".";
+    }
+}
