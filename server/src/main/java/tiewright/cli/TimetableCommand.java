@@ -36,6 +36,7 @@ import tiewright.wording.TimetableWords;
 final class TimetableCommand implements Callable<Integer> {
     private static final int BAD_INPUT = 2;
     private static final int IMPOSSIBLE = 4;
+    private static final int MOST_FREEZE = 180;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     @Spec
@@ -71,8 +72,8 @@ final class TimetableCommand implements Callable<Integer> {
     @Option(
             names = "--freeze",
             paramLabel = "N",
-            description = "A start within so many minutes stays; ${DEFAULT-VALUE} unless given.")
-    private int freeze;
+            description = "A published start within so many minutes stays; as the conditions say unless given.")
+    private Optional<Integer> freeze = Optional.empty();
 
     @Option(names = "--umpires", description = "A club that does not play umpires each tie.")
     private boolean umpires;
@@ -91,7 +92,7 @@ final class TimetableCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Event event = Folders.sound(folder, PlainFile.TIES, PlainFile.COURTS).event();
-        PlanProblem.Asked asked = asked();
+        PlanProblem.Asked asked = asked(event);
         DoubleBookings.of(event).ifPresent(twice -> {
             throw new BadInput(words.sentence(twice));
         });
@@ -99,22 +100,34 @@ final class TimetableCommand implements Callable<Integer> {
         return replan.isPresent() || options ? options(event, asked) : plan(PlanProblem.of(event, asked));
     }
 
-    private PlanProblem.Asked asked() {
+    private PlanProblem.Asked asked(Event event) {
+        int frozen = freeze.map(minutes -> within("--freeze", minutes, 0, MOST_FREEZE))
+                .orElse(event.conditions().freezeMinutes());
         PlanProblem.Asked asked =
-                replan.map(now -> PlanProblem.Asked.from(time(now), freeze)).orElseGet(PlanProblem.Asked::wholeDay);
+                replan.map(now -> PlanProblem.Asked.from(time(now), frozen)).orElseGet(PlanProblem.Asked::wholeDay);
         if (slotMinutes.isPresent()) {
-            asked = asked.withSlot(within("--slot-minutes", slotMinutes.get(), 600));
+            asked = asked.withSlot(within("--slot-minutes", slotMinutes.get(), 1, 600));
         }
         if (courtsPerTie.isPresent()) {
-            asked = asked.withCourtsPerTie(within("--courts-per-tie", courtsPerTie.get(), PlanProblem.MOST_COURTS));
+            asked = asked.withCourtsPerTie(within("--courts-per-tie", courtsPerTie.get(), 1, PlanProblem.MOST_COURTS));
         }
-        asked = asked.withoutCourts(lost);
+        asked = asked.withoutCourts(lost(event));
         return umpires ? asked.withUmpires() : asked;
     }
 
-    private static int within(String option, int number, int most) {
-        if (number < 1 || number > most) {
-            throw new BadInput(option + " is a number from 1 to " + most + ".");
+    private List<String> lost(Event event) {
+        for (String court : lost) {
+            if (!event.courts().containsKey(court)) {
+                throw new BadInput("There is no court " + court + " in courts.csv that could be lost; the courts are "
+                        + String.join(", ", event.courts().keySet()) + ".");
+            }
+        }
+        return lost;
+    }
+
+    private static int within(String option, int number, int least, int most) {
+        if (number < least || number > most) {
+            throw new BadInput(option + " is a number from " + least + " to " + most + ".");
         }
         return number;
     }
@@ -146,6 +159,9 @@ final class TimetableCommand implements Callable<Integer> {
         Printed printed = lines();
         add(printed, Cut.AS_IS.code(), plan);
         printed.to(spec.commandLine().getOut(), csv);
+        if (csv) {
+            plan.moved().forEach(reason -> err().println(words.sentence(reason)));
+        }
         plan.breaches().forEach(breach -> err().println(words.sentence(breach)));
         if (!csv) {
             plan.explained().forEach(reason -> err().println(words.sentence(reason)));

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,12 +20,14 @@ import tiewright.event.OrderOfPlay;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
+import tiewright.event.Side;
+import tiewright.event.SlotSource;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 
 /**
  * A whole order of play goes out under one numbered notice, with everything it changes. What has begun stays, and so does a
- * published start within the freeze window of the conditions. Ties that are cut, and conditions that change after the first
+ * published start within the freeze window of the conditions, unless a tie that is not over keeps one of its clubs. Ties that are cut, and conditions that change after the first
  * sealed sheet, need a ruling: it is given with it.
  *
  * @param placed where and when each rubber is played
@@ -147,6 +150,7 @@ public record PublishPlan(
         Instant frozenUntil = given.now().plus(event.conditions().freezeMinutes(), ChronoUnit.MINUTES);
         boolean moves = !tie.start().equals(Optional.of(start));
         if (moves
+                && !(tie.start().isPresent() && start.isAfter(tie.start().get()) && isHeldUp(event, tie))
                 && published
                         .filter(at -> !at.isBefore(given.now()) && at.isBefore(frozenUntil))
                         .isPresent()) {
@@ -164,6 +168,32 @@ public record PublishPlan(
                     .with("now", given.now()));
         }
         return reasons;
+    }
+
+    /** A tie that should begin before this one and is not over keeps a club of it: then even a start that is frozen cannot stand. */
+    private static boolean isHeldUp(Event event, Tie tie) {
+        return event.ties().values().stream()
+                .filter(other ->
+                        !other.id().equals(tie.id()) && !event.progress(other).finished())
+                .filter(other -> other.isInPlay() || startsBefore(other, tie))
+                .anyMatch(other -> feeds(other, tie)
+                        || Arrays.stream(Side.values())
+                                .flatMap(side -> tie.club(side).stream())
+                                .anyMatch(other::has));
+    }
+
+    private static boolean startsBefore(Tie one, Tie other) {
+        return one.start().isPresent()
+                && other.start().filter(one.start().get()::isBefore).isPresent();
+    }
+
+    private static boolean feeds(Tie other, Tie tie) {
+        return Arrays.stream(Side.values())
+                .filter(side -> tie.club(side).isEmpty())
+                .flatMap(side -> tie.slot(side).from().stream())
+                .anyMatch(from -> from.kind() == SlotSource.Kind.POOL_PLACE
+                        ? other.pool().filter(from.of()::equals).isPresent()
+                        : other.id().code().equals(from.of()));
     }
 
     private static List<Refusal> cuttable(Event event, TieId id) {

@@ -88,8 +88,7 @@ final class Board {
     }
 
     private void add(int tie, List<RubberNo> rubbers, int width, Optional<Pin> pin) {
-        int minutes = pin.map(p -> Clock.minute(p.end()) - Clock.minute(p.start()))
-                .orElse(Clock.roundedUp(rubbers.size(), width) * problem.slotMinutes());
+        int minutes = pin.map(Pin::minutes).orElse(Clock.roundedUp(rubbers.size(), width) * problem.slotMinutes());
         pieces.add(new Piece(pieces.size(), tie, rubbers, width, minutes, pin));
     }
 
@@ -165,12 +164,13 @@ final class Board {
 
     /** Where a piece stays. */
     Spot pinned(Pin pin) {
-        return spot(pin.courts(), Clock.minute(pin.start()), Clock.minute(pin.end()));
+        int start = Clock.minute(pin.start(), base);
+        return spot(pin.courts(), start, start + pin.minutes());
     }
 
     Spot spot(Assignment assignment) {
         int start = Clock.minute(assignment.start());
-        int length = Math.floorMod(Clock.minute(assignment.end()) - start, 24 * 60);
+        int length = Math.floorMod(Clock.minute(assignment.end()) - start, Clock.DAY);
         int from = start < base && assignment.slot() > 0 ? start + 24 * 60 : start; // the day ran past midnight
         return spot(assignment.courts(), from, from + length);
     }

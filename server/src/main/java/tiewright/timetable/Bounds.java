@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import tiewright.conditions.TiePlay;
 import tiewright.event.ClubId;
 import tiewright.event.TieId;
 
@@ -53,19 +54,36 @@ final class Bounds {
                 Clock.time(board.base() + minutes),
                 Clock.roundedUp(minutes, board.slot()),
                 minutes,
-                bounds.because(end.cause()));
+                bounds.because(end));
     }
 
-    private Reason because(Cause cause) {
-        long free = board.pieces().stream()
-                .filter(piece -> piece.pin().isEmpty())
-                .mapToInt(piece -> piece.rubbers().size())
-                .sum();
-        return Reason.of(cause.code)
-                .with("rubbers", free)
+    /** The bound of a day of which everything that ends before this minute was tried. */
+    static LowerBound tried(Board board, int end) {
+        int minutes = end - board.base();
+        return new LowerBound(
+                Clock.time(end), Clock.roundedUp(minutes, board.slot()), minutes, Reason.of("bound-tried"));
+    }
+
+    private Reason because(End end) {
+        List<Piece> free =
+                board.pieces().stream().filter(piece -> piece.pin().isEmpty()).toList();
+        int rubbers = free.stream().mapToInt(piece -> piece.rubbers().size()).sum();
+        int bare = courts.endOfRubbers(rubbers);
+        boolean sideBySide =
+                end.cause() == Cause.COURTS && board.problem().play() == TiePlay.SIDE_BY_SIDE && bare < end.minute();
+        Reason because = Reason.of(sideBySide ? "bound-side-by-side" : end.cause().code)
+                .with("rubbers", rubbers)
                 .with("courts", board.courts())
                 .with("slot", board.slot())
                 .with("rest", board.rest());
+        return sideBySide
+                ? because.with("ties", free.size())
+                        .with("width", board.problem().courtsPerTie())
+                        .with(
+                                "minutes",
+                                free.stream().mapToInt(Piece::minutes).max().orElse(0))
+                        .with("bare", Clock.time(bare))
+                : because;
     }
 
     /** No earlier end of these pieces. */

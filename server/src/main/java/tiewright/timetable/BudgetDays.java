@@ -34,10 +34,11 @@ final class BudgetDays {
 
     static TimeBudget budget(TimeBudget.Shape shape, Conditions conditions, Pace pace, long seed) {
         RubberTime time = RubberTime.of(conditions, pace);
-        int slot = time.minutes() + pace.turnoverMinutes();
+        int slot = SlotLength.of(conditions, pace);
         BudgetDays day = new BudgetDays(shape, conditions);
         Board board = new Board(ProblemReader.widest(day.problem(slot), conditions.rubbers()));
-        Spot[] spots = Packing.of(board).orElseThrow(); // courts that are open all day take every tie
+        Spot[] spots = Starts.best(board, Starts.USUAL_TRIES, seed)
+                .orElseThrow(); // courts that are open all day take every tie
         int needed = Arrays.stream(spots).mapToInt(Spot::end).max().orElse(board.base()) - board.base();
         Random random = new Random(seed);
         SimulatedDays days = new SimulatedDays(board, spots, conditions, pace, random);

@@ -11,9 +11,6 @@ import tiewright.event.TieId;
  * left out. Proven by a bound or, for few ties, by trying everything.
  */
 final class Conflicts {
-    /** With more to place than this, only bounds prove anything. */
-    private static final int FEW = 10;
-
     /** More ties than this are counted instead of named. */
     private static final int NAMED = 4;
 
@@ -39,20 +36,29 @@ final class Conflicts {
         return Optional.of(new Infeasible(sentence(rest, kept), false, Optional.of(Bounds.of(board))));
     }
 
-    /** A tie for which there never are courts enough, or that waits for such a one. */
+    /** A tie for which there never are courts enough, or something put by hand before what must come before it. */
     static Infeasible withoutRoom(Board board) {
-        PlanTie tie = board.pieces().stream()
+        Reason because = board.pieces().stream()
                 .filter(piece -> piece.pin().isEmpty() && neverFits(board, piece))
                 .findFirst()
-                .map(board::tie)
-                .orElse(board.tie(0));
-        int needed = board.pieces().stream()
-                .filter(piece -> board.tie(piece).equals(tie))
+                .map(piece -> Reason.of("no-room-for-tie")
+                        .with("tie", board.tie(piece).id())
+                        .with("needed", piece.width()))
+                .or(() -> pinInTheWay(board.problem()))
+                .orElse(Reason.of("no-order-found"));
+        return new Infeasible(because, false, Optional.empty());
+    }
+
+    private static Optional<Reason> pinInTheWay(PlanProblem problem) {
+        return problem.pins().stream()
+                .filter(pin -> Starts.plain(new Board(problem.withPins(problem.pins().stream()
+                                .filter(other -> !other.equals(pin))
+                                .toList())))
+                        .isPresent())
                 .findFirst()
-                .orElseThrow()
-                .width();
-        return new Infeasible(
-                Reason.of("no-room-for-tie").with("tie", tie.id()).with("needed", needed), false, Optional.empty());
+                .map(pin -> Reason.of("pin-before-its-sources")
+                        .with("tie", pin.tie())
+                        .with("start", pin.start()));
     }
 
     private static boolean neverFits(Board board, Piece piece) {
@@ -101,7 +107,7 @@ final class Conflicts {
             return true;
         }
         return board.closes() != Board.NEVER
-                && board.pieces().size() <= FEW
+                && board.pieces().size() <= ExactSearch.FEW
                 && ExactSearch.plan(board, board.closes(), ExactSearch.USUAL_STEPS) == ExactSearch.End.NONE;
     }
 

@@ -49,10 +49,21 @@ final class CourtTime {
         return Clock.roundedUp(piece.minutes(), board.slot());
     }
 
+    /** When the courts could have held so many rubbers, were each played by itself as soon as a court is free. */
+    int endOfRubbers(int rubbers) {
+        return board.base() + area(rubbers, 0) * board.slot();
+    }
+
     private int area(List<Piece> pieces, int first) {
-        long needed = pieces.stream()
-                .mapToLong(piece -> (long) piece.width() * slots(piece))
-                .sum();
+        return area(
+                pieces.stream()
+                        .mapToLong(piece -> (long) piece.width() * slots(piece))
+                        .sum(),
+                first);
+    }
+
+    private int area(long all, int first) {
+        long needed = all;
         int slot = 0;
         while (needed > 0 && slot < MOST_SLOTS) {
             needed -= open(first + slot);

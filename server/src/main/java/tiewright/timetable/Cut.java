@@ -7,6 +7,8 @@ import java.util.Optional;
 public enum Cut {
     /** nothing: everything is played as the conditions say */
     AS_IS("as-is"),
+    /** the rubbers of a tie are played on whatever court is free, no longer side by side */
+    RUBBER_BY_RUBBER("rubber-by-rubber"),
     /** games to fewer points, scored as before */
     SHORTER_GAMES("shorter-games"),
     /** every rally scores a point */

@@ -8,6 +8,7 @@ import java.util.Set;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.Setting;
+import tiewright.conditions.TiePlay;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Stage;
@@ -31,15 +32,16 @@ final class Cuts {
         this.asked = asked;
         this.budget = budget;
         this.problem = PlanProblem.of(event, asked);
-        this.asIs = plan(problem);
+        this.asIs = plan(problem).orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
         this.told = new Told(event);
-        this.leaving = new Leaving(event, problem);
+        this.leaving = new Leaving(event, FrozenStarts.of(problem).problem());
     }
 
     /** Empty where the cut changes nothing here. */
     Optional<ReplanOption> option(Cut cut) {
         return switch (cut) {
-            case AS_IS -> Optional.of(option(cut, Optional.empty(), asIs, List.of(), 0, List.of()));
+            case AS_IS -> Optional.of(option(cut, Optional.empty(), asIs, List.of(), 0, asIs.moved()));
+            case RUBBER_BY_RUBBER -> rubberByRubber();
             case SHORTER_GAMES -> shorterGames();
             case RALLY_SCORING -> rallyScoring();
             case NO_DECIDER -> noDecider();
@@ -50,15 +52,13 @@ final class Cuts {
         };
     }
 
-    private Plan plan(PlanProblem what) {
+    /** Empty where what is left cannot be planned at all. */
+    private Optional<Plan> plan(PlanProblem what) {
         Planned planned = Planner.plan(what, budget);
         return switch (planned.kind()) {
-            case FOUND -> ((Planned.Found) planned).plan();
-            case BROKEN -> ((Planned.Broken) planned).plan();
-            case IMPOSSIBLE ->
-                ((Planned.Impossible) planned)
-                        .asIs()
-                        .orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
+            case FOUND -> Optional.of(((Planned.Found) planned).plan());
+            case BROKEN -> Optional.of(((Planned.Broken) planned).plan());
+            case IMPOSSIBLE -> ((Planned.Impossible) planned).asIs();
         };
     }
 
@@ -74,13 +74,30 @@ final class Cuts {
                 cut, conditions, plan, Optional.empty(), notPlayed, fairness, cost, clubs, told.people(clubs));
     }
 
+    /** Only where the day is shorter for it. */
+    private Optional<ReplanOption> rubberByRubber() {
+        if (problem.play() == TiePlay.RUBBER_BY_RUBBER) {
+            return Optional.empty();
+        }
+        Conditions others = event.conditions().with(Setting.TIE_PLAY, TiePlay.RUBBER_BY_RUBBER.code());
+        return plan(problem.rubberByRubber())
+                .filter(plan -> plan.score().breaches() == 0
+                        && plan.score().of(Part.LENGTH) < asIs.score().of(Part.LENGTH))
+                .map(plan -> option(
+                        Cut.RUBBER_BY_RUBBER,
+                        Optional.of(others),
+                        plan,
+                        List.of(),
+                        0,
+                        List.of(Reason.of("fair-rubber-by-rubber"))));
+    }
+
     /** One game instead of several, else to fewer points: as many as still fit, or the fewest. */
     private Optional<ReplanOption> shorterGames() {
         Conditions now = event.conditions();
         if (now.bestOf() > 1) {
             Conditions one = now.with(Setting.BEST_OF, "1");
-            return Optional.of(
-                    scored(Cut.SHORTER_GAMES, one, Reason.of("fair-one-game").with("games", now.bestOf())));
+            return scored(Cut.SHORTER_GAMES, one, Reason.of("fair-one-game").with("games", now.bestOf()));
         }
         List<Conditions> shorter = Shortening.targets(now.scoring()).stream()
                 .map(format -> now.with(Setting.SCORING, format.code()))
@@ -89,7 +106,7 @@ final class Cuts {
                 .filter(this::canFit)
                 .findFirst()
                 .or(() -> shorter.stream().reduce((first, last) -> last));
-        return chosen.map(conditions -> scored(
+        return chosen.flatMap(conditions -> scored(
                 Cut.SHORTER_GAMES,
                 conditions,
                 Reason.of("fair-shorter-games")
@@ -100,7 +117,7 @@ final class Cuts {
         return Shortening.asRally(event.conditions().scoring())
                 .map(format -> event.conditions().with(Setting.SCORING, format.code()))
                 .filter(conditions -> slot(conditions) < problem.slotMinutes())
-                .map(conditions -> scored(
+                .flatMap(conditions -> scored(
                         Cut.RALLY_SCORING,
                         conditions,
                         Reason.of("fair-rally-scoring")
@@ -110,29 +127,41 @@ final class Cuts {
     private boolean canFit(Conditions conditions) {
         PlanProblem shorter = problem.withSlot(slot(conditions));
         return shorter.closes()
-                .map(closes -> !Bounds.of(new Board(shorter)).finish().isAfter(closes))
+                .map(closes -> Clock.minute(shorter.start())
+                                + Bounds.of(new Board(shorter)).minutes()
+                        <= Clock.minute(closes))
                 .orElse(true);
     }
 
-    private ReplanOption scored(Cut cut, Conditions conditions, Reason fairness) {
+    private Optional<ReplanOption> scored(Cut cut, Conditions conditions, Reason fairness) {
         double share = play(conditions) / play(event.conditions());
         List<Reason> reasons = new ArrayList<>(List.of(fairness));
         if (event.ties().values().stream().anyMatch(tie -> !tie.cards().isEmpty())) {
             reasons.add(Reason.of("fair-earlier-scored-otherwise"));
         }
-        return option(
-                cut,
-                Optional.of(conditions),
-                plan(problem.withSlot(slot(conditions))),
-                List.of(),
-                freeRubbers() * Math.max(0, 1 - share),
-                reasons);
+        return plan(problem.withSlot(slot(conditions)))
+                .map(plan -> option(
+                        cut,
+                        Optional.of(conditions),
+                        plan,
+                        List.of(),
+                        freeRubbers() * Math.max(0, 1 - share),
+                        reasons));
     }
 
     /** The slot as it would be: its play in the proportion of the rallies, to the nearest minute, and the same turnover. */
     private int slot(Conditions conditions) {
         return Shortening.slot(
-                problem.slotMinutes(), asked.pace().turnoverMinutes(), play(conditions) / play(event.conditions()));
+                problem.slotMinutes(),
+                asked.pace().turnoverMinutes(),
+                planned(conditions) / planned(event.conditions()));
+    }
+
+    /** Minutes of play that a slot holds. */
+    private double planned(Conditions conditions) {
+        return conditions.bestOf() == 1
+                ? play(conditions)
+                : SlotLength.of(conditions, asked.pace()) - asked.pace().turnoverMinutes();
     }
 
     private double play(Conditions conditions) {
@@ -167,9 +196,7 @@ final class Cuts {
     private Optional<ReplanOption> fewerRounds() {
         List<TieId> out = leaving.lastRounds();
         PlanProblem shorter = Leaving.without(problem, out);
-        return out.isEmpty()
-                ? Optional.empty()
-                : Optional.of(leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter)));
+        return out.isEmpty() ? Optional.empty() : leftOut(Cut.FEWER_ROUNDS, shorter, out, fewerRounds(shorter));
     }
 
     private List<Reason> fewerRounds(PlanProblem shorter) {
@@ -196,22 +223,22 @@ final class Cuts {
         List<TieId> out = leaving.lastThatDoNotFit(tie -> tie.stage() == Stage.POOL);
         return out.isEmpty() || out.size() == problem.ties().size()
                 ? Optional.empty()
-                : Optional.of(leftOut(
+                : leftOut(
                         Cut.SHARED_POINTS,
                         Leaving.without(problem, out),
                         out,
-                        List.of(Reason.of("fair-shared-points").with("ties", out))));
+                        List.of(Reason.of("fair-shared-points").with("ties", out)));
     }
 
     private Optional<ReplanOption> placingsByLot() {
         List<TieId> out = leaving.forPlaces();
         return out.isEmpty() || out.size() == problem.ties().size()
                 ? Optional.empty()
-                : Optional.of(leftOut(
+                : leftOut(
                         Cut.PLACINGS_BY_LOT,
                         Leaving.without(problem, out),
                         out,
-                        List.of(Reason.of("fair-placings-by-lot").with("ties", out))));
+                        List.of(Reason.of("fair-placings-by-lot").with("ties", out)));
     }
 
     private Optional<ReplanOption> nextDay() {
@@ -224,25 +251,34 @@ final class Cuts {
                 event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
         List<PlanTie> moved =
                 whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
-        ReplanOption option = leftOut(
-                Cut.NEXT_DAY, today, out, List.of(Reason.of("fair-next-day").with("ties", out)));
-        return Optional.of(new ReplanOption(
+        Optional<Plan> next = plan(whole.withTies(moved));
+        return leftOut(
+                        Cut.NEXT_DAY,
+                        today,
+                        out,
+                        List.of(Reason.of("fair-next-day").with("ties", out)))
+                .filter(option -> next.isPresent())
+                .map(option -> onTheNextDay(option, next.orElseThrow()));
+    }
+
+    private static ReplanOption onTheNextDay(ReplanOption option, Plan next) {
+        return new ReplanOption(
                 option.cut(),
                 option.conditions(),
                 option.plan(),
-                Optional.of(plan(whole.withTies(moved))),
+                Optional.of(next),
                 List.of(),
                 option.fairness(),
                 MOVED * option.cost(),
                 option.clubs(),
-                option.people()));
+                option.people());
     }
 
-    private ReplanOption leftOut(Cut cut, PlanProblem rest, List<TieId> out, List<Reason> fairness) {
+    private Optional<ReplanOption> leftOut(Cut cut, PlanProblem rest, List<TieId> out, List<Reason> fairness) {
         int rubbers = problem.ties().stream()
                 .filter(tie -> out.contains(tie.id()))
                 .mapToInt(tie -> tie.rubbers().size())
                 .sum();
-        return option(cut, Optional.empty(), plan(rest), out, rubbers, fairness);
+        return plan(rest).map(plan -> option(cut, Optional.empty(), plan, out, rubbers, fairness));
     }
 }

@@ -10,6 +10,9 @@ final class ExactSearch {
     /** A fraction of a second. */
     static final long USUAL_STEPS = 400_000;
 
+    /** With more to place than this, trying everything takes too long. */
+    static final int FEW = 10;
+
     /** What a search for any plan at all gives. */
     enum End {
         /** there is one */

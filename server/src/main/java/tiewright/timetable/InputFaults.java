@@ -1,6 +1,5 @@
 package tiewright.timetable;
 
-import java.time.LocalTime;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -126,7 +125,12 @@ final class InputFaults {
                 .with("other", other.tie())
                 .with("start", pin.start())
                 .with("otherStart", other.start());
-        boolean meet = pin.start().isBefore(other.end()) && other.start().isBefore(pin.end());
+        int base = Clock.minute(problem.start());
+        int start = Clock.minute(pin.start(), base);
+        int otherStart = Clock.minute(other.start(), base);
+        int end = start + pin.minutes();
+        int otherEnd = otherStart + other.minutes();
+        boolean meet = start < otherEnd && otherStart < end;
         Optional<String> court =
                 pin.courts().stream().filter(other.courts()::contains).findFirst();
         if (meet && court.isPresent()) {
@@ -143,13 +147,10 @@ final class InputFaults {
         if (club.isEmpty()) {
             return Optional.empty();
         }
-        LocalTime rested =
-                (pin.start().isBefore(other.start()) ? pin : other).end().plusMinutes(problem.restMinutes());
-        LocalTime next = pin.start().isBefore(other.start()) ? other.start() : pin.start();
         if (meet) {
             return Optional.of(new Reason("timetable.club-twice", at.data()).with("club", club.get()));
         }
-        return next.isBefore(rested)
+        return Math.max(start - otherEnd, otherStart - end) < problem.restMinutes()
                 ? Optional.of(new Reason("timetable.rest-too-short", at.data())
                         .with("club", club.get())
                         .with("rest", problem.restMinutes()))

@@ -15,6 +15,8 @@ import tiewright.event.TieId;
 
 /** Which ties to leave out so that the rest fits. What is in play, frozen or put by hand is never left out. */
 final class Leaving {
+    private static final int TRIES = 10;
+
     private final Event event;
     private final PlanProblem problem;
 
@@ -65,7 +67,7 @@ final class Leaving {
         PlanProblem rest = problem;
         while (!rest.ties().isEmpty() && !fits(rest)) {
             Board board = new Board(rest);
-            Spot[] spots = Packing.of(board).orElseThrow();
+            Spot[] spots = Starts.best(board, TRIES, 1).orElseThrow();
             Optional<TieId> last = board.pieces().stream()
                     .filter(piece -> piece.pin().isEmpty() && which.test(board.tie(piece)))
                     .max(Comparator.comparingInt(piece -> spots[piece.number()].end()))
@@ -105,7 +107,7 @@ final class Leaving {
     private boolean fits(PlanProblem what) {
         Board board = new Board(what);
         return !what.ties().isEmpty()
-                && Packing.of(board)
+                && Starts.best(board, TRIES, 1)
                         .filter(spots -> Judge.of(board, spots, Placing.nobody(board))
                                         .score()
                                         .of(Part.OVERRUN)

@@ -8,27 +8,32 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A first plan, slot by slot: whatever may begin, begins, earlier rounds first, then clubs that have waited longest. It breaks
- * nothing but may end late or be uncomfortable; the search begins from it.
+ * A first plan, slot by slot: whatever may begin, begins, in a given order of priority, then clubs that have waited longest. It
+ * breaks nothing but may end late or be uncomfortable; the search begins from the best of several, see {@link Starts}.
  */
 final class Packing {
     private final Board board;
+    private final double[] priority;
     private final @Nullable Spot[] spots;
     private final List<Piece> open = new ArrayList<>();
 
-    private Packing(Board board) {
+    private Packing(Board board, double[] priority) {
         this.board = board;
+        this.priority = priority;
         this.spots = new Spot[board.pieces().size()];
         for (Piece piece : board.pieces()) {
             piece.pin().ifPresentOrElse(pin -> spots[piece.number()] = board.pinned(pin), () -> open.add(piece));
         }
-        open.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage())
-                .thenComparing(piece -> board.tie(piece).round()));
+        open.sort(Comparator.comparingDouble(piece -> priority[piece.number()]));
     }
 
-    /** A spot for each piece; empty where the courts never open long enough, or something waits for ever. */
-    static Optional<Spot[]> of(Board board) {
-        Packing packing = new Packing(board);
+    /**
+     * A spot for each piece; empty where the courts never open long enough, or something waits for ever.
+     *
+     * @param priority by number of the piece, the smallest first
+     */
+    static Optional<Spot[]> of(Board board, double[] priority) {
+        Packing packing = new Packing(board, priority);
         for (int slot = 0; slot < CourtTime.MOST_SLOTS && !packing.open.isEmpty(); slot++) {
             packing.fill(slot);
         }
@@ -38,8 +43,7 @@ final class Packing {
     private void fill(int slot) {
         List<Piece> waiting = new ArrayList<>(open);
         int start = board.base() + slot * board.slot();
-        waiting.sort(Comparator.comparing((Piece piece) -> board.tie(piece).stage())
-                .thenComparing(piece -> board.tie(piece).round())
+        waiting.sort(Comparator.comparingDouble((Piece piece) -> priority[piece.number()])
                 .thenComparing(piece -> lastEnd(piece, start)));
         for (Piece piece : waiting) {
             if (open.contains(piece)) {

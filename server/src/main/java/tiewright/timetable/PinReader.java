@@ -108,9 +108,7 @@ final class PinReader {
     }
 
     private void frozen(Tie tie, LocalTime now) {
-        LocalTime until = now.plusMinutes(asked.freezeMinutes());
-        Optional<LocalTime> start =
-                tie.start().filter(at -> asked.freezeMinutes() > 0 && !at.isBefore(now) && !at.isAfter(until));
+        Optional<LocalTime> start = tie.start().filter(at -> isFrozen(at, Clock.minute(now)));
         Optional<String> court = tie.court().filter(this::isUsable);
         if (start.isEmpty() || court.isEmpty()) {
             return;
@@ -121,8 +119,8 @@ final class PinReader {
         LocalTime free = pins.stream()
                 .filter(pin -> pin.courts().stream().anyMatch(courts::contains))
                 .map(Pin::end)
-                .filter(end -> end.isAfter(start.get()))
-                .max(Comparator.naturalOrder())
+                .filter(end -> Clock.minute(end, Clock.minute(now)) > Clock.minute(start.get(), Clock.minute(now)))
+                .max(Comparator.comparing(end -> Clock.minute(end, Clock.minute(now))))
                 .orElse(start.get());
         int waves = Clock.roundedUp(rubbers, courts.size());
         pins.add(new Pin(
@@ -131,7 +129,13 @@ final class PinReader {
                 free,
                 free.plusMinutes((long) waves * problem.slotMinutes()),
                 courts,
-                Pin.Why.FROZEN));
+                Pin.Why.FROZEN,
+                start));
+    }
+
+    private boolean isFrozen(LocalTime published, int now) {
+        int at = Clock.minute(published, now);
+        return asked.freezeMinutes() > 0 && at >= now && at <= now + asked.freezeMinutes();
     }
 
     /** The published court names the first of those that a tie takes; the others lie beside it. */

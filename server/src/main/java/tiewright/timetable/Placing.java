@@ -30,7 +30,8 @@ final class Placing {
                 .thenComparing(Assignment::start)
                 .thenComparing(
                         assignment -> board.courtNumber(assignment.courts().get(0))));
-        return new Plan(board.problem(), assignments, judge.score(), judge.breaches(), Bounds.of(board), seed);
+        return new Plan(
+                board.problem(), assignments, judge.score(), judge.breaches(), Bounds.of(board), seed, List.of());
     }
 
     private static Assignment assignment(Board board, Piece piece, Spot spot, int duty) {
@@ -40,7 +41,7 @@ final class Placing {
         return new Assignment(
                 board.tie(piece).id(),
                 piece.rubbers(),
-                spot.slot() + 1,
+                Math.max(0, spot.slot() + 1),
                 courts,
                 Clock.time(spot.start()),
                 Clock.time(spot.end()),

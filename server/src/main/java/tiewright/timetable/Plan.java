@@ -1,7 +1,6 @@
 package tiewright.timetable;
 
 import java.time.LocalTime;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.ClubId;
@@ -14,6 +13,7 @@ import tiewright.event.TieId;
  * @param breaches what it breaks, each said once; empty for a plan that can be played
  * @param bound no plan for this problem can end earlier
  * @param seed with which it was searched
+ * @param moved published starts so near that they should stay but cannot, each with what stands in its way
  */
 public record Plan(
         PlanProblem problem,
@@ -21,10 +21,20 @@ public record Plan(
         PlanScore score,
         List<Reason> breaches,
         LowerBound bound,
-        long seed) {
+        long seed,
+        List<Reason> moved) {
     public Plan {
+        moved = List.copyOf(moved);
         assignments = List.copyOf(assignments);
         breaches = List.copyOf(breaches);
+    }
+
+    Plan boundBy(LowerBound other) {
+        return new Plan(problem, assignments, score, breaches, other, seed, moved);
+    }
+
+    Plan moving(List<Reason> frozen) {
+        return new Plan(problem, assignments, score, breaches, bound, seed, frozen);
     }
 
     public LocalTime finish() {
@@ -53,7 +63,7 @@ public record Plan(
     }
 
     public Optional<LocalTime> start(TieId tie) {
-        return of(tie).stream().map(Assignment::start).min(Comparator.naturalOrder());
+        return of(tie).stream().map(Assignment::start).findFirst();
     }
 
     /** The longest that the club waits between two of its ties, in minutes; 0 with fewer than two. */

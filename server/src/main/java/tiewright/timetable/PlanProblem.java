@@ -192,9 +192,26 @@ public record PlanProblem(
         return new ProblemReader(event, asked).problem();
     }
 
-    /** A rubber of the conditions and its turnover, in minutes. */
+    /** A rubber of the conditions and its turnover, in minutes, see {@link SlotLength}. */
     public static int usualSlot(Event event, Pace pace) {
-        return RubberTime.of(event.conditions(), pace).minutes() + pace.turnoverMinutes();
+        return SlotLength.of(event.conditions(), pace);
+    }
+
+    /** Each rubber on whatever court is free, instead of whole ties side by side. */
+    PlanProblem rubberByRubber() {
+        return new PlanProblem(
+                start,
+                slotMinutes,
+                restMinutes,
+                closes,
+                courts,
+                ties,
+                TiePlay.RUBBER_BY_RUBBER,
+                1,
+                lastRoundTogether,
+                umpires,
+                pins,
+                notBefore);
     }
 
     public PlanProblem withSlot(int minutes) {

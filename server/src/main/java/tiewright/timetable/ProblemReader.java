@@ -52,7 +52,9 @@ final class ProblemReader {
     PlanProblem problem() {
         int slot = asked.slotMinutes().orElseGet(() -> PlanProblem.usualSlot(event, asked.pace()));
         LocalTime starts = event.about().map(SetUpFact.EventDescribed::starts).orElse(USUAL_START);
-        LocalTime start = asked.now().filter(now -> now.isAfter(starts)).orElse(starts);
+        LocalTime start = asked.now()
+                .filter(now -> Clock.minute(now, Clock.minute(starts)) > Clock.minute(starts))
+                .orElse(starts);
         TiePlay play = event.conditions().tiePlay();
         PlanProblem free = new PlanProblem(
                 start,
@@ -108,7 +110,7 @@ final class ProblemReader {
     }
 
     private static int length(PlanProblem problem) {
-        return Packing.of(new Board(problem)).stream()
+        return Starts.plain(new Board(problem)).stream()
                 .flatMap(Arrays::stream)
                 .mapToInt(Spot::end)
                 .max()

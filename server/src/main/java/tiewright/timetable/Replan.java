@@ -39,8 +39,12 @@ public final class Replan {
     public static Optional<Infeasible> fault(Event event, PlanProblem.Asked asked) {
         PlanProblem problem = PlanProblem.of(event, asked);
         Optional<Infeasible> nonsense = InputFaults.of(problem);
-        return nonsense.isPresent() || Packing.of(new Board(problem)).isPresent()
-                ? nonsense
-                : Optional.of(Conflicts.withoutRoom(new Board(problem)));
+        if (nonsense.isPresent()) {
+            return nonsense;
+        }
+        Board board = new Board(FrozenStarts.of(problem).problem());
+        return Starts.best(board, Starts.USUAL_TRIES, 1).isPresent()
+                ? Optional.empty()
+                : Optional.of(Conflicts.withoutRoom(board));
     }
 }

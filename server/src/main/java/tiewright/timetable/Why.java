@@ -39,7 +39,7 @@ final class Why {
                                     .name()
                                     .toLowerCase(java.util.Locale.ROOT)
                                     .replace('_', '-'))
-                    .with("start", Clock.time(spot.start()))
+                    .with("start", piece.pin().get().published().orElse(Clock.time(spot.start())))
                     .with("courts", piece.pin().get().courts()));
         }
         if (spot.start() <= board.base()) {
@@ -174,9 +174,12 @@ final class Why {
         Waits waits = Waits.of(plan);
         List<Reason> reasons = new ArrayList<>();
         PlanScore score = plan.score();
-        reasons.add(Reason.of("score-end")
+        long gap = score.of(Part.LENGTH) - plan.bound().minutes();
+        reasons.add(Reason.of(gap > 0 ? "score-end-gap" : "score-end")
                 .with("finish", plan.finish())
-                .with("bound", plan.bound().finish()));
+                .with("bound", plan.bound().finish())
+                .with("minutes", gap));
+        reasons.addAll(plan.moved());
         if (score.of(Part.OVERRUN) > 0) {
             reasons.add(Reason.of("score-overrun").with("minutes", score.of(Part.OVERRUN)));
         }

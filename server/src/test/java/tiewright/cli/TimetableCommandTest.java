@@ -124,6 +124,146 @@ class TimetableCommandTest {
     }
 
     @Test
+    void refuses_a_court_that_is_none_and_a_freeze_below_zero() {
+        Commands.Ran lost = Commands.run("timetable", folder, "--lost", "2,99", "--csv");
+        assertThat(lost.status()).isEqualTo(2);
+        assertThat(lost.err()).contains("There is no court 99", "1, 2, 3, 4");
+        Commands.Ran freeze = Commands.run("timetable", folder, "--replan", "10:00", "--freeze", "-1");
+        assertThat(freeze.status()).isEqualTo(2);
+        assertThat(freeze.err()).contains("--freeze is a number from 0 to 180.");
+    }
+
+    private void published(String... starts) {
+        List<String> rows = new java.util.ArrayList<>(List.of("tie,stage,pool,round,home,away,start,court"));
+        rows.addAll(List.of(starts));
+        Commands.write(folder, "ties.csv", rows.toArray(new String[0]));
+    }
+
+    /** Club day freezes 20 minutes. */
+    @Test
+    void a_replan_takes_the_freeze_of_the_conditions_when_none_is_given() {
+        published("T1,pool,P,1,A,B,10:15,3", "T2,pool,P,1,C,D,10:25,1");
+        Commands.Ran ran = Commands.run("timetable", folder, "--slot-minutes", "20", "--replan", "10:00", "--csv");
+        assertThat(ran.rows())
+                .filteredOn(row -> row.get(0).equals("as-is") && row.get(1).equals("T1"))
+                .allSatisfy(row -> assertThat(row.get(5)).isGreaterThanOrEqualTo("10:15"))
+                .anySatisfy(row -> assertThat(row.get(5)).isEqualTo("10:15"));
+        assertThat(Commands.run(
+                                "timetable",
+                                folder,
+                                "--slot-minutes",
+                                "20",
+                                "--replan",
+                                "10:00",
+                                "--freeze",
+                                "0",
+                                "--csv")
+                        .rows())
+                .filteredOn(row -> row.get(0).equals("as-is") && row.get(1).equals("T1"))
+                .anySatisfy(row -> assertThat(row.get(5)).isEqualTo("10:00"));
+    }
+
+    /** T1 has one rubber left, on court until 12:20; T2 has the same club and is published for 12:10 on another court. */
+    @Test
+    void a_frozen_start_that_would_book_a_club_twice_is_moved_and_said() {
+        published("T1,pool,P,1,A,B,11:20,1", "T2,pool,P,2,A,C,12:10,2");
+        Commands.write(
+                folder,
+                "results.csv",
+                "tie,rubber,home,away,how",
+                "T1,1,11,5,played",
+                "T1,2,11,5,played",
+                "T1,3,5,11,played");
+        Commands.Ran ran = Commands.run(
+                "timetable", folder, "--slot-minutes", "20", "--replan", "12:00", "--freeze", "20", "--csv");
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.err())
+                .contains(
+                        "Tie T2 is published for 12:10",
+                        "A is in tie T1",
+                        "to 12:20",
+                        "10 minutes of rest",
+                        "another time");
+        assertThat(ran.rows())
+                .filteredOn(row -> row.get(0).equals("as-is") && row.get(1).equals("T1"))
+                .allSatisfy(row -> assertThat(row.get(6)).isEqualTo("12:20"));
+        assertThat(ran.rows())
+                .filteredOn(row -> row.get(0).equals("as-is") && row.get(1).equals("T2"))
+                .hasSize(4)
+                .allSatisfy(row -> assertThat(row.get(5)).isGreaterThanOrEqualTo("12:30"));
+    }
+
+    /** Once two ties of a club are both published within the freeze, the later one gives way. */
+    @Test
+    void of_two_frozen_starts_of_one_club_the_later_one_is_moved() {
+        published("T1,pool,P,1,A,B,12:05,1", "T2,pool,P,1,A,C,12:15,2", "T3,pool,P,1,D,E,12:15,3");
+        Commands.Ran ran = Commands.run("timetable", folder, "--slot-minutes", "20", "--replan", "12:00", "--csv");
+        assertThat(ran.err()).contains("Tie T2 is published for 12:15").doesNotContain("Tie T1 is", "Tie T3 is");
+        assertThat(ran.rows())
+                .filteredOn(row -> row.get(0).equals("as-is") && row.get(1).equals("T1"))
+                .anySatisfy(row -> assertThat(row.get(5)).isEqualTo("12:05"));
+    }
+
+    /** At 12:56 nothing of rounds 2 and 3 is played, and the semi-finals are published for 13:15. */
+    @Test
+    void the_demo_day_that_breaks_at_12_56_has_options_and_a_true_reason() {
+        Path demo = Path.of("..", "demo-data", "event");
+        Commands.Ran ran = Commands.run("timetable", demo, "--replan", "12:56", "--options", "--csv");
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.rows()).hasSizeGreaterThan(3).anyMatch(row -> row.get(3).equals("yes"));
+        assertThat(ran.err())
+                .contains("Tie SF1 is published for 13:15", "Tie SF2 is published for 13:15", "cannot be over")
+                .doesNotContain("never open together");
+    }
+
+    /** 36 rubbers of 20 minutes on three courts are four hours: from 09:30 they would be over at 13:30. */
+    @Test
+    void a_day_that_is_long_for_being_played_side_by_side_says_so_and_offers_rubber_by_rubber() {
+        Commands.write(folder, "courts.csv", "court,from,until", "1,,13:45", "2,,13:45", "3,,13:45");
+        Commands.Ran ran = Commands.run(
+                "timetable", folder, "--slot-minutes", "20", "--courts-per-tie", "3", "--options", "--csv");
+        assertThat(ran.err())
+                .contains("while the rubbers of a tie are played side by side", "36 rubbers alone", "until 13:30");
+        Map<String, List<String>> rows = ran.rows().stream().collect(Collectors.toMap(row -> row.get(0), row -> row));
+        assertThat(rows.get("as-is").get(3)).isEqualTo("no");
+        assertThat(rows.get("rubber-by-rubber").get(1))
+                .isLessThan(rows.get("as-is").get(1));
+        assertThat(ran.err()).contains("rubber-by-rubber: The rubbers of a tie no longer start together");
+    }
+
+    @Test
+    void a_day_past_midnight_is_planned_and_replanned() {
+        String event = "key,value\nname,Night\ndate,2026-10-03\nvenue,Hall\ntime_zone,Europe/Lisbon\nstarts,22:30\n";
+        Commands.write(folder, "event.csv", event);
+        Commands.write(folder, "courts.csv", "court,from,until", "1,,", "2,,");
+        published(
+                "T1,pool,P,1,A,B,23:30,1",
+                "T2,pool,P,1,C,D,23:59,2",
+                "T3,pool,P,2,A,C,00:10,1",
+                "T4,pool,P,2,B,D,01:30,2");
+        Commands.write(folder, "results.csv", "tie,rubber,home,away,how", "T1,1,11,5,played", "T1,2,11,5,played");
+        for (String now : List.of("22:40", "23:35", "23:50", "23:59", "00:00", "00:20", "01:25")) {
+            Commands.Ran ran = Commands.run("timetable", folder, "--slot-minutes", "20", "--replan", now, "--csv");
+            assertThat(ran.err()).as(now).doesNotContain("Something is wrong");
+            assertThat(ran.status()).as(now + ran.err()).isZero();
+        }
+        Commands.Ran whole = Commands.run("timetable", folder, "--slot-minutes", "90", "--csv");
+        assertThat(whole.status()).as(whole.err()).isZero();
+        assertThat(whole.rows()).anyMatch(row -> row.get(6).compareTo("12:00") < 0);
+    }
+
+    @Test
+    void no_slot_is_negative() {
+        published("T1,pool,P,1,A,B,09:30,1", "T2,pool,P,2,A,C,11:30,1");
+        Commands.write(folder, "players.csv", "player,club,name");
+        Commands.write(folder, "results.csv", "tie,rubber,home,away,how", "T1,1,11,5,played");
+        Commands.Ran ran = Commands.run("timetable", folder, "--slot-minutes", "20", "--replan", "10:55", "--csv");
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.rows())
+                .allSatisfy(row -> assertThat(Integer.parseInt(row.get(3))).isNotNegative());
+    }
+
+    @Test
     void refuses_what_is_no_time_or_no_slot_and_asks_for_the_files_it_needs() {
         assertThat(Commands.run("timetable", folder, "--replan", "half past").status())
                 .isEqualTo(2);

@@ -144,6 +144,21 @@ class PublishPlanTest {
                 .isEmpty();
     }
 
+    /** N is still in A1 at 10:15; A2, published for 10:20, has N too in this day. */
+    @Test
+    void a_frozen_start_moves_when_a_club_of_it_is_still_in_another_tie() {
+        Days late = day().poolTie("A9", "A", 2, "N", "W")
+                .does(plan(on(A1, "10:00", "1"), on(TieId.of("A9"), "10:20", "2")))
+                .opened("A1")
+                .at("10:02")
+                .does(new CallToCourt(A1, Optional.of(RubberNo.of(1)), "1"));
+        assertThat(late.at("10:10").codes(plan(on(TieId.of("A9"), "10:40", "2"))))
+                .isEmpty();
+        assertThat(late.at("10:10").codes(plan(on(TieId.of("A9"), "10:15", "2"))))
+                .as("never earlier")
+                .containsExactly("desk.plan-moves-frozen");
+    }
+
     @Test
     void what_has_begun_is_not_moved_and_not_cut() {
         Days begun = planned().opened("A1").at("10:02").does(new CallToCourt(A1, Optional.of(RubberNo.of(1)), "1"));

@@ -103,6 +103,16 @@ class InfeasibleTest {
     }
 
     @Test
+    void a_final_put_before_its_semi_finals_is_named_and_nobody_else() {
+        List<PlanTie> ties = List.of(
+                Problems.knockout("SF1", 1, 1),
+                Problems.knockout("SF2", 1, 1),
+                Problems.knockout("F", 2, 1, "SF1", "SF2"));
+        assertThat(said(Problems.sideBySide(2, 1, ties).withRest(10).pinned(pin("F", "09:20", "1"))))
+                .isEqualTo("Tie F is put at 09:20, and what must come before it cannot be over by then: put it later.");
+    }
+
+    @Test
     void nothing_to_plan_on_nothing() {
         assertThat(said(FINE.withCourts(List.of()))).startsWith("There is no court");
         assertThat(said(FINE.withTies(List.of()))).isEqualTo("No tie is left to be planned.");

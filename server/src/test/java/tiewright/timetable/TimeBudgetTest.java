@@ -45,6 +45,24 @@ class TimeBudgetTest {
                 .isCloseTo(Math.sqrt(2.5 * one.sd() * one.sd() + 0.25 * one.mean() * one.mean()), within(1e-9));
     }
 
+    /** A best of three is over after two games or after three, hardly ever at its mean in between. */
+    @ParameterizedTest
+    @CsvSource({"side-out-11,3", "rally-15,3", "rally-21,3", "rally-11,5"})
+    void nine_of_ten_rubbers_of_several_games_are_over_within_their_slot(String format, int games) {
+        Conditions conditions = CLUB_DAY.with(Setting.SCORING, format).with(Setting.BEST_OF, Integer.toString(games));
+        int slot = SlotLength.of(conditions, Pace.USUAL);
+        Random random = new Random(77);
+        RubberDraws draws = new RubberDraws(conditions.scoring(), games, Pace.USUAL, random);
+        long over = IntStream.range(0, 20_000)
+                .filter(i -> draws.draw(random) > slot)
+                .count();
+        assertThat(over / 20_000.0).isBetween(0.06, 0.115); // four standard errors of 4,000 games
+        assertThat(slot).isGreaterThan(RubberTime.of(conditions, Pace.USUAL).minutes() + 5);
+        assertThat(SlotLength.of(CLUB_DAY, Pace.USUAL))
+                .as("one game: mean and turnover")
+                .isEqualTo(20);
+    }
+
     @Test
     void drawn_rubbers_have_the_mean_and_spread_of_the_chain() {
         Random random = new Random(5);

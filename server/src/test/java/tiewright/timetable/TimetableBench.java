@@ -55,7 +55,7 @@ public final class TimetableBench {
         System.out.println("  " + what);
         Plan[] plans = new Plan[RUNS + 1];
         Timings first = Timings.of(
-                        2 * RUNS, RUNS, run -> Packing.of(new Board(problem)).orElseThrow())
+                        2 * RUNS, RUNS, run -> Starts.plain(new Board(problem)).orElseThrow())
                 .print("  a first plan");
         Timings ours = Timings.of(1, RUNS, run -> plans[run] = Problems.plan(problem, Budget.usual(problem, seed)))
                 .print("  plan with the usual budget");

@@ -23,7 +23,7 @@ class TimetableSmokeTest {
                     .withAssertionScoreDirectorFactory(
                             new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(PlainJudge.class));
             DayPlan plan =
-                    TimetableSolver.solve(new DayPlan(board, Packing.of(board).orElseThrow()), budget, config);
+                    TimetableSolver.solve(new DayPlan(board, Starts.plain(board).orElseThrow()), budget, config);
             assertThat(TimetableWeights.read(plan.score()))
                     .as(Seed.rerun(round))
                     .isEqualTo(Judge.of(board, plan.spots(), plan.dutyNumbers()).score());
