@@ -3,6 +3,8 @@ package tiewright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -11,7 +13,10 @@ import org.apache.commons.csv.CSVPrinter;
 /** A result as rows: CSV with exactly the promised columns, or aligned text for people. */
 final class Printed {
     private final List<String> header;
-    private final List<List<String>> rows = new ArrayList<>();
+    /** For people: a chance to a hundredth of a per cent says more than anybody can know of it. */
+    private static final int DIGITS_IN_TEXT = 4;
+
+    private final List<List<Object>> rows = new ArrayList<>();
 
     Printed(String... header) {
         this.header = List.of(header);
@@ -22,11 +27,7 @@ final class Printed {
     }
 
     void row(Object... cells) {
-        List<String> row = new ArrayList<>();
-        for (Object cell : cells) {
-            row.add(cell instanceof Double number ? number(number) : String.valueOf(cell));
-        }
-        rows.add(row);
+        rows.add(List.of(cells));
     }
 
     void to(PrintWriter out, boolean csv) {
@@ -39,8 +40,18 @@ final class Printed {
     }
 
     /** Every digit there is, as a plain decimal. */
-    private static String number(double value) {
-        return new java.math.BigDecimal(Double.toString(value)).toPlainString();
+    private static String exact(Object cell) {
+        return cell instanceof Double number
+                ? new BigDecimal(Double.toString(number)).toPlainString()
+                : String.valueOf(cell);
+    }
+
+    private static String rounded(Object cell) {
+        return cell instanceof Double number
+                ? BigDecimal.valueOf(number)
+                        .setScale(DIGITS_IN_TEXT, RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                : String.valueOf(cell);
     }
 
     private void asCsv(PrintWriter out) {
@@ -48,7 +59,9 @@ final class Printed {
             CSVPrinter printer = new CSVPrinter(
                     out, CSVFormat.RFC4180.builder().setRecordSeparator("\n").get());
             printer.printRecord(header);
-            printer.printRecords(rows);
+            for (List<Object> row : rows) {
+                printer.printRecord(row.stream().map(Printed::exact).toList());
+            }
             printer.flush();
         } catch (IOException closed) {
             throw new UncheckedIOException(closed);
@@ -58,7 +71,7 @@ final class Printed {
     private void asText(PrintWriter out) {
         List<List<String>> all = new ArrayList<>();
         all.add(header.stream().map(name -> name.replace('_', ' ')).toList());
-        all.addAll(rows);
+        rows.forEach(row -> all.add(row.stream().map(Printed::rounded).toList()));
         int[] widths = new int[header.size()];
         all.forEach(row -> {
             for (int i = 0; i < row.size(); i++) {

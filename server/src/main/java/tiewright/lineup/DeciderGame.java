@@ -63,7 +63,7 @@ final class DeciderGame {
             ToDoubleFunction<PlayerId> loss) {
         DeciderKind kind = problem.rules().decider();
         List<Pair> ours = DeciderPairs.allowed(kind, problem.ours(), ourSheet).stream()
-                .filter(pair -> Wishes.allow(problem, pair))
+                .filter(pair -> Wishes.allowInDecider(problem, pair))
                 .toList();
         List<Pair> theirs = DeciderPairs.allowed(kind, problem.theirs(), theirSheet);
         if (kind == DeciderKind.NONE || ours.isEmpty() || theirs.isEmpty()) {
@@ -152,7 +152,8 @@ final class DeciderGame {
             notes.add(Reason.of("decider-hurt").with("players", ask));
         }
         List<PlayerId> tired = near.stream()
-                .filter(player -> loss.applyAsDouble(player) >= TIRED)
+                .filter(player ->
+                        problem.freshness().loss(player) >= TIRED) // before a tie: not who is about to play it
                 .toList();
         if (!tired.isEmpty()) {
             notes.add(Reason.of("decider-tired").with("players", tired));

@@ -37,7 +37,7 @@ final class LevelWorth {
             return;
         }
         List<Pair> sent = DeciderPairs.all(problem.ours()).stream()
-                .filter(pair -> Wishes.allow(problem, pair))
+                .filter(pair -> Wishes.allowInDecider(problem, pair))
                 .toList();
         Closers own = new Closers(kind, problem.strengths(), problem.freshness(), sent);
         this.ours = Optional.of(own);

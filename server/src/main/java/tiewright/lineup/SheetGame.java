@@ -82,7 +82,7 @@ final class SheetGame implements OracleGame.Payoff {
         }
         DeciderKind kind = problem.rules().decider();
         List<Pair> sent = DeciderPairs.all(problem.ours()).stream()
-                .filter(pair -> Wishes.allow(problem, pair))
+                .filter(pair -> Wishes.allowInDecider(problem, pair))
                 .toList();
         Closers closers = new Closers(kind, problem.strengths(), problem.freshness(), sent);
         double[] strengths = lines.stream()

@@ -15,9 +15,9 @@ public record Wish(Kind kind, List<PlayerId> players) {
 
     /** The kinds of wishes. */
     public enum Kind {
-        /** If one of the two plays, then with the other; without effect while one of them is absent. */
+        /** If one of the two plays a rubber, then with the other; without effect in the decider, and while one of them is absent. */
         TOGETHER("together"),
-        /** Never as a pair. */
+        /** Never as a pair, in the decider neither, unless that is played by singles in turns. */
         APART("apart"),
         /** In at least one rubber. */
         MUST_PLAY("must-play"),

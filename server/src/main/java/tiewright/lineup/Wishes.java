@@ -2,6 +2,7 @@ package tiewright.lineup;
 
 import java.util.List;
 import java.util.Optional;
+import tiewright.conditions.DeciderKind;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Sheet;
@@ -10,8 +11,18 @@ import tiewright.event.Sheet;
 final class Wishes {
     private Wishes() {}
 
-    static boolean allow(LineupProblem problem, Pair pair) {
-        return problem.wishes().stream().noneMatch(wish -> bars(wish, problem.ours(), pair));
+    /** Wishes are about rubbers; apart holds in the decider too, unless its two play it one at a time. */
+    static boolean allowInDecider(LineupProblem problem, Pair pair) {
+        return problem.wishes().stream()
+                .noneMatch(wish -> bindsDecider(wish, problem.rules().decider()) && bars(wish, problem.ours(), pair));
+    }
+
+    private static boolean bindsDecider(Wish wish, DeciderKind kind) {
+        return switch (wish.kind()) {
+            case TOGETHER, MUST_PLAY -> false;
+            case APART -> kind != DeciderKind.SINGLES_TURNS;
+            case MUST_REST -> true;
+        };
     }
 
     static boolean bars(Wish wish, Squad squad, Pair pair) {

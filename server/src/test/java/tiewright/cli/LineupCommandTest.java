@@ -202,6 +202,23 @@ class LineupCommandTest {
     }
 
     @Test
+    void people_read_four_digits_and_tables_have_them_all() throws IOException {
+        players(8, "3");
+        run("lineup", folder.toString(), "--tie", "T1", "--club", "E", "--top", "1");
+        assertThat(out.toString()).containsPattern("0\\.\\d{4} ").doesNotContainPattern("\\.\\d{5}");
+        out.getBuffer().setLength(0);
+        run("lineup", folder.toString(), "--tie", "T1", "--club", "E", "--top", "1", "--csv");
+        assertThat(out.toString()).containsPattern("0\\.\\d{9}");
+    }
+
+    @Test
+    void before_the_first_ball_nobody_is_short_of_rest() {
+        run("lineup", folder.toString(), "--tie", "T1", "--club", "E");
+        run("decider", folder.toString(), "--tie", "T1", "--club", "E");
+        assertThat(err.toString()).doesNotContain("Short of rest");
+    }
+
+    @Test
     void no_decider_no_advice() throws IOException {
         file("conditions.csv", "setting,value\npreset,Club day\ndecider,none\n");
         assertThat(run("decider", folder.toString(), "--tie", "T1", "--club", "E", "--csv"))

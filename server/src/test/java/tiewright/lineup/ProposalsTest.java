@@ -161,6 +161,44 @@ class ProposalsTest {
         assertThat((Double) price.data().get("cost")).isCloseTo(without - best.chance(), within(1e-9));
     }
 
+    /** Worked by hand: four equal players win both rubbers in a quarter of the ties, and half of the deciders after the half that is level. */
+    @Test
+    void a_wish_to_play_together_bars_no_pair_from_the_decider() {
+        LineupProblem problem = LineupProblem.of(
+                        Ties.rules(2, 1, OrderOfStrength.NONE, DeciderKind.ONE_FROM_EACH),
+                        Ties.squad("a", 4),
+                        Ties.squad("b", 4),
+                        Ties.even(),
+                        LineupProblem.Against.STRAIGHT,
+                        1)
+                .wishing(Wish.together(Pair.of("a1", "a2")));
+        ProposedSheet best = proposed(problem, 1).sheets().get(0);
+        assertThat(best.sheet().pairs().values()).contains(Optional.of(Pair.of("a1", "a2")));
+        assertThat(best.chance()).isCloseTo(0.5, within(1e-12));
+        DeciderAdvice advice = DeciderAdvice.planned(problem, best.sheet(), Set.of());
+        assertThat(advice.candidates()).hasSize(4);
+        assertThat(advice.chance()).isCloseTo(0.5, within(1e-9));
+    }
+
+    @Test
+    void a_wish_to_play_apart_bars_the_pair_from_the_decider_but_not_from_singles_in_turns() {
+        for (DeciderKind kind : List.of(DeciderKind.ANY_TWO, DeciderKind.SINGLES_TURNS)) {
+            LineupProblem problem = LineupProblem.of(
+                            Ties.rules(2, 1, OrderOfStrength.NONE, kind),
+                            Ties.squad("a", 4),
+                            Ties.squad("b", 4),
+                            Ties.forms(9, 9, 0, 0),
+                            LineupProblem.Against.STRAIGHT,
+                            1)
+                    .wishing(Wish.apart(Pair.of("a1", "a2")));
+            DeciderAdvice advice = DeciderAdvice.of(problem, Optional.empty(), Optional.empty(), Set.of());
+            assertThat(advice.candidates().stream()
+                            .anyMatch(candidate -> candidate.pair().equals(Pair.of("a1", "a2"))))
+                    .as(kind.code())
+                    .isEqualTo(kind == DeciderKind.SINGLES_TURNS);
+        }
+    }
+
     @Test
     void a_contradiction_is_named_by_its_smallest_part() {
         Pair pair = Pair.of("a1", "a2");
