@@ -10,11 +10,18 @@ function chosen(form) {
   return names;
 }
 
+// Codes stand in the order of the Unicode numbers of their characters; sort() alone goes by halves of rare ones.
+function byNumber(one, other) {
+  const [a, b] = [[...one], [...other]];
+  const at = a.findIndex((each, i) => each !== b[i]);
+  return at < 0 ? a.length - b.length : a[at].codePointAt(0) - (b[at]?.codePointAt(0) ?? -1);
+}
+
 // The text that a receipt is made over; see the page about receipts.
 function canonical(form, names, secret) {
   const lines = [...form.querySelectorAll("fieldset[data-rubber]")].map((each) => {
     const number = each.dataset.rubber;
-    const pair = [names[`sheet-${number}-first`], names[`sheet-${number}-second`]].filter((name) => name).sort();
+    const pair = [names[`sheet-${number}-first`], names[`sheet-${number}-second`]].filter((name) => name).sort(byNumber);
     if (pair.length === 1) throw new Error(form.dataset.alone);
     return `${number},${pair.join(",") || ","}`;
   });

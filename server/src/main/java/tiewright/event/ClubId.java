@@ -12,7 +12,7 @@ public record ClubId(String code) implements Comparable<ClubId> {
 
     @Override
     public int compareTo(ClubId other) {
-        return code.compareTo(other.code);
+        return Codes.compare(code, other.code);
     }
 
     @Override

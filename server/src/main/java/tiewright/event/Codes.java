@@ -14,6 +14,22 @@ public final class Codes {
                 && text.chars().noneMatch(c -> Character.isISOControl(c) || c == ',');
     }
 
+    /**
+     * The order of codes: by the Unicode numbers of their characters, which is that of their bytes in UTF-8, so that {@code
+     * LC_ALL=C sort} sorts alike.
+     */
+    static int compare(String one, String other) {
+        int i = 0;
+        while (i < one.length() && i < other.length() && one.charAt(i) == other.charAt(i)) {
+            i++;
+        }
+        if (i == one.length() || i == other.length()) {
+            return Integer.compare(one.length(), other.length());
+        }
+        boolean inside = i > 0 && Character.isHighSurrogate(one.charAt(i - 1));
+        return Integer.compare(one.codePointAt(inside ? i - 1 : i), other.codePointAt(inside ? i - 1 : i));
+    }
+
     static String checked(String what, String code) {
         if (!isCode(code)) {
             throw new IllegalArgumentException("not a " + what + " code: \"" + code + "\"");

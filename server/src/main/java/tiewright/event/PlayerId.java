@@ -12,7 +12,7 @@ public record PlayerId(String code) implements Comparable<PlayerId> {
 
     @Override
     public int compareTo(PlayerId other) {
-        return code.compareTo(other.code);
+        return Codes.compare(code, other.code);
     }
 
     @Override

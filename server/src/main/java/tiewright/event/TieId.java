@@ -12,7 +12,7 @@ public record TieId(String code) implements Comparable<TieId> {
 
     @Override
     public int compareTo(TieId other) {
-        return code.compareTo(other.code);
+        return Codes.compare(code, other.code);
     }
 
     @Override

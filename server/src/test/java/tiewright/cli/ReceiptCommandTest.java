@@ -76,6 +76,24 @@ class ReceiptCommandTest {
                 .isNotEqualTo(first);
     }
 
+    /** By the numbers of the characters, as python's sorted() and LC_ALL=C sort: ﾌ (U+FF8C) before 𝄞 (U+1D11E), whose halves are smaller. */
+    @Test
+    void codes_are_sorted_by_the_unicode_numbers_of_their_characters_in_every_script() throws Exception {
+        String[][] sorted = {
+            {"Zoe", "anna"}, {"Z", "Žan"}, {"ž", "я"}, {"Ω", "я"}, {"я", "𝄞"}, {"ﾌ", "𝄞"}, {"𝄞a", "𝄞b"}, {"a", "ab"}
+        };
+        for (String[] pair : sorted) {
+            for (String players : new String[] {pair[0] + "," + pair[1], pair[1] + "," + pair[0]}) {
+                Path file =
+                        Commands.write(folder, "one.csv", "tie,club,rubber,player_1,player_2", "A1,PIER,1," + players);
+                assertThat(Commands.run("receipt", file, "--secret", SECRET, "--csv")
+                                .out())
+                        .isEqualTo("receipt\n" + sha256(SECRET + "\nA1\nPIER\n1," + pair[0] + "," + pair[1] + "\n")
+                                + "\n");
+            }
+        }
+    }
+
     @Test
     void refuses_a_secret_of_another_form_and_a_sheet_that_is_none() {
         for (String secret : new String[] {"", "abc", SECRET.toUpperCase(java.util.Locale.ROOT), SECRET + "0"}) {
