@@ -33,8 +33,9 @@ final class CheckCommand implements Callable<Integer> {
             printed.to(spec.commandLine().getOut(), true);
         } else if (faults.isEmpty()) {
             spec.commandLine().getOut().println("No fault found.");
+        } else {
+            faults.forEach(fault -> spec.commandLine().getErr().println(fault));
         }
-        faults.forEach(fault -> spec.commandLine().getErr().println(fault));
         return faults.isEmpty() ? 0 : 2;
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import tiewright.plainfiles.FolderFault;
 
 /** Entry of the jar. */
 @Command(
@@ -58,7 +59,22 @@ public final class Main {
             }
             return unforeseen(failure, err);
         });
+        line.setParameterExceptionHandler((wrong, given) -> refused(wrong, err));
         return line.execute(named(args));
+    }
+
+    /** What was typed is no command, or not what the command takes. Nothing is guessed: a guess may be a command that deletes. */
+    private static int refused(CommandLine.ParameterException wrong, PrintWriter err) {
+        CommandLine command = wrong.getCommandLine();
+        if (command.getParent() == null && wrong instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            err.println("There is no command \""
+                    + FolderFault.shortened(unmatched.getUnmatched().get(0)) + "\". The commands are "
+                    + String.join(", ", command.getSubcommands().keySet()) + "; --help says what each does.");
+        } else {
+            err.println(FolderFault.shortened(wrong.getMessage()) + ". What the command takes: "
+                    + command.getCommandSpec().qualifiedName() + " --help");
+        }
+        return CommandLine.ExitCode.USAGE;
     }
 
     /** A file that cannot be read or written is the asker's to mend; anything else is ours, and is told in one sentence. */

@@ -2,6 +2,7 @@ package tiewright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,6 +21,8 @@ import tiewright.sheet.SheetCount;
         description = "How many sheets are legal under the conditions.",
         mixinStandardHelpOptions = true)
 final class SheetsCountCommand implements Callable<Integer> {
+    private static final int IMPOSSIBLE = 4;
+
     @Spec
     private CommandSpec spec;
 
@@ -48,9 +51,17 @@ final class SheetsCountCommand implements Callable<Integer> {
             throw new BadInput(
                     "The conditions ask for an order of strength: give every player of " + club + " a rank.");
         }
-        SheetCount count = SheetCount.of(ranks, read.event().conditions());
+        Optional<SheetCount> count = SheetCount.of(ranks, read.event().conditions());
+        if (count.isEmpty()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("With " + here.size()
+                            + " players of different ranks there are too many cases to count: leave"
+                            + " players out by \"no\" in the column present, or count without an order of strength.");
+            return IMPOSSIBLE;
+        }
         Printed printed = new Printed("legal", "all");
-        printed.row(count.legal(), count.all());
+        printed.row(count.get().legal(), count.get().all());
         printed.to(spec.commandLine().getOut(), csv);
         return 0;
     }

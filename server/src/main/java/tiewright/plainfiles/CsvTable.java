@@ -63,7 +63,7 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
                 // a blank line carries nothing
                 boolean blank = record.size() == 1 && record.get(0).isEmpty();
                 if (header.isEmpty()) {
-                    record.forEach(name -> header.add(name.strip()));
+                    record.forEach(name -> header.add(bare(name)));
                 } else if (!blank) {
                     rows.add(row(file, header, record, line, faults));
                 }
@@ -83,9 +83,9 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
         Map<String, String> cells = new LinkedHashMap<>();
         List<String> inOrder = new ArrayList<>();
         for (int i = 0; i < record.size(); i++) {
-            inOrder.add(record.get(i).strip());
+            inOrder.add(bare(record.get(i)));
             if (i < header.size()) {
-                cells.put(header.get(i), record.get(i).strip());
+                cells.put(header.get(i), bare(record.get(i)));
             }
         }
         if (record.size() != header.size()) {
@@ -96,6 +96,23 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
                     "this row has " + record.size() + " values, the header has " + header.size() + " columns"));
         }
         return new Row(file, line, cells, inOrder);
+    }
+
+    /** A value without the blanks around it, those included that nobody sees: no-break spaces, joiners, marks of direction. */
+    static String bare(String value) {
+        int from = 0;
+        int to = value.length();
+        while (from < to && isAir(value.charAt(from))) {
+            from++;
+        }
+        while (from < to && isAir(value.charAt(to - 1))) {
+            to--;
+        }
+        return value.substring(from, to);
+    }
+
+    private static boolean isAir(char c) {
+        return Character.isWhitespace(c) || Character.isSpaceChar(c) || Character.getType(c) == Character.FORMAT;
     }
 
     /** What the bytes of a file say, without a byte order mark; empty if they are no UTF-8. */

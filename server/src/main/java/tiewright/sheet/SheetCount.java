@@ -1,7 +1,8 @@
 package tiewright.sheet;
 
-import java.util.ArrayList;
+import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.OrderOfStrength;
@@ -12,62 +13,30 @@ import tiewright.conditions.OrderOfStrength;
  * @param legal those that also obey the order of strength
  * @param all the same without the order of strength
  */
-public record SheetCount(long legal, long all) {
+public record SheetCount(BigInteger legal, BigInteger all) {
 
-    /** @param ranks place in the order of strength of each player present, 1 the strongest; empty where none is given */
-    public static SheetCount of(List<OptionalInt> ranks, Conditions conditions) {
+    /**
+     * @param ranks place in the order of strength of each player present, 1 the strongest; empty where none is given
+     * @return empty where the squad is too large to be counted under an order of strength, see {@link SheetCounter}
+     */
+    public static Optional<SheetCount> of(List<OptionalInt> ranks, Conditions conditions) {
         OrderOfStrength order = conditions.orderOfStrength();
         if (order != OrderOfStrength.NONE && ranks.stream().anyMatch(OptionalInt::isEmpty)) {
             throw new IllegalArgumentException("the order of strength needs a rank for every player");
         }
-        return new Counter(ranks, conditions).count();
-    }
-
-    private static final class Counter {
-        private final List<OptionalInt> ranks;
-        private final OrderOfStrength order;
-        private final int most;
-        private final int pairs;
-        private final int[] named;
-        private final List<Integer> sums = new ArrayList<>();
-        private long legal;
-        private long all;
-
-        Counter(List<OptionalInt> ranks, Conditions conditions) {
-            this.ranks = ranks;
-            this.order = conditions.orderOfStrength();
-            this.most = conditions.maxRubbersPerPlayer();
-            this.pairs = StrengthOrder.fullest(ranks.size(), most, conditions.rubbers());
-            this.named = new int[ranks.size()];
-        }
-
-        SheetCount count() {
-            fill(0);
-            return new SheetCount(legal, all);
-        }
-
-        private void fill(int rubber) {
-            if (rubber == pairs) {
-                all++;
-                legal += StrengthOrder.isKept(order, sums) ? 1 : 0;
-                return;
-            }
-            for (int one = 0; one < named.length; one++) {
-                for (int other = one + 1; named[one] < most && other < named.length; other++) {
-                    if (named[other] < most) {
-                        name(one, other, 1);
-                        sums.add(ranks.get(one).orElse(0) + ranks.get(other).orElse(0));
-                        fill(rubber + 1);
-                        sums.remove(sums.size() - 1);
-                        name(one, other, -1);
-                    }
-                }
-            }
-        }
-
-        private void name(int one, int other, int times) {
-            named[one] += times;
-            named[other] += times;
-        }
+        int most = conditions.maxRubbersPerPlayer();
+        int pairs = StrengthOrder.fullest(ranks.size(), most, conditions.rubbers());
+        List<Integer> alike = ranks.stream().map(any -> 0).toList();
+        List<Integer> ranked = ranks.stream().map(rank -> rank.orElse(0)).toList();
+        BigInteger all =
+                new SheetCounter(alike, most, pairs).inAnyOrder().orElseThrow(); // so few states that none is missing
+        SheetCounter inOrder = new SheetCounter(ranked, most, pairs);
+        Optional<BigInteger> legal =
+                switch (order) {
+                    case NONE -> Optional.of(all);
+                    case RANK_SUM -> inOrder.bySum();
+                    case STRONGEST_FIRST -> inOrder.strongestFirst();
+                };
+        return legal.map(sheets -> new SheetCount(sheets, all));
     }
 }

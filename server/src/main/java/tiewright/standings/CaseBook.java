@@ -13,7 +13,7 @@ import tiewright.event.TieScore;
 /** Gathers outlooks by the club's own results, and under them by each result of another tie. */
 final class CaseBook {
     /** With more own ties than this only the cases "all won" and "all lost" are kept. */
-    private static final int MOST_OWN_TIES = 2;
+    static final int MOST_OWN_TIES = 2;
 
     private static final Result[] RESULTS = Result.values();
 

@@ -29,4 +29,9 @@ public record NeedsReport(
     public NeedsReport {
         cases = List.copyOf(cases);
     }
+
+    /** The club has so many ties left that only "all won" and "all lost" stand among the cases. */
+    public boolean onlyEnds() {
+        return cases.stream().anyMatch(one -> one.results().size() > CaseBook.MOST_OWN_TIES);
+    }
 }

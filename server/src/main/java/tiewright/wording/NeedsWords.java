@@ -1,6 +1,7 @@
 package tiewright.wording;
 
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
@@ -36,9 +37,14 @@ public final class NeedsWords {
         String prospect = report.prospect()
                 .map(p -> say("through." + p, "places", places))
                 .orElse(plain(report.places(), places));
-        return report.tooMany()
-                ? words.list(List.of(prospect, say("too-many", "ties", report.tiesLeft())), "lines")
-                : prospect;
+        List<String> said = new ArrayList<>(List.of(prospect));
+        if (report.tooMany()) {
+            said.add(say("too-many", "ties", report.tiesLeft()));
+        }
+        if (report.onlyEnds()) {
+            said.add(say("only-ends", "ties", report.cases().get(0).results().size()));
+        }
+        return words.list(said, "lines");
     }
 
     private String plain(PlaceRange range, String places) {

@@ -163,7 +163,10 @@ class FolderCommandsTest {
                         "results.csv:4 home",
                         "results.csv:5 home",
                         "results.csv:5 how");
-        assertThat(ran.errLines())
+        assertThat(ran.err()).as("each fault once, in the rows").isEmpty();
+        Commands.Ran people = Commands.run("check", folder);
+        assertThat(people.out()).isEmpty();
+        assertThat(people.errLines())
                 .hasSameSizeAs(ran.rows())
                 .allMatch(line -> line.matches("[a-z]+\\.csv:\\d+: [a-z_]+: .+"));
         for (String command : new String[] {"standings", "needs", "sheets-count"}) {
@@ -172,7 +175,7 @@ class FolderCommandsTest {
                     : Commands.run(command, folder, "--club", "ENG");
             assertThat(refused.status()).as(command).isEqualTo(2);
             assertThat(refused.out()).as(command).isEmpty();
-            assertThat(refused.errLines()).as(command).containsExactlyElementsOf(ran.errLines());
+            assertThat(refused.errLines()).as(command).containsExactlyElementsOf(people.errLines());
         }
     }
 
@@ -234,6 +237,52 @@ class FolderCommandsTest {
                         .status())
                 .isEqualTo(2);
         assertThat(Commands.run("fly").status()).isEqualTo(2);
+    }
+
+    @Test
+    void a_mistyped_command_is_answered_with_the_commands_and_no_guess() {
+        Commands.Ran ran = Commands.run("erasse", folder, "--csv");
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err())
+                .startsWith("There is no command \"erasse\". The commands are ")
+                .contains("timetable");
+        assertThat(ran.err().toLowerCase(java.util.Locale.ROOT)).doesNotContain("did you mean");
+        assertThat(Commands.run("needs", folder, "--clubb", "ENG").err())
+                .contains("--club", "tiewright needs --help")
+                .doesNotContain("Did you mean");
+    }
+
+    @Test
+    void no_break_spaces_around_values_are_no_part_of_them() {
+        sudirman();
+        String before = Commands.run("standings", folder, "--csv").out();
+        Commands.write(
+                folder,
+                "clubs.csv",
+                "club,name",
+                "\u00a0ENG\u202f,England",
+                "INA\u00a0,Indonesia",
+                "\u200bDEN,Denmark");
+        assertThat(Commands.run("standings", folder, "--csv").err()).isEmpty();
+        assertThat(Commands.run("standings", folder, "--csv").out()).isEqualTo(before);
+    }
+
+    @Test
+    void a_value_of_300_000_characters_is_not_printed_whole() {
+        sudirman();
+        String long300 = "x".repeat(300_000);
+        Commands.write(folder, "clubs.csv", "club,name," + long300, "ENG,England," + long300, long300 + ",Denmark,1");
+        Commands.write(folder, "courts.csv", "court,from,until", "1," + long300 + ",");
+        Commands.Ran ran = Commands.run("check", folder, "--csv");
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.rows()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(ran.out()).contains("is no code: use 1 to 40 characters", "is not a time such as 13:20");
+        assertThat(ran.out().length()).isLessThan(8_000);
+        assertThat(ran.out()).doesNotContain("x".repeat(250));
+    }
+
+    @Test
+    void a_command_without_what_it_needs_is_refused() {
         assertThat(Commands.run("check").status()).isEqualTo(2);
     }
 }

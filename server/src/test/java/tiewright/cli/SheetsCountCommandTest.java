@@ -79,6 +79,18 @@ class SheetsCountCommandTest {
         return true;
     }
 
+    /** 14!/2!^7; a squad of fourteen in the order of strength is counted too, in seconds. */
+    @Test
+    void counts_seven_rubbers_of_fourteen_players() {
+        squad(14, "rubbers,7", "order_of_strength,rank-sum");
+        Commands.Ran ran = Commands.run("sheets-count", folder, "--club", "PIER", "--csv");
+        assertThat(ran.rows().get(0).get(1)).isEqualTo("681080400");
+        squad(24, "rubbers,12", "order_of_strength,rank-sum");
+        Commands.Ran many = Commands.run("sheets-count", folder, "--club", "PIER", "--csv");
+        assertThat(many.status()).isEqualTo(4);
+        assertThat(many.err()).contains("too many cases to count");
+    }
+
     @Test
     void leaves_out_who_is_not_here() {
         squad(8);

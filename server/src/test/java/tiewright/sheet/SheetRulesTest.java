@@ -8,6 +8,7 @@ import static tiewright.sheet.Asked.sheet;
 import static tiewright.sheet.Asked.straight;
 import static tiewright.sheet.Asked.without;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -206,7 +207,7 @@ class SheetRulesTest {
                     SheetCount count = counted(day, here);
                     assertThat(legal(day, here, 3))
                             .as("%s here, %s each, %s", here, most, order)
-                            .isEqualTo(count.legal());
+                            .isEqualTo(count.legal().longValueExact());
                 }
             }
         }
@@ -224,12 +225,15 @@ class SheetRulesTest {
     }
 
     private static void assertCounted(Days day, int players, long legal, long all) {
-        assertThat(counted(day, players)).isEqualTo(new SheetCount(legal, all));
+        assertThat(counted(day, players)).isEqualTo(new SheetCount(BigInteger.valueOf(legal), BigInteger.valueOf(all)));
     }
 
     private static SheetCount counted(Days day, int players) {
         return SheetCount.of(
-                IntStream.rangeClosed(1, players).mapToObj(OptionalInt::of).toList(),
-                day.event().conditions());
+                        IntStream.rangeClosed(1, players)
+                                .mapToObj(OptionalInt::of)
+                                .toList(),
+                        day.event().conditions())
+                .orElseThrow();
     }
 }

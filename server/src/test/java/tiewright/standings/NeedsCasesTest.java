@@ -116,6 +116,10 @@ class NeedsCasesTest {
         assertThat(report.cases().get(1).places()).hasToString("4");
         assertThat(NeedsWords.withCodes().statement(report.cases().get(0)))
                 .isEqualTo("if it beats B, beats C and beats D: place 1, through whatever else happens");
+        assertThat(NeedsWords.withCodes().overall(report))
+                .endsWith(
+                        "it has 3 ties of its own left: of the ways they can end only all won and all lost are shown");
+        assertThat(report.onlyEnds()).isTrue();
     }
 
     @Test

@@ -58,9 +58,9 @@ final class OwnRecordPage implements Page {
         List<String> said = new ArrayList<>();
         said.add(String.format(
                 Locale.ROOT,
-                "%s: %d forecasts. Log score %.3f (a coin 0.693), Brier score %.3f (a coin 0.250); less is better.",
+                "%s: %s. Log score %.3f (a coin 0.693), Brier score %.3f (a coin 0.250); less is better.",
                 what,
-                record.scored(),
+                record.scored() == 1 ? "1 forecast" : record.scored() + " forecasts",
                 record.logLoss(),
                 record.brier()));
         if (record.called() > 0) {
