@@ -24,6 +24,7 @@ import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Ratings;
 import tiewright.rating.Verdict;
+import tiewright.scoring.Format;
 import tiewright.wording.RatingWords;
 
 @Command(
@@ -53,9 +54,9 @@ final class RatingsCommand implements Callable<Integer> {
         Event event = read.event();
         Evidence evidence = Evidence.of(event, read.earlier(), Evidence.ageing(event, days()));
         Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
-        print(ratings);
+        print(ratings, event.conditions().scoring());
         if (!csv) {
-            say(ratings);
+            say(ratings, event.conditions().scoring());
         }
         return 0;
     }
@@ -90,10 +91,10 @@ final class RatingsCommand implements Callable<Integer> {
         return all;
     }
 
-    private void print(Ratings ratings) {
+    private void print(Ratings ratings, Format format) {
         Printed printed =
                 new Printed("kind", "player_1", "player_2", "estimate", "sd", "low", "high", "rallies", "verdict");
-        RatingWords words = RatingWords.ofCodes();
+        RatingWords words = RatingWords.ofCodes(format);
         for (Ratings.Line line : ratings.lines()) {
             printed.row(
                     line.kind().code(),
@@ -116,9 +117,9 @@ final class RatingsCommand implements Callable<Integer> {
     }
 
     /** What stands behind the numbers; on standard error, for the rows alone are the result. */
-    private void say(Ratings ratings) {
+    private void say(Ratings ratings, Format format) {
         PrintWriter err = spec.commandLine().getErr();
-        RatingWords words = RatingWords.ofCodes();
+        RatingWords words = RatingWords.ofCodes(format);
         ratings.lines().stream()
                 .filter(line -> line.verdict() != Verdict.NOT_ENOUGH_FILM)
                 .forEach(line -> err.println(String.join(" ", words.sentences(ratings, line))));

@@ -49,9 +49,16 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
      * @param players one or two
      * @param estimate form, or the extra of the pair
      * @param whole form, or mean form and extra together
+     * @param judged a captain has given a rating to begin with
      */
     public record Line(
-            Kind kind, List<PlayerId> players, Estimate estimate, Estimate whole, Seen seen, Verdict verdict) {
+            Kind kind,
+            List<PlayerId> players,
+            Estimate estimate,
+            Estimate whole,
+            Seen seen,
+            Verdict verdict,
+            boolean judged) {
         public Line {
             players = List.copyOf(players);
         }
@@ -66,14 +73,14 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
         Strengths strengths = Rating.fit(prior, evidence);
         Separation separation = Separation.of(evidence);
         List<Line> lines = new ArrayList<>();
-        squads.forEach(squad -> squad.forEach(player -> lines.add(form(player, strengths, evidence))));
+        squads.forEach(squad -> squad.forEach(player -> lines.add(form(player, prior, strengths, evidence))));
         Set<Pair> known = new HashSet<>(prior.extras().keySet());
         evidence.games().forEach(game -> known.addAll(List.of(game.home(), game.away())));
         evidence.films().forEach(film -> known.addAll(List.of(film.one(), film.two())));
         for (Collection<PlayerId> squad : squads) {
             pairs(List.copyOf(squad))
                     .filter(known::contains)
-                    .forEach(pair -> lines.add(chemistry(pair, strengths, evidence, separation)));
+                    .forEach(pair -> lines.add(chemistry(pair, prior, strengths, evidence, separation)));
         }
         return new Ratings(lines, strengths, evidence);
     }
@@ -84,16 +91,24 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
                 .flatMap(i -> squad.subList(i + 1, squad.size()).stream().map(other -> Pair.of(squad.get(i), other)));
     }
 
-    private static Line form(PlayerId player, Strengths strengths, Evidence evidence) {
+    private static Line form(PlayerId player, Prior prior, Strengths strengths, Evidence evidence) {
         Seen seen = Seen.of(evidence, pair -> pair.has(player));
         Estimate form = strengths.form(player);
         Verdict verdict = seen.rallies() < FORM_SHOWN
                 ? Verdict.NOT_ENOUGH_FILM
                 : seen.rallies() < FORM_USED ? Verdict.FIRST_LOOK : Verdict.ofChance(form);
-        return new Line(Kind.FORM, List.of(player), form, form, seen, verdict);
+        return new Line(
+                Kind.FORM,
+                List.of(player),
+                form,
+                form,
+                seen,
+                verdict,
+                prior.forms().containsKey(player));
     }
 
-    private static Line chemistry(Pair pair, Strengths strengths, Evidence evidence, Separation separation) {
+    private static Line chemistry(
+            Pair pair, Prior prior, Strengths strengths, Evidence evidence, Separation separation) {
         Seen seen = Seen.of(evidence, pair::equals);
         Estimate extra = strengths.extra(pair);
         boolean tied = separation.isOnlyEver(pair) && seen.games() > 0
@@ -102,6 +117,12 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
                 ? Verdict.CANNOT_TELL_APART
                 : seen.rallies() < EXTRA_USED ? Verdict.NOT_ENOUGH_FILM : Verdict.ofChance(extra);
         return new Line(
-                Kind.CHEMISTRY, List.of(pair.first(), pair.second()), extra, strengths.rating(pair), seen, verdict);
+                Kind.CHEMISTRY,
+                List.of(pair.first(), pair.second()),
+                extra,
+                strengths.rating(pair),
+                seen,
+                verdict,
+                prior.extras().containsKey(pair));
     }
 }

@@ -19,18 +19,20 @@ import tiewright.scoring.Format;
 
 /** Form and chemistry in sentences: the best guess, its range, what it does to a game, what it rests on, whom they played. */
 public final class RatingWords {
-    private static final Format GAME = Format.sideOut(11);
     private static final int NAMED_OPPONENTS = 4;
 
     private final Words words;
+    private final Format format;
 
-    public RatingWords(Words words) {
+    /** @param format of the games by which people picture what a rating is worth: those of their event */
+    public RatingWords(Words words, Format format) {
         this.words = words;
+        this.format = format;
     }
 
     /** For commands: codes stand for themselves. */
-    public static RatingWords ofCodes() {
-        return new RatingWords(Words.ofCodes(ZoneOffset.UTC));
+    public static RatingWords ofCodes(Format format) {
+        return new RatingWords(Words.ofCodes(ZoneOffset.UTC), format);
     }
 
     /** A player, or two joined by a plus. */
@@ -47,16 +49,17 @@ public final class RatingWords {
         if (!form) {
             said.add(words.sentence("rating.whole", figures(who(line), line.whole(), 1)));
         }
-        said.addAll(seen(ratings, line.seen()));
+        said.addAll(seen(ratings, line));
         said.add(words.sentence(
                 "rating.verdict." + line.kind().code() + "." + line.verdict().code(), Map.of()));
         return said;
     }
 
-    private static Map<String, Object> figures(String who, Estimate estimate, double share) {
+    private Map<String, Object> figures(String who, Estimate estimate, double share) {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("who", who);
         figures.put("best", figure(estimate.mean()));
+        figures.put("game", words.sentence("rating.game-" + format.kind().code(), Map.of("target", format.target())));
         figures.put("low", figure(estimate.low()));
         figures.put("high", figure(estimate.high()));
         figures.put("chance", percent(share * estimate.mean()));
@@ -65,12 +68,14 @@ public final class RatingWords {
         return figures;
     }
 
-    private List<String> seen(Ratings ratings, Seen seen) {
+    private List<String> seen(Ratings ratings, Ratings.Line line) {
+        Seen seen = line.seen();
+        String began = line.judged() ? ".judged" : ".unrated";
         if (seen.games() == 0) {
-            return List.of(words.sentence("rating.seen-nothing", Map.of()));
+            return List.of(words.sentence("rating.seen-nothing" + began, Map.of()));
         }
         String rests = words.sentence(
-                seen.rallies() == 0 ? "rating.seen-without-film" : "rating.seen",
+                (seen.rallies() == 0 ? "rating.seen-without-film" : "rating.seen") + began,
                 Map.of("games", counted(seen.games(), "game"), "rallies", counted(seen.rallies(), "rally")));
         List<String> named = seen.against().stream()
                 .limit(NAMED_OPPONENTS)
@@ -151,16 +156,16 @@ public final class RatingWords {
                         counted(ratings.evidence().rallies(), "rally"))));
         for (Format.Kind kind : Format.Kind.values()) {
             ratings.strengths().serving(kind).ifPresent(worth -> {
-                Format format = kind == Format.Kind.SIDE_OUT ? GAME : Format.rally(15);
+                Format usual = kind == Format.Kind.SIDE_OUT ? Format.sideOut(11) : Format.rally(15);
                 said.add(words.sentence(
                         "rating.serving-" + kind.code(),
                         Map.of(
                                 "best",
-                                of100(format, worth.mean()),
+                                of100(usual, worth.mean()),
                                 "low",
-                                of100(format, worth.low()),
+                                of100(usual, worth.low()),
                                 "high",
-                                of100(format, worth.high()))));
+                                of100(usual, worth.high()))));
             });
         }
         said.add(
@@ -190,7 +195,7 @@ public final class RatingWords {
         return Math.round(100 * RallyModel.serveChance(format, worth));
     }
 
-    private static long percent(double edge) {
-        return Math.round(100 * RallyModel.rubberChance(GAME, 1, edge));
+    private long percent(double edge) {
+        return Math.round(100 * RallyModel.rubberChance(format, 1, edge));
     }
 }

@@ -25,7 +25,7 @@ import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
 class RatingWordsTest {
-    private static final RatingWords WORDS = RatingWords.ofCodes();
+    private static final RatingWords WORDS = RatingWords.ofCodes(Format.sideOut(11));
     private static final LocalDate DAY = LocalDate.of(2026, 5, 2);
     private static final PlayerId A = PlayerId.of("a");
 
@@ -72,7 +72,8 @@ class RatingWordsTest {
                             "a: best guess [+-]\\d+\\.\\d rallies in 100; could be [+-]\\S+ to [+-]\\S+\\. With an even partner this"
                                     + " would move a game to 11 \\(side-out\\) from 50 to about \\d+ %; could be \\d+ to \\d+ %\\.");
             assertThat(said.get(1))
-                    .isEqualTo("Rests on 8 games, 91 rallies on film, and on the captain's own judgement.");
+                    .isEqualTo(
+                            "Rests on 8 games, 91 rallies on film, and on an even start, for nobody has given a rating.");
             assertThat(said.get(2))
                     .startsWith("Played against x + y (3 games, 91 rallies on film), ")
                     .contains("(1 game)", "and 2 more pairs; on the whole pairs rated");
@@ -85,6 +86,29 @@ class RatingWordsTest {
         assertThat(WORDS.counted(line(ratings, 0))).isEqualTo("from 8 games, 91 rallies on film");
     }
 
+    @Test
+    void the_captains_own_judgement_is_named_only_where_there_is_one() {
+        Ratings judged = Ratings.of(
+                new Prior(Map.of(A, Estimate.of(3, 4)), Map.of()),
+                new Evidence(List.of(), List.of(), Ageing.none()),
+                List.of(List.of(A, PlayerId.of("b"))));
+        assertThat(WORDS.sentences(judged, line(judged, 0)))
+                .contains("Nothing was seen yet: this is the captain's own judgement.");
+        assertThat(WORDS.sentences(judged, line(judged, 1)))
+                .contains("Nothing was seen yet and nobody has given a rating: an even start with wide doubt.")
+                .noneMatch(sentence -> sentence.contains("judgement"));
+    }
+
+    @Test
+    void a_rally_event_hears_of_games_as_it_scores_them() {
+        Ratings ratings = ratings();
+        assertThat(RatingWords.ofCodes(Format.rally(21))
+                        .sentences(ratings, line(ratings, 0))
+                        .get(0))
+                .contains("would move a game to 21 (every rally a point) from 50")
+                .doesNotContain("side-out");
+    }
+
     /** Two rallies in a hundred are 61 % of games to 11: worked out with plain recursion, as in {@code RallyModelTest}. */
     @Test
     void two_rallies_in_a_hundred_move_a_game_from_50_to_61() {
@@ -94,7 +118,8 @@ class RatingWordsTest {
                 Estimate.of(2, 2.55),
                 Estimate.of(2, 2.55),
                 new Seen(0, 0, List.of()),
-                Verdict.NO_DIFFERENCE);
+                Verdict.NO_DIFFERENCE,
+                true);
         assertThat(WORDS.sentences(ratings(), pair).get(0))
                 .startsWith(
                         "a + b as a pair, beyond what each brings: best guess +2.0 rallies in 100; could be -3.0 to +7.0.")

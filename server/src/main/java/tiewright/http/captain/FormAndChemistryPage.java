@@ -36,7 +36,8 @@ final class FormAndChemistryPage implements Page {
 
     private static FormAndChemistryView view(Visit visit) {
         Ratings ratings = visit.ask(ClubAnswers::new).ratings();
-        RatingWords words = new RatingWords(visit.words());
+        RatingWords words =
+                new RatingWords(visit.words(), visit.event().conditions().scoring());
         List<Ratings.Line> pairs = ratings.lines().stream()
                 .filter(line -> line.kind() == Ratings.Kind.CHEMISTRY)
                 .toList();
