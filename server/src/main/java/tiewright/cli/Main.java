@@ -71,7 +71,10 @@ public final class Main {
                     + FolderFault.shortened(unmatched.getUnmatched().get(0)) + "\". The commands are "
                     + String.join(", ", command.getSubcommands().keySet()) + "; --help says what each does.");
         } else {
-            err.println(FolderFault.shortened(wrong.getMessage()) + ". What the command takes: "
+            String said = wrong.getMessage()
+                    .replaceAll(" is not an? (int|long)$", " is not a whole number")
+                    .replaceAll(" is not a double$", " is not a number");
+            err.println(FolderFault.shortened(said) + ". What the command takes: "
                     + command.getCommandSpec().qualifiedName() + " --help");
         }
         return CommandLine.ExitCode.USAGE;

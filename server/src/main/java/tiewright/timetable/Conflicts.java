@@ -45,8 +45,16 @@ final class Conflicts {
                         .with("tie", board.tie(piece).id())
                         .with("needed", piece.width()))
                 .or(() -> pinInTheWay(board.problem()))
+                .or(() -> requirementInTheWay(board.problem()))
                 .orElse(Reason.of("no-order-found"));
         return new Infeasible(because, false, Optional.empty());
+    }
+
+    private static Optional<Reason> requirementInTheWay(PlanProblem problem) {
+        return Requirement.of(problem).stream()
+                .filter(one -> Starts.plain(new Board(one.dropped(problem))).isPresent())
+                .findFirst()
+                .map(one -> sentence(problem, List.of(one)));
     }
 
     private static Optional<Reason> pinInTheWay(PlanProblem problem) {

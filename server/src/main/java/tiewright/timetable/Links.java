@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tiewright.event.Stage;
 
 /** What of a problem has to do with what. */
@@ -108,7 +109,14 @@ final class Links {
         boolean pinned = first.stream().anyMatch(piece -> piece.pin().isPresent());
         boolean umpired =
                 !board.problem().umpires() || 3 * first.size() <= board.clubs().size();
-        return !pinned && umpired && first.size() <= board.courts() / width && noClubTwice(first);
+        return !pinned && umpired && first.size() <= board.courts() / width && noClubTwice(first) && everOpen(first);
+    }
+
+    /** Within a day of the start there is a slot in which as many lanes of courts stay open for as long as they need. */
+    private boolean everOpen(List<Piece> first) {
+        Piece one = first.get(0);
+        return IntStream.range(0, Clock.DAY / board.slot() + 1)
+                .anyMatch(slot -> board.spots(slot, one.width(), one.minutes()).size() >= first.size());
     }
 
     private boolean noClubTwice(List<Piece> first) {

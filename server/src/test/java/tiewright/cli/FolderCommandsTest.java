@@ -247,6 +247,7 @@ class FolderCommandsTest {
                 .startsWith("There is no command \"erasse\". The commands are ")
                 .contains("timetable");
         assertThat(ran.err().toLowerCase(java.util.Locale.ROOT)).doesNotContain("did you mean");
+        assertThat(Commands.run("timetable", folder, "--seed", "x").err()).contains("'x' is not a whole number");
         assertThat(Commands.run("needs", folder, "--clubb", "ENG").err())
                 .contains("--club", "tiewright needs --help")
                 .doesNotContain("Did you mean");
@@ -265,6 +266,29 @@ class FolderCommandsTest {
                 "\u200bDEN,Denmark");
         assertThat(Commands.run("standings", folder, "--csv").err()).isEmpty();
         assertThat(Commands.run("standings", folder, "--csv").out()).isEqualTo(before);
+    }
+
+    /** Rubber 3 is none of the two of these conditions; the receipt of the whole sheet is another matter. */
+    @Test
+    void a_sheet_with_a_row_that_cannot_be_read_is_not_said_to_have_a_false_receipt() {
+        Commands.event(folder, "rubbers,2");
+        Commands.write(folder, "clubs.csv", "club,name", "A,Aa", "B,Bb");
+        Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "T1,pool,P,1,A,B");
+        String proof = "10:00," + "0".repeat(64) + "," + "1".repeat(64);
+        Commands.write(
+                folder,
+                "sheets.csv",
+                "tie,club,rubber,player_1,player_2,opened_at,receipt,secret",
+                "T1,A,1,a,b," + proof,
+                "T1,A,3,c,d," + proof);
+        Commands.Ran ran = Commands.run("check", folder);
+        assertThat(ran.err()).contains("sheets.csv:3: rubber: ").doesNotContain("not the receipt");
+        Commands.write(
+                folder,
+                "sheets.csv",
+                "tie,club,rubber,player_1,player_2,opened_at,receipt,secret",
+                "T1,A,1,a,b," + proof);
+        assertThat(Commands.run("check", folder).err()).contains("sheets.csv:2: receipt: this is not the receipt");
     }
 
     @Test

@@ -252,6 +252,16 @@ class TimetableCommandTest {
         assertThat(whole.rows()).anyMatch(row -> row.get(6).compareTo("12:00") < 0);
     }
 
+    /** Two courts that are never open together long enough: the last round of the pool is played one tie after the other. */
+    @Test
+    void a_last_round_begins_together_only_where_the_courts_are_open_for_it() {
+        published("T1,pool,P,1,A,B,,", "T2,pool,P,1,C,D,,", "T3,pool,P,2,A,C,,", "T4,pool,P,2,B,D,,");
+        Commands.write(folder, "courts.csv", "court,from,until", "1,09:00,10:30", "2,10:00,16:00");
+        Commands.Ran ran = Commands.run("timetable", folder, "--slot-minutes", "20", "--csv");
+        assertThat(ran.err()).doesNotContain("No order");
+        assertThat(ran.rows()).hasSize(16);
+    }
+
     @Test
     void no_slot_is_negative() {
         published("T1,pool,P,1,A,B,09:30,1", "T2,pool,P,2,A,C,11:30,1");
