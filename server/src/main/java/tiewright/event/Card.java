@@ -10,25 +10,66 @@ import tiewright.scoring.Score;
 public record Card(List<Entry> entries) {
     public static final Card NONE = new Card(List.of());
 
+    /** What an entry is for. */
+    public enum Purpose {
+        /** somebody read the card */
+        READS,
+        /** a person settles or corrects the rubber, so it counts alone */
+        SETTLES,
+        /** the rubber was never played: what was entered before counts no longer, nor does this */
+        TAKES_BACK
+    }
+
+    /**
+     * What somebody says of the rubber.
+     *
+     * @param games points of each game in order, home first, as the table counts them
+     * @param asItStood what the card says of a retired rubber where the table counts something else; else empty
+     */
+    public record Written(List<Score> games, How how, List<Score> asItStood) {
+        public Written {
+            games = List.copyOf(games);
+            asItStood = List.copyOf(asItStood);
+        }
+
+        /** As far as the table counts it. */
+        boolean countsLike(Written other) {
+            return games.equals(other.games) && how == other.how;
+        }
+    }
+
     /**
      * One entry.
      *
-     * @param asItStood what the card says of a retired rubber where the table counts something else; else empty
-     * @param settles entered to settle or correct the rubber, so it counts alone
      * @param reason why it was corrected or taken back; empty for a first reading
      */
-    public record Entry(
-            long seq,
-            List<Score> games,
-            How how,
-            List<Score> asItStood,
-            Actor by,
-            Instant receivedAt,
-            boolean settles,
-            boolean takenBack,
-            String reason) {
+    public record Entry(long seq, Actor by, Instant receivedAt, Written written, Purpose purpose, String reason) {
+        static Entry of(Recorded recorded, Written written, Purpose purpose, String reason) {
+            return new Entry(recorded.seq(), recorded.by(), recorded.receivedAt(), written, purpose, reason);
+        }
+
+        public List<Score> games() {
+            return written.games();
+        }
+
+        public How how() {
+            return written.how();
+        }
+
+        public List<Score> asItStood() {
+            return written.asItStood();
+        }
+
+        public boolean settles() {
+            return purpose == Purpose.SETTLES;
+        }
+
+        public boolean takenBack() {
+            return purpose == Purpose.TAKES_BACK;
+        }
+
         boolean reads(Entry other) {
-            return games.equals(other.games) && how == other.how;
+            return written.countsLike(other.written);
         }
     }
 

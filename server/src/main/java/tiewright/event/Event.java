@@ -1,51 +1,31 @@
 package tiewright.event;
 
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tiewright.conditions.Conditions;
 
 /**
- * The event as it stands after fact number {@code seq}: the fold of the ledger so far. Immutable; everything worked out
- * (standings, bracket, advice) is a function of it. It holds no name of a person and nothing of a sealed sheet but its
- * receipt.
+ * The event as it stands after fact number {@code seq}: the fold of the ledger so far, one record for each family of facts.
+ * Immutable; everything worked out (standings, bracket, advice) is a function of it. It holds no name of a person and
+ * nothing of a sealed sheet but its receipt.
  *
- * <p>Maps keep the order of first entry.
+ * <p>Maps keep the order of first entry. The accessors at the end spare callers the families, which they need not know; they
+ * make the class longer than others.
  */
 public record Event(
         long seq,
-        Optional<SetUpFact.EventDescribed> about,
-        int conditionsVersion,
-        Conditions conditions,
-        Map<ClubId, Integer> conditionsRead,
-        Map<ClubId, Club> clubs,
-        Map<PlayerId, Player> players,
-        Map<String, Court> courts,
-        Map<String, Link> links,
-        Optional<SetUpFact.OpeningChosen> opening,
-        Optional<DrawFact.PoolsDrawn> draw,
-        Optional<DrawFact.KnockoutDrawn> knockoutDraw,
-        Map<TieId, Tie> ties,
-        Map<ExchangeId, Exchange> exchanges,
-        Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals,
-        Map<String, List<OfficialFact.LotDrawn>> lots,
-        Map<String, OfficialFact.TableSigned> signedTables,
-        Optional<OfficialFact.EventSigned> signed,
-        List<OfficialFact.RulingGiven> rulings,
-        List<Posted> notices,
-        OrderOfPlay order,
-        List<Heat> heat,
-        Disputes disputes,
-        SetUpFact.SafetyDescribed safety,
-        Deletion deletion,
-        Optional<Instant> firstSealedAt,
+        Prospectus prospectus,
+        Entries entries,
+        Programme programme,
+        Envelopes envelopes,
+        OfficialRecord officials,
         Reach reach) {
+    private static final Event EMPTY = new Event(
+            0, Prospectus.NONE, Entries.NONE, Programme.NONE, Envelopes.NONE, OfficialRecord.NONE, Reach.NOTHING);
 
     /** A notice and when it was posted. */
     public record Posted(OfficialFact.NoticePosted notice, Instant at) {}
@@ -53,25 +33,9 @@ public record Event(
     /** A decision in heat and when it was logged. */
     public record Heat(OfficialFact.HeatDecided decided, Instant at) {}
 
-    public Event {
-        conditionsRead = frozen(conditionsRead);
-        clubs = frozen(clubs);
-        players = frozen(players);
-        courts = frozen(courts);
-        links = frozen(links);
-        ties = frozen(ties);
-        exchanges = frozen(exchanges);
-        withdrawals = frozen(withdrawals);
-        lots = frozen(lots);
-        signedTables = frozen(signedTables);
-        rulings = List.copyOf(rulings);
-        notices = List.copyOf(notices);
-        heat = List.copyOf(heat);
-    }
-
     /** Nothing has happened yet. */
     public static Event empty() {
-        return new Fold().toEvent();
+        return EMPTY;
     }
 
     /** The event after all these facts, oldest first. */
@@ -95,37 +59,14 @@ public record Event(
         return then(recorded);
     }
 
-    public Optional<Club> club(ClubId id) {
-        return Optional.ofNullable(clubs.get(id));
-    }
-
-    public Optional<Player> player(PlayerId id) {
-        return Optional.ofNullable(players.get(id));
-    }
-
-    public Optional<Tie> tie(TieId id) {
-        return Optional.ofNullable(ties.get(id));
-    }
-
-    public Exchange exchange(ExchangeId id) {
-        return exchanges.getOrDefault(id, Exchange.begun(id));
-    }
-
-    /** The squad in order of entry. */
-    public List<Player> squad(ClubId club) {
-        return players.values().stream()
-                .filter(player -> player.club().equals(club))
-                .toList();
-    }
-
     /** The conditions are frozen by the first sealed sheet. */
     public boolean isFrozen() {
-        return firstSealedAt.isPresent();
+        return envelopes.firstSealedAt().isPresent();
     }
 
     /** How far the tie has come under the conditions. */
     public TieProgress progress(Tie tie) {
-        return TieProgress.of(tie, conditions);
+        return TieProgress.of(tie, conditions());
     }
 
     /** Somebody has begun with the tie: a sheet is in or ruled, or it is under way. Who plays in it changes by a ruling only. */
@@ -137,28 +78,137 @@ public record Event(
 
     /** A club of the tie withdrew: nobody is called to it any more. */
     public boolean isGone(Tie tie) {
-        return tie.clubs().stream().anyMatch(withdrawals::containsKey);
+        return tie.clubs().stream().anyMatch(withdrawals()::containsKey);
     }
 
     /** The published start of a tie as a moment; empty while it has none. */
     public Optional<Instant> startsAt(Tie tie) {
-        return tie.start()
-                .flatMap(start -> about.map(day ->
-                        LocalDateTime.of(day.date(), start).atZone(day.zone()).toInstant()));
+        return tie.start().flatMap(start -> about().map(day -> day.at(start)));
+    }
+
+    public Optional<SetUpFact.EventDescribed> about() {
+        return prospectus.about();
+    }
+
+    public int conditionsVersion() {
+        return prospectus.conditionsVersion();
+    }
+
+    public Conditions conditions() {
+        return prospectus.conditions();
+    }
+
+    public Map<ClubId, Integer> conditionsRead() {
+        return prospectus.conditionsRead();
+    }
+
+    public Optional<SetUpFact.OpeningChosen> opening() {
+        return prospectus.opening();
+    }
+
+    public SetUpFact.SafetyDescribed safety() {
+        return prospectus.safety();
+    }
+
+    public Deletion deletion() {
+        return prospectus.deletion();
+    }
+
+    public Map<ClubId, Club> clubs() {
+        return entries.clubs();
+    }
+
+    public Optional<Club> club(ClubId id) {
+        return entries.club(id);
+    }
+
+    public Map<PlayerId, Player> players() {
+        return entries.players();
+    }
+
+    public Optional<Player> player(PlayerId id) {
+        return entries.player(id);
+    }
+
+    /** The squad in order of entry. */
+    public List<Player> squad(ClubId club) {
+        return entries.squad(club);
+    }
+
+    public Map<String, Court> courts() {
+        return entries.courts();
+    }
+
+    public Map<String, Link> links() {
+        return entries.links();
+    }
+
+    public Optional<DrawFact.PoolsDrawn> draw() {
+        return programme.draw();
+    }
+
+    public Optional<DrawFact.KnockoutDrawn> knockoutDraw() {
+        return programme.knockoutDraw();
+    }
+
+    public Map<TieId, Tie> ties() {
+        return programme.ties();
+    }
+
+    public Optional<Tie> tie(TieId id) {
+        return programme.tie(id);
+    }
+
+    public List<Tie> tiesOfPool(String pool) {
+        return programme.tiesOfPool(pool);
     }
 
     /** The clubs of each pool in draw order, whether drawn here or brought in with the ties. */
     public Map<String, List<ClubId>> pools() {
-        return Pools.of(this);
+        return programme.pools();
     }
 
-    public List<Tie> tiesOfPool(String pool) {
-        return ties.values().stream()
-                .filter(tie -> tie.pool().filter(pool::equals).isPresent())
-                .toList();
+    public OrderOfPlay order() {
+        return programme.order();
     }
 
-    private static <K, V> Map<K, V> frozen(Map<K, V> map) {
-        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    public Map<ExchangeId, Exchange> exchanges() {
+        return envelopes.exchanges();
+    }
+
+    public Exchange exchange(ExchangeId id) {
+        return envelopes.exchange(id);
+    }
+
+    public Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals() {
+        return officials.withdrawals();
+    }
+
+    public Map<String, List<OfficialFact.LotDrawn>> lots() {
+        return officials.lots();
+    }
+
+    public Map<String, OfficialFact.TableSigned> signedTables() {
+        return officials.signedTables();
+    }
+
+    public Optional<OfficialFact.EventSigned> signed() {
+        return officials.signed();
+    }
+
+    public List<OfficialFact.RulingGiven> rulings() {
+        return officials.rulings();
+    }
+
+    public List<Posted> notices() {
+        return officials.notices();
+    }
+
+    public List<Heat> heat() {
+        return officials.heat();
+    }
+
+    public Disputes disputes() {
+        return officials.disputes();
     }
 }

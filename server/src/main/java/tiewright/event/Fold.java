@@ -1,75 +1,29 @@
 package tiewright.event;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import tiewright.conditions.Conditions;
-import tiewright.conditions.Preset;
+import java.util.function.UnaryOperator;
 
-/** Folds facts into a snapshot: mutable while it works, never seen outside. */
+/**
+ * Folds facts into a snapshot: says which family a fact belongs to, and what of it reaches whom. Each family folds its own.
+ * Mutable while it works, never seen outside.
+ */
 final class Fold {
     private long seq;
-    private Optional<SetUpFact.EventDescribed> about = Optional.empty();
-    private int conditionsVersion;
-    private Conditions conditions = Conditions.of(Preset.CLUB_DAY);
-    private final Map<ClubId, Integer> conditionsRead = new LinkedHashMap<>();
-    private final Map<ClubId, Club> clubs = new LinkedHashMap<>();
-    private final Map<PlayerId, Player> players = new LinkedHashMap<>();
-    private final Map<String, Court> courts = new LinkedHashMap<>();
-    private final Map<String, Link> links = new LinkedHashMap<>();
-    private Optional<SetUpFact.OpeningChosen> opening = Optional.empty();
-    private Optional<DrawFact.PoolsDrawn> draw = Optional.empty();
-    private Optional<DrawFact.KnockoutDrawn> knockoutDraw = Optional.empty();
-    private final Map<TieId, Tie> ties = new LinkedHashMap<>();
-    private final Map<ExchangeId, Exchange> exchanges = new LinkedHashMap<>();
-    private final Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals = new LinkedHashMap<>();
-    private final Map<String, List<OfficialFact.LotDrawn>> lots = new LinkedHashMap<>();
-    private final Map<String, OfficialFact.TableSigned> signedTables = new LinkedHashMap<>();
-    private Optional<OfficialFact.EventSigned> signed = Optional.empty();
-    private final List<OfficialFact.RulingGiven> rulings = new ArrayList<>();
-    private final List<Event.Posted> notices = new ArrayList<>();
-    private OrderOfPlay order = OrderOfPlay.NONE;
-    private final List<Event.Heat> heat = new ArrayList<>();
-    private Disputes disputes = Disputes.NONE;
-    private SetUpFact.SafetyDescribed safety = SetUpFact.SafetyDescribed.NOTHING;
-    private Deletion deletion = Deletion.NONE;
-    private Optional<Instant> firstSealedAt = Optional.empty();
-    private Reach reach = Reach.NOTHING;
-
-    Fold() {}
+    private Prospectus prospectus;
+    private final EntriesFold entries;
+    private final ProgrammeFold programme;
+    private final EnvelopesFold envelopes;
+    private OfficialRecord officials;
+    private Reach reach;
 
     Fold(Event from) {
         seq = from.seq();
-        about = from.about();
-        conditionsVersion = from.conditionsVersion();
-        conditions = from.conditions();
-        conditionsRead.putAll(from.conditionsRead());
-        clubs.putAll(from.clubs());
-        players.putAll(from.players());
-        courts.putAll(from.courts());
-        links.putAll(from.links());
-        opening = from.opening();
-        draw = from.draw();
-        knockoutDraw = from.knockoutDraw();
-        ties.putAll(from.ties());
-        exchanges.putAll(from.exchanges());
-        withdrawals.putAll(from.withdrawals());
-        lots.putAll(from.lots());
-        signedTables.putAll(from.signedTables());
-        signed = from.signed();
-        rulings.addAll(from.rulings());
-        notices.addAll(from.notices());
-        order = from.order();
-        heat.addAll(from.heat());
-        disputes = from.disputes();
-        safety = from.safety();
-        deletion = from.deletion();
-        firstSealedAt = from.firstSealedAt();
+        prospectus = from.prospectus();
+        entries = new EntriesFold(from.entries());
+        programme = new ProgrammeFold(from.programme());
+        envelopes = new EnvelopesFold(from.envelopes());
+        officials = from.officials();
         reach = from.reach();
     }
 
@@ -78,119 +32,72 @@ final class Fold {
     }
 
     Event toEvent() {
-        return new Event(
-                seq,
-                about,
-                conditionsVersion,
-                conditions,
-                conditionsRead,
-                clubs,
-                players,
-                courts,
-                links,
-                opening,
-                draw,
-                knockoutDraw,
-                ties,
-                exchanges,
-                withdrawals,
-                lots,
-                signedTables,
-                signed,
-                rulings,
-                notices,
-                order,
-                heat,
-                disputes,
-                safety,
-                deletion,
-                firstSealedAt,
-                reach);
+        return new Event(seq, prospectus, entries.done(), programme.done(), envelopes.done(), officials, reach);
     }
 
+    /** One line for each kind and therefore longer than other methods: here the compiler asks for a new kind. */
     void apply(Recorded recorded) {
         if (recorded.seq() != seq + 1) {
             throw new IllegalStateException("fact " + recorded.seq() + " cannot follow fact " + seq);
         }
         seq = recorded.seq();
         Fact fact = recorded.fact();
-        reach = reached(fact, recorded.receivedAt());
+        Instant at = recorded.receivedAt();
+        reach = reached(fact, at);
         switch (fact.kind()) {
-            case EVENT_DESCRIBED -> about = Optional.of((SetUpFact.EventDescribed) fact);
-            case CONDITIONS_PUBLISHED -> conditions((SetUpFact.ConditionsPublished) fact);
-            case CONDITIONS_READ -> read((SetUpFact.ConditionsRead) fact);
-            case CLUB_ENTERED -> club((SetUpFact.ClubEntered) fact);
-            case CLUB_REMOVED -> removed(((SetUpFact.ClubRemoved) fact).club());
-            case PLAYER_ENTERED -> player((SetUpFact.PlayerEntered) fact);
-            case PLAYER_REMOVED -> players.remove(((SetUpFact.PlayerRemoved) fact).player());
-            case COURT_SET -> court((SetUpFact.CourtSet) fact);
-            case CHECKED_IN -> checkedIn((SetUpFact.CheckedIn) fact, recorded.receivedAt());
-            case LINK_ISSUED -> link((SetUpFact.LinkIssued) fact);
-            case LINK_REVOKED -> links.computeIfPresent(((SetUpFact.LinkRevoked) fact).link(), (n, l) -> l.asRevoked());
-            case OPENING_CHOSEN -> opening = Optional.of((SetUpFact.OpeningChosen) fact);
-            case SAFETY_DESCRIBED -> safety = (SetUpFact.SafetyDescribed) fact;
-            case DELETION_DATED -> deletion = deletion.dated((SetUpFact.DeletionDated) fact);
-            case DATA_ERASED -> erased(recorded.receivedAt());
-            case POOLS_DRAWN -> drawn((DrawFact.PoolsDrawn) fact);
-            case KNOCKOUT_DRAWN -> drawn((DrawFact.KnockoutDrawn) fact);
-            case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);
-            case TIE_TIMED -> timed((DrawFact.TieTimed) fact, recorded.receivedAt());
-            case PLAN_PUBLISHED -> order = order.published((DrawFact.PlanPublished) fact, recorded.receivedAt());
-            case RUBBER_TIMED -> order = order.placed((DrawFact.RubberTimed) fact);
-            case TIE_CALLED_OFF -> calledOff((DrawFact.TieCalledOff) fact, recorded.receivedAt());
-            case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
+            case EVENT_DESCRIBED -> prospectus = prospectus.with((SetUpFact.EventDescribed) fact);
+            case CONDITIONS_PUBLISHED -> prospectus = prospectus.with((SetUpFact.ConditionsPublished) fact);
+            case CONDITIONS_READ -> prospectus = prospectus.with((SetUpFact.ConditionsRead) fact);
+            case OPENING_CHOSEN -> prospectus = prospectus.with((SetUpFact.OpeningChosen) fact);
+            case SAFETY_DESCRIBED -> prospectus = prospectus.with((SetUpFact.SafetyDescribed) fact);
+            case DELETION_DATED -> prospectus = prospectus.with((SetUpFact.DeletionDated) fact);
+            case DATA_ERASED -> erased(at);
+            case CLUB_ENTERED -> entries.entered((SetUpFact.ClubEntered) fact);
+            case CLUB_REMOVED -> entries.removed((SetUpFact.ClubRemoved) fact);
+            case PLAYER_ENTERED -> entries.entered((SetUpFact.PlayerEntered) fact);
+            case PLAYER_REMOVED -> entries.removed((SetUpFact.PlayerRemoved) fact);
+            case COURT_SET -> entries.set((SetUpFact.CourtSet) fact);
+            case CHECKED_IN -> entries.checked((SetUpFact.CheckedIn) fact, at);
+            case LINK_ISSUED -> entries.issued((SetUpFact.LinkIssued) fact);
+            case LINK_REVOKED -> entries.revoked((SetUpFact.LinkRevoked) fact);
+            case POOLS_DRAWN -> programme.drawn((DrawFact.PoolsDrawn) fact);
+            case KNOCKOUT_DRAWN -> programme.drawn((DrawFact.KnockoutDrawn) fact);
+            case TIE_ARRANGED -> programme.arranged((DrawFact.TieArranged) fact);
+            case TIE_TIMED -> programme.timed((DrawFact.TieTimed) fact, at);
+            case PLAN_PUBLISHED -> programme.published((DrawFact.PlanPublished) fact, at);
+            case RUBBER_TIMED -> programme.placed((DrawFact.RubberTimed) fact);
+            case TIE_CALLED_OFF -> programme.calledOff((DrawFact.TieCalledOff) fact, at);
+            case SLOT_FILLED -> programme.filled((DrawFact.SlotFilled) fact);
+            case SLOT_KEPT -> programme.kept((DrawFact.SlotKept) fact);
             case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
-            case SLOT_KEPT -> kept((DrawFact.SlotKept) fact);
-            case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, recorded.receivedAt());
-            case SHEET_RETURNED ->
-                side(
-                        (ExchangeFact) fact,
-                        ((ExchangeFact.SheetReturned) fact).club(),
-                        Exchange.SideOfExchange::returned);
-            case SHEET_HANDED_IN ->
-                side(
-                        (ExchangeFact) fact,
-                        ((ExchangeFact.SheetHandedIn) fact).club(),
-                        Exchange.SideOfExchange::handedIn);
-            case OPENING_ASKED ->
-                side((ExchangeFact) fact, ((ExchangeFact.OpeningAsked) fact).club(), Exchange.SideOfExchange::asked);
-            case CLUB_TOLD ->
-                side((ExchangeFact) fact, ((ExchangeFact.ClubTold) fact).club(), Exchange.SideOfExchange::asTold);
-            case SIDE_RULED ->
-                side(
-                        (ExchangeFact) fact,
-                        ((ExchangeFact.SideRuled) fact).club(),
-                        s -> s.ruled((ExchangeFact.SideRuled) fact));
-            case SHEETS_OPENED -> opened((ExchangeFact.SheetsOpened) fact, recorded.receivedAt());
-            case PAIR_REPLACED -> replaced((ExchangeFact.PairReplaced) fact, recorded.receivedAt());
-            case COURT_CALLED -> called((PlayFact.CourtCalled) fact, recorded.receivedAt());
-            case CALL_TAKEN_BACK -> callTakenBack((PlayFact.CallTakenBack) fact);
+            case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, at);
+            case SHEET_RETURNED -> returned((ExchangeFact.SheetReturned) fact);
+            case SHEET_HANDED_IN -> handedIn((ExchangeFact.SheetHandedIn) fact);
+            case OPENING_ASKED -> asked((ExchangeFact.OpeningAsked) fact);
+            case CLUB_TOLD -> told((ExchangeFact.ClubTold) fact);
+            case SIDE_RULED -> ruled((ExchangeFact.SideRuled) fact);
+            case SHEETS_OPENED -> opened((ExchangeFact.SheetsOpened) fact, at);
+            case PAIR_REPLACED -> replaced((ExchangeFact.PairReplaced) fact, at);
+            case COURT_CALLED -> programme.called((PlayFact.CourtCalled) fact, rubbers(), at);
+            case CALL_TAKEN_BACK -> programme.takenBack((PlayFact.CallTakenBack) fact, rubbers());
             case CARD_ENTERED -> entered((PlayFact.CardEntered) fact, recorded);
             case CARD_CORRECTED -> corrected((PlayFact.CardCorrected) fact, recorded);
             case CARD_TAKEN_BACK -> cardTakenBack((PlayFact.CardTakenBack) fact, recorded);
-            case PLAY_STOPPED ->
-                change(
-                        ((PlayFact) fact).tie(),
-                        tie -> tie.withStop(
-                                ((PlayFact.PlayStopped) fact).rubber(), Optional.of(recorded.receivedAt())));
-            case PLAY_RESUMED ->
-                change(
-                        ((PlayFact) fact).tie(),
-                        tie -> tie.withStop(((PlayFact.PlayResumed) fact).rubber(), Optional.empty()));
-            case CLUB_WITHDRAWN ->
-                withdrawals.put(((OfficialFact.ClubWithdrawn) fact).club(), (OfficialFact.ClubWithdrawn) fact);
-            case LOT_DRAWN -> lot((OfficialFact.LotDrawn) fact);
-            case TABLE_SIGNED -> signed((OfficialFact.TableSigned) fact, recorded.receivedAt());
-            case EVENT_SIGNED -> signed = Optional.of((OfficialFact.EventSigned) fact);
-            case RULING_GIVEN -> rulings.add((OfficialFact.RulingGiven) fact);
-            case NOTICE_POSTED -> noticed((OfficialFact.NoticePosted) fact, recorded.receivedAt());
-            case NOTICE_TOLD -> order = order.told((OfficialFact.NoticeTold) fact);
-            case HEAT_DECIDED -> heat.add(new Event.Heat((OfficialFact.HeatDecided) fact, recorded.receivedAt()));
-            case CORRECTION_DECIDED -> disputes = disputes.with((OfficialFact.CorrectionDecided) fact);
-            case SIGNATURE_WITHDRAWN -> withdrawn((OfficialFact.SignatureWithdrawn) fact);
-            case CASE_RULED -> disputes = disputes.with((OfficialFact.CaseRuled) fact);
-            case PROTEST_MADE -> disputes = disputes.with((OfficialFact.ProtestMade) fact, recorded.receivedAt());
-            case PROTEST_DECIDED -> disputes = disputes.with((OfficialFact.ProtestDecided) fact, recorded.receivedAt());
+            case PLAY_STOPPED -> programme.stopped((PlayFact.PlayStopped) fact, at);
+            case PLAY_RESUMED -> programme.resumed((PlayFact.PlayResumed) fact);
+            case CLUB_WITHDRAWN -> officials = officials.with((OfficialFact.ClubWithdrawn) fact);
+            case LOT_DRAWN -> officials = officials.with((OfficialFact.LotDrawn) fact);
+            case TABLE_SIGNED -> officials = officials.with((OfficialFact.TableSigned) fact, at);
+            case EVENT_SIGNED -> officials = officials.with((OfficialFact.EventSigned) fact);
+            case SIGNATURE_WITHDRAWN -> officials = officials.with((OfficialFact.SignatureWithdrawn) fact);
+            case RULING_GIVEN -> officials = officials.with((OfficialFact.RulingGiven) fact);
+            case NOTICE_POSTED -> posted((OfficialFact.NoticePosted) fact, at);
+            case NOTICE_TOLD -> programme.told((OfficialFact.NoticeTold) fact);
+            case HEAT_DECIDED -> officials = officials.with((OfficialFact.HeatDecided) fact, at);
+            case CORRECTION_DECIDED -> disputed(d -> d.with((OfficialFact.CorrectionDecided) fact));
+            case CASE_RULED -> disputed(d -> d.with((OfficialFact.CaseRuled) fact));
+            case PROTEST_MADE -> disputed(d -> d.with((OfficialFact.ProtestMade) fact, at));
+            case PROTEST_DECIDED -> disputed(d -> d.with((OfficialFact.ProtestDecided) fact, at));
         }
     }
 
@@ -209,242 +116,95 @@ final class Fold {
     }
 
     private boolean isReplacement(ExchangeFact.SheetSealed fact) {
-        return Optional.ofNullable(ties.get(fact.exchange().tie()))
+        return programme
+                .tie(fact.exchange().tie())
                 .flatMap(tie -> tie.sideOf(fact.club()))
-                .filter(side -> exchange(fact.exchange()).side(side).isIn())
+                .filter(side -> envelopes.exchange(fact.exchange()).side(side).isIn())
                 .isPresent();
     }
 
-    private void conditions(SetUpFact.ConditionsPublished fact) {
-        conditionsVersion = fact.version();
-        conditions = fact.conditions();
+    private int rubbers() {
+        return prospectus.conditions().rubbers();
     }
 
-    private void read(SetUpFact.ConditionsRead fact) {
-        conditionsRead.merge(fact.club(), fact.version(), Math::max);
-    }
-
-    private void club(SetUpFact.ClubEntered fact) {
-        clubs.put(fact.club(), new Club(fact.club(), fact.name(), fact.town(), fact.seed()));
-    }
-
-    private void removed(ClubId club) {
-        clubs.remove(club);
-        players.values().removeIf(player -> player.club().equals(club));
-    }
-
-    private void player(SetUpFact.PlayerEntered fact) {
-        Optional<Player> before = Optional.ofNullable(players.get(fact.player()));
-        players.put(
-                fact.player(),
-                new Player(
-                        fact.player(),
-                        fact.club(),
-                        fact.rank(),
-                        fact.from(),
-                        fact.until(),
-                        fact.deputy(),
-                        before.flatMap(Player::checkedInAt),
-                        before.map(Player::absent).orElse(false)));
-    }
-
-    private void court(SetUpFact.CourtSet fact) {
-        courts.put(fact.court(), new Court(fact.court(), fact.from(), fact.until(), fact.usable()));
-    }
-
-    private void checkedIn(SetUpFact.CheckedIn fact, Instant at) {
-        players.computeIfPresent(fact.player(), (id, player) -> player.checked(fact.present(), at));
-    }
-
-    private void link(SetUpFact.LinkIssued fact) {
-        links.put(
-                fact.link(),
-                new Link(fact.link(), fact.role(), fact.club(), fact.player(), fact.label(), fact.hash(), false));
-    }
-
-    /** The organisers' links stay: somebody has to be able to show what was deleted. */
     private void erased(Instant at) {
-        deletion = deletion.erased(at);
-        links.replaceAll((name, link) -> link.role() == Role.ORGANISER ? link : link.asRevoked());
-    }
-
-    private void drawn(DrawFact.PoolsDrawn fact) {
-        draw = Optional.of(fact);
-        ties.values().removeIf(tie -> tie.stage() == Stage.POOL);
-    }
-
-    private void drawn(DrawFact.KnockoutDrawn fact) {
-        knockoutDraw = Optional.of(fact);
-        ties.values().removeIf(tie -> tie.stage() == Stage.KNOCKOUT);
-    }
-
-    private void arranged(DrawFact.TieArranged fact) {
-        ties.put(fact.tie(), Tie.arranged(fact));
-    }
-
-    private void timed(DrawFact.TieTimed fact, Instant at) {
-        Optional.ofNullable(ties.get(fact.tie())).ifPresent(tie -> order = order.timed(tie, fact, at));
-        change(fact.tie(), tie -> tie.timed(fact.start(), fact.court()));
-    }
-
-    private void calledOff(DrawFact.TieCalledOff fact, Instant at) {
-        Optional.ofNullable(ties.remove(fact.tie())).ifPresent(tie -> order = order.calledOff(tie, at));
-    }
-
-    private void noticed(OfficialFact.NoticePosted fact, Instant at) {
-        notices.add(new Event.Posted(fact, at));
-        order = order.noticed(fact);
-    }
-
-    private void filled(DrawFact.SlotFilled fact) {
-        change(fact.tie(), tie -> tie.filled(fact.side(), fact.club()));
-    }
-
-    private void kept(DrawFact.SlotKept fact) {
-        change(fact.tie(), tie -> tie.kept(fact.side(), fact.club()));
+        prospectus = prospectus.erased(at);
+        entries.erased();
     }
 
     private void restarted(DrawFact.TieRestarted fact) {
-        exchanges.remove(ExchangeId.sheets(fact.tie()));
-        exchanges.remove(ExchangeId.decider(fact.tie()));
-        change(fact.tie(), tie -> tie.restarted(fact.home(), fact.away()));
-    }
-
-    private void signed(OfficialFact.TableSigned fact, Instant at) {
-        signedTables.put(fact.pool(), fact);
-        disputes = disputes.withSigned(fact.pool(), at);
-    }
-
-    private void withdrawn(OfficialFact.SignatureWithdrawn fact) {
-        fact.pool().ifPresentOrElse(signedTables::remove, () -> signed = Optional.empty());
+        envelopes.restarted(fact.tie());
+        programme.restarted(fact);
     }
 
     private void sealed(ExchangeFact.SheetSealed fact, Instant at) {
-        firstSealedAt = firstSealedAt.or(() -> Optional.of(at));
+        envelopes.sealedAt(at);
         side(fact, fact.club(), side -> side.sealed(fact, at));
+    }
+
+    private void returned(ExchangeFact.SheetReturned fact) {
+        side(fact, fact.club(), Exchange.SideOfExchange::returned);
+    }
+
+    private void handedIn(ExchangeFact.SheetHandedIn fact) {
+        side(fact, fact.club(), Exchange.SideOfExchange::handedIn);
+    }
+
+    private void asked(ExchangeFact.OpeningAsked fact) {
+        side(fact, fact.club(), Exchange.SideOfExchange::asked);
+    }
+
+    private void told(ExchangeFact.ClubTold fact) {
+        side(fact, fact.club(), Exchange.SideOfExchange::asTold);
+    }
+
+    private void ruled(ExchangeFact.SideRuled fact) {
+        side(fact, fact.club(), side -> side.ruled(fact));
+    }
+
+    private void side(ExchangeFact fact, ClubId club, UnaryOperator<Exchange.SideOfExchange> change) {
+        programme
+                .tie(fact.exchange().tie())
+                .flatMap(tie -> tie.sideOf(club))
+                .ifPresent(side -> envelopes.change(fact.exchange(), side, change));
     }
 
     private void opened(ExchangeFact.SheetsOpened fact, Instant receivedAt) {
         Instant at = fact.openedAt()
-                .flatMap(time -> about.map(
-                        day -> day.date().atTime(time).atZone(day.zone()).toInstant()))
+                .flatMap(time -> prospectus.about().map(day -> day.at(time)))
                 .orElse(receivedAt);
-        exchanges.put(fact.exchange(), exchange(fact.exchange()).opened(fact, at));
-        change(fact.exchange().tie(), tie -> {
-            SortedMap<RubberNo, Tie.OpenedRubber> pairs = new TreeMap<>(tie.opened());
-            java.util.TreeSet<RubberNo> rubbers =
-                    new java.util.TreeSet<>(fact.home().pairs().keySet());
-            rubbers.addAll(fact.away().pairs().keySet());
-            rubbers.forEach(no -> pairs.put(
-                    no, new Tie.OpenedRubber(fact.home().pair(no), fact.away().pair(no))));
-            return tie.withOpened(pairs);
-        });
+        envelopes.opened(fact, at);
+        programme.opened(fact);
     }
 
     private void replaced(ExchangeFact.PairReplaced fact, Instant at) {
-        exchanges.put(fact.exchange(), exchange(fact.exchange()).replaced(new Exchange.Replacement(fact, at)));
-        change(fact.exchange().tie(), tie -> {
-            SortedMap<RubberNo, Tie.OpenedRubber> pairs = new TreeMap<>(tie.opened());
-            tie.sideOf(fact.club())
-                    .ifPresent(side ->
-                            pairs.computeIfPresent(fact.rubber(), (no, opened) -> opened.with(side, fact.pair())));
-            return tie.withOpened(pairs);
-        });
+        envelopes.replaced(fact, at);
+        programme.replaced(fact);
     }
 
-    private void called(PlayFact.CourtCalled fact, Instant at) {
-        change(fact.tie(), tie -> {
-            SortedMap<RubberNo, Tie.Call> calls = new TreeMap<>(tie.calls());
-            rubbersOf(fact.rubber()).forEach(no -> calls.put(no, new Tie.Call(fact.court(), at)));
-            return tie.withCalls(calls);
-        });
+    private void entered(PlayFact.CardEntered fact, Recorded recorded) {
+        Card.Written written = new Card.Written(fact.games(), fact.how(), fact.asItStood());
+        programme.written(fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.READS, ""));
     }
 
-    private void callTakenBack(PlayFact.CallTakenBack fact) {
-        change(fact.tie(), tie -> {
-            SortedMap<RubberNo, Tie.Call> calls = new TreeMap<>(tie.calls());
-            rubbersOf(fact.rubber()).forEach(calls::remove);
-            return tie.withCalls(calls);
-        });
+    private void corrected(PlayFact.CardCorrected fact, Recorded recorded) {
+        Card.Written written = new Card.Written(fact.games(), fact.how(), fact.asItStood());
+        programme.written(
+                fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.SETTLES, fact.reason()));
     }
 
-    private List<RubberNo> rubbersOf(Optional<RubberNo> one) {
-        return one.map(List::of).orElseGet(() -> RubberNo.upTo(conditions.rubbers()));
+    private void cardTakenBack(PlayFact.CardTakenBack fact, Recorded recorded) {
+        Card.Written nothing = new Card.Written(List.of(), How.VOID, List.of());
+        programme.written(
+                fact.tie(), fact.rubber(), Card.Entry.of(recorded, nothing, Card.Purpose.TAKES_BACK, fact.reason()));
     }
 
-    private void entered(PlayFact.CardEntered fact, Recorded at) {
-        entry(
-                fact.tie(),
-                fact.rubber(),
-                new Card.Entry(
-                        at.seq(),
-                        fact.games(),
-                        fact.how(),
-                        fact.asItStood(),
-                        at.by(),
-                        at.receivedAt(),
-                        false,
-                        false,
-                        ""));
+    private void posted(OfficialFact.NoticePosted fact, Instant at) {
+        officials = officials.with(fact, at);
+        programme.noticed(fact);
     }
 
-    private void corrected(PlayFact.CardCorrected fact, Recorded at) {
-        entry(
-                fact.tie(),
-                fact.rubber(),
-                new Card.Entry(
-                        at.seq(),
-                        fact.games(),
-                        fact.how(),
-                        fact.asItStood(),
-                        at.by(),
-                        at.receivedAt(),
-                        true,
-                        false,
-                        fact.reason()));
-    }
-
-    private void cardTakenBack(PlayFact.CardTakenBack fact, Recorded at) {
-        entry(
-                fact.tie(),
-                fact.rubber(),
-                new Card.Entry(
-                        at.seq(),
-                        List.of(),
-                        How.VOID,
-                        List.of(),
-                        at.by(),
-                        at.receivedAt(),
-                        false,
-                        true,
-                        fact.reason()));
-    }
-
-    private void entry(TieId tie, RubberNo rubber, Card.Entry entry) {
-        change(tie, t -> t.withCard(rubber, t.card(rubber).with(entry)).withStop(rubber, Optional.empty()));
-    }
-
-    private void lot(OfficialFact.LotDrawn fact) {
-        List<OfficialFact.LotDrawn> more = new ArrayList<>(lots.getOrDefault(fact.pool(), List.of()));
-        more.add(fact);
-        lots.put(fact.pool(), List.copyOf(more));
-    }
-
-    private Exchange exchange(ExchangeId id) {
-        return exchanges.getOrDefault(id, Exchange.begun(id));
-    }
-
-    private void side(
-            ExchangeFact fact, ClubId club, java.util.function.UnaryOperator<Exchange.SideOfExchange> change) {
-        Optional.ofNullable(ties.get(fact.exchange().tie()))
-                .flatMap(tie -> tie.sideOf(club))
-                .ifPresent(side -> {
-                    Exchange exchange = exchange(fact.exchange());
-                    exchanges.put(fact.exchange(), exchange.with(side, change.apply(exchange.side(side))));
-                });
-    }
-
-    private void change(TieId id, java.util.function.UnaryOperator<Tie> change) {
-        ties.computeIfPresent(id, (any, tie) -> change.apply(tie));
+    private void disputed(UnaryOperator<Disputes> change) {
+        officials = officials.with(change.apply(officials.disputes()));
     }
 }

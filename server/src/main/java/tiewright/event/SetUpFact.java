@@ -1,5 +1,6 @@
 package tiewright.event;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -17,6 +18,11 @@ public sealed interface SetUpFact extends Fact {
     record EventDescribed(
             String name, LocalDate date, String venue, ZoneId zone, LocalTime starts, Optional<LocalTime> venueCloses)
             implements SetUpFact {
+        /** A time on the day of the event, in its zone, as a moment. */
+        public Instant at(LocalTime time) {
+            return date.atTime(time).atZone(zone).toInstant();
+        }
+
         @Override
         public FactKind kind() {
             return FactKind.EVENT_DESCRIBED;

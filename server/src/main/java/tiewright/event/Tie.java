@@ -5,17 +5,12 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A tie: its place in the event, its times, the pairs once opened and the cards. Everything here is public.
+ * A tie: its place in the event, its time, and how it went so far. Everything here is public.
  *
  * @param round 1 is the first round of its pool or of the knockout
- * @param opened pairs of each rubber, empty until the sheets are opened; the decider's pairs join after their own opening
- * @param calls the court each rubber was called to and when; a call of the whole tie stands under each of its rubbers
- * @param cards what was entered, by rubber
- * @param stopped rubbers that stand still, and since when
  */
 public record Tie(
         TieId id,
@@ -24,12 +19,13 @@ public record Tie(
         int round,
         Slot home,
         Slot away,
-        Optional<LocalTime> start,
-        Optional<String> court,
-        SortedMap<RubberNo, OpenedRubber> opened,
-        SortedMap<RubberNo, Call> calls,
-        SortedMap<RubberNo, Card> cards,
-        SortedMap<RubberNo, Instant> stopped) {
+        Published published,
+        Course course) {
+
+    /** The published start and court; each empty while it is not fixed. */
+    public record Published(Optional<LocalTime> start, Optional<String> court) {
+        static final Published NONE = new Published(Optional.empty(), Optional.empty());
+    }
 
     /** The pairs that face each other; an empty side has no pair. */
     public record OpenedRubber(Optional<Pair> home, Optional<Pair> away) {
@@ -44,13 +40,6 @@ public record Tie(
 
     public record Call(String court, Instant at) {}
 
-    public Tie {
-        opened = frozen(opened);
-        calls = frozen(calls);
-        cards = frozen(cards);
-        stopped = frozen(stopped);
-    }
-
     static Tie arranged(DrawFact.TieArranged fact) {
         return new Tie(
                 fact.tie(),
@@ -59,12 +48,33 @@ public record Tie(
                 fact.round(),
                 fact.home(),
                 fact.away(),
-                Optional.empty(),
-                Optional.empty(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>());
+                Published.NONE,
+                Course.NOTHING);
+    }
+
+    public Optional<LocalTime> start() {
+        return published.start();
+    }
+
+    public Optional<String> court() {
+        return published.court();
+    }
+
+    /** The pairs by rubber, see {@link Course}. */
+    public SortedMap<RubberNo, OpenedRubber> opened() {
+        return course.opened();
+    }
+
+    public SortedMap<RubberNo, Call> calls() {
+        return course.calls();
+    }
+
+    public SortedMap<RubberNo, Card> cards() {
+        return course.cards();
+    }
+
+    public SortedMap<RubberNo, Instant> stopped() {
+        return course.stopped();
     }
 
     public Slot slot(Side side) {
@@ -103,24 +113,24 @@ public record Tie(
 
     /** Something was called to a court or written on a card; also true once all is played. */
     public boolean isInPlay() {
-        return !calls.isEmpty() || !cards.isEmpty();
+        return !course.calls().isEmpty() || !course.cards().isEmpty();
     }
 
     /** The sheets of the rubbers have been opened. */
     public boolean isOpened() {
-        return opened.keySet().stream().anyMatch(rubber -> !rubber.isDecider());
+        return course.opened().keySet().stream().anyMatch(rubber -> !rubber.isDecider());
     }
 
     public boolean isDeciderOpened() {
-        return opened.containsKey(RubberNo.DECIDER);
+        return course.opened().containsKey(RubberNo.DECIDER);
     }
 
     public Card card(RubberNo rubber) {
-        return cards.getOrDefault(rubber, Card.NONE);
+        return course.cards().getOrDefault(rubber, Card.NONE);
     }
 
-    Tie timed(Optional<LocalTime> newStart, Optional<String> newCourt) {
-        return new Tie(id, stage, pool, round, home, away, newStart, newCourt, opened, calls, cards, stopped);
+    Tie timed(Optional<LocalTime> start, Optional<String> court) {
+        return new Tie(id, stage, pool, round, home, away, new Published(start, court), course);
     }
 
     Tie filled(Side side, ClubId club) {
@@ -131,6 +141,15 @@ public record Tie(
         return with(side, slot(side).keptBy(club));
     }
 
+    /** Nothing has been named, called or entered; these clubs meet. */
+    Tie restarted(Optional<ClubId> newHome, Optional<ClubId> newAway) {
+        return new Tie(id, stage, pool, round, home.takenBy(newHome), away.takenBy(newAway), published, Course.NOTHING);
+    }
+
+    Tie with(Course now) {
+        return new Tie(id, stage, pool, round, home, away, published, now);
+    }
+
     private Tie with(Side side, Slot slot) {
         return new Tie(
                 id,
@@ -139,53 +158,7 @@ public record Tie(
                 round,
                 side == Side.HOME ? slot : home,
                 side == Side.AWAY ? slot : away,
-                start,
-                court,
-                opened,
-                calls,
-                cards,
-                stopped);
-    }
-
-    /** Nothing has been named, called or entered; these clubs meet. */
-    Tie restarted(Optional<ClubId> newHome, Optional<ClubId> newAway) {
-        return new Tie(
-                id,
-                stage,
-                pool,
-                round,
-                home.takenBy(newHome),
-                away.takenBy(newAway),
-                start,
-                court,
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                new TreeMap<>());
-    }
-
-    Tie withStop(RubberNo rubber, Optional<Instant> since) {
-        SortedMap<RubberNo, Instant> copy = new TreeMap<>(stopped);
-        copy.remove(rubber);
-        since.ifPresent(at -> copy.put(rubber, at));
-        return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, cards, copy);
-    }
-
-    Tie withOpened(SortedMap<RubberNo, OpenedRubber> pairs) {
-        return new Tie(id, stage, pool, round, home, away, start, court, pairs, calls, cards, stopped);
-    }
-
-    Tie withCalls(SortedMap<RubberNo, Call> newCalls) {
-        return new Tie(id, stage, pool, round, home, away, start, court, opened, newCalls, cards, stopped);
-    }
-
-    Tie withCard(RubberNo rubber, Card card) {
-        SortedMap<RubberNo, Card> copy = new TreeMap<>(cards);
-        copy.put(rubber, card);
-        return new Tie(id, stage, pool, round, home, away, start, court, opened, calls, copy, stopped);
-    }
-
-    private static <V> SortedMap<RubberNo, V> frozen(SortedMap<RubberNo, V> map) {
-        return java.util.Collections.unmodifiableSortedMap(new TreeMap<>(map));
+                published,
+                course);
     }
 }

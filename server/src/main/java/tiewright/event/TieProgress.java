@@ -28,30 +28,52 @@ public record TieProgress(
         boolean finished) {
 
     public static TieProgress of(Tie tie, Conditions conditions) {
-        List<RubberScore> scores = new ArrayList<>();
-        List<RubberNo> held = new ArrayList<>();
-        List<RubberNo> left = new ArrayList<>();
-        for (int number = 1; number <= conditions.rubbers(); number++) {
-            RubberNo rubber = RubberNo.of(number);
-            sort(tie, rubber, scores, held, left);
-        }
-        int toWin = (int) (conditions.rubbers()
-                                - scores.stream()
-                                        .filter(s -> s.how() == How.VOID)
-                                        .count())
-                        / 2
-                + 1;
-        boolean level = won(scores, Side.HOME) == won(scores, Side.AWAY);
-        boolean canComeToDecider = canComeToDecider(conditions, scores);
-        boolean deciderNeeded = left.isEmpty() && held.isEmpty() && level && canComeToDecider;
+        Sorted sorted = new Sorted(tie);
+        RubberNo.upTo(conditions.rubbers()).forEach(sorted::add);
+        int voids =
+                (int) sorted.scores.stream().filter(s -> s.how() == How.VOID).count();
+        int toWin = (conditions.rubbers() - voids) / 2 + 1;
+        boolean canComeToDecider = canComeToDecider(conditions, sorted.scores);
+        boolean deciderNeeded = canComeToDecider && sorted.isAllKnown() && sorted.isLevel();
         if (deciderNeeded) {
-            sort(tie, RubberNo.DECIDER, scores, held, left);
+            sorted.add(RubberNo.DECIDER);
         }
-        if (held.isEmpty() && stops(tie, conditions) && leader(scores, toWin).isPresent()) {
-            left.clear();
+        if (sorted.held.isEmpty() && stops(tie, conditions) && sorted.most() >= toWin) {
+            sorted.left.clear();
         }
         return new TieProgress(
-                scores, toWin, held, left, canComeToDecider, deciderNeeded, left.isEmpty() && held.isEmpty());
+                sorted.scores, toWin, sorted.held, sorted.left, canComeToDecider, deciderNeeded, sorted.isAllKnown());
+    }
+
+    /** The rubbers of a tie by what is known of them. */
+    private record Sorted(Tie tie, List<RubberScore> scores, List<RubberNo> held, List<RubberNo> left) {
+        Sorted(Tie tie) {
+            this(tie, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        }
+
+        void add(RubberNo rubber) {
+            Card card = tie.card(rubber);
+            Optional<RubberScore> score = card.score(rubber);
+            if (score.isPresent()) {
+                scores.add(score.get());
+            } else if (card.standing() == Card.Standing.HELD) {
+                held.add(rubber);
+            } else {
+                left.add(rubber);
+            }
+        }
+
+        boolean isAllKnown() {
+            return left.isEmpty() && held.isEmpty();
+        }
+
+        boolean isLevel() {
+            return TieProgress.won(scores, Side.HOME) == TieProgress.won(scores, Side.AWAY);
+        }
+
+        int most() {
+            return Math.max(TieProgress.won(scores, Side.HOME), TieProgress.won(scores, Side.AWAY));
+        }
     }
 
     public TieProgress {
@@ -88,34 +110,12 @@ public record TieProgress(
                 .flatMap(home -> tie.away().club().map(away -> new TieScore(tie.id(), home, away, rubbers, finished)));
     }
 
-    private static void sort(
-            Tie tie, RubberNo rubber, List<RubberScore> scores, List<RubberNo> held, List<RubberNo> left) {
-        Card card = tie.card(rubber);
-        Optional<RubberScore> score = card.score(rubber);
-        if (score.isPresent()) {
-            scores.add(score.get());
-        } else if (card.standing() == Card.Standing.HELD) {
-            held.add(rubber);
-        } else {
-            left.add(rubber);
-        }
-    }
-
     private static boolean stops(Tie tie, Conditions conditions) {
         return switch (conditions.stopWhenDecided()) {
             case NONE -> false;
             case KNOCKOUT -> tie.stage() == Stage.KNOCKOUT;
             case ALL -> true;
         };
-    }
-
-    private static Optional<Side> leader(List<RubberScore> scores, int toWin) {
-        for (Side side : Side.values()) {
-            if (won(scores, side) >= toWin) {
-                return Optional.of(side);
-            }
-        }
-        return Optional.empty();
     }
 
     private static int won(List<RubberScore> scores, Side side) {

@@ -46,8 +46,8 @@ public record VisibleExchange(
         boolean past = deadline.filter(at -> !now.isBefore(at)).isPresent();
         return new VisibleExchange(
                 id,
-                side(exchange, tie, Side.HOME, viewer, past),
-                side(exchange, tie, Side.AWAY, viewer, past),
+                side(exchange.home(), Eyes.of(viewer, tie.flatMap(t -> t.club(Side.HOME)), exchange, past)),
+                side(exchange.away(), Eyes.of(viewer, tie.flatMap(t -> t.club(Side.AWAY)), exchange, past)),
                 deadline,
                 past,
                 exchange.openedAt(),
@@ -63,22 +63,34 @@ public record VisibleExchange(
         return openedAt.isPresent();
     }
 
-    private static VisibleSide side(Exchange exchange, Optional<Tie> tie, Side which, Viewer viewer, boolean past) {
-        Exchange.SideOfExchange side = exchange.side(which);
-        Optional<ClubId> club = tie.flatMap(t -> t.club(which));
-        boolean own = club.filter(viewer::isCaptainOf).isPresent();
-        boolean everybody = exchange.isOpened() || past;
+    private static VisibleSide side(Exchange.SideOfExchange side, Eyes eyes) {
         return new VisibleSide(
                 side.isIn(),
-                own || everybody
-                        ? side.sealedAt()
-                        : viewer.role().isOfficial() ? side.firstSealedAt() : Optional.empty(),
-                own || exchange.isOpened() ? side.sealed() : 0,
-                own || everybody ? side.receipt() : Optional.empty(),
+                eyes.own || eyes.late ? side.sealedAt() : eyes.official ? side.firstSealedAt() : Optional.empty(),
+                eyes.own || eyes.opened ? side.sealed() : 0,
+                eyes.own || eyes.late ? side.receipt() : Optional.empty(),
                 // before the deadline a sheet that moved to the phone must not betray that it replaced another
-                own || everybody ? side.atDesk() : side.isIn(),
+                eyes.own || eyes.late ? side.atDesk() : side.isIn(),
                 side.openingAsked(),
-                side.told() && club.filter(viewer::isOf).isPresent(),
+                side.told() && eyes.ofTheClub,
                 side.ruled());
+    }
+
+    /**
+     * Whose eyes see a side, and when.
+     *
+     * @param own the club's captain
+     * @param ofTheClub anybody of the club, its captain too
+     * @param late the deadline has passed, or the sheets are opened
+     */
+    private record Eyes(boolean own, boolean ofTheClub, boolean official, boolean late, boolean opened) {
+        static Eyes of(Viewer viewer, Optional<ClubId> club, Exchange exchange, boolean past) {
+            return new Eyes(
+                    club.filter(viewer::isCaptainOf).isPresent(),
+                    club.filter(viewer::isOf).isPresent(),
+                    viewer.role().isOfficial(),
+                    exchange.isOpened() || past,
+                    exchange.isOpened());
+        }
     }
 }

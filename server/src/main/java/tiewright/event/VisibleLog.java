@@ -16,7 +16,7 @@ public final class VisibleLog {
 
     /** @param facts all facts of the event from the first on, oldest first */
     public static List<Entry> of(List<Recorded> facts, Viewer viewer) {
-        Fold fold = new Fold();
+        Fold fold = new Fold(Event.empty());
         List<Entry> entries = new ArrayList<>();
         for (Recorded recorded : facts) {
             fold.apply(recorded);

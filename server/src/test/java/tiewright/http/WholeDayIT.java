@@ -242,7 +242,7 @@ class WholeDayIT {
 
     /** The first sheet by hand, the others by script. */
     private void choose(String id, String value) {
-        if (event().firstSealedAt().isEmpty()) {
+        if (event().envelopes().firstSealedAt().isEmpty()) {
             browser.choose(id, value);
         } else {
             browser.pick(id, value);
