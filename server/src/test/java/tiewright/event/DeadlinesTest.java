@@ -1,0 +1,76 @@
+package tiewright.event;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tiewright.conditions.Setting;
+
+/** When sheets must be in: 15 minutes before the start, pairs for a decider 5 minutes after the last card, here. */
+class DeadlinesTest {
+    private static final ExchangeId SHEETS = ExchangeId.sheets(TieId.of("A1"));
+    private static final ExchangeId DECIDER = ExchangeId.decider(TieId.of("A1"));
+
+    private static Days day() {
+        return Days.oneTie().with(Setting.SHEET_DEADLINE_MINUTES, "15").with(Setting.DECIDER_MINUTES, "5");
+    }
+
+    private static Days level() {
+        return day().at("10:10")
+                .card("A1", "1", "15-3")
+                .at("10:50")
+                .card("A1", "2", "15-3")
+                .at("10:30")
+                .card("A1", "3", "3-15")
+                .at("10:40")
+                .card("A1", "4", "3-15");
+    }
+
+    @Test
+    void sheets_are_due_before_the_published_start() {
+        assertThat(Deadlines.of(day().event(), SHEETS)).contains(Days.moment("09:45"));
+        assertThat(Deadlines.of(day().with(Setting.SHEET_DEADLINE_MINUTES, "0").event(), SHEETS))
+                .contains(Days.moment("10:00"));
+        assertThat(Deadlines.of(day().timed("A1", "11:30", "2").event(), SHEETS))
+                .contains(Days.moment("11:15"));
+    }
+
+    @Test
+    void without_a_start_or_a_tie_there_is_no_deadline() {
+        Days untimed = day().fact(new DrawFact.TieTimed(TieId.of("A1"), Optional.empty(), Optional.empty()));
+        assertThat(Deadlines.of(untimed.event(), SHEETS)).isEmpty();
+        assertThat(Deadlines.of(day().event(), ExchangeId.sheets(TieId.of("none"))))
+                .isEmpty();
+        assertThat(Deadlines.of(day().event(), ExchangeId.decider(TieId.of("none"))))
+                .isEmpty();
+    }
+
+    /** Cards come in any order: the clock runs from the last that came in, not from the first nor from that of the last rubber. */
+    @Test
+    void the_decider_is_due_after_the_card_that_came_in_last() {
+        assertThat(Deadlines.of(level().event(), DECIDER)).contains(Days.moment("10:55"));
+    }
+
+    @Test
+    void a_confirmation_or_correction_of_a_card_gives_the_decider_more_time() {
+        assertThat(Deadlines.of(level().at("11:00").card("A1", "1", "15-3").event(), DECIDER))
+                .contains(Days.moment("11:05"));
+    }
+
+    @Test
+    void the_card_of_the_decider_itself_moves_nothing() {
+        assertThat(Deadlines.of(level().at("11:30").card("A1", "D", "15-3").event(), DECIDER))
+                .contains(Days.moment("10:55"));
+    }
+
+    @Test
+    void a_tie_that_is_not_level_has_no_deadline_for_a_decider() {
+        assertThat(Deadlines.of(day().at("10:10").card("A1", "1", "15-3").event(), DECIDER))
+                .isEmpty();
+        assertThat(Deadlines.of(
+                        day().cards("A1", "15-3", "15-3", "15-3", "3-15").event(), DECIDER))
+                .isEmpty();
+        assertThat(Deadlines.of(level().with(Setting.DECIDER, "none").event(), DECIDER))
+                .isEmpty();
+    }
+}
