@@ -3,6 +3,9 @@ package tiewright.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tiewright.conditions.Setting;
 import tiewright.correction.CupDay;
 import tiewright.event.Actor;
 import tiewright.event.Card;
@@ -56,6 +59,23 @@ class DecideCorrectionTest {
                 .singleElement()
                 .satisfies(posted -> assertThat(posted.notice().text())
                         .contains("Score of tie A1, rubber 1", "stands as entered", "Ruling 1"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = CorrectionChoice.class,
+            names = {"REPLAY", "RECORD_ONLY"})
+    void a_corrected_retirement_keeps_what_the_card_says_beside_what_counts(CorrectionChoice choice) {
+        day.with(Setting.RETIREMENT_SCORE, "keep-points");
+        day.does(new DecideCorrection(
+                new Correction(TieId.of("A1"), RubberNo.of(1), Days.games("4-6"), How.RETIRED_HOME),
+                choice,
+                "",
+                "the card shows a retirement",
+                "R. Referee"));
+        Card.Entry entry = day.tie("A1").card(RubberNo.of(1)).inForce().get(0);
+        assertThat(entry.games()).isEqualTo(Days.games("4-11"));
+        assertThat(entry.asItStood()).isEqualTo(Days.games("4-6"));
     }
 
     @Test

@@ -312,6 +312,24 @@ class ProposalsTest {
     }
 
     @Test
+    void a_mark_as_hurt_adds_to_the_doubt_about_its_own_pairs_and_no_others() {
+        LineupProblem problem = against(8, 8);
+        DeciderAdvice plain = DeciderAdvice.of(problem, Optional.empty(), Optional.empty(), Set.of());
+        DeciderAdvice marked = DeciderAdvice.of(problem, Optional.empty(), Optional.empty(), Set.of(PlayerId.of("a1")));
+        for (DeciderAdvice.Candidate one : marked.candidates()) {
+            DeciderAdvice.Candidate before = plain.candidates().stream()
+                    .filter(other -> other.pair().equals(one.pair()))
+                    .findFirst()
+                    .orElseThrow();
+            if (one.pair().has(PlayerId.of("a1"))) {
+                assertThat(one.high() - one.low()).isGreaterThan(before.high() - before.low() + 0.01);
+            } else {
+                assertThat(one.high() - one.low()).isCloseTo(before.high() - before.low(), within(1e-9));
+            }
+        }
+    }
+
+    @Test
     void even_pairs_are_either() {
         DeciderAdvice advice = DeciderAdvice.of(against(8, 8), Optional.empty(), Optional.empty(), Set.of());
         assertThat(advice.chance()).isCloseTo(0.5, within(1e-9));

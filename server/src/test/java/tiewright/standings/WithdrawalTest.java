@@ -3,6 +3,8 @@ package tiewright.standings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tiewright.event.ClubId;
 
 /**
@@ -97,6 +99,23 @@ class WithdrawalTest {
         assertThat(row(table, "C").tiesLost()).isEqualTo(2);
         assertThat(row(table, "D").rubbersLost()).isZero();
         assertThat(row(table, "A").rubbersWon()).isEqualTo(4);
+    }
+
+    /** Our reading: what is kept as it was played leaves nothing to award, whichever of the two clubs it is. */
+    @ParameterizedTest
+    @CsvSource({"KEEP, AWARD", "AWARD, KEEP", "KEEP, KEEP"})
+    void of_two_withdrawn_clubs_a_kept_one_leaves_their_tie_out(Treatment one, Treatment other) {
+        Table table = Pool.of("A", "C", "D")
+                .unfinished("D", "C", "11-2")
+                .tie("A", "C", "11-2", "11-2", "11-2", "2-11")
+                .withdrew("D", one)
+                .withdrew("C", other)
+                .table(RULES);
+        assertThat(row(table, "D").tiesLost()).isZero();
+        assertThat(row(table, "D").rubbersWon()).isZero();
+        assertThat(row(table, "C").tiesLost()).isEqualTo(1);
+        assertThat(row(table, "C").rubbersLost()).isEqualTo(3);
+        assertThat(table.isProvisional()).isFalse();
     }
 
     @Test

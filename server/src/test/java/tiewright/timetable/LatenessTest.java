@@ -66,6 +66,24 @@ class LatenessTest {
     }
 
     @Test
+    void a_court_still_taken_starts_no_clock_of_the_tie_that_waits_for_it() {
+        TieId before = TieId.of("A2");
+        Days day = day("court-free")
+                .clubs("E", "W")
+                .poolTie("A2", "A", 1, "E", "W")
+                .timed("A2", "09:30", "1")
+                .opened("A2")
+                .at("09:50")
+                .fact(new PlayFact.CourtCalled(before, Optional.of(RubberNo.of(1)), "1"));
+        assertThat(at(day, "10:20")).extracting(Lateness.Late::tie).containsExactly(before);
+        day.at("10:25").card("A2", "1", "11-4");
+        assertThat(at(day, "10:30")).singleElement().satisfies(late -> {
+            assertThat(late.tie()).isEqualTo(TieId.of("A1"));
+            assertThat(late.clock()).isEqualTo(Days.moment("10:25"));
+        });
+    }
+
+    @Test
     void a_second_rubber_on_the_court_waits_for_the_card_of_the_first() {
         Days day = called(called(day("call"), "10:00", 1, "1"), "10:00", 2, "1");
         assertThat(at(day, "10:12"))
