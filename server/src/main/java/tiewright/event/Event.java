@@ -76,6 +76,11 @@ public record Event(
                 || exchange(ExchangeId.decider(tie.id())).isBegun();
     }
 
+    /** Something of the tie is still to come: it is not over, and no club of it withdrew. */
+    public boolean goesOn(Tie tie) {
+        return !progress(tie).finished() && !isGone(tie);
+    }
+
     /** A club of the tie withdrew: nobody is called to it any more. */
     public boolean isGone(Tie tie) {
         return tie.clubs().stream().anyMatch(withdrawals()::containsKey);

@@ -157,6 +157,16 @@ public final class VisibleEvent {
         return event.knockoutDraw();
     }
 
+    /** A club of the tie withdrew: it is in no list of what is to come. */
+    public boolean isGone(Tie tie) {
+        return event.isGone(tie);
+    }
+
+    /** Something of the tie is still to come: it is not over, and no club of it withdrew. */
+    public boolean goesOn(Tie tie) {
+        return event.goesOn(tie);
+    }
+
     public Map<ClubId, OfficialFact.ClubWithdrawn> withdrawals() {
         return event.withdrawals();
     }

@@ -49,15 +49,17 @@ final class CaptainPages implements Page {
 
     private static List<Tie> openFirst(VisibleEvent event, List<Tie> ties) {
         return ties.stream()
-                .sorted(Comparator.comparing(
-                        tie -> event.progress(tie).finished() && !tie.cards().isEmpty()))
+                .sorted(Comparator.comparing(tie -> event.isGone(tie)
+                        || event.progress(tie).finished() && !tie.cards().isEmpty()))
                 .toList();
     }
 
     private static List<CaptainView.Todo> todo(Visit visit, Tie tie) {
         TieProgress progress = visit.event().progress(tie);
         List<CaptainView.Todo> todo = new ArrayList<>();
-        if (!tie.isReady() || progress.finished() && !tie.cards().isEmpty()) {
+        if (!tie.isReady()
+                || visit.event().isGone(tie)
+                || progress.finished() && !tie.cards().isEmpty()) {
             return todo;
         }
         if (!tie.isOpened()) {

@@ -53,11 +53,11 @@ final class CardPages implements Page {
                 TieOrder.sorted(event.ties().stream().filter(Tie::isReady).toList());
         return new CardsView(
                 ties.stream()
-                        .filter(tie -> !event.progress(tie).finished())
+                        .filter(event::goesOn)
                         .map(tie -> views.line(tie, "/cards/" + tie.id(), "Enter"))
                         .toList(),
                 ties.stream()
-                        .filter(tie -> event.progress(tie).finished())
+                        .filter(tie -> !event.goesOn(tie))
                         .map(tie -> views.line(tie, "/cards/" + tie.id(), "Look"))
                         .toList());
     }

@@ -53,7 +53,8 @@ final class DeskPages implements Page {
         TieViews views = new TieViews(event);
         List<DeskView.Sheets> sheets = new ArrayList<>();
         List<DeskView.Callable> calls = new ArrayList<>();
-        for (Tie tie : TieOrder.sorted(List.copyOf(event.ties()))) {
+        for (Tie tie : TieOrder.sorted(
+                event.ties().stream().filter(one -> !event.isGone(one)).toList())) {
             waiting(event, tie).forEach(id -> sheets.add(sheets(event, views, tie, id)));
             if (tie.isOpened() && !event.progress(tie).finished() && !tie.isInPlay()) {
                 calls.add(new DeskView.Callable(views.title(tie), views.when(tie), call(event, tie, Optional.empty())));
@@ -122,10 +123,7 @@ final class DeskPages implements Page {
     /** The exchanges of the tie that somebody waits for. */
     static List<ExchangeId> waiting(VisibleEvent event, Tie tie) {
         List<ExchangeId> ids = new ArrayList<>();
-        if (tie.isReady()
-                && !tie.isOpened()
-                && tie.start().isPresent()
-                && !event.progress(tie).finished()) {
+        if (tie.isReady() && !tie.isOpened() && tie.start().isPresent() && event.goesOn(tie)) {
             ids.add(ExchangeId.sheets(tie.id()));
         }
         if (event.progress(tie).awaitsDecider() && !tie.isDeciderOpened()) {

@@ -101,7 +101,11 @@ final class ChartPage implements Page {
                 Charts.shortly(tie),
                 what,
                 "/tie/" + tie.id(),
-                event.progress(tie).finished() && !tie.cards().isEmpty() ? "over" : "");
+                event.isGone(tie)
+                                || event.progress(tie).finished()
+                                        && !tie.cards().isEmpty()
+                        ? "over"
+                        : "");
     }
 
     /** Clubs, then places that nobody has taken yet. */

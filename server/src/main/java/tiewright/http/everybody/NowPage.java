@@ -39,7 +39,7 @@ final class NowPage implements Page {
         VisibleEvent event = visit.event();
         TieViews ties = visit.ties();
         List<Tie> waiting = TieOrder.sorted(event.ties().stream()
-                .filter(tie -> !event.progress(tie).finished() && tie.calls().isEmpty() && tie.isReady())
+                .filter(tie -> event.goesOn(tie) && tie.calls().isEmpty() && tie.isReady())
                 .toList());
         List<Tie> ended = new ArrayList<>(TieOrder.sorted(event.ties().stream()
                 .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
@@ -75,6 +75,7 @@ final class NowPage implements Page {
             return new CourtStrip.Court("Court", court.name(), new State(Mark.STOP, "out of use"), "", "", next);
         }
         Optional<Now> now = event.ties().stream()
+                .filter(tie -> !event.isGone(tie))
                 .flatMap(tie -> on(event, tie, court.name()).stream())
                 .max(Comparator.comparing(one -> one.call().at()));
         return now.map(one -> new CourtStrip.Court(

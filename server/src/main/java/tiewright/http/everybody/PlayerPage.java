@@ -11,6 +11,7 @@ import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
+import tiewright.event.RubberScore;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -26,6 +27,7 @@ import tiewright.http.visit.Changes;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
+import tiewright.http.visit.OwnResult;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -55,43 +57,20 @@ final class PlayerPage implements Page {
     private static PlayerView view(Visit visit, Player player) {
         VisibleEvent event = visit.event();
         List<Tie> open = TieOrder.sorted(event.tiesOf(player.club())).stream()
-                .filter(tie -> !event.progress(tie).finished())
+                .filter(event::goesOn)
                 .toList();
-        List<NextCard> cards = new ArrayList<>();
-        String rest = "";
-        for (Tie tie : open) {
-            List<NextCard> here = cards(visit, player, tie);
-            if (here.isEmpty() && cards.isEmpty() && tie.isOpened()) {
-                rest = "You are not named in " + new TieViews(event).title(tie) + ": free until the next tie"
-                        + nextStart(open, tie) + ".";
-            }
-            cards.addAll(here);
-        }
-        if (cards.isEmpty() && open.isEmpty()) {
-            rest = "No tie of your club is left, or none is arranged yet.";
-        } else if (!cards.isEmpty() && open.get(0).start().isPresent() && rest.isEmpty()) {
-            rest = "Free until " + HallClock.said(open.get(0).start().get()) + ", the next start of your club.";
-        }
+        List<NextCard> cards =
+                open.stream().flatMap(tie -> cards(visit, player, tie).stream()).toList();
         String court = cards.isEmpty() ? "" : cards.get(0).court();
         return new PlayerView(
                 "/player/" + player.id(),
                 cards,
-                rest,
+                new Waiting(event, player, open).words(),
                 played(event, player),
                 court,
                 new CalendarLink(
                         CalendarPage.player(player.id()),
                         CalendarPage.address(visit, CalendarPage.player(player.id()))));
-    }
-
-    private static String nextStart(List<Tie> open, Tie tie) {
-        return open.stream()
-                .dropWhile(one -> one != tie)
-                .skip(1)
-                .findFirst()
-                .flatMap(Tie::start)
-                .map(start -> " at " + HallClock.said(start))
-                .orElse("");
     }
 
     private static List<NextCard> cards(Visit visit, Player player, Tie tie) {
@@ -187,23 +166,25 @@ final class PlayerPage implements Page {
                 new Changes(event).last(tie));
     }
 
+    /** Each rubber from the player's own side: won or lost, own points first. */
     private static List<String> played(VisibleEvent event, Player player) {
         TieViews views = new TieViews(event);
         List<String> lines = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(event.tiesOf(player.club()))) {
             Side side = tie.sideOf(player.club()).orElseThrow();
-            event.progress(tie)
-                    .rubbers()
-                    .forEach(score -> Optional.ofNullable(tie.opened().get(score.rubber()))
-                            .flatMap(rubber -> rubber.pair(side))
-                            .filter(pair -> pair.has(player.id()))
-                            .ifPresent(pair -> lines.add(views.title(tie) + ", " + TieViews.rubber(score.rubber())
-                                    + " with " + event.name(pair.partnerOf(player.id())) + ": "
-                                    + TieViews.score(score.games())
-                                    + (views.how(tie, score.how()).isEmpty()
-                                            ? ""
-                                            : " (" + views.how(tie, score.how()) + ")"))));
+            for (RubberScore score : event.progress(tie).rubbers()) {
+                Optional.ofNullable(tie.opened().get(score.rubber()))
+                        .flatMap(rubber -> rubber.pair(side))
+                        .filter(pair -> pair.has(player.id()))
+                        .ifPresent(pair -> lines.add(played(event, tie, score, pair.partnerOf(player.id()))
+                                + OwnResult.words(views, tie, side, score)));
+            }
         }
         return lines;
+    }
+
+    private static String played(VisibleEvent event, Tie tie, RubberScore score, PlayerId partner) {
+        return new TieViews(event).title(tie) + ", " + TieViews.rubber(score.rubber()) + " with " + event.name(partner)
+                + ": ";
     }
 }

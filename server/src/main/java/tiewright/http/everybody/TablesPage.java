@@ -2,6 +2,7 @@ package tiewright.http.everybody;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import tiewright.event.ClubId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.TablesView;
@@ -30,7 +31,18 @@ final class TablesPage implements Page {
                 pools,
                 placing,
                 event.signed().map(signed -> "Final, by " + signed.by()).orElse(""),
+                gone(visit),
                 stood.view());
+    }
+
+    private static List<String> gone(Visit visit) {
+        VisibleEvent event = visit.event();
+        return event.withdrawals().values().stream()
+                .map(withdrawn -> visit.words()
+                        .sentence(
+                                "page.withdrew-" + withdrawn.treatment().code(),
+                                Map.of("club", event.clubName(withdrawn.club()), "ruling", withdrawn.ruling())))
+                .toList();
     }
 
     private static List<String> places(VisibleEvent event, List<ClubId> order) {

@@ -152,13 +152,11 @@ final class PlanScreens {
         Fields fields = Fields.of(PlanPage.PIN, tried);
         VisibleEvent event = visit.event();
         TieViews views = new TieViews(event);
-        List<Option> ties =
-                TieOrder.sorted(event.ties().stream()
-                                .filter(tie -> !event.progress(tie).finished())
-                                .toList())
-                        .stream()
-                        .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
-                        .toList();
+        List<Option> ties = TieOrder.sorted(
+                        event.ties().stream().filter(event::goesOn).toList())
+                .stream()
+                .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
+                .toList();
         return WorkView.Section.of(
                         "pins",
                         "Pin by hand",

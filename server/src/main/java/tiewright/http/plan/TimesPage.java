@@ -61,9 +61,7 @@ final class TimesPage implements Page {
 
     /** Ties that can still be given another time. */
     private static List<Tie> open(VisibleEvent event) {
-        return TieOrder.sorted(event.ties().stream()
-                .filter(tie -> !event.progress(tie).finished())
-                .toList());
+        return TieOrder.sorted(event.ties().stream().filter(event::goesOn).toList());
     }
 
     private static String row(Tie tie) {

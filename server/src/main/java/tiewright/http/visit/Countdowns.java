@@ -34,7 +34,7 @@ public final class Countdowns {
         if (isIn(visit, tie, id)
                 || exchange.isOpened()
                 || !tie.isReady()
-                || visit.event().progress(tie).finished()) {
+                || !visit.event().goesOn(tie)) {
             return Optional.empty();
         }
         String what = id.kind() == SheetKind.RUBBERS ? "Sheet for " : "Pair for the decider of ";

@@ -147,6 +147,9 @@ public final class TieViews {
 
     public State state(Tie tie) {
         TieProgress progress = event.progress(tie);
+        if (event.isGone(tie) && !(progress.finished() && !progress.rubbers().isEmpty())) {
+            return new State(Mark.STOP, gone(tie) + " withdrew: not played");
+        }
         if (!progress.held().isEmpty()) {
             return new State(Mark.HELD, "two cards differ");
         }
@@ -173,6 +176,13 @@ public final class TieViews {
             return new State(Mark.OPENED, "sheets opened");
         }
         return beforeOpening(tie);
+    }
+
+    private String gone(Tie tie) {
+        return tie.clubs().stream()
+                .filter(event.withdrawals()::containsKey)
+                .map(event::clubName)
+                .collect(java.util.stream.Collectors.joining(" and "));
     }
 
     private State beforeOpening(Tie tie) {
