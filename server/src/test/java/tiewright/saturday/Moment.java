@@ -1,0 +1,21 @@
+package tiewright.saturday;
+
+import java.time.Instant;
+import java.util.List;
+import tiewright.event.Directory;
+import tiewright.event.Event;
+
+/**
+ * One moment of a day, at which promises are looked at.
+ *
+ * @param clock the time in the hall, such as {@code 10:35}
+ * @param log what the last step did
+ * @param sights pages that somebody has before the eyes now or had during the step
+ */
+record Moment(Instant now, String clock, Event event, Directory directory, Log log, List<Sight> sights) {
+    List<Sight> at(String path) {
+        return sights.stream()
+                .filter(sight -> sight.isRead() && sight.path().equals(path))
+                .toList();
+    }
+}

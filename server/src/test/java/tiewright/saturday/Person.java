@@ -1,0 +1,144 @@
+package tiewright.saturday;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import tiewright.event.ClubId;
+import tiewright.event.PlayerId;
+import tiewright.event.Role;
+
+/** Somebody with a browser without scripts: a cookie, and the pages that are still open in other tabs. */
+final class Person {
+    private static final HttpClient WIRE =
+            HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+    private static final int TABS = 4;
+
+    private final String name;
+    private final Role role;
+    private final Optional<ClubId> club;
+    private final Optional<PlayerId> player;
+    private final Supplier<String> service;
+    private final Deque<Sight> tabs = new ArrayDeque<>();
+    private String cookie = "";
+
+    Person(String name, Role role, Optional<ClubId> club, Optional<PlayerId> player, Supplier<String> service) {
+        this.name = name;
+        this.role = role;
+        this.club = club;
+        this.player = player;
+        this.service = service;
+    }
+
+    Role role() {
+        return role;
+    }
+
+    Optional<ClubId> club() {
+        return club;
+    }
+
+    Optional<PlayerId> player() {
+        return player;
+    }
+
+    /** Where the service sends this person who opens the own link. */
+    String firstPage() {
+        return switch (role) {
+            case PUBLIC -> "/";
+            case PLAYER -> "/player/" + player.orElseThrow().code();
+            case CAPTAIN -> "/captain";
+            case VOLUNTEER -> "/cards";
+            case DESK, REFEREE -> "/desk";
+            case ORGANISER -> "/organiser";
+        };
+    }
+
+    /** The page, kept in a tab. */
+    Sight open(String path) {
+        Sight sight = look(path);
+        tabs.addFirst(sight);
+        while (tabs.size() > TABS) {
+            tabs.removeLast();
+        }
+        return sight;
+    }
+
+    /** The page, by somebody who only looks over the shoulder. */
+    Sight look(String path) {
+        return follow(HttpRequest.newBuilder(address(path)).GET(), path, 0);
+    }
+
+    /** Pages that were opened earlier, the latest first. */
+    List<Sight> tabs() {
+        return List.copyOf(tabs);
+    }
+
+    Sight send(String path, List<Map.Entry<String, String>> fields) {
+        Sight sight = follow(
+                HttpRequest.newBuilder(address(path))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .header("Origin", service.get())
+                        .POST(HttpRequest.BodyPublishers.ofString(encoded(fields))),
+                path,
+                0);
+        tabs.addFirst(sight);
+        return sight;
+    }
+
+    static String encoded(List<Map.Entry<String, String>> fields) {
+        return fields.stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private URI address(String path) {
+        return URI.create(path.startsWith("http") ? path : service.get() + path);
+    }
+
+    private Sight follow(HttpRequest.Builder request, String path, int hops) {
+        if (!cookie.isEmpty()) {
+            request.header("Cookie", cookie);
+        }
+        HttpResponse<String> response = answer(request.build());
+        response.headers().allValues("Set-Cookie").forEach(set -> cookie = set.split(";", 2)[0]);
+        Optional<String> onward = response.headers().firstValue("Location");
+        if (onward.isPresent() && hops < 5) {
+            String next = onward.get().replace(service.get(), "");
+            return follow(HttpRequest.newBuilder(address(next)).GET(), next, hops + 1);
+        }
+        return new Sight(this, path, response.statusCode(), Jsoup.parse(response.body()));
+    }
+
+    private static HttpResponse<String> answer(HttpRequest request) {
+        try {
+            return WIRE.send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

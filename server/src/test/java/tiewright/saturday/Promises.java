@@ -1,0 +1,26 @@
+package tiewright.saturday;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All promises that this machine looks at, after each step. */
+final class Promises {
+    private final List<Promise> all = List.of(
+            new NothingFails(),
+            new CountsOnce(),
+            new OpensWhenDue(),
+            new OneRubberACourt(),
+            new NothingToldTooLate(),
+            new NoticesStay(),
+            new ResultsHaveASide(),
+            new NotPlayedIsNotComing(),
+            new PagesSayTheirAge(),
+            new WaysLeadOn(),
+            new MinorsAreShort());
+
+    List<Broken> look(Moment moment) {
+        List<Broken> broken = new ArrayList<>();
+        all.forEach(promise -> broken.addAll(promise.broken(moment)));
+        return broken;
+    }
+}
