@@ -28,7 +28,7 @@ final class Forecast {
         this.pace = pace;
         this.random = random;
         this.draws =
-                new RubberDraws(event.conditions().scoring(), event.conditions().bestOf(), pace, random);
+                new RubberDraws(event.conditions().scoring(), event.conditions().bestOf(), pace);
         double slot = RubberTime.of(event.conditions(), pace).mean() + pace.turnoverMinutes();
         this.today = TodayPace.of(event, slot);
         this.courtFree = new double[rest.courts()];

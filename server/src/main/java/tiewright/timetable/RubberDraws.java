@@ -1,25 +1,35 @@
 package tiewright.timetable;
 
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import tiewright.scoring.Format;
 import tiewright.scoring.GameState;
 import tiewright.scoring.SideNo;
 
 /** Draws how long rubbers take, in minutes of play: games of two even pairs, played out rally by rally. */
 final class RubberDraws {
-    /** Games played out once, from which all are drawn: a quantile of them is sure to a rally or so. */
+    /** Games played out once for each format, from which all are drawn: a quantile of them is sure to a rally or so. */
     private static final int GAMES = 4_000;
 
-    private final int[] rallies = new int[GAMES];
+    private static final long SEED = 1;
+    private static final Map<Format, int[]> PLAYED = new ConcurrentHashMap<>();
+
+    private final int[] rallies;
     private final int majority;
     private final double minute;
 
-    RubberDraws(Format format, int bestOf, Pace pace, RandomGenerator random) {
+    RubberDraws(Format format, int bestOf, Pace pace) {
         this.majority = bestOf / 2 + 1;
         this.minute = pace.secondsPerRally() / 60;
-        for (int i = 0; i < GAMES; i++) {
-            rallies[i] = game(format, random);
-        }
+        this.rallies = PLAYED.computeIfAbsent(format, RubberDraws::games);
+    }
+
+    private static int[] games(Format format) {
+        RandomGenerator random = new Random(SEED);
+        return IntStream.range(0, GAMES).map(i -> game(format, random)).toArray();
     }
 
     private static int game(Format format, RandomGenerator random) {

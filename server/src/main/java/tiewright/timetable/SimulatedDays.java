@@ -24,8 +24,8 @@ final class SimulatedDays {
         this.spots = spots;
         this.conditions = conditions;
         this.pace = pace;
-        this.rubbers = new RubberDraws(conditions.scoring(), conditions.bestOf(), pace, random);
-        this.deciders = new RubberDraws(conditions.deciderScoring(), 1, pace, random);
+        this.rubbers = new RubberDraws(conditions.scoring(), conditions.bestOf(), pace);
+        this.deciders = new RubberDraws(conditions.deciderScoring(), 1, pace);
         this.order = board.pieces().stream()
                 .sorted(Comparator.comparing((Piece piece) -> spots[piece.number()].start()))
                 .toList();

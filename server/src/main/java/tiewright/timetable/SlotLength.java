@@ -27,7 +27,7 @@ final class SlotLength {
     /** What nine of ten rubbers do not pass. */
     private static double held(Conditions conditions, Pace pace) {
         Random random = new Random(SEED);
-        RubberDraws draws = new RubberDraws(conditions.scoring(), conditions.bestOf(), pace, random);
+        RubberDraws draws = new RubberDraws(conditions.scoring(), conditions.bestOf(), pace);
         double[] minutes = IntStream.range(0, DRAWS)
                 .mapToDouble(i -> draws.draw(random))
                 .sorted()

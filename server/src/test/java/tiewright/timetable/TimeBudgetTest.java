@@ -52,7 +52,7 @@ class TimeBudgetTest {
         Conditions conditions = CLUB_DAY.with(Setting.SCORING, format).with(Setting.BEST_OF, Integer.toString(games));
         int slot = SlotLength.of(conditions, Pace.USUAL);
         Random random = new Random(77);
-        RubberDraws draws = new RubberDraws(conditions.scoring(), games, Pace.USUAL, random);
+        RubberDraws draws = new RubberDraws(conditions.scoring(), games, Pace.USUAL);
         long over = IntStream.range(0, 20_000)
                 .filter(i -> draws.draw(random) > slot)
                 .count();
@@ -67,7 +67,7 @@ class TimeBudgetTest {
     void drawn_rubbers_have_the_mean_and_spread_of_the_chain() {
         Random random = new Random(5);
         RubberTime exact = RubberTime.of(Format.sideOut(11), 1, Pace.USUAL);
-        RubberDraws draws = new RubberDraws(Format.sideOut(11), 1, Pace.USUAL, random);
+        RubberDraws draws = new RubberDraws(Format.sideOut(11), 1, Pace.USUAL);
         double[] minutes =
                 IntStream.range(0, 20_000).mapToDouble(i -> draws.draw(random)).toArray();
         double mean = IntStream.range(0, minutes.length)
