@@ -78,6 +78,11 @@ final class Courts {
                 .findFirst();
     }
 
+    /** Somebody of this rubber is on court now in another one. */
+    boolean isBusy(Tie tie, RubberNo rubber) {
+        return busy(tie, rubber, "").isPresent();
+    }
+
     record Busy(PlayerId player, OnCourt where) {}
 
     private static List<PlayerId> players(Tie tie, RubberNo rubber) {

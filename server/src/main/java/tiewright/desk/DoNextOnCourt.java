@@ -44,7 +44,7 @@ final class DoNextOnCourt {
                         .forEach(no -> items.add(
                                 Item.of(Kind.CARD_HELD).with("tie", tie.id()).with("rubber", no)));
                 if (!event.isGone(tie) && !progress.finished()) {
-                    toCall(tie, progress).ifPresent(items::add);
+                    toCall(tie).ifPresent(items::add);
                     late(tie).ifPresent(items::add);
                 }
             }
@@ -53,20 +53,25 @@ final class DoNextOnCourt {
         return items;
     }
 
-    private Optional<Item> toCall(Tie tie, TieProgress progress) {
+    private Optional<Item> toCall(Tie tie) {
         boolean due = event.startsAt(tie)
                 .map(start -> !now.isBefore(start.minus(AHEAD)))
                 .orElse(true);
-        List<RubberNo> rubbers = progress.left().stream()
-                .filter(no -> tie.opened().containsKey(no) && !tie.calls().containsKey(no))
+        List<NextCalls.Next> next = NextCalls.of(event, tie).stream()
+                .filter(one -> one.court().isPresent())
                 .toList();
-        List<String> free = courts.free();
-        return !due || rubbers.isEmpty() || free.isEmpty()
+        return !due || next.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Item.of(Kind.TIE_TO_CALL)
                         .with("tie", tie.id())
-                        .with("rubbers", rubbers)
-                        .with("courts", free));
+                        .with(
+                                "rubbers",
+                                next.stream().map(NextCalls.Next::rubber).toList())
+                        .with(
+                                "courts",
+                                next.stream()
+                                        .flatMap(one -> one.court().stream())
+                                        .toList()));
     }
 
     private Item stopped(MedicalClock clock) {

@@ -89,11 +89,11 @@ class DoNextTest {
         day.opened("A1");
         assertThat(kinds(day.at("09:49"))).isEmpty();
         assertThat(kinds(day.at("09:50"))).containsExactly(Kind.TIE_TO_CALL);
-        assertThat(sentence(Kind.TIE_TO_CALL)).isEqualTo("Tie A1 can be called: rubber 1, 2, 3, 4. Free courts: 1, 2.");
+        assertThat(sentence(Kind.TIE_TO_CALL)).isEqualTo("Tie A1 can be called: rubber 1 to court 1.");
         day.does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(1)), "1"));
-        assertThat(sentence(Kind.TIE_TO_CALL)).isEqualTo("Tie A1 can be called: rubber 2, 3, 4. Free courts: 2.");
-        day.does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(2)), "2"));
         assertThat(kinds(day)).isEmpty();
+        day.card("A1", "1", "11-4");
+        assertThat(sentence(Kind.TIE_TO_CALL)).isEqualTo("Tie A1 can be called: rubber 2 to court 1.");
     }
 
     @Test

@@ -13,6 +13,11 @@ import tiewright.event.Event;
  * @param sights pages that somebody has before the eyes now or had during the step
  */
 record Moment(Instant now, String clock, Event event, Directory directory, Log log, List<Sight> sights) {
+    /** Pages as they are now, after the last step; those before may have been seen before something was sent. */
+    List<Sight> fresh() {
+        return sights.subList(log.seen().size(), sights.size());
+    }
+
     List<Sight> at(String path) {
         return sights.stream()
                 .filter(sight -> sight.isRead() && sight.path().equals(path))

@@ -16,8 +16,7 @@ final class NotPlayedIsNotComing implements Promise {
                 .filter(tie ->
                         !moment.event().progress(tie).finished() || tie.cards().isEmpty())
                 .toList();
-        List<Sight> fresh = moment.sights()
-                .subList(moment.log().seen().size(), moment.sights().size());
+        List<Sight> fresh = moment.fresh();
         for (Sight sight : fresh) {
             for (Tie tie : off) {
                 sight.page().select(COMING).stream()

@@ -19,7 +19,7 @@ final class NothingToldTooLate implements Promise {
     @Override
     public List<Broken> broken(Moment moment) {
         List<Broken> broken = new ArrayList<>();
-        for (Sight sight : moment.sights()) {
+        for (Sight sight : moment.fresh()) {
             if (sight.isRead() && sight.path().matches("/player/[^/]+")) {
                 PlayerId player = PlayerId.of(sight.path().substring("/player/".length()));
                 moment.event()

@@ -19,15 +19,18 @@ final class OneRubberACourt implements Promise {
                 broken.add(new Broken(11, "court " + court + " has " + String.join(" and ", rubbers) + " on it"));
             }
         });
-        for (Sight now : moment.at("/")) {
+        for (Sight now : moment.fresh()) {
+            if (!now.isRead() || !now.path().equals("/")) {
+                continue;
+            }
             for (Element court : now.page().select(".courts > li")) {
                 Element number = court.selectFirst(".court-number");
-                if (number == null || !now.page().select("title").hasText()) {
+                if (number == null) {
                     continue;
                 }
                 String name = number.text().replace("Court", "").strip();
                 boolean saysFree = court.select(".now").text().equals("free");
-                if (saysFree == on.containsKey(name) && isFresh(now, moment)) {
+                if (saysFree == on.containsKey(name)) {
                     broken.add(new Broken(
                             11,
                             "court " + name + " has " + on.getOrDefault(name, List.of())
@@ -37,10 +40,6 @@ final class OneRubberACourt implements Promise {
             }
         }
         return broken;
-    }
-
-    private static boolean isFresh(Sight sight, Moment moment) {
-        return moment.sights().indexOf(sight) >= moment.log().seen().size();
     }
 
     /** Rubbers that were called and have no score yet, by court. */

@@ -15,7 +15,7 @@ final class WaysLeadOn implements Promise {
         Stream<Broken> closed = moment.sights().stream()
                 .filter(sight -> sight.status() == 404 || sight.status() == 403)
                 .map(sight -> new Broken(23, sight + " was offered and does not open"));
-        Stream<Broken> idle = moment.sights().stream()
+        Stream<Broken> idle = moment.fresh().stream()
                 .filter(sight -> sight.isRead()
                         && sight.path().equals("/desk")
                         && OFFICIALS.contains(sight.who().role()))

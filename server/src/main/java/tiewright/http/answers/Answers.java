@@ -12,6 +12,7 @@ import tiewright.conditions.RetirementScore;
 import tiewright.desk.DoNext;
 import tiewright.desk.Echo;
 import tiewright.desk.FinalPlacing;
+import tiewright.desk.NextCalls;
 import tiewright.desk.Objections;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
@@ -23,6 +24,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.Recorded;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
+import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleLog;
@@ -74,6 +76,11 @@ public final class Answers {
                 event.reach().everybody(),
                 visible.now(),
                 () -> ExpectedTimes.of(event, visible.now()).ties());
+    }
+
+    /** The rubbers of the tie that can be called now, each with its court. */
+    public List<NextCalls.Next> nextCalls(Tie tie) {
+        return NextCalls.of(event, tie);
     }
 
     /** Which clocks of lateness run; nothing for anybody but officials. */

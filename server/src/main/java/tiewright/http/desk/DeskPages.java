@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tiewright.desk.CallToCourt;
 import tiewright.desk.CheckIn;
+import tiewright.desk.NextCalls;
 import tiewright.event.Club;
 import tiewright.event.Court;
 import tiewright.event.ExchangeId;
@@ -29,6 +30,7 @@ import tiewright.http.visit.DoNextViews;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.HallClock;
+import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -56,8 +58,11 @@ final class DeskPages implements Page {
         for (Tie tie : TieOrder.sorted(
                 event.ties().stream().filter(one -> !event.isGone(one)).toList())) {
             waiting(event, tie).forEach(id -> sheets.add(sheets(event, views, tie, id)));
-            if (tie.isOpened() && !event.progress(tie).finished() && !tie.isInPlay()) {
-                calls.add(new DeskView.Callable(views.title(tie), views.when(tie), call(event, tie, Optional.empty())));
+            for (NextCalls.Next next : visit.ask(Answers::new).nextCalls(tie)) {
+                calls.add(new DeskView.Callable(
+                        views.title(tie) + ", " + TieViews.rubber(next.rubber()),
+                        views.when(tie),
+                        call(event, tie, next)));
             }
         }
         return new DeskView(
@@ -157,8 +162,8 @@ final class DeskPages implements Page {
         return side.atDesk() ? new State(Mark.SEALED, "in") : new State(Mark.SEALED, "in, kept on the phone");
     }
 
-    /** A form that calls the whole tie, or one rubber, to a court. */
-    static ActionForm call(VisibleEvent event, Tie tie, Optional<RubberNo> rubber) {
+    /** A form that calls one rubber to a court: the one where it belongs, or another. */
+    static ActionForm call(VisibleEvent event, Tie tie, NextCalls.Next next) {
         List<Option> courts = event.courts().stream()
                 .filter(Court::usable)
                 .map(Court::name)
@@ -166,25 +171,23 @@ final class DeskPages implements Page {
                 .map(court -> Option.of(
                         court,
                         "Court " + court,
-                        tie.court().filter(court::equals).isPresent()))
+                        next.court().filter(court::equals).isPresent()))
                 .toList();
-        String id = "call-" + tie.id() + rubber.map(no -> "-" + no).orElse("");
+        String id = "call-" + tie.id() + "-" + next.rubber();
         return ActionForm.of(id, "/desk/tie/" + tie.id() + "/call", "", Button.main("Call to court"))
-                .sending("rubber", rubber.map(RubberNo::toString).orElse(""))
+                .sending("rubber", next.rubber().toString())
                 .asking(SelectField.of(
-                        "court-" + id,
-                        rubber.map(TieViews::rubber).orElse("All rubbers") + " to",
-                        "Choose a court",
-                        courts));
+                        "court-" + id, TieViews.rubber(next.rubber()) + " to", "Choose a court", courts));
     }
 
     static void callNow(Visit visit, java.util.function.Function<Tried, Screen> again) {
         Tie tie = visit.tie();
         Form form = visit.form();
-        Optional<RubberNo> rubber = form.maybe("rubber").flatMap(RubberNo::parse);
-        String field = "court-call-" + tie.id() + rubber.map(no -> "-" + no).orElse("");
-        String court = form.mustText(field);
-        visit.attempt(form, () -> new CallToCourt(tie.id(), rubber, court), "/desk", again);
+        RubberNo rubber = form.maybe("rubber")
+                .flatMap(RubberNo::parse)
+                .orElseThrow(() -> new NotFound("This form names no rubber."));
+        String court = form.mustText("court-call-" + tie.id() + "-" + rubber);
+        visit.attempt(form, () -> new CallToCourt(tie.id(), Optional.of(rubber), court), "/desk", again);
     }
 
     private static void check(Visit visit) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import tiewright.desk.NextCalls;
 import tiewright.event.Card;
 import tiewright.event.ExchangeId;
 import tiewright.event.Role;
@@ -154,10 +155,14 @@ final class DeskTieForms {
         String path = "/desk/tie/" + tie.id();
         List<ActionForm> actions = new ArrayList<>();
         if (tie.isOpened() && !event.progress(tie).finished()) {
-            if (!tie.isInPlay()) {
-                actions.add(DeskPages.call(event, tie, Optional.empty()));
-            }
-            event.progress(tie).left().forEach(rubber -> actions.add(DeskPages.call(event, tie, Optional.of(rubber))));
+            List<NextCalls.Next> next = visit.ask(Answers::new).nextCalls(tie);
+            event.progress(tie).left().stream()
+                    .filter(tie.opened()::containsKey)
+                    .map(rubber -> next.stream()
+                            .filter(one -> one.rubber().equals(rubber))
+                            .findFirst()
+                            .orElse(new NextCalls.Next(rubber, Optional.empty())))
+                    .forEach(one -> actions.add(DeskPages.call(event, tie, one)));
         }
         StopPages.stoppable(event, tie).forEach(rubber -> actions.add(StopPages.press(tie, rubber)));
         if (!tie.calls().isEmpty()) {
