@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
@@ -23,8 +24,11 @@ import tiewright.event.Player;
 import tiewright.event.Role;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
+import tiewright.film.KeepFilm;
 import tiewright.ledger.Answer;
 import tiewright.ledger.Ledger;
+import tiewright.ledger.PrivateAnswer;
+import tiewright.ledger.PrivateRequest;
 import tiewright.ledger.Request;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FilmNotes;
@@ -60,9 +64,8 @@ final class DemoDay {
         giveFilm(ledger, folder);
         List<Player> squad = ledger.event().squad(EAGER);
         Sheet sheet = Sheet.full(pair(squad, 0, 3), pair(squad, 1, 2), pair(squad, 4, 6), pair(squad, 5, 7));
-        Actor captain = new Actor(Role.CAPTAIN, java.util.Optional.of(EAGER), "captain", "demo");
         done(ledger.decide(
-                Request.of(UUID.randomUUID().toString(), captain),
+                Request.of(UUID.randomUUID().toString(), captain(EAGER)),
                 new SealSheet(ExchangeId.sheets(NEXT), EAGER, sheet, secret())));
     }
 
@@ -74,8 +77,18 @@ final class DemoDay {
             throw new IllegalStateException(
                     "the invented film does not fit: " + notes.faults().get(0));
         }
-        ledger.note(
-                FILMED, notes.games().stream().map(game -> game.keptFor(FILMED)).toList());
+        PrivateRequest request = PrivateRequest.of(FILMED, "demo-film", captain(FILMED));
+        PrivateAnswer answer = ledger.decide(
+                request,
+                new KeepFilm(
+                        notes.games().stream().map(game -> game.keptFor(FILMED)).toList(), Optional.empty()));
+        if (!(answer instanceof PrivateAnswer.Done)) {
+            throw new IllegalStateException("the invented film cannot be kept: " + answer);
+        }
+    }
+
+    private static Actor captain(ClubId club) {
+        return new Actor(Role.CAPTAIN, Optional.of(club), "captain", "demo");
     }
 
     private static String text(Path folder, PlainFile file) {

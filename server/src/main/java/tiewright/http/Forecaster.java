@@ -1,16 +1,22 @@
 package tiewright.http;
 
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
+import tiewright.event.ExchangeId;
 import tiewright.event.PrivateNote;
+import tiewright.event.RubberNo;
+import tiewright.event.SheetKind;
 import tiewright.event.Tie;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.ledger.Ledger;
+import tiewright.ledger.PrivateRequest;
 import tiewright.lineup.Forecasts;
+import tiewright.lineup.KeepForecasts;
 
 /**
  * Writes down for each club, as sheets open, what the advice expects; later its captain sees how good that was. Made whether or
@@ -28,14 +34,11 @@ final class Forecaster {
     /** Told in order, after every change. */
     synchronized void changed(Event event) {
         for (Tie tie : ended ? List.<Tie>of() : event.ties().values()) {
-            boolean fresh = tie.cards().isEmpty() && tie.isOpened();
-            if (fresh && made.add(tie.id().code())) {
-                make(event, tie, false);
+            if (tie.cards().isEmpty() && tie.isOpened()) {
+                make(event, tie, ExchangeId.sheets(tie.id()));
             }
-            if (tie.isDeciderOpened()
-                    && tie.card(tiewright.event.RubberNo.DECIDER).entries().isEmpty()
-                    && made.add(tie.id().code() + "/D")) {
-                make(event, tie, true);
+            if (tie.isDeciderOpened() && tie.card(RubberNo.DECIDER).entries().isEmpty()) {
+                make(event, tie, ExchangeId.decider(tie.id()));
             }
         }
     }
@@ -45,13 +48,21 @@ final class Forecaster {
         ended = true;
     }
 
-    private void make(Event event, Tie tie, boolean decider) {
+    /** Once for each opening, however often the service is started; a tie that is played again opens again. */
+    private void make(Event event, Tie tie, ExchangeId exchange) {
+        String opening = "forecast/" + exchange.tie() + "/" + exchange.kind().code() + "/"
+                + event.exchange(exchange).openedAt().map(Instant::toEpochMilli).orElse(0L);
+        if (!made.add(opening)) {
+            return;
+        }
+        boolean decider = exchange.kind() == SheetKind.DECIDER;
         for (ClubId club : Stream.of(tie.home(), tie.away())
                 .flatMap(slot -> slot.club().stream())
                 .toList()) {
             List<PrivateNote> own = ledger.privateOf(club).all(club);
-            Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider)
-                    .forEach(forecast -> ledger.note(club, forecast));
+            KeepForecasts keep = new KeepForecasts(
+                    Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider));
+            ledger.decide(PrivateRequest.of(club, opening, KeepForecasts.AUTOMATIC), keep);
         }
     }
 }

@@ -68,6 +68,7 @@ final class Asking {
                 last,
                 facts,
                 accepted.notes(),
+                Changes.of(event, accepted.notes(), request.by(), at),
                 OwnNotes.left(now.event(), event),
                 OwnNotes.gone(now.event(), event)));
         Memory after = now.then(facts, event, OwnNotes.named(now.directory(), accepted.notes()));

@@ -2,13 +2,10 @@ package tiewright.ledger;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tiewright.event.ClubId;
-import tiewright.event.PlayerId;
 
 /**
  * Deleting in three steps: a mark on the disk, one transaction, the file written anew. Cut off anywhere, it is finished by whoever
@@ -27,11 +24,12 @@ final class Erasing {
         return result;
     }
 
-    /** What a club noted about one player. */
-    static void onePlayer(Store store, ClubId club, PlayerId player, Collection<String> films) {
+    /** What a club noted about one player; what is refused deletes nothing. */
+    static PrivateAnswer onePlayer(Store store, Supplier<PrivateAnswer> asked) {
         begin(store, "");
-        store.durably(inside -> OnePlayer.forget(inside, club, player, films));
+        PrivateAnswer answer = asked.get();
         finish(store);
+        return answer;
     }
 
     /**

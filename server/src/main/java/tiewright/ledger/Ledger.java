@@ -3,7 +3,6 @@ package tiewright.ledger;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,13 +11,16 @@ import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
+import tiewright.event.ClubNotes;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Held;
+import tiewright.event.KeptGame;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.Recorded;
@@ -33,6 +35,7 @@ public final class Ledger implements AutoCloseable {
     private final Store store;
     private final Clock clock;
     private final Asking asking;
+    private final Noting noting;
     private final OneThread writer = new OneThread("tiewright-ledger");
     private final Listeners listeners = new Listeners();
     private volatile Memory now;
@@ -41,6 +44,7 @@ public final class Ledger implements AutoCloseable {
         this.store = store;
         this.clock = clock;
         this.asking = new Asking(store, clock);
+        this.noting = new Noting(store, clock);
         this.now = Memory.of(store);
     }
 
@@ -107,6 +111,19 @@ public final class Ledger implements AutoCloseable {
         return writer.call(() -> decideNow(request, decision));
     }
 
+    /**
+     * Asks a private decision about what its club has noted so far and keeps what it says: all of it or none. What was answered to
+     * the same key is answered again, also after a restart; a refusal is not remembered. Nobody else hears of it.
+     */
+    public PrivateAnswer decide(PrivateRequest request, PrivateDecision decision) {
+        return writer.call(() -> noting.ask(now.event(), request, decision));
+    }
+
+    /** How often the club's own notes were changed: what a form of that club has seen. To be read before the notes; for nobody else. */
+    public long noted(ClubId club) {
+        return store.counts().getOrDefault(club, 0L);
+    }
+
     /** How much is held that must be deleted on a date. */
     public Held held() {
         return writer.call(this::heldNow);
@@ -129,21 +146,11 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Deletes at once what the club noted about one of its own, for whoever asks for it; the name stays until the date.
-     *
-     * @param films codes of the filmed games whose notes go as well
-     * @throws IllegalArgumentException if the player is not in the club's squad
+     * Asks a private decision that may delete what the club noted about one of its own. Once it is answered nothing of it is left
+     * in the database file.
      */
-    public void forget(ClubId club, PlayerId player, Collection<String> films) {
-        writer.run(() -> {
-            if (now.event()
-                    .player(player)
-                    .filter(one -> one.club().equals(club))
-                    .isEmpty()) {
-                throw new IllegalArgumentException("the captain of " + club + " may not delete this");
-            }
-            Erasing.onePlayer(store, club, player, films);
-        });
+    public PrivateAnswer forget(PrivateRequest request, PrivateDecision decision) {
+        return writer.call(() -> Erasing.onePlayer(store, () -> noting.ask(now.event(), request, decision)));
     }
 
     /** Copies of the data that were made, whatever has become of them; oldest first. */
@@ -166,25 +173,6 @@ public final class Ledger implements AutoCloseable {
     /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
     public List<Decision.SealedRef> unreadableSheets() {
         return writer.call(store::unreadable);
-    }
-
-    /** {@link #note(ClubId, Collection)} of one. */
-    public void note(ClubId club, PrivateNote note) {
-        note(club, List.of(note));
-    }
-
-    /**
-     * Keeps what a captain notes instead of the earlier note of its subject; one that says nothing ends it. All or none.
-     *
-     * @throws IllegalArgumentException if one is not about the own squad, or not a captain's to note
-     */
-    public void note(ClubId club, Collection<? extends PrivateNote> notes) {
-        writer.run(() -> {
-            if (!notes.stream().allMatch(note -> OwnNotes.mayNote(now.event(), club, note))) {
-                throw new IllegalArgumentException("the captain of " + club + " may not note this");
-            }
-            store.write(notes);
-        });
     }
 
     /** What the club noted from film, in the order of the games' codes; for nobody else. */

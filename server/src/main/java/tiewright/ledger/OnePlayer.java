@@ -3,7 +3,6 @@ package tiewright.ledger;
 import static tiewright.schema.Tables.PRIVATE_PERSON;
 import static tiewright.schema.Tables.PRIVATE_TIE_WISH;
 
-import java.util.Collection;
 import java.util.List;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -13,6 +12,7 @@ import org.jooq.impl.SQLDataType;
 import tiewright.event.ClubId;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.FilmDropped;
+import tiewright.event.PrivateNote.PlayerForgotten;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.TieId;
 
@@ -22,8 +22,8 @@ final class OnePlayer {
 
     private OnePlayer() {}
 
-    /** @param films codes of the filmed games whose notes go as well */
-    static void forget(DSLContext jooq, ClubId club, PlayerId player, Collection<String> films) {
+    static void forget(DSLContext jooq, PlayerForgotten note) {
+        PlayerId player = note.player();
         for (Table<?> table : PrivateData.tables()) {
             for (String column : WHO) {
                 if (!table.equals(PRIVATE_PERSON) && table.field(column) != null) {
@@ -32,8 +32,8 @@ final class OnePlayer {
                 }
             }
         }
-        wishes(jooq, club, player);
-        films.forEach(game -> FilmTable.drop(jooq, new FilmDropped(club, game)));
+        wishes(jooq, note.club(), player);
+        note.films().forEach(game -> FilmTable.drop(jooq, new FilmDropped(note.club(), game)));
     }
 
     private static void wishes(DSLContext jooq, ClubId club, PlayerId player) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.Event;
+import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -20,46 +21,61 @@ import tiewright.event.PrivateNote;
 final class OwnNotes {
     private OwnNotes() {}
 
-    /** A captain judges, wishes, promises and marks as hurt the own squad only, and notes nothing else; an official marks for the club. */
+    /** Whose note it is; empty where it is no club's, or of players who are in no squad or in two. */
+    static Optional<ClubId> club(Event event, PrivateNote note) {
+        return switch (note.kind()) {
+            case HURT_MARKED -> squad(event, ((PrivateNote.HurtMarked) note).player());
+            case FORM_JUDGED -> squad(event, ((PrivateNote.FormJudged) note).player());
+            case CHEMISTRY_JUDGED -> squad(event, ((PrivateNote.ChemistryJudged) note).pair());
+            case RUBBERS_PROMISED -> squad(event, ((PrivateNote.RubbersPromised) note).player());
+            case TIE_WISH -> Optional.of(((PrivateNote.TieWish) note).club());
+            case PLAYER_WISHED -> Optional.of(((PrivateNote.PlayerWished) note).club());
+            case HALF_LIFE_CHOSEN -> Optional.of(((PrivateNote.HalfLifeChosen) note).club());
+            case FORECAST -> Optional.of(((PrivateNote.Forecast) note).club());
+            case PLAYER_FORGOTTEN -> Optional.of(((PrivateNote.PlayerForgotten) note).club());
+            case FILM_KEPT -> Optional.of(((PrivateNote.FilmKept) note).club());
+            case FILM_DROPPED -> Optional.of(((PrivateNote.FilmDropped) note).club());
+            case GAME_GIVEN -> Optional.of(((PrivateNote.GameGiven) note).club());
+            case GAME_TAKEN_BACK -> Optional.of(((PrivateNote.GameTakenBack) note).club());
+            case PERSON_NAMED, EVERYTHING_ERASED, SHEET_KEPT, SHEET_DROPPED, PAST_GAME -> Optional.empty();
+        };
+    }
+
+    private static Optional<ClubId> squad(Event event, PlayerId player) {
+        return event.player(player).map(Player::club);
+    }
+
+    private static Optional<ClubId> squad(Event event, Pair pair) {
+        return squad(event, pair.first())
+                .filter(club -> squad(event, pair.second()).filter(club::equals).isPresent());
+    }
+
+    /** A club notes about its own: its squad, its wishes, its film and its games. */
     static boolean mayNote(Event event, ClubId club, PrivateNote note) {
         Set<PlayerId> squad = event.squad(club).stream().map(Player::id).collect(Collectors.toSet());
-        if (note instanceof PrivateNote.HurtMarked hurt) {
-            return squad.contains(hurt.player());
-        }
-        if (note instanceof PrivateNote.FormJudged form) {
-            return squad.contains(form.player());
-        }
-        if (note instanceof PrivateNote.ChemistryJudged chemistry) {
-            return squad.contains(chemistry.pair().first())
-                    && squad.contains(chemistry.pair().second());
-        }
-        if (note instanceof PrivateNote.RubbersPromised promise) {
-            return squad.contains(promise.player());
-        }
-        if (note instanceof PrivateNote.FilmKept film) {
-            return film.club().equals(club);
-        }
-        if (note instanceof PrivateNote.FilmDropped film) {
-            return film.club().equals(club);
-        }
-        if (note instanceof PrivateNote.GamesGiven given) {
-            return given.club().equals(club);
-        }
-        if (note instanceof PrivateNote.GameTakenBack game) {
-            return game.club().equals(club);
-        }
-        if (note instanceof PrivateNote.HalfLifeChosen chosen) {
-            return chosen.club().equals(club);
-        }
-        if (note instanceof PrivateNote.Forecast forecast) {
-            return forecast.club().equals(club)
-                    && event.tie(forecast.tie()).filter(tie -> tie.has(club)).isPresent();
-        }
-        return note instanceof PrivateNote.TieWish wish
-                && wish.club().equals(club)
-                && Stream.of(wish.mustPlay(), wish.mustRest())
-                        .flatMap(List::stream)
-                        .allMatch(squad::contains);
+        return club(event, note).filter(club::equals).isPresent()
+                && switch (note.kind()) {
+                    case TIE_WISH ->
+                        Stream.of(((PrivateNote.TieWish) note).mustPlay(), ((PrivateNote.TieWish) note).mustRest())
+                                .flatMap(List::stream)
+                                .allMatch(squad::contains);
+                    case PLAYER_WISHED -> squad.contains(((PrivateNote.PlayerWished) note).player());
+                    case PLAYER_FORGOTTEN -> squad.contains(((PrivateNote.PlayerForgotten) note).player());
+                    case FORECAST ->
+                        event.tie(((PrivateNote.Forecast) note).tie())
+                                .filter(tie -> tie.has(club))
+                                .isPresent();
+                    case HURT_MARKED,
+                            FORM_JUDGED,
+                            CHEMISTRY_JUDGED,
+                            RUBBERS_PROMISED,
+                            HALF_LIFE_CHOSEN,
+                            FILM_KEPT,
+                            FILM_DROPPED,
+                            GAME_GIVEN,
+                            GAME_TAKEN_BACK -> true;
+                    case PERSON_NAMED, EVERYTHING_ERASED, SHEET_KEPT, SHEET_DROPPED, PAST_GAME -> false;
+                };
     }
 
     /** Those who are no longer in the squad they were in. */

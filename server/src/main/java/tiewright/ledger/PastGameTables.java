@@ -7,10 +7,10 @@ import java.util.List;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import tiewright.event.ClubId;
+import tiewright.event.KeptGame;
+import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
-import tiewright.event.PrivateNote.GamesGiven;
 import tiewright.event.PrivateNote.PastGame;
-import tiewright.event.SameGame;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
@@ -50,26 +50,21 @@ final class PastGameTables {
                         Format.parse(row.getFormat()).orElseThrow()));
     }
 
-    /** What the club keeps already is not kept twice: giving a list again, or a longer one, adds what is new in it. */
-    static void give(DSLContext jooq, GamesGiven given) {
-        List<KeptGame> kept = of(jooq, given.club());
-        int number = kept.stream().mapToInt(KeptGame::number).max().orElse(0);
-        for (PastGame game : SameGame.beyond(
-                kept.stream().map(one -> SameGame.of(one.game())).toList(), given.games(), SameGame::of)) {
-            number++;
-            jooq.insertInto(PRIVATE_CLUB_GAME)
-                    .set(PRIVATE_CLUB_GAME.CLUB, given.club().code())
-                    .set(PRIVATE_CLUB_GAME.NUMBER, number)
-                    .set(PRIVATE_CLUB_GAME.PLAYED_ON, game.date())
-                    .set(PRIVATE_CLUB_GAME.HOME_1, game.home1())
-                    .set(PRIVATE_CLUB_GAME.HOME_2, game.home2())
-                    .set(PRIVATE_CLUB_GAME.AWAY_1, game.away1())
-                    .set(PRIVATE_CLUB_GAME.AWAY_2, game.away2())
-                    .set(PRIVATE_CLUB_GAME.HOME, game.score().home())
-                    .set(PRIVATE_CLUB_GAME.AWAY, game.score().away())
-                    .set(PRIVATE_CLUB_GAME.FORMAT, game.format().code())
-                    .execute();
-        }
+    static void give(DSLContext jooq, GameGiven given) {
+        PastGame game = given.game();
+        takeBack(jooq, new GameTakenBack(given.club(), given.number()));
+        jooq.insertInto(PRIVATE_CLUB_GAME)
+                .set(PRIVATE_CLUB_GAME.CLUB, given.club().code())
+                .set(PRIVATE_CLUB_GAME.NUMBER, given.number())
+                .set(PRIVATE_CLUB_GAME.PLAYED_ON, game.date())
+                .set(PRIVATE_CLUB_GAME.HOME_1, game.home1())
+                .set(PRIVATE_CLUB_GAME.HOME_2, game.home2())
+                .set(PRIVATE_CLUB_GAME.AWAY_1, game.away1())
+                .set(PRIVATE_CLUB_GAME.AWAY_2, game.away2())
+                .set(PRIVATE_CLUB_GAME.HOME, game.score().home())
+                .set(PRIVATE_CLUB_GAME.AWAY, game.score().away())
+                .set(PRIVATE_CLUB_GAME.FORMAT, game.format().code())
+                .execute();
     }
 
     static void takeBack(DSLContext jooq, GameTakenBack game) {

@@ -22,6 +22,7 @@ import java.util.TreeSet;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import tiewright.event.ClubId;
+import tiewright.event.ClubNotes;
 import tiewright.event.Directory.Person;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -32,9 +33,11 @@ import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
+import tiewright.schema.tables.records.PrivateTieWishRecord;
 
 /** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */
 final class PrivateTables {
@@ -57,7 +60,7 @@ final class PrivateTables {
         jooq.deleteFrom(PRIVATE_HURT)
                 .where(PRIVATE_HURT.PLAYER.eq(note.player().code()))
                 .execute();
-        if (note.hurt()) {
+        if (!note.ends()) {
             jooq.insertInto(PRIVATE_HURT)
                     .set(PRIVATE_HURT.PLAYER, note.player().code())
                     .execute();
@@ -72,7 +75,7 @@ final class PrivateTables {
         jooq.deleteFrom(PRIVATE_FORM)
                 .where(PRIVATE_FORM.PLAYER.eq(note.player().code()))
                 .execute();
-        if (note.form().isPresent() || note.sd().isPresent()) {
+        if (!note.ends()) {
             jooq.insertInto(PRIVATE_FORM)
                     .set(PRIVATE_FORM.PLAYER, note.player().code())
                     .set(PRIVATE_FORM.FORM, orNull(note.form()))
@@ -86,7 +89,7 @@ final class PrivateTables {
                 .where(PRIVATE_CHEMISTRY.PLAYER_1.eq(note.pair().first().code()))
                 .and(PRIVATE_CHEMISTRY.PLAYER_2.eq(note.pair().second().code()))
                 .execute();
-        if (note.extra() != 0 || note.sd().isPresent() || note.wish().isPresent()) {
+        if (!note.ends()) {
             jooq.insertInto(PRIVATE_CHEMISTRY)
                     .set(PRIVATE_CHEMISTRY.PLAYER_1, note.pair().first().code())
                     .set(PRIVATE_CHEMISTRY.PLAYER_2, note.pair().second().code())
@@ -106,7 +109,7 @@ final class PrivateTables {
                 .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
                 .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
                 .execute();
-        if (!note.mustPlay().isEmpty() || !note.mustRest().isEmpty()) {
+        if (!note.ends()) {
             jooq.insertInto(PRIVATE_TIE_WISH)
                     .set(PRIVATE_TIE_WISH.TIE, note.tie().code())
                     .set(PRIVATE_TIE_WISH.CLUB, note.club().code())
@@ -116,11 +119,26 @@ final class PrivateTables {
         }
     }
 
+    /** One player's wish among those of the tie. */
+    static void put(DSLContext jooq, PlayerWished note) {
+        TieWish before = jooq.selectFrom(PRIVATE_TIE_WISH)
+                .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
+                .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
+                .fetchOptional(row -> wishes(note.club(), row))
+                .orElse(new TieWish(note.tie(), note.club(), List.of(), List.of()));
+        put(jooq, before.with(note));
+    }
+
+    private static TieWish wishes(ClubId club, PrivateTieWishRecord row) {
+        return new TieWish(
+                TieId.of(row.getTie()), club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest()));
+    }
+
     static void put(DSLContext jooq, HalfLifeChosen note) {
         jooq.deleteFrom(PRIVATE_HALF_LIFE)
                 .where(PRIVATE_HALF_LIFE.CLUB.eq(note.club().code()))
                 .execute();
-        if (note.days().isPresent()) {
+        if (!note.ends()) {
             jooq.insertInto(PRIVATE_HALF_LIFE)
                     .set(PRIVATE_HALF_LIFE.CLUB, note.club().code())
                     .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
@@ -215,12 +233,7 @@ final class PrivateTables {
         Map<TieId, TieWish> wishes = new HashMap<>();
         jooq.selectFrom(PRIVATE_TIE_WISH)
                 .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
-                .forEach(row -> {
-                    TieId tie = TieId.of(row.getTie());
-                    wishes.put(
-                            tie,
-                            new TieWish(tie, club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest())));
-                });
+                .forEach(row -> wishes.put(TieId.of(row.getTie()), wishes(club, row)));
         OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE)
                 .where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
                 .fetchOptional(PRIVATE_HALF_LIFE.DAYS)

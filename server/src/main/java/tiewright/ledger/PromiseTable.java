@@ -15,7 +15,7 @@ final class PromiseTable {
 
     static void put(DSLContext jooq, RubbersPromised promise) {
         forget(jooq, promise.player());
-        if (promise.rubbers() > 0) {
+        if (!promise.ends()) {
             jooq.insertInto(PRIVATE_PROMISE)
                     .set(PRIVATE_PROMISE.PLAYER, promise.player().code())
                     .set(PRIVATE_PROMISE.RUBBERS, promise.rubbers())

@@ -6,13 +6,19 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import tiewright.event.ClubId;
-import tiewright.event.Decision.Sealed;
+import tiewright.event.ClubNotes;
 import tiewright.event.Decision.SealedRef;
 import tiewright.event.Directory;
+import tiewright.event.Event;
+import tiewright.event.KeptGame;
+import tiewright.event.Noted;
+import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.PastGame;
@@ -26,12 +32,16 @@ final class Store implements AutoCloseable {
     private SealedSheets sheets;
     private boolean isDoubtful;
 
+    /** Read by any thread. */
+    private volatile Map<ClubId, Long> counts;
+
     /** One answer to one request: all of it is written, or nothing. */
     record Entry(
             String key,
             long before,
             List<Recorded> facts,
             List<PrivateNote> notes,
+            Changes changes,
             Set<PlayerId> left,
             Set<ClubId> gone) {}
 
@@ -45,6 +55,7 @@ final class Store implements AutoCloseable {
         this.sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
         this.connection = new Owner(folder).open();
         this.jooq = Jooq.on(connection);
+        this.counts = ChangeTables.counts(jooq);
         folder.databaseIsThere();
     }
 
@@ -78,6 +89,29 @@ final class Store implements AutoCloseable {
 
     Optional<long[]> answered(String key) {
         return FactTables.answered(jooq, key);
+    }
+
+    boolean answered(ClubId club, String key) {
+        return ChangeTables.answered(jooq, club, key);
+    }
+
+    /** How often each club's notes were changed. */
+    Map<ClubId, Long> counts() {
+        return counts;
+    }
+
+    List<Changes.Change> changedSince(ClubId club, long number) {
+        return ChangeTables.since(jooq, club, number);
+    }
+
+    Noted noted(Event event, ClubId club) {
+        List<PlayerId> squad = event.squad(club).stream().map(Player::id).toList();
+        return new Noted(
+                club,
+                notesOf(club, squad),
+                filmsOf(club),
+                pastGamesOf(club),
+                hurt().stream().filter(squad::contains).collect(Collectors.toSet()));
     }
 
     SealedSheets.Opened open(Collection<SealedRef> wanted) {
@@ -121,18 +155,29 @@ final class Store implements AutoCloseable {
                 PromiseTable.forget(inside, player);
             });
             entry.gone().forEach(club -> forget(inside, club));
-            entry.notes().forEach(note -> put(inside, note));
+            NoteTables tables = new NoteTables(inside, sheets);
+            entry.notes().forEach(tables::put);
+            ChangeTables.append(inside, entry.changes());
         });
+        counts = entry.notes().isEmpty() ? counts : ChangeTables.counts(jooq);
+    }
+
+    /** Returns when the notes are on the disk: all of them, and that the request was answered. */
+    void write(PrivateRequest request, List<PrivateNote> notes, Changes changes) {
+        durably(inside -> {
+            ChangeTables.answer(inside, request.club(), request.key());
+            NoteTables tables = new NoteTables(inside, sheets);
+            notes.forEach(tables::put);
+            ChangeTables.append(inside, changes);
+        });
+        counts = ChangeTables.counts(jooq);
     }
 
     private static void forget(DSLContext inside, ClubId club) {
         PrivateTables.forget(inside, club);
         FilmTable.forget(inside, club);
         PastGameTables.forget(inside, club);
-    }
-
-    void write(Collection<? extends PrivateNote> notes) {
-        durably(inside -> notes.forEach(note -> put(inside, note)));
+        ChangeTables.forget(inside, club);
     }
 
     /** Works on the files while the database is closed, and opens it again whatever came of the work. */
@@ -199,44 +244,5 @@ final class Store implements AutoCloseable {
                         + " could not be written. Look whether the disk is full, then start Tiewright"
                         + " again: it shows what was kept.",
                 cause);
-    }
-
-    private void put(DSLContext inside, PrivateNote note) {
-        if (note instanceof PrivateNote.SheetKept kept) {
-            sheets.keep(inside, new SealedRef(kept.exchange(), kept.club()), new Sealed(kept.sheet(), kept.secret()));
-        } else if (note instanceof PrivateNote.SheetDropped dropped) {
-            sheets.drop(inside, new SealedRef(dropped.exchange(), dropped.club()));
-        } else if (note instanceof PrivateNote.PersonNamed named) {
-            PrivateTables.put(inside, named);
-        } else if (note instanceof PrivateNote.HurtMarked hurt) {
-            PrivateTables.put(inside, hurt);
-        } else if (note instanceof PrivateNote.FormJudged form) {
-            PrivateTables.put(inside, form);
-        } else if (note instanceof PrivateNote.ChemistryJudged chemistry) {
-            PrivateTables.put(inside, chemistry);
-        } else if (note instanceof PrivateNote.TieWish wish) {
-            PrivateTables.put(inside, wish);
-        } else if (note instanceof PrivateNote.RubbersPromised promise) {
-            PromiseTable.put(inside, promise);
-        } else if (note instanceof PrivateNote.HalfLifeChosen chosen) {
-            PrivateTables.put(inside, chosen);
-        } else if (note instanceof PrivateNote.Forecast forecast) {
-            PrivateTables.put(inside, forecast);
-        } else if (note instanceof PrivateNote.FilmKept film) {
-            FilmTable.put(inside, film);
-        } else if (note instanceof PrivateNote.FilmDropped film) {
-            FilmTable.drop(inside, film);
-        } else if (note instanceof PrivateNote.GamesGiven given) {
-            PastGameTables.give(inside, given);
-        } else if (note instanceof PrivateNote.GameTakenBack game) {
-            PastGameTables.takeBack(inside, game);
-        } else if (note instanceof PrivateNote.EverythingErased erased) {
-            PrivateData.erase(inside, erased);
-        } else if (note instanceof PrivateNote.PastGame game) {
-            PastGameTables.put(inside, game);
-        } else {
-            throw new IllegalStateException(
-                    "no table keeps a " + note.getClass().getSimpleName());
-        }
     }
 }

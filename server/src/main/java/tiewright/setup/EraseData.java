@@ -59,7 +59,7 @@ public record EraseData(Held held, Optional<String> typed) implements Decision {
     }
 
     private Outcome erased(Event event, Given given, int year) {
-        TreeMap<String, Integer> counts = new TreeMap<>(held.all());
+        TreeMap<String, Integer> counts = new TreeMap<>(held.told());
         counts.values().removeIf(count -> count == 0);
         NamesKept names =
                 event.deletion().promised().map(SetUpFact.DeletionDated::names).orElse(NamesKept.CODES);

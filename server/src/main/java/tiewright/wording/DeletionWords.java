@@ -47,12 +47,13 @@ public final class DeletionWords {
         return Words.has(key) ? WORDS.sentence(key, Map.of()) : kind;
     }
 
-    /** Every kind that is there, with its count. */
+    /** Every kind that is there, with its count; "no names" where there is none. */
     public static String counts(SortedMap<String, Integer> counts) {
-        return counts.entrySet().stream()
+        String said = counts.entrySet().stream()
                 .filter(count -> count.getValue() > 0)
                 .map(count -> kind(count.getKey()).substring(0, 1).toLowerCase(Locale.ROOT)
                         + kind(count.getKey()).substring(1) + " " + count.getValue())
                 .collect(Collectors.joining(", "));
+        return said.isEmpty() ? WORDS.sentence("deletion.held.no-names", Map.of()) : said;
     }
 }

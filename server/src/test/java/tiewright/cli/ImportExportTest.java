@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,7 @@ import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -27,6 +29,8 @@ import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
 import tiewright.http.Service;
 import tiewright.ledger.Ledger;
+import tiewright.ledger.PrivateAnswer;
+import tiewright.ledger.PrivateRequest;
 import tiewright.ledger.Request;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.plainfiles.PastNotes;
@@ -131,7 +135,7 @@ class ImportExportTest {
         issue("L1", "KS", "the captain's secret");
         issue("L2", "WH", "another captain's secret");
         try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
-            ledger.note(ClubId.of("KS"), new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2));
+            keep(ledger, "KS", new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2));
         }
         assertThat(run("export", at("plain"), "--data", at("data")))
                 .as(err.toString())
@@ -238,10 +242,11 @@ class ImportExportTest {
         String rows =
                 "date,home_1,home_2,away_1,away_2,home,away,format\n2026-05-02,KS1,KS2,Somebody,Another,11,2,side-out-11\n";
         try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
-            ledger.note(
-                    ClubId.of("KS"),
-                    new PrivateNote.GamesGiven(
-                            ClubId.of("KS"), PastNotes.read(rows).games()));
+            keep(
+                    ledger,
+                    "KS",
+                    new PrivateNote.GameGiven(
+                            ClubId.of("KS"), 1, PastNotes.read(rows).games().get(0)));
         }
         assertThat(run("export", at("plain"), "--data", at("data")))
                 .as(err.toString())
@@ -288,19 +293,19 @@ class ImportExportTest {
         }
         give("busy", "KS", Path.of(DEMO));
         try (Ledger ledger = Ledger.open(temp.resolve("busy"), Clock.systemUTC())) {
-            ledger.note(
-                    club,
-                    new PrivateNote.FormJudged(PlayerId.of("KS1"), OptionalDouble.of(7.25), OptionalDouble.of(1.5)));
-            ledger.note(club, new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2));
-            ledger.note(
-                    club,
-                    new PrivateNote.GamesGiven(
+            keep(
+                    ledger,
+                    "KS",
+                    new PrivateNote.FormJudged(PlayerId.of("KS1"), OptionalDouble.of(7.25), OptionalDouble.of(1.5)),
+                    new PrivateNote.RubbersPromised(PlayerId.of("KS8"), 2),
+                    new PrivateNote.GameGiven(
                             club,
+                            1,
                             PastNotes.read(
                                             "date,home_1,home_2,away_1,away_2,home,away,format\n2026-05-02,KS1,KS2,X,Y,11,2,side-out-11")
-                                    .games()));
-            ledger.note(
-                    club, new PrivateNote.Forecast(TieId.of("A-1-1"), club, Optional.of(RubberNo.of(1)), 0.6125, 1, 0));
+                                    .games()
+                                    .get(0)),
+                    new PrivateNote.Forecast(TieId.of("A-1-1"), club, Optional.of(RubberNo.of(1)), 0.6125, 1, 0));
             assertThat(ledger.forecasts(club)).isNotEmpty();
         }
         for (String data : List.of("quiet", "busy")) {
@@ -343,8 +348,19 @@ class ImportExportTest {
                     Files.readString(folder.resolve("games.csv")),
                     Files.readString(folder.resolve("rallies.csv")),
                     FilmNotes.Known.of(ledger.event()));
-            ledger.note(id, notes.games().stream().map(game -> game.keptFor(id)).toList());
+            keep(
+                    ledger,
+                    club,
+                    notes.games().stream().map(game -> game.keptFor(id)).toArray(PrivateNote[]::new));
         }
+    }
+
+    private static void keep(Ledger ledger, String club, PrivateNote... notes) {
+        ClubId id = ClubId.of(club);
+        Actor captain = new Actor(Role.CAPTAIN, Optional.of(id), "captain", "test");
+        PrivateRequest request = PrivateRequest.of(id, UUID.randomUUID().toString(), captain);
+        assertThat(ledger.decide(request, (event, noted, by) -> PrivateDecision.Kept.of(notes)))
+                .isEqualTo(new PrivateAnswer.Done(false));
     }
 
     private void issue(String name, String club, String secret) {

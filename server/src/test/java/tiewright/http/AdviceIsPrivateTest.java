@@ -2,11 +2,17 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ch.qos.logback.classic.Logger;
+import ch.qos.logback.classic.spi.ILoggingEvent;
+import ch.qos.logback.core.read.ListAppender;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
@@ -40,7 +46,12 @@ class AdviceIsPrivateTest {
             "/desk",
             "/desk/tie/A1",
             "/log",
+            "/hurt",
+            "/organiser/private-data",
             "/organiser");
+
+    /** What a form has seen travels sealed: its bytes are new each time, its length must not be. */
+    private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([^\"]*)\"");
 
     private static final String WON_EARLIER = """
       date,home_1,home_2,away_1,away_2,home,away,format
@@ -73,14 +84,18 @@ class AdviceIsPrivateTest {
         List<String> seen = new ArrayList<>();
         for (Guest guest : others(served)) {
             for (String page : PAGES) {
-                Guest.Got got = guest.get(page);
-                seen.add(page + " " + got.status() + " "
-                        + got.body()
-                                .replaceAll("127\\.0\\.0\\.1:[0-9]+", "here")
-                                .replaceAll("name=\"(key|seen)\" value=\"[^\"]*\"", ""));
+                seen.add(said(page, guest.get(page)));
             }
         }
         return seen;
+    }
+
+    private static String said(String page, Guest.Got got) {
+        return page + " " + got.status() + " "
+                + SEEN.matcher(got.body()
+                                .replaceAll("127\\.0\\.0\\.1:[0-9]+", "here")
+                                .replaceAll("name=\"key\" value=\"[^\"]*\"", ""))
+                        .replaceAll(token -> "seen, of length " + token.group(1).length());
     }
 
     /** Twin days that differ only in what a captain noted, asked and planned give everybody else the same bytes. */
@@ -113,6 +128,55 @@ class AdviceIsPrivateTest {
                 assertThat(busy.get(i).lines().toList())
                         .containsExactlyElementsOf(quiet.get(i).lines().toList());
             }
+        }
+    }
+
+    /** What others had on their screens is answered in the same way, and the log of the service says the same. */
+    @Test
+    void forms_of_others_and_the_log_do_not_tell_that_a_club_noted_something() {
+        assertThat(answersToOthers(AdviceIsPrivateTest::noteAndClash)).isEqualTo(answersToOthers((one, other) -> {}));
+    }
+
+    private static void noteAndClash(Guest captain, Guest deputy) {
+        String form = "/captain/squad/form";
+        Map<String, String> first =
+                captain.filled("/captain/squad", form, Map.of("player", "N1", "form-N1", "8", "doubt-N1", "1"));
+        Map<String, String> second =
+                deputy.filled("/captain/squad", form, Map.of("player", "N1", "form-N1", "2", "doubt-N1", "1"));
+        assertThat(captain.post(form, first).status()).isEqualTo(200);
+        assertThat(captain.post(form, first).status()).as("again").isEqualTo(200);
+        assertThat(deputy.post(form, second).status()).isEqualTo(409);
+        assertThat(deputy.send("/captain/squad", "/captain/squad/half-life", Map.of("half-life", "0"))
+                        .status())
+                .isEqualTo(422);
+        deputy.send("/captain/squad", "/captain/squad/forget", Map.of("forget-player", "N1"));
+    }
+
+    private static List<String> answersToOthers(BiConsumer<Guest, Guest> between) {
+        Logger log = (Logger) LoggerFactory.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME);
+        ListAppender<ILoggingEvent> lines = new ListAppender<>();
+        try (Served served = oneTie()) {
+            Guest captain = served.captain("N");
+            Guest deputy = served.captain("N");
+            Guest rival = served.captain("S");
+            Guest desk = served.as(Role.DESK);
+            Map<String, String> judged = rival.filled(
+                    "/captain/squad", "/captain/squad/form", Map.of("player", "S1", "form-S1", "3", "doubt-S1", ""));
+            Map<String, String> wished = rival.filled(
+                    "/captain/proposal/A1", "/captain/proposal/A1/wishes", Map.of("player", "S2", "wish", "rest"));
+            Map<String, String> hurt = desk.filled("/hurt", "/hurt", Map.of("player", "N3"));
+            lines.start();
+            log.addAppender(lines);
+            between.accept(captain, deputy);
+            List<String> said = new ArrayList<>(List.of(
+                    said("form", rival.post("/captain/squad/form", judged)),
+                    said("wish", rival.post("/captain/proposal/A1/wishes", wished)),
+                    said("hurt", desk.post("/hurt", hurt))));
+            said.addAll(seen(served));
+            lines.list.forEach(line -> said.add(line.getFormattedMessage()));
+            return said;
+        } finally {
+            log.detachAppender(lines);
         }
     }
 

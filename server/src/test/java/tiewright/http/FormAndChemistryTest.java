@@ -65,11 +65,11 @@ class FormAndChemistryTest {
             }
             Guest rival = served.captain("S");
             String before = rival.get(PAGE).body();
-            served.ledger.note(
-                    ClubId.of("N"),
+            served.noted(
+                    "N",
                     new PrivateNote.FormJudged(PlayerId.of("N1"), OptionalDouble.of(17.3), OptionalDouble.of(0.5)));
-            served.ledger.note(
-                    ClubId.of("N"),
+            served.noted(
+                    "N",
                     new PrivateNote.ChemistryJudged(
                             Pair.of("N1", "N3"), 9.1, OptionalDouble.of(0.5), Optional.empty()));
             assertThat(rival.get(PAGE).body()).isEqualTo(before);
@@ -97,12 +97,15 @@ class FormAndChemistryTest {
     void a_half_life_or_a_doubt_of_nothing_is_refused_with_its_reason_and_kept_as_typed() {
         try (Served served = served()) {
             Guest captain = served.captain("N");
-            for (String typed : List.of("0", "-1", "ten", "99999")) {
+            for (String typed : List.of("0", "-1", "99999")) {
                 Guest.Got got = captain.send(NOTES, NOTES + "/half-life", Map.of("half-life", typed));
                 assertThat(got.status()).isEqualTo(422);
                 assertThat(got.text()).contains("A half-life is a number of days from 1 to 36500");
                 assertThat(got.body()).contains("value=\"" + typed + "\"");
             }
+            assertThat(captain.send(NOTES, NOTES + "/half-life", Map.of("half-life", "ten"))
+                            .text())
+                    .contains("\"ten\" is not a whole number");
             Guest.Got doubt =
                     captain.send(NOTES, NOTES + "/form", Map.of("player", "N1", "form-N1", "51", "doubt-N1", "0"));
             assertThat(doubt.text()).contains("Form lies between -50 and 50", "The doubt is more than 0");

@@ -120,7 +120,7 @@ class InjuryPagesTest {
     @Test
     void a_later_sheet_asks_the_own_captain_and_bars_nobody() {
         try (Served served = day()) {
-            served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
+            served.noted("N", new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
             Guest captain = served.captain("N");
             Guest.Got sheet = captain.get("/captain/sheet/A2");
             assertThat(sheet.text())
@@ -152,7 +152,7 @@ class InjuryPagesTest {
     @Test
     void a_captain_marks_and_reads_the_own_squad_alone_and_others_nothing() {
         try (Served served = day()) {
-            served.ledger.note(tiewright.event.ClubId.of("N"), new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
+            served.noted("N", new PrivateNote.HurtMarked(PlayerId.of("N5"), true));
             Guest other = served.captain("S");
             assertThat(other.get("/hurt").text()).contains("Nobody is marked").doesNotContain("Player N5");
             assertThat(other.send("/hurt", "/hurt", Map.of("player", "N1")).status())

@@ -12,6 +12,7 @@ import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.plainfiles.PastNotes;
+import tiewright.rating.GivePastGames;
 
 /** A captain gives earlier games that only the own club knows; they count for it, once, and nobody else notices. */
 class PastPageTest {
@@ -19,7 +20,6 @@ class PastPageTest {
     private static final String BACK = PAGE + "/take-back";
     private static final String RATINGS = "/captain/form";
     private static final String FILE = "past-results.csv";
-    private static final int MOST_GAMES = 500;
     private static final String HEAD = "date,home_1,home_2,away_1,away_2,home,away,format\n";
     private static final String WON = "2026-05-02,N1,N2,S1,S2,11,2,side-out-11\n";
     private static final String STRANGERS = "2026-05-09,N1,N3,Somebody,Somebody else,11,9,side-out-11\n";
@@ -156,7 +156,9 @@ class PastPageTest {
             paste(captain, HEAD + WON + STRANGERS);
             assertThat(captain.post(BACK, Map.of()).status()).isEqualTo(422);
             assertThat(captain.post(BACK, Map.of("every", "yes")).status()).isEqualTo(422);
-            assertThat(captain.post(BACK, Map.of("game", "77")).status()).isEqualTo(422);
+            assertThat(captain.post(BACK, Map.of("game", "77")).status())
+                    .as("gone already: the deputy may have been quicker")
+                    .isEqualTo(200);
             assertThat(kept(served, "N")).isEqualTo(2);
         }
     }
@@ -166,16 +168,16 @@ class PastPageTest {
         try (Served served = served()) {
             Guest captain = served.captain("N");
             StringBuilder rows = new StringBuilder(HEAD);
-            for (int i = 0; i < MOST_GAMES; i++) {
+            for (int i = 0; i < GivePastGames.MOST; i++) {
                 rows.append(WON);
             }
-            assertThat(paste(captain, rows.toString()).text()).contains("Kept: " + MOST_GAMES + " games.");
+            assertThat(paste(captain, rows.toString()).text()).contains("Kept: " + GivePastGames.MOST + " games.");
             assertThat(captain.get(PAGE).body().length())
                     .as("a page under 300 kB")
                     .isLessThan(300_000);
             Guest.Got more = paste(captain, HEAD + STRANGERS);
             assertThat(more.status()).isEqualTo(422);
-            assertThat(more.text()).contains("At most " + MOST_GAMES + " earlier games of a club are kept");
+            assertThat(more.text()).contains("At most " + GivePastGames.MOST + " earlier games of a club are kept");
         }
     }
 

@@ -30,9 +30,7 @@ class PrivateDataPageTest {
                         day.facts().stream().map(Recorded::fact).toList(),
                         List.of(new PrivateNote.PersonNamed(
                                 PlayerId.of("N1"), "Ada Plantedname", OptionalInt.of(1990))));
-        served.ledger.note(
-                ClubId.of("N"),
-                new PrivateNote.FormJudged(PlayerId.of("N1"), OptionalDouble.of(7), OptionalDouble.of(2)));
+        served.noted("N", new PrivateNote.FormJudged(PlayerId.of("N1"), OptionalDouble.of(7), OptionalDouble.of(2)));
         return served;
     }
 
@@ -55,9 +53,11 @@ class PrivateDataPageTest {
             assertThat(organiser.get(PAGE).text())
                     .contains(
                             "No day is set yet",
-                            "Judgements of a player's form 1",
+                            "Names and birth years of players 1",
+                            "What clubs noted for themselves known to each club alone",
                             "The law of the place",
-                            "No backup was taken");
+                            "No backup was taken")
+                    .doesNotContain("Judgements of a player's form");
             String date = Days.DATE.plusDays(20).toString();
             assertThat(organiser
                             .send(PAGE, PAGE, Map.of("date", date, "names", "codes"))
@@ -156,8 +156,8 @@ class PrivateDataPageTest {
     @Test
     void a_captain_deletes_early_what_is_noted_about_one_player() {
         try (Served served = served()) {
-            served.ledger.note(
-                    ClubId.of("N"),
+            served.noted(
+                    "N",
                     new PrivateNote.ChemistryJudged(
                             Pair.of("N1", "N2"), 1, OptionalDouble.empty(), java.util.Optional.empty()));
             Guest captain = served.captain("N");

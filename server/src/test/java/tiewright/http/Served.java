@@ -19,11 +19,14 @@ import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Fact;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.ledger.Answer;
 import tiewright.ledger.Ledger;
+import tiewright.ledger.PrivateAnswer;
+import tiewright.ledger.PrivateRequest;
 import tiewright.ledger.Request;
 
 /** A real service on a free port over a folder of its own, with a clock that a test moves. */
@@ -64,6 +67,18 @@ public final class Served implements AutoCloseable {
             return done;
         }
         throw new AssertionError("refused: " + answer);
+    }
+
+    /** What a club has noted, as its captain would: for what a test takes as given. */
+    public Served noted(String club, PrivateNote... notes) {
+        ClubId own = ClubId.of(club);
+        Actor captain = new Actor(Role.CAPTAIN, Optional.of(own), "captain", "test");
+        PrivateRequest request = PrivateRequest.of(own, UUID.randomUUID().toString(), captain);
+        if (!(ledger.decide(request, (event, noted, by) -> PrivateDecision.Kept.of(notes))
+                instanceof PrivateAnswer.Done)) {
+            throw new AssertionError("not noted");
+        }
+        return this;
     }
 
     /** Somebody without any link. */

@@ -10,9 +10,11 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import tiewright.event.Actor;
+import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 
@@ -42,6 +44,18 @@ final class Asked {
 
     static Decision notes(PrivateNote... notes) {
         return (event, given) -> new Decision.Accepted(List.of(), List.of(notes));
+    }
+
+    static PrivateDecision kept(PrivateNote... notes) {
+        return (event, noted, by) -> PrivateDecision.Kept.of(notes);
+    }
+
+    static PrivateRequest forClub(ClubId club, String key) {
+        return PrivateRequest.of(club, key, captain(club));
+    }
+
+    static Actor captain(ClubId club) {
+        return new Actor(Role.CAPTAIN, Optional.of(club), "captain", "browser-1");
     }
 
     /** A decision that also reads sealed sheets. */

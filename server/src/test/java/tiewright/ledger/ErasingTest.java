@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -36,6 +38,7 @@ import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.PlayerForgotten;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
@@ -152,6 +155,9 @@ class ErasingTest {
             return marker.repeat(Math.max(1, room / marker.length()))
                     .substring(0, Math.max(marker.length(), room / marker.length() * marker.length()));
         }
+        if (type.getType() == OffsetDateTime.class) {
+            return OffsetDateTime.of(2026, 2, 3, 9, 0, 0, 0, ZoneOffset.UTC);
+        }
         if (type.isDate()) {
             return LocalDate.of(2026, 2, 3);
         }
@@ -220,7 +226,9 @@ class ErasingTest {
             assertThat(ledger.asOf(before.seq())).isEqualTo(before);
             assertThat(ledger.directory()).isEqualTo(Directory.EMPTY);
             done(ledger, Asked.facts(new SetUpFact.CourtSet("1", Optional.empty(), Optional.empty(), true)));
-            ledger.note(N, new FormJudged(N1, OptionalDouble.of(1), OptionalDouble.empty()));
+            ledger.decide(
+                    Asked.forClub(N, "k"),
+                    Asked.kept(new FormJudged(N1, OptionalDouble.of(1), OptionalDouble.empty())));
         }
         try (Ledger ledger = open()) {
             assertThat(ledger.event().courts()).containsKey("1");
@@ -339,9 +347,9 @@ class ErasingTest {
     void what_a_club_noted_about_one_player_goes_early_and_leaves_no_byte() throws Exception {
         try (Ledger ledger = open()) {
             aClub(ledger);
-            ledger.note(
-                    N,
-                    List.of(
+            ledger.decide(
+                    Asked.forClub(N, "notes"),
+                    Asked.kept(
                             new FormJudged(N1, OptionalDouble.of(1), OptionalDouble.empty()),
                             new FormJudged(N2, OptionalDouble.of(2), OptionalDouble.empty()),
                             new ChemistryJudged(new Pair(N1, N2), 1, OptionalDouble.empty(), Optional.empty()),
@@ -352,7 +360,9 @@ class ErasingTest {
                             new HurtMarked(N2, true),
                             new FilmKept(N, "g1", "about", "filmmarker1".repeat(500)),
                             new FilmKept(N, "g2", "about", "filmmarker2".repeat(500))));
-            ledger.forget(N, N1, List.of("g1"));
+            PrivateAnswer gone =
+                    ledger.forget(Asked.forClub(N, "gone"), Asked.kept(new PlayerForgotten(N, N1, List.of("g1"))));
+            assertThat(gone).isEqualTo(new PrivateAnswer.Done(false));
             assertThat(ledger.privateOf(N).forms()).containsOnlyKeys(N2);
             assertThat(ledger.privateOf(N).chemistry()).containsOnlyKeys(new Pair(N2, N3));
             assertThat(ledger.privateOf(N).tieWishes())
@@ -362,8 +372,10 @@ class ErasingTest {
             assertThat(ledger.directory().people()).hasSize(3);
             assertThat(with("filmmarker1")).isEmpty();
             assertThat(with("filmmarker2")).isNotEmpty();
-            assertThatThrownBy(() -> ledger.forget(ClubId.of("S"), N1, List.of()))
-                    .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> ledger.forget(
+                            Asked.forClub(ClubId.of("S"), "theirs"),
+                            Asked.kept(new PlayerForgotten(ClubId.of("S"), N2, List.of()))))
+                    .isInstanceOf(IllegalStateException.class);
         }
     }
 }

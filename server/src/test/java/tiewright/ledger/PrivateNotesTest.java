@@ -15,8 +15,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.event.ClubId;
+import tiewright.event.ClubNotes;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.KeptGame;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -24,12 +26,14 @@ import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmDropped;
 import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.PrivateNote.FormJudged;
+import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
-import tiewright.event.PrivateNote.GamesGiven;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
+import tiewright.event.PrivateNote.PlayerWish;
+import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.SetUpFact.ClubEntered;
@@ -96,6 +100,11 @@ class PrivateNotesTest {
                 .isInstanceOf(Answer.Done.class);
     }
 
+    private void note(ClubId club, PrivateNote... notes) {
+        assertThat(ledger.decide(Asked.forClub(club, "k" + keys++), Asked.kept(notes)))
+                .isEqualTo(new PrivateAnswer.Done(false));
+    }
+
     private static PlayerEntered player(PlayerId player, ClubId club) {
         return new PlayerEntered(player, club, OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
     }
@@ -103,13 +112,13 @@ class PrivateNotesTest {
     @Test
     void film_is_kept_for_one_club_game_by_game() {
         String rallies = "game,rally,server,ending,player\n" + "g1,1,,gave,n1\n".repeat(20_000);
-        ledger.note(N, List.of(new FilmKept(N, "g1", "about", "first"), new FilmKept(N, "g2", "about", "second")));
-        ledger.note(S, new FilmKept(S, "g1", "theirs", "theirs"));
-        ledger.note(N, new FilmKept(N, "g1", "again", rallies));
+        note(N, new FilmKept(N, "g1", "about", "first"), new FilmKept(N, "g2", "about", "second"));
+        note(S, new FilmKept(S, "g1", "theirs", "theirs"));
+        note(N, new FilmKept(N, "g1", "again", rallies));
         reopen();
         assertThat(ledger.filmsOf(N))
                 .containsExactly(new FilmKept(N, "g1", "again", rallies), new FilmKept(N, "g2", "about", "second"));
-        ledger.note(N, new FilmDropped(N, "g1"));
+        note(N, new FilmDropped(N, "g1"));
         assertThat(ledger.filmsOf(N)).extracting(FilmKept::game).containsExactly("g2");
         assertThat(ledger.filmsOf(S)).containsExactly(new FilmKept(S, "g1", "theirs", "theirs"));
     }
@@ -117,42 +126,40 @@ class PrivateNotesTest {
     @Test
     void nobody_gives_or_drops_film_of_another_club_and_what_is_refused_leaves_nothing() {
         FilmKept own = new FilmKept(N, "g1", "about", "rallies");
-        assertThatThrownBy(() -> ledger.note(N, List.of(own, new FilmKept(S, "g2", "about", "rallies"))))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> note(N, own, new FilmKept(S, "g2", "about", "rallies")))
+                .isInstanceOf(IllegalStateException.class);
         assertThat(ledger.filmsOf(N)).isEmpty();
-        ledger.note(N, own);
-        assertThatThrownBy(() -> ledger.note(S, new FilmDropped(N, "g1"))).isInstanceOf(IllegalArgumentException.class);
+        note(N, own);
+        assertThatThrownBy(() -> note(S, new FilmDropped(N, "g1"))).isInstanceOf(IllegalStateException.class);
         assertThat(ledger.filmsOf(N)).containsExactly(own);
         assertThat(own.toString()).doesNotContain("rallies", "g1");
     }
 
     @Test
     void a_club_that_is_entered_anew_does_not_read_the_film_of_the_one_before() {
-        ledger.note(N, new FilmKept(N, "g1", "about", "rallies"));
+        note(N, new FilmKept(N, "g1", "about", "rallies"));
         happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
         happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
         assertThat(ledger.filmsOf(N)).isEmpty();
     }
 
     @Test
-    void earlier_games_of_a_club_are_kept_for_it_alone_each_once_and_taken_back_by_number() {
+    void earlier_games_of_a_club_are_kept_for_it_alone_and_taken_back_by_number() {
         PastGame first = game(2, 11, 4);
         PastGame second = game(1, 11, 7);
-        ledger.note(N, new GamesGiven(N, List.of(first, second)));
-        ledger.note(S, new GamesGiven(S, List.of(first)));
-        ledger.note(N, new GamesGiven(N, List.of(first, second, first)));
+        note(N, new GameGiven(N, 1, first), new GameGiven(N, 2, second), new GameGiven(N, 3, first));
+        note(S, new GameGiven(S, 1, first));
         reopen();
         assertThat(ledger.pastGamesOf(N))
                 .containsExactly(new KeptGame(2, second), new KeptGame(1, first), new KeptGame(3, first));
         assertThat(ledger.pastGamesOf(S)).containsExactly(new KeptGame(1, first));
         assertThat(ledger.pastGames()).as("nothing of it for everybody").isEmpty();
-        ledger.note(N, new GameTakenBack(N, 1));
+        note(N, new GameTakenBack(N, 1));
         assertThat(ledger.pastGamesOf(N)).extracting(KeptGame::number).containsExactly(2, 3);
         assertThat(ledger.pastGamesOf(S)).hasSize(1);
-        assertThatThrownBy(() -> ledger.note(S, new GameTakenBack(N, 2))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> ledger.note(S, new GamesGiven(N, List.of(first))))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThat(new GamesGiven(N, List.of(first)).toString()).doesNotContain("11");
+        assertThatThrownBy(() -> note(S, new GameTakenBack(N, 2))).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> note(S, new GameGiven(N, 4, first))).isInstanceOf(IllegalStateException.class);
+        assertThat(new GameGiven(N, 1, first).toString()).doesNotContain("11");
     }
 
     private static PastGame game(int day, int home, int away) {
@@ -160,11 +167,26 @@ class PrivateNotesTest {
                 LocalDate.of(2031, 5, day), "n1", "n2", "s1", "s2", Score.of(home, away), Format.sideOut(11));
     }
 
+    /** Wishes are written one player at a time, so that two captains of a club are not in each other's way. */
+    @Test
+    void one_players_wish_leaves_the_others_of_the_tie_alone() {
+        note(N, WISH);
+        note(N, new PlayerWished(TIE, N, N2, Optional.of(PlayerWish.PLAY)));
+        assertThat(ledger.privateOf(N).tieWishes())
+                .isEqualTo(Map.of(TIE, new TieWish(TIE, N, List.of(N3, N1, N2), List.of())));
+        note(N, new PlayerWished(TIE, N, N3, Optional.of(PlayerWish.REST)));
+        note(N, new PlayerWished(TIE, N, N1, Optional.empty()));
+        note(N, new PlayerWished(TIE, N, N2, Optional.empty()));
+        assertThat(ledger.privateOf(N).tieWishes()).isEqualTo(Map.of(TIE, new TieWish(TIE, N, List.of(), List.of(N3))));
+        note(N, new PlayerWished(TIE, N, N3, Optional.empty()));
+        assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
+    }
+
     /** Whatever a table keeps by the club's code: film, earlier games, forecasts, the half-life and wishes for a tie. */
     @Test
     void a_club_that_is_entered_anew_reads_nothing_of_the_one_before() {
-        ledger.note(N, new GamesGiven(N, List.of(game(2, 11, 4))));
-        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        note(N, new GameGiven(N, 1, game(2, 11, 4)));
+        note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
         happened(new PlayerRemoved(N1), new PlayerRemoved(N2), new PlayerRemoved(N3), new ClubRemoved(N));
         happened(new ClubEntered(N, "Northern", Optional.empty(), OptionalInt.empty()));
         assertThat(ledger.pastGamesOf(N)).isEmpty();
@@ -173,13 +195,13 @@ class PrivateNotesTest {
 
     @Test
     void a_captain_reads_the_own_notes_and_nobody_elses() {
-        ledger.note(N, FORM);
-        ledger.note(N, TOGETHER);
-        ledger.note(N, WELL);
-        ledger.note(N, WISH);
-        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
-        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
-        ledger.note(N, PROMISE);
+        note(N, FORM);
+        note(N, TOGETHER);
+        note(N, WELL);
+        note(N, WISH);
+        note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        note(N, new HalfLifeChosen(N, OptionalInt.of(180)));
+        note(N, PROMISE);
         reopen();
         assertThat(ledger.privateOf(N))
                 .isEqualTo(new ClubNotes(
@@ -194,22 +216,22 @@ class PrivateNotesTest {
     @Test
     void a_later_note_replaces_and_an_empty_one_ends() {
         FormJudged better = new FormJudged(N1, OptionalDouble.of(4), OptionalDouble.of(1));
-        ledger.note(N, FORM);
-        ledger.note(N, better);
+        note(N, FORM);
+        note(N, better);
         assertThat(ledger.privateOf(N).forms()).isEqualTo(Map.of(N1, better));
-        ledger.note(N, new FormJudged(N1, OptionalDouble.empty(), OptionalDouble.empty()));
-        ledger.note(N, TOGETHER);
-        ledger.note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
-        ledger.note(N, WISH);
-        ledger.note(N, new TieWish(TIE, N, List.of(), List.of()));
-        ledger.note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
-        ledger.note(N, new HalfLifeChosen(N, OptionalInt.empty()));
-        ledger.note(N, new RubbersPromised(N1, 1));
-        ledger.note(N, PROMISE);
-        ledger.note(N, new RubbersPromised(N2, 3));
+        note(N, new FormJudged(N1, OptionalDouble.empty(), OptionalDouble.empty()));
+        note(N, TOGETHER);
+        note(N, new ChemistryJudged(TOGETHER.pair(), 0, OptionalDouble.empty(), Optional.empty()));
+        note(N, WISH);
+        note(N, new TieWish(TIE, N, List.of(), List.of()));
+        note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        note(N, new HalfLifeChosen(N, OptionalInt.empty()));
+        note(N, new RubbersPromised(N1, 1));
+        note(N, PROMISE);
+        note(N, new RubbersPromised(N2, 3));
         assertThat(ledger.privateOf(N).promises())
                 .isEqualTo(Map.of(N1, new RubbersPromised(N1, 1), N2, new RubbersPromised(N2, 3)));
-        ledger.note(N, List.of(new RubbersPromised(N1, 0), new RubbersPromised(N2, 0)));
+        note(N, new RubbersPromised(N1, 0), new RubbersPromised(N2, 0));
         assertThat(ledger.privateOf(N)).isEqualTo(NOTHING);
     }
 
@@ -223,7 +245,8 @@ class PrivateNotesTest {
                 new RubbersPromised(S1, 1),
                 new TieWish(TIE, N, List.of(N1), List.of(S1)),
                 new PersonNamed(N1, "Other", OptionalInt.empty()))) {
-            assertThatThrownBy(() -> ledger.note(N, note)).hasMessage("the captain of N may not note this");
+            assertThatThrownBy(() -> note(N, note))
+                    .hasMessage("a decision of N gave a note that is not N's to keep: " + note.kind());
         }
         assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
         assertThat(ledger.directory().people()).isEmpty();
@@ -267,8 +290,8 @@ class PrivateNotesTest {
         Event before = ledger.event();
         java.util.List<Event> heard = new java.util.concurrent.CopyOnWriteArrayList<>();
         ledger.onChange(heard::add);
-        ledger.note(N, FORM);
-        ledger.note(N, PROMISE);
+        note(N, FORM);
+        note(N, PROMISE);
         noted(WISH);
         assertThat(ledger.event()).isEqualTo(before);
         ledger.close();

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -157,7 +158,10 @@ class SealedSheetsTest {
             for (int rubbers = 1; rubbers <= 12; rubbers++) {
                 Sheet sheet = Sheet.of(
                         Collections.nCopies(rubbers, Optional.of(Pair.of("a".repeat(rubbers), "選".repeat(40)))));
-                store.write(List.of(new SheetKept(SHEETS, HOME, sheet, SECRET)));
+                store.write(
+                        Asked.forClub(HOME, "k" + rubbers),
+                        List.of(new SheetKept(SHEETS, HOME, sheet, SECRET)),
+                        new Changes(Map.of(), "captain", Asked.NINE));
                 assertThat(store.open(Set.of(where)).sheets().get(where).sheet())
                         .isEqualTo(sheet);
                 nonces.add(store.jooq()

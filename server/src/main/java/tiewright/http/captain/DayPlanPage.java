@@ -77,14 +77,7 @@ final class DayPlanPage implements Page {
     }
 
     private void promise(Visit visit) {
-        Form form = visit.form();
-        DayPromises.read(visit, form)
-                .ifPresentOrElse(
-                        promise -> {
-                            visit.hall().ledger().note(visit.club(), promise);
-                            visit.go(HERE + "#promises");
-                        },
-                        () -> visit.refuse(form, tried -> screen(visit, tried)));
+        DayPromises.promise(visit, tried -> screen(visit, tried));
     }
 
     private static int count(Form form, String field) {

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote.RubbersPromised;
-import tiewright.event.Refusal;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
@@ -14,10 +13,12 @@ import tiewright.http.pieces.TextField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.DayPlanView;
 import tiewright.http.visit.Form;
+import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.PlayingDay;
+import tiewright.lineup.PromiseRubbers;
 import tiewright.wording.LineupWords;
 
 /** Rubbers that a captain promised to single players: kept, changed and taken back on the page of the day. Private to the club. */
@@ -28,20 +29,15 @@ final class DayPromises {
 
     private DayPromises() {}
 
-    /** The note that the form asks for; empty where something in it is wrong. */
-    static Optional<RubbersPromised> read(Visit visit, Form form) {
+    static void promise(Visit visit, Function<Tried, Screen> again) {
+        Form form = visit.form();
         Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, PLAYER);
         OptionalInt rubbers = form.mustNumber(RUBBERS);
-        boolean possible = rubbers.orElse(0) >= 0 && rubbers.orElse(0) <= RubbersPromised.MOST;
-        if (!possible) {
-            form.fault(Refusal.of("form.out-of-range")
-                    .with("least", 0)
-                    .with("most", RubbersPromised.MOST)
-                    .at(RUBBERS));
-        }
-        return form.isClean()
-                ? Optional.of(new RubbersPromised(player.orElseThrow(), rubbers.getAsInt()))
-                : Optional.empty();
+        visit.note(
+                form,
+                () -> new PromiseRubbers(player.orElseThrow(), rubbers.orElseThrow()),
+                "/captain/day#promises",
+                again);
     }
 
     static DayPlanView.Promises view(Visit visit, PlayingDay day, Tried tried) {

@@ -1,14 +1,11 @@
 package tiewright.http.captain;
 
-import java.util.Optional;
 import java.util.OptionalInt;
-import tiewright.event.Refusal;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.Tried;
-import tiewright.rating.Ageing;
 
 /** How much older games count in the own club's ratings: asked on the page of notes. */
 final class HalfLifeForm {
@@ -34,14 +31,6 @@ final class HalfLifeForm {
 
     /** What was typed; nothing where every game shall count the same, and after a fault. */
     static OptionalInt days(Form form) {
-        Optional<String> typed = Optional.of(form.text(FIELD).strip()).filter(text -> !text.isEmpty());
-        if (typed.isEmpty()) {
-            return OptionalInt.empty();
-        }
-        if (typed.get().matches("[0-9]{1,6}") && Ageing.isHalfLife(Integer.parseInt(typed.get()))) {
-            return OptionalInt.of(Integer.parseInt(typed.get()));
-        }
-        form.fault(Refusal.of("form.half-life").with("most", Ageing.MOST_DAYS).at(FIELD));
-        return OptionalInt.empty();
+        return form.number(FIELD);
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
@@ -15,7 +16,6 @@ import tiewright.http.answers.ClubAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.DoubtBar;
 import tiewright.http.pieces.Option;
-import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.ProposalView;
@@ -28,6 +28,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.Budget;
 import tiewright.lineup.DeciderAdvice;
@@ -39,6 +40,7 @@ import tiewright.lineup.Proposals;
 import tiewright.lineup.ProposedSheet;
 import tiewright.lineup.Reason;
 import tiewright.lineup.WhatIf;
+import tiewright.lineup.WishForTie;
 import tiewright.wording.LineupWords;
 
 /** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
@@ -47,7 +49,7 @@ final class ProposalPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, "/captain/proposal/{tie}", visit -> visit.show(screen(visit)));
+        routes.get(Door.CAPTAIN, "/captain/proposal/{tie}", visit -> visit.show(screen(visit, Tried.NOTHING)));
         routes.post(Door.CAPTAIN, "/captain/proposal/{tie}/wishes", ProposalPages::wish);
     }
 
@@ -64,44 +66,20 @@ final class ProposalPages implements Page {
         Tie tie = ownTie(visit);
         Form form = visit.form();
         Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, "player");
-        if (!form.isClean()) {
-            visit.refuse(form, tried -> screen(visit));
-            return;
-        }
-        TieWish before = Optional.ofNullable(visit.hall()
-                        .ledger()
-                        .privateOf(visit.club())
-                        .tieWishes()
-                        .get(tie.id()))
-                .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
-        visit.hall()
-                .ledger()
-                .note(
-                        visit.club(),
-                        new TieWish(
-                                tie.id(),
-                                visit.club(),
-                                with(
-                                        before.mustPlay(),
-                                        player.get(),
-                                        form.text("wish").equals("play")),
-                                with(
-                                        before.mustRest(),
-                                        player.get(),
-                                        form.text("wish").equals("rest"))));
-        visit.go("/captain/proposal/" + tie.id());
+        Optional<PlayerWish> wish =
+                switch (form.text("wish")) {
+                    case "play" -> Optional.of(PlayerWish.PLAY);
+                    case "rest" -> Optional.of(PlayerWish.REST);
+                    default -> Optional.empty();
+                };
+        visit.note(
+                form,
+                () -> new WishForTie(tie.id(), player.orElseThrow(), wish),
+                "/captain/proposal/" + tie.id(),
+                tried -> screen(visit, tried));
     }
 
-    private static List<PlayerId> with(List<PlayerId> before, PlayerId player, boolean wished) {
-        List<PlayerId> after = new ArrayList<>(
-                before.stream().filter(one -> !one.equals(player)).toList());
-        if (wished) {
-            after.add(player);
-        }
-        return after;
-    }
-
-    private static Screen screen(Visit visit) {
+    private static Screen screen(Visit visit, Tried tried) {
         Tie tie = ownTie(visit);
         TieViews views = new TieViews(visit.event());
         Question asked = Question.of(visit);
@@ -112,11 +90,14 @@ final class ProposalPages implements Page {
         return Screen.of(
                 "proposal",
                 title,
-                tie.isOpened() ? afterOpening(visit, inputs, words) : beforeOpening(visit, tie, inputs, asked, words));
+                tie.isOpened()
+                        ? afterOpening(visit, inputs, words, tried)
+                        : beforeOpening(visit, tie, inputs, words, tried));
     }
 
     private static ProposalView beforeOpening(
-            Visit visit, Tie tie, LineupInputs inputs, Question asked, LineupWords words) {
+            Visit visit, Tie tie, LineupInputs inputs, LineupWords words, Tried tried) {
+        Question asked = Question.of(visit);
         Budget budget = Budget.usual(asked.seed());
         Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
         List<ProposalView.Sheet> own = visit
@@ -136,7 +117,7 @@ final class ProposalPages implements Page {
                     .stream()
                     .toList();
             return new ProposalView(
-                    Refusal.NONE,
+                    tried.refusal(),
                     cautions(inputs, words),
                     List.of(),
                     sentences(proposed.promises(), words),
@@ -156,11 +137,11 @@ final class ProposalPages implements Page {
                     drawn,
                     whatIf(inputs, asked, words),
                     List.of(asked.ask(tie.id())),
-                    forms(visit, tie));
+                    forms(visit, tie, tried));
         }
         Proposal.Impossible impossible = (Proposal.Impossible) proposal;
         return new ProposalView(
-                Refusal.NONE,
+                tried.refusal(),
                 cautions(inputs, words),
                 sentences(impossible.reasons(), words),
                 List.of(),
@@ -174,13 +155,13 @@ final class ProposalPages implements Page {
                 List.of(),
                 List.of(),
                 List.of(asked.ask(tie.id())),
-                forms(visit, tie));
+                forms(visit, tie, tried));
     }
 
-    private static ProposalView afterOpening(Visit visit, LineupInputs inputs, LineupWords words) {
+    private static ProposalView afterOpening(Visit visit, LineupInputs inputs, LineupWords words, Tried tried) {
         DeciderAdvice advice = inputs.decider();
         return new ProposalView(
-                Refusal.NONE,
+                tried.refusal(),
                 List.of(Cautions.OF_ADVICE, words.restsOn(inputs.basis())),
                 List.of(),
                 List.of(),
@@ -311,7 +292,7 @@ final class ProposalPages implements Page {
         return reasons.stream().map(words::sentence).toList();
     }
 
-    private static List<ActionForm> forms(Visit visit, Tie tie) {
+    private static List<ActionForm> forms(Visit visit, Tie tie, Tried tried) {
         TieWish now = Optional.ofNullable(visit.hall()
                         .ledger()
                         .privateOf(visit.club())
@@ -320,7 +301,9 @@ final class ProposalPages implements Page {
                 .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
         List<Option> players = visit.event().squad(visit.club()).stream()
                 .map(player -> Option.of(
-                        player.id().code(), visit.event().name(player.id()) + wished(now, player.id()), false))
+                        player.id().code(),
+                        visit.event().name(player.id()) + wished(now, player.id()),
+                        tried.value("player", "").equals(player.id().code())))
                 .toList();
         return List.of(ActionForm.of(
                         "wish",
@@ -329,20 +312,29 @@ final class ProposalPages implements Page {
                         Button.other("Keep this wish"))
                 .saying("Wishes about pairs stand under My squad. Nobody outside your club sees them.")
                 .asking(
-                        SelectField.of("player", "Player", "Choose", players),
+                        SelectField.of("player", "Player", "Choose", players).withError(tried.error("player")),
                         SelectField.of(
                                 "wish",
                                 "Wish",
                                 "",
                                 List.of(
-                                        Option.of("play", "must play", false),
-                                        Option.of("rest", "must rest", false),
-                                        Option.of("none", "no wish", false)))));
+                                        Option.of(
+                                                "play",
+                                                "must play",
+                                                tried.value("wish", "").equals("play")),
+                                        Option.of(
+                                                "rest",
+                                                "must rest",
+                                                tried.value("wish", "").equals("rest")),
+                                        Option.of(
+                                                "none",
+                                                "no wish",
+                                                tried.value("wish", "").equals("none"))))));
     }
 
     private static String wished(TieWish wish, PlayerId player) {
-        return wish.mustPlay().contains(player)
-                ? " (must play)"
-                : wish.mustRest().contains(player) ? " (must rest)" : "";
+        return wish.of(player)
+                .map(one -> one == PlayerWish.PLAY ? " (must play)" : " (must rest)")
+                .orElse("");
     }
 }

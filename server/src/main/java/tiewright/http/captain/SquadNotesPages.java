@@ -6,13 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
+import tiewright.event.ClubNotes;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote;
+import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
-import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
@@ -32,12 +33,14 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.ledger.ClubNotes;
 import tiewright.plainfiles.FilmNotes;
+import tiewright.rating.ChooseHalfLife;
+import tiewright.rating.JudgeForm;
+import tiewright.rating.JudgePair;
+import tiewright.setup.ForgetPlayer;
 
 /** The captain's own judgement of form and pairs. Private to the club: in no other page, export or log. */
 final class SquadNotesPages implements Page {
-    private static final double MOST = 50;
     private static final String FORGET = "/captain/squad/forget";
     private static final List<String> CAUTIONS = List.of(
             "Form is how many rallies in 100 you expect the player to win above an even game: +3 means 53 of 100."
@@ -58,9 +61,9 @@ final class SquadNotesPages implements Page {
         Form form = visit.form();
         Optional<PlayerId> player = ownPlayer(visit, form, "player");
         String suffix = "-" + form.text("player");
-        OptionalDouble value = figure(form, "form" + suffix, -MOST, MOST);
-        OptionalDouble doubt = figure(form, "doubt" + suffix, Math.nextUp(0), MOST);
-        note(visit, form, () -> new FormJudged(player.orElseThrow(), value, doubt));
+        OptionalDouble value = figure(form, "form" + suffix);
+        OptionalDouble doubt = figure(form, "doubt" + suffix);
+        note(visit, form, () -> new JudgeForm(player.orElseThrow(), value, doubt));
     }
 
     private static void pair(Visit visit) {
@@ -72,8 +75,8 @@ final class SquadNotesPages implements Page {
                     .with("rubber", "a pair")
                     .at("pair-second"));
         }
-        OptionalDouble extra = figure(form, "pair-extra", -MOST, MOST);
-        OptionalDouble doubt = figure(form, "pair-doubt", Math.nextUp(0), MOST);
+        OptionalDouble extra = figure(form, "pair-extra");
+        OptionalDouble doubt = figure(form, "pair-doubt");
         Optional<PairWish> wish =
                 switch (form.text("pair-wish")) {
                     case "together" -> Optional.of(PairWish.TOGETHER);
@@ -83,32 +86,33 @@ final class SquadNotesPages implements Page {
         note(
                 visit,
                 form,
-                () -> new ChemistryJudged(
-                        Pair.of(first.orElseThrow(), second.orElseThrow()), extra.orElse(0), doubt, wish));
+                () -> new JudgePair(Pair.of(first.orElseThrow(), second.orElseThrow()), extra.orElse(0), doubt, wish));
     }
 
     private static void halfLife(Visit visit) {
         Form form = visit.form();
         OptionalInt days = HalfLifeForm.days(form);
-        note(visit, form, () -> new HalfLifeChosen(visit.club(), days));
+        note(visit, form, () -> new ChooseHalfLife(days));
     }
 
     /** What was noted about one player goes at once; film in which the player was on court too, if that was ticked. */
     private static void forget(Visit visit) {
         Form form = visit.form();
         Optional<PlayerId> player = ownPlayer(visit, form, "forget-player");
-        if (!form.isClean()) {
-            visit.refuse(form, tried -> screen(visit, tried));
-            return;
-        }
-        List<String> films = !form.isTicked("forget-film")
+        visit.forget(
+                form,
+                () -> new ForgetPlayer(player.orElseThrow(), filmsOf(visit, form, player.orElseThrow())),
+                "/captain/squad",
+                tried -> screen(visit, tried));
+    }
+
+    private static List<String> filmsOf(Visit visit, Form form, PlayerId player) {
+        return !form.isTicked("forget-film")
                 ? List.of()
                 : visit.ask(ClubAnswers::new).films().stream()
-                        .filter(game -> game.film().start().players().contains(player.orElseThrow()))
+                        .filter(game -> game.film().start().players().contains(player))
                         .map(FilmNotes.Game::code)
                         .toList();
-        visit.hall().ledger().forget(visit.club(), player.orElseThrow(), films);
-        visit.go("/captain/squad");
     }
 
     private static ActionForm forget(Visit visit, Tried tried) {
@@ -129,13 +133,8 @@ final class SquadNotesPages implements Page {
                                         false))));
     }
 
-    private static void note(Visit visit, Form form, java.util.function.Supplier<PrivateNote> note) {
-        if (!form.isClean()) {
-            visit.refuse(form, tried -> screen(visit, tried));
-            return;
-        }
-        visit.hall().ledger().note(visit.club(), note.get());
-        visit.go("/captain/squad");
+    private static void note(Visit visit, Form form, Supplier<PrivateDecision> decision) {
+        visit.note(form, decision, "/captain/squad", tried -> screen(visit, tried));
     }
 
     /** A player of the captain's own squad; whatever else was sent counts as not filled in. */
@@ -149,18 +148,13 @@ final class SquadNotesPages implements Page {
                                 .isPresent()));
     }
 
-    private static OptionalDouble figure(Form form, String field, double least, double most) {
-        Optional<Double> value = form.read(
-                field,
-                "form.not-a-figure",
-                text -> Double.valueOf(text.replace(',', '.').replace("+", "")));
-        if (value.isPresent() && !(value.get() >= least && value.get() <= most)) {
-            form.fault(Refusal.of(least > 0 ? "form.doubt-out-of-range" : "form.form-out-of-range")
-                    .with("most", (int) most)
-                    .at(field));
-            return OptionalDouble.empty();
-        }
-        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    private static OptionalDouble figure(Form form, String field) {
+        return form.read(
+                        field,
+                        "form.not-a-figure",
+                        text -> Double.valueOf(text.replace(',', '.').replace("+", "")))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     private static Screen screen(Visit visit, Tried tried) {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tiewright.desk.MarkHurt;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -51,13 +51,12 @@ final class HurtPage implements Page {
             visit.refuse(form, tried -> screen(visit, tried));
             return;
         }
-        visit.hall()
-                .ledger()
-                .note(
-                        player.get().club(),
-                        new PrivateNote.HurtMarked(
-                                player.get().id(), !form.text(Fields.FORM).equals(WELL)));
-        visit.go(HERE);
+        visit.noteFor(
+                player.get().club(),
+                form,
+                new MarkHurt(player.get().id(), !form.text(Fields.FORM).equals(WELL)),
+                HERE,
+                tried -> screen(visit, tried));
     }
 
     /** The way to mark somebody of a tie; a captain chooses from the own squad alone. */

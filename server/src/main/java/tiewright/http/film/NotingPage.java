@@ -9,6 +9,7 @@ import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.film.FilmGame;
+import tiewright.film.KeepFilm;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
@@ -75,19 +76,17 @@ final class NotingPage implements Page {
         Form form = visit.form();
         NotedGame noted = NotedGame.read(form, FilmViews.known(visit.event()));
         noted.faults().forEach(form::fault);
-        noted.game()
-                .flatMap(game -> FilmPage.mayNotKeep(visit, game.code(), form.text(NotedGame.WAS)))
-                .ifPresent(refusal -> form.fault(refusal.at(NotedGame.GAME)));
-        if (!form.isClean() || noted.game().isEmpty()) {
+        if (form.isClean() && noted.game().isEmpty()) {
             visit.refuse(form, tried -> screen(visit, Map.of(), tried));
             return;
         }
-        visit.hall()
-                .ledger()
-                .note(
-                        visit.club(),
-                        List.of(FilmNotes.written(noted.game().get()).keptFor(visit.club())));
-        visit.go(FilmPage.PATH);
+        visit.note(
+                form,
+                () -> new KeepFilm(
+                        List.of(FilmNotes.written(noted.game().orElseThrow()).keptFor(visit.club())),
+                        Optional.of(form.text(NotedGame.WAS))),
+                FilmPage.PATH,
+                tried -> screen(visit, Map.of(), tried));
     }
 
     private static Screen screen(Visit visit, Map<String, String> first, Tried tried) {

@@ -1,14 +1,12 @@
 package tiewright.http.film;
 
-import java.util.ArrayList;
 import java.util.List;
-import tiewright.event.ClubId;
-import tiewright.event.PrivateNote;
-import tiewright.event.PrivateNote.GameTakenBack;
-import tiewright.event.PrivateNote.GamesGiven;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tiewright.event.KeptGame;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.Refusal;
-import tiewright.event.SameGame;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
@@ -17,15 +15,15 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.ledger.KeptGame;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PastNotes;
 import tiewright.plainfiles.PlainFile;
+import tiewright.rating.GivePastGames;
+import tiewright.rating.TakeBackPastGames;
 
 /** A captain gives earlier games that only the own club knows, and takes them back. In no other page, plain export or log. */
 final class PastPage implements Page {
     static final String PATH = "/captain/past";
-    static final int MOST_GAMES = 500;
 
     private static final PlainFile FILE = PlainFile.PAST_RESULTS;
 
@@ -52,38 +50,29 @@ final class PastPage implements Page {
         GivenText given = GivenText.of(visit.ctx(), form, FILE);
         PastNotes notes = PastNotes.read(given.text());
         given.refusal(notes.faults()).ifPresent(form::fault);
-        List<PastGame> kept = games(kept(visit));
-        int more = SameGame.beyond(kept.stream().map(SameGame::of).toList(), notes.games(), SameGame::of)
-                .size();
-        if (kept.size() + more > MOST_GAMES) {
-            form.fault(Refusal.of("form.past-too-many").with("most", MOST_GAMES).at(FILE.fileName()));
-        }
-        if (!form.isClean()) {
-            visit.refuse(form, tried -> screen(visit, given, notes.faults(), tried));
-            return;
-        }
-        visit.hall().ledger().note(visit.club(), List.of(new GamesGiven(visit.club(), notes.games())));
-        visit.go(PATH);
+        visit.note(
+                form,
+                () -> new GivePastGames(notes.games()),
+                PATH,
+                tried -> screen(visit, given, notes.faults(), tried));
     }
 
     /** The ticked games; all of them only when that was ticked. */
     private static void takeBack(Visit visit) {
         Form form = visit.form();
-        ClubId club = visit.club();
-        List<String> ticked = form.texts(PastViews.GAME);
-        List<PrivateNote> back = new ArrayList<>();
-        for (KeptGame game : kept(visit)) {
-            if (form.isTicked(PastViews.ALL) || ticked.contains(Integer.toString(game.number()))) {
-                back.add(new GameTakenBack(club, game.number()));
-            }
-        }
-        if (back.isEmpty()) {
+        Set<Integer> ticked = form.texts(PastViews.GAME).stream()
+                .filter(text -> text.matches("[0-9]{1,9}"))
+                .map(Integer::valueOf)
+                .collect(Collectors.toSet());
+        boolean all = form.isTicked(PastViews.ALL);
+        if (!all && ticked.isEmpty()) {
             form.fault(Refusal.of("form.missing").at(form.wasAsked(PastViews.EVERY) ? PastViews.ALL : PastViews.GAME));
-            visit.refuse(form, tried -> screen(visit, GivenText.nothing(FILE), List.of(), tried));
-            return;
         }
-        visit.hall().ledger().note(club, back);
-        visit.go(PATH);
+        visit.note(
+                form,
+                () -> new TakeBackPastGames(all ? Optional.empty() : Optional.of(ticked)),
+                PATH,
+                tried -> screen(visit, GivenText.nothing(FILE), List.of(), tried));
     }
 
     private static List<KeptGame> kept(Visit visit) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tiewright.event.Deletion;
 import tiewright.event.Held;
 import tiewright.event.NamesKept;
@@ -60,9 +61,10 @@ final class PrivateDataPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         Held held = visit.hall().ledger().held();
-        List<WorkView.Section> sections = new ArrayList<>(List.of(date(visit.event(), tried), held(held)));
+        boolean isGone = visit.event().deletion().erasedAt().isPresent() && held.isNothing();
+        List<WorkView.Section> sections = new ArrayList<>(List.of(date(visit.event(), tried), held(held, isGone)));
         sections.add(copies(visit.hall().ledger().backups()));
-        if (!held.isNothing()) {
+        if (!isGone) {
             sections.add(now(tried));
         }
         return Screen.of(
@@ -112,23 +114,30 @@ final class PrivateDataPage implements Page {
                         List.of(Button.main("Promise this day"))));
     }
 
-    private static WorkView.Section held(Held held) {
-        List<ReasonTable.Row> rows = held.all().entrySet().stream()
-                .filter(count -> count.getValue() > 0)
-                .map(count -> ReasonTable.Row.of(List.of(
-                        ReasonTable.Cell.of(DeletionWords.kind(count.getKey())),
-                        ReasonTable.Cell.of(Integer.toString(count.getValue())))))
-                .toList();
-        if (rows.isEmpty()) {
+    /** Before the deletion the page looks the same whether or not a club has noted anything. */
+    private static WorkView.Section held(Held held, boolean isGone) {
+        if (isGone) {
             return WorkView.Section.of("held", "What is held", "Nothing private is held any more.");
         }
+        List<ReasonTable.Row> rows = held.told().entrySet().stream()
+                .filter(count -> count.getValue() > 0)
+                .map(count -> row(DeletionWords.kind(count.getKey()), Integer.toString(count.getValue())))
+                .collect(Collectors.toCollection(ArrayList::new));
+        rows.add(row("What clubs noted for themselves", "known to each club alone"));
         return WorkView.Section.of("held", "What is held")
-                .with(new ReasonTable(
-                        "held-table",
-                        "What is held",
-                        List.of(new ReasonTable.Column("What", false), new ReasonTable.Column("How many", true)),
-                        rows,
-                        "Counts only: what clubs noted is read by their captains alone."));
+                .with(
+                        new ReasonTable(
+                                "held-table",
+                                "What is held",
+                                List.of(
+                                        new ReasonTable.Column("What", false),
+                                        new ReasonTable.Column("How many", true)),
+                                rows,
+                                "Counts only. What clubs noted, and how much, is read by their captains alone; it is deleted all the same."));
+    }
+
+    private static ReasonTable.Row row(String what, String count) {
+        return ReasonTable.Row.of(List.of(ReasonTable.Cell.of(what), ReasonTable.Cell.of(count)));
     }
 
     private static WorkView.Section copies(List<KnownBackup> backups) {

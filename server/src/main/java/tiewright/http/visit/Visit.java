@@ -3,17 +3,18 @@ package tiewright.http.visit;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Held;
 import tiewright.event.Link;
+import tiewright.event.PrivateDecision;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -25,7 +26,10 @@ import tiewright.http.answers.Asker;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Forms;
 import tiewright.ledger.Answer;
+import tiewright.ledger.PrivateAnswer;
+import tiewright.ledger.PrivateRequest;
 import tiewright.ledger.Request;
+import tiewright.wording.NoteWords;
 import tiewright.wording.Words;
 
 /** One request: who asks, what that viewer may know, and the ways to answer. */
@@ -39,12 +43,15 @@ public final class Visit {
     private final Hall hall;
     private final Visitor visitor;
     private final Asker asker;
+    private final long noted;
 
     public Visit(Context ctx, Hall hall, Visitor visitor, Asker asker) {
         this.ctx = ctx;
         this.hall = hall;
         this.visitor = visitor;
         this.asker = asker;
+        // read before any note is: what is noted in between makes the form stale, never unseen
+        this.noted = ownClub().map(hall.ledger()::noted).orElse(0L);
     }
 
     public Context ctx() {
@@ -93,6 +100,11 @@ public final class Visit {
     /** The club of a captain or player; pages behind such a door have one. */
     public ClubId club() {
         return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
+    }
+
+    /** The club whose notes this viewer reads. */
+    private Optional<ClubId> ownClub() {
+        return viewer().club().filter(viewer()::isCaptainOf);
     }
 
     /** Ties as this viewer sees them, with when they are likely to begin. */
@@ -154,8 +166,7 @@ public final class Visit {
     }
 
     private String html(Screen screen) {
-        // of one length, so that no page grows by how often somebody sealed
-        String seen = hall.tokens().close(SEEN, String.format(Locale.ROOT, "%019d", event().seq()));
+        String seen = hall.tokens().close(SEEN, Seen.of(event().seq(), noted).text());
         Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
         return hall.templates().html(screen.template(), screen.with(more));
     }
@@ -184,6 +195,62 @@ public final class Visit {
             return;
         }
         answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
+    }
+
+    /**
+     * Asks for a change among what the own club noted, with a form: as {@link #attempt}, but for the club's eyes alone. Where
+     * somebody of the club noted something else meanwhile, both versions stand on the page.
+     */
+    public void note(Form form, Supplier<PrivateDecision> decision, String next, Function<Tried, Screen> again) {
+        note(form, club(), hall.ledger()::decide, decision, next, again);
+    }
+
+    /** The same with what is deleted at a player's wish. */
+    public void forget(Form form, Supplier<PrivateDecision> decision, String next, Function<Tried, Screen> again) {
+        note(form, club(), hall.ledger()::forget, decision, next, again);
+    }
+
+    /** The same for a club that need not be the own one; officials mark players as hurt. */
+    public void noteFor(ClubId club, Form form, PrivateDecision decision, String next, Function<Tried, Screen> again) {
+        note(form, club, hall.ledger()::decide, () -> decision, next, again);
+    }
+
+    private void note(
+            Form form,
+            ClubId club,
+            BiFunction<PrivateRequest, PrivateDecision, PrivateAnswer> door,
+            Supplier<PrivateDecision> decision,
+            String next,
+            Function<Tried, Screen> again) {
+        if (!form.isClean()) {
+            refuse(form, again);
+            return;
+        }
+        PrivateRequest request = new PrivateRequest(
+                club,
+                own(keyOf(form), form),
+                visitor.actor(),
+                seen(form).map(Seen::noted).orElse(OptionalLong.empty()));
+        PrivateAnswer answer = door.apply(request, decision.get());
+        if (answer instanceof PrivateAnswer.Refused refused) {
+            refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
+        } else if (answer instanceof PrivateAnswer.Stale stale) {
+            refuse(STALE, form, "Somebody of your club noted something else", bothVersions(stale), again);
+        } else {
+            go(next);
+        }
+    }
+
+    private List<Refusal> bothVersions(PrivateAnswer.Stale stale) {
+        NoteWords said = new NoteWords(words());
+        return stale.clashes().stream()
+                .map(clash -> Refusal.of("notes.changed")
+                        .with("who", clash.by())
+                        .with("at", clash.at())
+                        .with("what", said.about(clash.subject()))
+                        .with("stands", said.said(clash.stands()))
+                        .with("asked", said.said(clash.asked())))
+                .toList();
     }
 
     /** Asks for everything private to be deleted, with a form. */
@@ -225,8 +292,15 @@ public final class Visit {
     }
 
     private Request request(Form form) {
-        String key = form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
-        return new Request(own(key, form), visitor.actor(), deviceTime(form), seen(form));
+        return new Request(
+                own(keyOf(form), form),
+                visitor.actor(),
+                deviceTime(form),
+                seen(form).map(Seen::seq).orElse(OptionalLong.empty()));
+    }
+
+    private static String keyOf(Form form) {
+        return form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
     }
 
     /**
@@ -241,16 +315,13 @@ public final class Visit {
 
     /** What was entered since the page with this form was made; empty where the form does not say. */
     public List<String> since(Form form) {
-        OptionalLong seen = seen(form);
-        return seen.isPresent() ? ask(DisputeAnswers::new).since(seen.getAsLong()) : List.of();
+        return seen(form)
+                .map(seen -> ask(DisputeAnswers::new).since(seen.seq().getAsLong()))
+                .orElse(List.of());
     }
 
-    private OptionalLong seen(Form form) {
-        return hall.tokens()
-                .open(SEEN, form.text(SEEN))
-                .map(Long::parseLong)
-                .map(OptionalLong::of)
-                .orElse(OptionalLong.empty());
+    private Optional<Seen> seen(Form form) {
+        return hall.tokens().open(SEEN, form.text(SEEN)).map(Seen::parse);
     }
 
     private static Optional<Instant> deviceTime(Form form) {

@@ -1,4 +1,4 @@
-package tiewright.ledger;
+package tiewright.event;
 
 import tiewright.event.PrivateNote.PastGame;
 

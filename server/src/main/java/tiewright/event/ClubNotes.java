@@ -1,4 +1,4 @@
-package tiewright.ledger;
+package tiewright.event;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -6,15 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import tiewright.event.ClubId;
-import tiewright.event.Pair;
-import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
-import tiewright.event.TieId;
 
 /**
  * What a club's captain noted about the own squad; for nobody else. In code order.
