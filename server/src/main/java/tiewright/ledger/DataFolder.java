@@ -62,9 +62,13 @@ final class DataFolder implements AutoCloseable {
         return path.resolve(KEY);
     }
 
-    /** Where H2 looks for the database. */
+    /**
+     * Where H2 looks for the database. It shall only ever append: pages that it puts into free space in the middle of its file it does not
+     * find again when the process is killed soon after its start, however well they were forced to the disk. It heeds this in the
+     * address that opens the file first, so every connection has it.
+     */
     String url() {
-        return "jdbc:h2:file:" + path.resolve("tiewright");
+        return "jdbc:h2:file:" + path.resolve("tiewright") + ";REUSE_SPACE=FALSE";
     }
 
     /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
@@ -109,6 +113,11 @@ final class DataFolder implements AutoCloseable {
 
     Path database() {
         return path.resolve(DATABASE);
+    }
+
+    /** Bytes of the database file; 0 where there is none yet. */
+    long size() {
+        return database().toFile().length();
     }
 
     /** Returns when what was written to the database has reached the disk, as far as the disk tells the truth. */

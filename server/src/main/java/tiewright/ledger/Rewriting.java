@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
+import org.h2.mvstore.MVStore;
 import org.h2.mvstore.MVStoreException;
-import org.h2.mvstore.MVStoreTool;
 
 /**
  * Writes a database file anew with nothing in it but what is in use: deleted rows stay readable in old pages until these are
@@ -23,12 +25,11 @@ final class Rewriting {
     static void rewrite(Path database) throws IOException {
         Path folder = database.toAbsolutePath().getParent();
         clear(folder);
-        Path fresh = folder.resolve(FRESH + ".mv.db");
+        // in a folder of its own, which nobody else may enter: the tool makes the file as the system makes files
+        Path fresh = folder.resolve(FRESH).resolve("tiewright.mv.db");
         try {
-            Files.copy(database, fresh);
-            DataFolder.ownerOnly(fresh);
-            MVStoreTool.compact(fresh.toString(), false);
-            DataFolder.ownerOnly(fresh);
+            DataFolder.make(fresh.getParent());
+            MVStore.compact(database.toString(), fresh.toString(), false, null);
             force(fresh, StandardOpenOption.WRITE);
             Files.move(fresh, database, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             forceFolder(folder);
@@ -41,12 +42,20 @@ final class Rewriting {
 
     /** What a rewriting that was cut off has left. */
     private static void clear(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(one -> one.getFileName().toString().startsWith(FRESH))
-                    .toList()) {
-                Files.delete(file);
-            }
+        List<Path> left;
+        try (Stream<Path> all = Files.walk(folder, 2)) {
+            left = all.filter(one -> folder.relativize(one).startsWith(FRESH) || isOfEarlierVersion(folder, one))
+                    .sorted(Comparator.reverseOrder())
+                    .toList();
         }
+        for (Path file : left) {
+            Files.delete(file);
+        }
+    }
+
+    /** Earlier versions wrote beside the database. */
+    private static boolean isOfEarlierVersion(Path folder, Path file) {
+        return folder.equals(file.getParent()) && file.getFileName().toString().startsWith(FRESH + ".");
     }
 
     private static void force(Path path, StandardOpenOption how) throws IOException {

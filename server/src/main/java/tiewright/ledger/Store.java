@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
 import tiewright.event.Decision.SealedRef;
@@ -26,11 +28,15 @@ import tiewright.event.Recorded;
 
 /** The open database: reads it, and writes what belongs together in one transaction. For one thread only. */
 final class Store implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Store.class);
+
     private final DataFolder folder;
+    private final Growth growth;
     private Connection connection;
     private DSLContext jooq;
     private SealedSheets sheets;
     private boolean isDoubtful;
+    private long sizeWhenOpened;
 
     /** Read by any thread. */
     private volatile Map<ClubId, Long> counts;
@@ -50,19 +56,28 @@ final class Store implements AutoCloseable {
         void run() throws IOException;
     }
 
-    private Store(DataFolder folder) {
+    private Store(DataFolder folder, Growth growth) {
         this.folder = folder;
+        this.growth = growth;
+        if (folder.size() > growth.atStart()) {
+            tidy(() -> Rewriting.rewrite(folder.database()));
+        }
         this.sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
         this.connection = new Owner(folder).open();
         this.jooq = Jooq.on(connection);
         this.counts = ChangeTables.counts(jooq);
         folder.databaseIsThere();
+        this.sizeWhenOpened = folder.size();
     }
 
     static Store open(Path path) {
+        return open(path, Growth.USUAL);
+    }
+
+    static Store open(Path path, Growth growth) {
         DataFolder folder = DataFolder.take(path);
         try {
-            Store store = new Store(folder);
+            Store store = new Store(folder, growth);
             Erasing.finish(store);
             return store;
         } catch (RuntimeException e) {
@@ -148,6 +163,10 @@ final class Store implements AutoCloseable {
 
     /** Returns when the entry is on the disk. */
     void write(Entry entry) {
+        if (folder.size() > sizeWhenOpened + growth.whileOpen()) {
+            tidy(() -> whileClosed(() -> Rewriting.rewrite(folder.database())));
+            sizeWhenOpened = folder.size();
+        }
         durably(inside -> {
             FactTables.append(inside, entry.key(), entry.before(), entry.facts());
             entry.left().forEach(player -> {
@@ -195,6 +214,26 @@ final class Store implements AutoCloseable {
             jooq = Jooq.on(connection);
             folder.databaseIsThere();
             isDoubtful = false;
+        }
+    }
+
+    /** Without room on the disk the old file does as well, only larger. */
+    private void tidy(OnFiles rewriting) {
+        long before = folder.size();
+        long start = System.nanoTime();
+        try {
+            rewriting.run();
+            LOG.info(
+                    "The database in {} was written anew: {} kB instead of {} kB, in {} ms.",
+                    folder.path(),
+                    folder.size() >> 10,
+                    before >> 10,
+                    (System.nanoTime() - start) / 1_000_000);
+        } catch (IOException failure) {
+            LOG.warn(
+                    "The database in {} could not be written anew and stays as large as it is: {}.",
+                    folder.path(),
+                    failure.getMessage());
         }
     }
 

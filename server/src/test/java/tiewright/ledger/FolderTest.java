@@ -36,10 +36,12 @@ class FolderTest {
 
     @Test
     void a_folder_open_in_another_process_is_not_opened_twice() throws Exception {
-        Ledger.open(place, Asked.CLOCK).close();
-        Appender child = Appender.start(place, "only");
+        try (Ledger ledger = Ledger.open(place, Asked.CLOCK)) {
+            Steps.begin(ledger);
+        }
+        Appender child = Appender.start(place);
         try {
-            child.acknowledged();
+            child.next();
             assertInUse(place);
         } finally {
             child.kill();
