@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.net.ConnectException;
 import java.net.URI;
 import java.net.http.HttpRequest;
@@ -72,13 +73,25 @@ final class BackupCommand implements Callable<Integer> {
                 throw new BadInput("The service at " + door.path("url").asText() + " gave no backup ("
                         + answer.statusCode() + ").");
             }
-            try (InputStream in = answer.body()) {
-                Files.copy(in, file);
-            }
-            Ledger.noteBackup(data, Instant.now(), Optional.of(file));
+            keep(answer.body());
             return true;
         } catch (ConnectException gone) {
             return false;
+        }
+    }
+
+    /** Whole or not at all, and for its owner only; named as a backup before it is one. */
+    private void keep(InputStream zip) throws IOException {
+        Path part = Files.createTempFile(data, "backup", ".part");
+        try (InputStream in = zip) {
+            // into the file as it is, which nobody else may read; copying would make another
+            try (OutputStream out = Files.newOutputStream(part)) {
+                in.transferTo(out);
+            }
+            Ledger.noteBackup(data, Instant.now(), Optional.of(file));
+            Files.move(part, file);
+        } finally {
+            Files.deleteIfExists(part);
         }
     }
 

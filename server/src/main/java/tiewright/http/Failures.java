@@ -15,6 +15,7 @@ import tiewright.http.visit.Door;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
+import tiewright.ledger.LedgerException;
 
 /** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
 final class Failures {
@@ -22,6 +23,9 @@ final class Failures {
 
     private static final int UNREADABLE = 400;
     private static final int TOO_LONG = 413;
+    /** RFC 4918, 11.5: the server cannot store what is needed. */
+    private static final int NO_ROOM = 507;
+
     private static final int HEARD_AT_MOST = 50_000_000;
 
     private final Routes.Consumers visits;
@@ -39,6 +43,7 @@ final class Failures {
         routes.exception(
                 ServletException.class,
                 (unread, ctx) -> unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
+        routes.exception(LedgerException.class, this::notKept);
         routes.exception(Exception.class, this::broken);
         routes.error(404, ctx -> {
             if (ctx.result() == null
@@ -59,6 +64,16 @@ final class Failures {
                         ? "This form came from another site, so nothing was done."
                         : "This page is for " + door.whom() + ".",
                 "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one.");
+    }
+
+    /** What the database could not write, for example on a full disk. */
+    private void notKept(LedgerException failure, Context ctx) {
+        LOG.error("What was sent was not kept: {}", failure.getMessage(), failure.getCause());
+        show(
+                ctx,
+                failure.isForNow() ? NO_ROOM : 500,
+                "Nothing was kept",
+                place(failure.getMessage(), "Tell the organiser. Paper cards and sheets count in the meantime."));
     }
 
     private void broken(Exception failure, Context ctx) {

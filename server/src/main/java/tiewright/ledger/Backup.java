@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -15,6 +18,9 @@ import java.util.zip.ZipInputStream;
  * no sheet; the key goes to a second file, and only when asked for.
  */
 final class Backup {
+    private static final String UNPACKING = "restoring" + DataFolder.PART;
+    private static final List<String> OURS = List.of(UNPACKING, DataFolder.DATABASE, DataFolder.KEY, DataFolder.LOCK);
+
     private Backup() {}
 
     /** The file of the key that belongs to this backup. */
@@ -22,7 +28,7 @@ final class Backup {
         return zip.resolveSibling(zip.getFileName() + ".key");
     }
 
-    static void write(Store store, Path zip, boolean withKey) {
+    static void write(Store store, Path zip, boolean withKey, Instant at) {
         Path target = zip.toAbsolutePath();
         refuseExisting(target);
         if (withKey) {
@@ -30,7 +36,7 @@ final class Backup {
         }
         try {
             Files.createDirectories(target.getParent());
-            copy(store, target);
+            copy(store, target, at);
             if (withKey) {
                 Seal.writeKey(keyOf(target), Seal.readKey(store.folder().key()));
             }
@@ -42,14 +48,12 @@ final class Backup {
     /** The same in memory. */
     static byte[] bytes(Store store) {
         try {
-            Path folder = Files.createTempDirectory("tiewright-backup");
-            Path zip = folder.resolve("backup.zip");
+            Path part = part(store);
             try {
-                copy(store, zip);
-                return Files.readAllBytes(zip);
+                store.copyTo(part);
+                return Files.readAllBytes(part);
             } finally {
-                Files.deleteIfExists(zip);
-                Files.deleteIfExists(folder);
+                Files.deleteIfExists(part);
             }
         } catch (IOException e) {
             throw new LedgerException("The backup could not be made: " + e.getMessage() + ".", e);
@@ -57,14 +61,20 @@ final class Backup {
     }
 
     /** The file appears whole or not at all, and only its owner may read it. */
-    private static void copy(Store store, Path target) throws IOException {
-        Path part = Files.createTempFile(target.getParent(), "backup", ".part");
+    private static void copy(Store store, Path target, Instant at) throws IOException {
+        Path part = part(store);
         try {
             store.copyTo(part);
+            BackupList.note(store.folder().path(), at, Optional.of(target));
             Files.move(part, target);
         } finally {
             Files.deleteIfExists(part);
         }
+    }
+
+    /** In the data folder, which nobody else may enter: if the process is killed, the next start deletes it. */
+    private static Path part(Store store) throws IOException {
+        return Files.createTempFile(store.folder().path(), "backup", DataFolder.PART);
     }
 
     static Restored restore(Path zip, Optional<Path> key, Path folder) {
@@ -76,12 +86,35 @@ final class Backup {
             if (keyBytes.isPresent()) {
                 Seal.writeKey(target.resolve(DataFolder.KEY), keyBytes.get());
             }
+            return looked(target);
         } catch (IOException e) {
-            throw new LedgerException("The backup " + zip + " could not be restored: " + e.getMessage() + ".", e);
+            clear(target);
+            throw new LedgerException(
+                    "The backup " + zip + " could not be restored: " + e.getMessage()
+                            + ". It may be damaged; nothing of it was left behind, so another can be restored into the same folder.",
+                    e);
+        } catch (LedgerException e) {
+            clear(target);
+            throw e;
         }
-        // Opened once: what cannot be read is better known now than in the hall.
-        try (Ledger restored = Ledger.open(target, Clock.systemUTC())) {
+    }
+
+    /** Opened once: what cannot be read is better known now than in the hall. */
+    private static Restored looked(Path folder) {
+        try (Ledger restored = Ledger.open(folder, Clock.systemUTC())) {
             return new Restored(restored.event().seq(), restored.unreadableSheets());
+        }
+    }
+
+    /** What a refused restore has laid down would block the next. */
+    private static void clear(Path folder) {
+        try {
+            for (String file : OURS) {
+                Files.deleteIfExists(folder.resolve(file));
+            }
+        } catch (IOException stays) {
+            throw new LedgerException(
+                    "The folder " + folder + " holds half a backup: delete it, then try again.", stays);
         }
     }
 
@@ -91,7 +124,8 @@ final class Backup {
             for (ZipEntry entry = entries.getNextEntry(); entry != null; entry = entries.getNextEntry()) {
                 if (entry.getName().equals(DataFolder.DATABASE)) {
                     DataFolder.make(folder);
-                    Files.copy(entries, folder.resolve(DataFolder.DATABASE));
+                    Files.copy(entries, folder.resolve(UNPACKING), StandardCopyOption.REPLACE_EXISTING);
+                    Files.move(folder.resolve(UNPACKING), folder.resolve(DataFolder.DATABASE));
                     return;
                 }
             }
@@ -110,7 +144,7 @@ final class Backup {
             return;
         }
         try (Stream<Path> inside = Files.list(folder)) {
-            if (inside.findAny().isEmpty()) {
+            if (inside.allMatch(one -> one.getFileName().toString().equals(UNPACKING))) {
                 return;
             }
         } catch (IOException e) {

@@ -11,6 +11,9 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.h2.mvstore.MVStore;
+import org.h2.mvstore.MVStoreException;
 import org.jspecify.annotations.Nullable;
 
 /** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
@@ -18,19 +21,30 @@ final class DataFolder implements AutoCloseable {
     static final String DATABASE = "tiewright.mv.db";
     static final String KEY = "seal.key";
     private static final String ERASING = "erasing";
-    private static final String LOCK = "tiewright.lock";
+    static final String LOCK = "tiewright.lock";
+    static final String PART = ".part";
+
+    /** On a disk with less room than this the database cannot be written. */
+    private static final long ROOM = 1 << 20;
 
     private final Path path;
+    private final String files;
     private final FileChannel lock;
     private @Nullable FileChannel database;
 
-    private DataFolder(Path path, FileChannel lock) {
+    private DataFolder(Path path, String files, FileChannel lock) {
         this.path = path;
+        this.files = files;
         this.lock = lock;
     }
 
     /** Makes the folder if it is not there, and takes it for this process. */
     static DataFolder take(Path folder) {
+        return take(folder, "file");
+    }
+
+    /** @param files by which of its file systems the database writes; one of them may stand between it and the disk */
+    static DataFolder take(Path folder, String files) {
         Path path = folder.toAbsolutePath().normalize();
         if (path.toString().contains(";")) {
             throw new LedgerException("The folder " + path + " has a semicolon in its name. Choose another name.");
@@ -40,7 +54,7 @@ final class DataFolder implements AutoCloseable {
             FileChannel lock =
                     FileChannel.open(path.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!isTaken(lock)) {
-                return new DataFolder(path, lock);
+                return new DataFolder(path, files, lock);
             }
             lock.close();
         } catch (IOException e) {
@@ -68,7 +82,7 @@ final class DataFolder implements AutoCloseable {
      * address that opens the file first, so every connection has it.
      */
     String url() {
-        return "jdbc:h2:file:" + path.resolve("tiewright") + ";REUSE_SPACE=FALSE";
+        return "jdbc:h2:" + files + ":" + path.resolve("tiewright") + ";REUSE_SPACE=FALSE";
     }
 
     /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
@@ -144,11 +158,57 @@ final class DataFolder implements AutoCloseable {
         }
     }
 
+    /** One that is new or empty becomes its owner's alone. */
     static void make(Path path) throws IOException {
-        if (!Files.isDirectory(path)) {
-            Files.createDirectories(path);
-            ownerOnly(path);
+        Files.createDirectories(path);
+        try (Stream<Path> inside = Files.list(path)) {
+            if (inside.findAny().isEmpty()) {
+                ownerOnly(path);
+            }
         }
+    }
+
+    /** Where nothing can be found in a file that is there, the database would begin a new event in it without a word. */
+    void mustHoldWhatIsThere() {
+        if (!holdsEvent(path)) {
+            return;
+        }
+        if (size() == 0) {
+            throw new LedgerException(
+                    "The database file " + database() + " is empty: an event was here and cannot be read."
+                            + " Lay the last backup into a new folder with restore and go on from there; or move the empty file away to begin a new event.");
+        }
+        try (MVStore found =
+                new MVStore.Builder().fileName(database().toString()).readOnly().open()) {
+            if (found.getMapNames().isEmpty()) {
+                throw Owner.damaged(this, new IOException("no table is found in it"));
+            }
+        } catch (MVStoreException unreadable) {
+            throw Owner.damaged(this, unreadable);
+        }
+    }
+
+    /** Half-made files of a process that was killed. */
+    void clearParts() {
+        try (Stream<Path> inside = Files.list(path)) {
+            for (Path part : inside.filter(one -> one.getFileName().toString().endsWith(PART))
+                    .toList()) {
+                Files.delete(part);
+            }
+        } catch (IOException failure) {
+            throw new LedgerException("The folder " + path + " cannot be used: " + failure.getMessage() + ".", failure);
+        }
+    }
+
+    /** Whether this failed because the disk has no room; systems say so in the words of their own. */
+    boolean isFull(@Nullable Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String said = String.valueOf(cause.getMessage());
+            if (said.contains("No space left") || said.contains("not enough space")) {
+                return true;
+            }
+        }
+        return path.toFile().getUsableSpace() < ROOM;
     }
 
     /** Whether another process, or this one, holds the lock; takes it if not. */

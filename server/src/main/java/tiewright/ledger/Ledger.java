@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
@@ -54,7 +56,10 @@ public final class Ledger implements AutoCloseable {
      * @throws LedgerException if another process has it open, another version wrote it, or it cannot be used
      */
     public static Ledger open(Path folder, Clock clock) {
-        Store store = Store.open(folder);
+        return open(Store.open(folder), clock);
+    }
+
+    static Ledger open(Store store, Clock clock) {
         try {
             Ledger ledger = new Ledger(store, clock);
             store.unreadable()
@@ -64,6 +69,9 @@ public final class Ledger implements AutoCloseable {
                             where.exchange().tie(),
                             store.folder().key()));
             return ledger;
+        } catch (DataAccessException damaged) {
+            store.close();
+            throw Owner.damaged(store.folder(), damaged);
         } catch (RuntimeException e) {
             store.close();
             throw e;
@@ -108,7 +116,7 @@ public final class Ledger implements AutoCloseable {
      * answered again, also after a restart; a refusal is not remembered.
      */
     public Answer decide(Request request, Decision decision) {
-        return writer.call(() -> decideNow(request, decision));
+        return call(() -> decideNow(request, decision));
     }
 
     /**
@@ -116,7 +124,7 @@ public final class Ledger implements AutoCloseable {
      * the same key is answered again, also after a restart; a refusal is not remembered. Nobody else hears of it.
      */
     public PrivateAnswer decide(PrivateRequest request, PrivateDecision decision) {
-        return writer.call(() -> noting.ask(now.event(), request, decision));
+        return call(() -> noting.ask(now.event(), request, decision));
     }
 
     /** How often the club's own notes were changed: what a form of that club has seen. To be read before the notes; for nobody else. */
@@ -126,7 +134,7 @@ public final class Ledger implements AutoCloseable {
 
     /** How much is held that must be deleted on a date. */
     public Held held() {
-        return writer.call(this::heldNow);
+        return call(this::heldNow);
     }
 
     private Held heldNow() {
@@ -140,7 +148,7 @@ public final class Ledger implements AutoCloseable {
      * @param decision made from what is held at that moment
      */
     public Answer erase(Request request, Function<Held, Decision> decision) {
-        return writer.call(() -> tell(
+        return call(() -> tell(
                 now,
                 Erasing.everything(store, request.key(), () -> asking.ask(now, request, decision.apply(heldNow())))));
     }
@@ -150,7 +158,7 @@ public final class Ledger implements AutoCloseable {
      * in the database file.
      */
     public PrivateAnswer forget(PrivateRequest request, PrivateDecision decision) {
-        return writer.call(() -> Erasing.onePlayer(store, () -> noting.ask(now.event(), request, decision)));
+        return call(() -> Erasing.onePlayer(store, () -> noting.ask(now.event(), request, decision)));
     }
 
     /** Copies of the data that were made, whatever has become of them; oldest first. */
@@ -166,44 +174,43 @@ public final class Ledger implements AutoCloseable {
     /** The club's own sealed sheet in the clear; only for its captain. Empty too if the key does not open it. */
     public Optional<Decision.Sealed> ownSheet(ExchangeId exchange, ClubId club) {
         Decision.SealedRef where = new Decision.SealedRef(exchange, club);
-        return writer.call(
-                () -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
+        return call(() -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
     }
 
     /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
     public List<Decision.SealedRef> unreadableSheets() {
-        return writer.call(store::unreadable);
+        return call(store::unreadable);
     }
 
     /** What the club noted from film, in the order of the games' codes; for nobody else. */
     public List<PrivateNote.FilmKept> filmsOf(ClubId club) {
-        return writer.call(() -> store.filmsOf(club));
+        return call(() -> store.filmsOf(club));
     }
 
     /** Earlier games that the club keeps for itself, by day; for nobody else. */
     public List<KeptGame> pastGamesOf(ClubId club) {
-        return writer.call(() -> store.pastGamesOf(club));
+        return call(() -> store.pastGamesOf(club));
     }
 
     /** What the club's captain noted about those who are in the squad now; for nobody else. */
     public ClubNotes privateOf(ClubId club) {
-        return writer.call(() -> store.notesOf(
+        return call(() -> store.notesOf(
                 club, now.event().squad(club).stream().map(Player::id).toList()));
     }
 
     /** Who is marked as hurt or ill; for officials and each player's own captain. */
     public Set<PlayerId> hurt() {
-        return writer.call(store::hurt);
+        return call(store::hurt);
     }
 
     /** What the advice to a club expected at the openings so far; for that club's captain alone. */
     public List<PrivateNote.Forecast> forecasts(ClubId club) {
-        return writer.call(() -> store.forecasts(club));
+        return call(() -> store.forecasts(club));
     }
 
     /** Earlier games that feed everybody's ratings, in the order they were brought in. */
     public List<PastGame> pastGames() {
-        return writer.call(store::pastGames);
+        return call(store::pastGames);
     }
 
     /** Tells the event after every change, in order, on a thread of its own: a listener may take its time and may decide. */
@@ -221,15 +228,12 @@ public final class Ledger implements AutoCloseable {
      * @throws LedgerException if a file of that name is already there or it cannot be written
      */
     public void backUp(Path zip, boolean withKey) {
-        writer.run(() -> {
-            Backup.write(store, zip, withKey);
-            BackupList.note(folder(), clock.instant(), Optional.of(zip));
-        });
+        run(() -> Backup.write(store, zip, withKey, clock.instant()));
     }
 
     /** {@link #backUp(Path)} for somebody who takes it along at once; nothing is noted about where it goes. */
     public byte[] backedUp() {
-        return writer.call(() -> Backup.bytes(store));
+        return call(() -> Backup.bytes(store));
     }
 
     /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
@@ -252,6 +256,29 @@ public final class Ledger implements AutoCloseable {
         writer.close();
         listeners.close();
         store.close();
+    }
+
+    private void run(Runnable work) {
+        call(() -> {
+            work.run();
+            return true;
+        });
+    }
+
+    /** What could not be written once, for want of room, is tried anew: the folder is read again, and it goes on with what was kept. */
+    private <T> T call(Supplier<T> work) {
+        return writer.call(() -> {
+            if (store.isDoubtful()) {
+                store.reopen();
+                now = Memory.of(store);
+                listeners.tell(now.event());
+            }
+            try {
+                return work.get();
+            } catch (DataAccessException failure) {
+                throw store.doubted(failure);
+            }
+        });
     }
 
     private Answer decideNow(Request request, Decision decision) {

@@ -48,8 +48,25 @@ final class Owner {
             grant(Jooq.on(owner), granted(owner));
             return DriverManager.getConnection(folder.url(), SERVICE, password);
         } catch (SQLException e) {
-            throw new LedgerException("The database in " + folder.path() + " cannot be opened: " + e.getMessage(), e);
+            throw cannotBeOpened(e);
         }
+    }
+
+    private LedgerException cannotBeOpened(Exception cause) {
+        return folder.isFull(cause)
+                ? new LedgerException(
+                        "The disk of the folder " + folder.path() + " is full. Make room on it, then try again.", cause)
+                : damaged(folder, cause);
+    }
+
+    /** What the library says about it helps nobody in the hall; it is the cause, for the log. */
+    static LedgerException damaged(DataFolder folder, Exception cause) {
+        return new LedgerException(
+                "The database file " + folder.database()
+                        + " is damaged or not one of Tiewright's, and was left as it is."
+                        + " Lay the last backup into a new folder with restore and go on from there. Keep this folder: somebody may still read"
+                        + " parts of it.",
+                cause);
     }
 
     /** Copies the database as it stands into a zip file. */
@@ -72,6 +89,9 @@ final class Owner {
                     .load()
                     .migrate();
         } catch (FlywayException e) {
+            if (e.getCause() instanceof SQLException) {
+                throw cannotBeOpened(e);
+            }
             throw new LedgerException(
                     "The database in " + folder.path() + " was not written by this version of Tiewright."
                             + " Start the version that wrote it, or choose another folder.",

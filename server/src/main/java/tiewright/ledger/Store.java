@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
@@ -75,8 +76,13 @@ final class Store implements AutoCloseable {
     }
 
     static Store open(Path path, Growth growth) {
-        DataFolder folder = DataFolder.take(path);
+        return open(DataFolder.take(path), growth);
+    }
+
+    static Store open(DataFolder folder, Growth growth) {
         try {
+            folder.mustHoldWhatIsThere();
+            folder.clearParts();
             Store store = new Store(folder, growth);
             Erasing.finish(store);
             return store;
@@ -203,17 +209,24 @@ final class Store implements AutoCloseable {
     void whileClosed(OnFiles work) throws IOException {
         isDoubtful = true;
         try {
-            connection.close();
+            closeConnection();
             folder.databaseIsClosed();
             work.run();
-        } catch (SQLException failure) {
-            throw new IOException(failure.getMessage(), failure);
         } finally {
             sheets = new SealedSheets(Seal.withKeyIn(folder.key()));
             connection = new Owner(folder).open();
             jooq = Jooq.on(connection);
             folder.databaseIsThere();
             isDoubtful = false;
+        }
+    }
+
+    /** One that the database has given up is closed already. */
+    private void closeConnection() {
+        try {
+            connection.close();
+        } catch (SQLException given) {
+            LOG.debug("the connection was closed already", given);
         }
     }
 
@@ -257,12 +270,14 @@ final class Store implements AutoCloseable {
     /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
     void durably(java.util.function.Consumer<DSLContext> work) {
         if (isDoubtful) {
-            throw doubtful(null);
+            throw cannotBeWritten(null);
         }
         try {
             connection.setAutoCommit(false);
             try {
                 work.accept(jooq);
+            } catch (DataAccessException e) {
+                throw doubted(e);
             } catch (RuntimeException e) {
                 connection.rollback();
                 throw e;
@@ -272,16 +287,43 @@ final class Store implements AutoCloseable {
             folder.force();
             isDoubtful = false;
         } catch (SQLException | IOException e) {
-            isDoubtful = true;
-            throw doubtful(e);
+            throw doubted(e);
         }
     }
 
-    private LedgerException doubtful(@org.jspecify.annotations.Nullable Exception cause) {
-        return new LedgerException(
-                "The database in " + folder.path()
-                        + " could not be written. Look whether the disk is full, then start Tiewright"
-                        + " again: it shows what was kept.",
-                cause);
+    /** Whether the database must be opened anew before anything else: a file that it could not write it closes for good. */
+    boolean isDoubtful() {
+        return isDoubtful;
+    }
+
+    /** The database failed; what it holds is known only when it is read anew. */
+    LedgerException doubted(Exception failure) {
+        isDoubtful = true;
+        return cannotBeWritten(failure);
+    }
+
+    /**
+     * Opens the database anew, as at a start.
+     *
+     * @throws LedgerException if it still cannot be written
+     */
+    void reopen() {
+        try {
+            whileClosed(() -> {});
+        } catch (IOException | LedgerException still) {
+            throw doubted(still);
+        }
+    }
+
+    private LedgerException cannotBeWritten(@org.jspecify.annotations.Nullable Exception cause) {
+        return folder.isFull(cause)
+                ? LedgerException.forNow(
+                        "The disk of the folder " + folder.path() + " is full, so nothing of this was kept."
+                                + " Make room on that disk and send it again: Tiewright goes on by itself, and what is sent twice counts once.",
+                        cause)
+                : LedgerException.forNow(
+                        "The database in " + folder.path() + " could not be written, so nothing of this was kept."
+                                + " Look at that disk, then send it again: Tiewright tries anew, and what is sent twice counts once.",
+                        cause);
     }
 }

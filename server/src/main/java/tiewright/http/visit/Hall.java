@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
+import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Optional;
@@ -25,20 +25,23 @@ public record Hall(
         EverybodysPages pages,
         Address address) {
 
+    private static final int SESSION_KEY_BYTES = 32;
+
     /** The key of the browsers' tokens: made once, kept beside the data so that a restart signs nobody out. */
     public static byte[] sessionKey(Path folder, SecureRandom random) {
         Path file = folder.resolve("session.key");
         try {
-            if (Files.exists(file)) {
-                return Files.readAllBytes(file);
+            byte[] kept = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+            if (kept.length == SESSION_KEY_BYTES) {
+                return kept;
             }
-            byte[] key = new byte[32];
+            // none yet, or half of one that was cut off: a new one costs everybody no more than opening the own link
+            // again
+            byte[] key = new byte[SESSION_KEY_BYTES];
             random.nextBytes(key);
-            if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-                Files.createFile(
-                        file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-            }
-            Files.write(file, key);
+            Path part = Files.createTempFile(folder, "session", ".part");
+            Files.write(part, key);
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
             return key;
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

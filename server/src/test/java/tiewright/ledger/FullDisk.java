@@ -1,0 +1,111 @@
+package tiewright.ledger;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.h2.store.fs.FileBase;
+import org.h2.store.fs.FilePath;
+import org.h2.store.fs.FilePathWrapper;
+
+/** Stands between the database and the disk, which has no room while a test says so. */
+public final class FullDisk extends FilePathWrapper {
+    private static final String SCHEME = "fulldisk";
+    private static volatile boolean isFull;
+
+    /** An event whose database is written through this. */
+    public static Ledger ledger(Path folder, Clock clock) {
+        FilePath.register(new FullDisk());
+        return Ledger.open(Store.open(DataFolder.take(folder, SCHEME), Growth.USUAL), clock);
+    }
+
+    public static void isFull(boolean full) {
+        isFull = full;
+    }
+
+    @Override
+    public String getScheme() {
+        return SCHEME;
+    }
+
+    @Override
+    public FileChannel open(String mode) throws IOException {
+        return new Limited(super.open(mode));
+    }
+
+    /** Passes on what there is room for. */
+    private static final class Limited extends FileBase {
+        private final FileChannel file;
+
+        Limited(FileChannel file) {
+            this.file = file;
+        }
+
+        private static void mustHaveRoom() throws IOException {
+            if (isFull) {
+                throw new IOException("No space left on device");
+            }
+        }
+
+        @Override
+        public int write(ByteBuffer from) throws IOException {
+            mustHaveRoom();
+            return file.write(from);
+        }
+
+        @Override
+        public synchronized int write(ByteBuffer from, long position) throws IOException {
+            mustHaveRoom();
+            return file.write(from, position);
+        }
+
+        @Override
+        public int read(ByteBuffer to) throws IOException {
+            return file.read(to);
+        }
+
+        @Override
+        public synchronized int read(ByteBuffer to, long position) throws IOException {
+            return file.read(to, position);
+        }
+
+        @Override
+        public long position() throws IOException {
+            return file.position();
+        }
+
+        @Override
+        public FileChannel position(long position) throws IOException {
+            file.position(position);
+            return this;
+        }
+
+        @Override
+        public long size() throws IOException {
+            return file.size();
+        }
+
+        @Override
+        public FileChannel truncate(long size) throws IOException {
+            file.truncate(size);
+            return this;
+        }
+
+        @Override
+        public void force(boolean metadata) throws IOException {
+            file.force(metadata);
+        }
+
+        @Override
+        public synchronized FileLock tryLock(long position, long size, boolean shared) throws IOException {
+            return file.tryLock(position, size, shared);
+        }
+
+        @Override
+        protected void implCloseChannel() throws IOException {
+            file.close();
+        }
+    }
+}
