@@ -214,6 +214,14 @@ class HouseTest {
             .resideInAPackage("tiewright.film..");
 
     @ArchTest
+    static final ArchRule the_clock_knows_no_other_room = classes()
+            .that()
+            .resideInAPackage("tiewright.clock..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("tiewright.clock..", "org.jspecify..", "java..");
+
+    @ArchTest
     static final ArchRule a_search_knows_no_other_room = classes()
             .that()
             .resideInAPackage("tiewright.search..")

@@ -16,6 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import tiewright.clock.WitnessedClock;
 import tiewright.event.Event;
 import tiewright.event.Role;
 import tiewright.http.Service;
@@ -99,7 +100,9 @@ final class ServeCommand implements Callable<Integer> {
     private int serve(ServiceOptions options) throws Exception {
         mustBeFree();
         CompletableFuture.runAsync(Service::load);
-        Clock clock = demo ? DemoDay.clock() : Clock.systemUTC();
+        WitnessedClock clock = demo
+                ? WitnessedClock.believing(DemoDay.clock())
+                : WitnessedClock.of(Clock.systemUTC(), System::nanoTime);
         try (Ledger ledger = Ledger.open(options.data(), clock);
                 Service service = Service.start(options, ledger, clock)) {
             PrintWriter out = spec.commandLine().getOut();

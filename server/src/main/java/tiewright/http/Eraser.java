@@ -1,6 +1,5 @@
 package tiewright.http;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -11,6 +10,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.clock.WitnessedClock;
 import tiewright.event.Event;
 import tiewright.event.SetUpFact;
 import tiewright.ledger.Answer;
@@ -18,19 +18,22 @@ import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
 import tiewright.setup.EraseData;
 
-/** Deletes private data by itself once the day that was promised has come, at the start of the service and while it runs. */
+/**
+ * Deletes private data by itself once the day that was promised has come and the clock may be believed: after an hour in which nothing
+ * was written down, on a day without facts.
+ */
 final class Eraser implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Eraser.class);
 
     private final Ledger ledger;
-    private final Clock clock;
+    private final WitnessedClock clock;
     private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "deletion by its date");
         thread.setDaemon(true);
         return thread;
     });
 
-    Eraser(Ledger ledger, Clock clock) {
+    Eraser(Ledger ledger, WitnessedClock clock) {
         this.ledger = ledger;
         this.clock = clock;
     }
@@ -46,7 +49,10 @@ final class Eraser implements AutoCloseable {
             ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
             LocalDate today = LocalDate.ofInstant(clock.instant(), zone);
             Optional<LocalDate> on = event.deletion().promised().map(SetUpFact.DeletionDated::date);
-            if (on.isPresent() && !today.isBefore(on.get()) && !ledger.held().isNothing()) {
+            if (on.isPresent()
+                    && !today.isBefore(on.get())
+                    && clock.mayErase(event.seq(), Opener.lastFact(ledger), zone)
+                    && !ledger.held().isNothing()) {
                 erase(event.seq());
             }
         } catch (RuntimeException failure) {

@@ -1,16 +1,20 @@
 package tiewright.http;
 
-import java.time.Clock;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.clock.WitnessedClock;
 import tiewright.event.Deadlines;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
+import tiewright.event.Recorded;
 import tiewright.ledger.Answer;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
@@ -22,12 +26,14 @@ final class Opener implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Opener.class);
 
     private final Ledger ledger;
-    private final Clock clock;
+    private final WitnessedClock clock;
     private final Live live;
     private final ScheduledExecutorService timer;
     private Instant last;
+    private Set<String> said = Set.of();
+    private boolean doubted;
 
-    Opener(Ledger ledger, Clock clock, Live live) {
+    Opener(Ledger ledger, WitnessedClock clock, Live live) {
         this.ledger = ledger;
         this.clock = clock;
         this.live = live;
@@ -46,10 +52,15 @@ final class Opener implements AutoCloseable {
     /** Opens what is due now. Several looks at once, or one missed, change nothing. */
     synchronized void look() {
         try {
+            if (isDoubtful()) {
+                return;
+            }
             Instant now = clock.instant();
             Event event = ledger.event();
             if (Exchanges.openByThemselves(event)) {
-                Exchanges.due(event, now).forEach(exchange -> open(exchange, event.seq()));
+                Set<String> refused = new HashSet<>();
+                Exchanges.due(event, now).forEach(exchange -> open(exchange, event.seq(), refused));
+                said = refused;
             }
             if (passed(event, last, now)) {
                 live.timePassed();
@@ -61,12 +72,49 @@ final class Opener implements AutoCloseable {
     }
 
     /** Named by the state it was found due in: whatever happens to the tie later, another opening has another name. */
-    private void open(ExchangeId exchange, long seq) {
+    private void open(ExchangeId exchange, long seq, Set<String> refusals) {
         Request request =
                 Request.of("open/" + seq + "/" + exchange.kind().code() + "/" + exchange.tie(), Exchanges.AUTOMATIC);
         if (ledger.decide(request, new OpenSheets(exchange)) instanceof Answer.Refused refused) {
-            LOG.warn("The sheets of {} were due and could not be opened: {}", exchange.tie(), codes(refused));
+            String why = exchange.tie() + " " + exchange.kind() + " " + codes(refused);
+            refusals.add(why);
+            // it is tried twice a second until a person has helped: said once for each reason
+            if (!said.contains(why)) {
+                LOG.warn("The sheets of {} were due and could not be opened: {}", exchange.tie(), codes(refused));
+            }
         }
+    }
+
+    /** Nothing is opened while nobody knows what time it is. */
+    private boolean isDoubtful() {
+        Optional<WitnessedClock.Doubt> doubt = clock.doubt();
+        if (doubt.isPresent() != doubted) {
+            doubted = doubt.isPresent();
+            LOG.warn(
+                    "{}",
+                    doubt.map(one -> "The machine's clock says " + one.machine()
+                                    + ", but by what was known before it is "
+                                    + one.counted()
+                                    + ". Nothing opens, closes or is deleted until somebody says on the page"
+                                    + " /desk/clock which is right.")
+                            .orElse("The time is no longer in doubt."));
+            live.timePassed();
+        }
+        return doubted;
+    }
+
+    static Optional<Instant> lastFact(Ledger ledger) {
+        return ledger.facts(Math.max(0, ledger.event().seq() - 1)).stream()
+                .map(Recorded::receivedAt)
+                .findFirst();
+    }
+
+    /** Something was opened or played, and something is still to come. */
+    static boolean playGoesOn(Event event) {
+        return event.signed().isEmpty()
+                && event.ties().values().stream().anyMatch(tie -> tie.isOpened() || tie.isInPlay())
+                && event.ties().values().stream()
+                        .anyMatch(tie -> !event.progress(tie).finished());
     }
 
     private static List<String> codes(Answer.Refused refused) {

@@ -7,6 +7,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.stream.Stream;
+import tiewright.clock.WitnessedClock;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.http.answers.Worked;
@@ -50,7 +51,7 @@ public final class Service implements AutoCloseable {
     private final Path folder;
     private final Javalin server;
 
-    private Service(ServiceOptions options, Ledger ledger, Clock clock) {
+    private Service(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
         SecureRandom random = new SecureRandom();
         Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
         this.hall = new Hall(
@@ -77,8 +78,18 @@ public final class Service implements AutoCloseable {
         Javalin.create(config -> config.startup.showJavalinBanner = false).javalinServlet();
     }
 
-    /** Starts to listen. The ledger stays the caller's: it is closed by whoever opened it. */
+    /** {@link #start(ServiceOptions, Ledger, WitnessedClock)} by a clock that is believed whatever it says. */
     public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
+        return start(options, ledger, WitnessedClock.believing(clock));
+    }
+
+    /**
+     * Starts to listen. The ledger stays the caller's: it is closed by whoever opened it.
+     *
+     * @param clock the one that the ledger was opened with
+     */
+    public static Service start(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
+        Opener.lastFact(ledger).ifPresent(last -> clock.remember(last, Opener.playGoesOn(ledger.event())));
         Service service = new Service(options, ledger, clock);
         service.server.start();
         service.hall

@@ -16,6 +16,7 @@ public final class DeskRoom implements Room {
                 new HurtPage(),
                 new SafetyPage(),
                 new TellingPage(),
-                new LogPage());
+                new LogPage(),
+                new ClockPage());
     }
 }

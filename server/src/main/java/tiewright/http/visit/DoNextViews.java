@@ -2,6 +2,7 @@ package tiewright.http.visit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 import tiewright.http.answers.Answers;
@@ -18,9 +19,24 @@ public final class DoNextViews {
     }
 
     public DoNext list() {
-        List<DoNext.Item> items =
-                visit.ask(Answers::new).doNext().stream().map(this::item).toList();
+        List<DoNext.Item> items = Stream.concat(
+                        clock().stream(),
+                        visit.ask(Answers::new).doNext().stream().map(this::item))
+                .toList();
         return new DoNext("Do this next", items, "Nothing waits for you now.");
+    }
+
+    private Optional<DoNext.Item> clock() {
+        return visit.hall()
+                .clock()
+                .doubt()
+                .map(doubt -> new DoNext.Item(
+                        "The computer's clock jumped. Nothing opens, closes or is deleted until you say what time it is.",
+                        "",
+                        "",
+                        new State(Mark.HELD, "needs a person"),
+                        "/desk/clock",
+                        "Say what time it is"));
     }
 
     private DoNext.Item item(tiewright.desk.DoNext.Item item) {

@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
-import java.time.Clock;
 import java.util.Optional;
+import tiewright.clock.WitnessedClock;
 import tiewright.http.answers.Worked;
 import tiewright.ledger.Ledger;
 
@@ -18,7 +18,7 @@ import tiewright.ledger.Ledger;
  */
 public record Hall(
         Ledger ledger,
-        Clock clock,
+        WitnessedClock clock,
         Tokens tokens,
         Templates templates,
         Worked worked,
