@@ -15,7 +15,7 @@ import tiewright.Seed;
 import tiewright.event.SetUpFact;
 
 /** A process is killed at any moment: what it had answered is there once, and no decision is there by half. */
-@Timeout(600)
+@Timeout(1800)
 class KilledTest {
     private static final int KILLS = 20;
     private static final int ROUNDS = 4;
