@@ -26,4 +26,9 @@ public final class CaptainRoom implements Room {
     public void await(ClubId club) {
         dayPlans.await(club);
     }
+
+    @Override
+    public void close() {
+        dayPlans.close();
+    }
 }

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.stream.IntStream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -40,21 +38,18 @@ import tiewright.lineup.Budget;
 import tiewright.lineup.DayPlan;
 import tiewright.lineup.DayProblem;
 import tiewright.lineup.PlayingDay;
+import tiewright.search.Background;
 import tiewright.wording.LineupWords;
 
 /** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
-final class DayPlanPage implements Page {
+final class DayPlanPage implements Page, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(DayPlanPage.class);
     private static final String HERE = "/captain/day";
     private static final Duration MOST_TIME = Duration.ofSeconds(5);
     private static final int MOST = 12;
 
     private final Map<ClubId, Job> jobs = new ConcurrentHashMap<>();
-    private final ExecutorService planner = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "plan of a day");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Background searches = new Background("plan of a day");
 
     /** A plan that is being looked for, or was found. */
     private record Job(
@@ -110,7 +105,7 @@ final class DayPlanPage implements Page {
         Optional<DayProblem> day = visit.ask(ClubAnswers::new).dayAhead(wanted, 1);
         CompletableFuture<Optional<DayPlan>> plan = day.isEmpty()
                 ? CompletableFuture.completedFuture(Optional.empty())
-                : CompletableFuture.supplyAsync(() -> DayPlan.of(day.get(), budget), planner)
+                : searches.begin(budget.stop(), () -> DayPlan.of(day.get(), budget))
                         .whenComplete((found, failure) -> {
                             if (failure != null) {
                                 LOG.error("A search for the plan of a day broke off", failure);
@@ -119,6 +114,11 @@ final class DayPlanPage implements Page {
         jobs.put(
                 visit.club(), new Job(wanted, visit.event().now(), visit.event().seq(), budget, plan));
         visit.go(HERE);
+    }
+
+    @Override
+    public void close() {
+        searches.close();
     }
 
     /** Waits until the plan that a club asked for is found; at once where it asked for none. */

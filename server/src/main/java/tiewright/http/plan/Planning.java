@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -14,6 +12,7 @@ import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.http.answers.PlanAnswers;
+import tiewright.search.Background;
 import tiewright.search.Stop;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Pin;
@@ -33,12 +32,7 @@ final class Planning implements AutoCloseable {
     /** No search takes as long. */
     private static final long WHILE_IT_LASTS_MS = 150_000;
 
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "order of play");
-        thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
-        return thread;
-    });
+    private final Background searches = new Background("order of play");
     private final AtomicInteger numbers = new AtomicInteger();
     private Optional<Search<PlanAsk, Planned>> plan = Optional.empty();
     private Optional<Search<BreakAsk, PlanAnswers.Ways>> replan = Optional.empty();
@@ -158,22 +152,17 @@ final class Planning implements AutoCloseable {
 
     private <A, R> Search<A, R> begin(A asked, long seen, Budget budget, Function<Budget, R> work) {
         Progress progress = new Progress();
-        CompletableFuture<R> result = new CompletableFuture<>();
-        worker.execute(() -> {
-            try {
-                result.complete(work.apply(budget.telling(progress::heard)));
-            } catch (RuntimeException failure) {
-                LOG.error("A search for an order of play broke off", failure);
-                result.completeExceptionally(failure);
-            }
-        });
+        CompletableFuture<R> result = searches.begin(budget.stop(), () -> work.apply(budget.telling(progress::heard)))
+                .whenComplete((found, failure) -> {
+                    if (failure != null) {
+                        LOG.error("A search for an order of play broke off", failure);
+                    }
+                });
         return new Search<>(numbers.incrementAndGet(), asked, seen, budget.stop(), progress, result);
     }
 
     @Override
-    public synchronized void close() {
-        plan.ifPresent(search -> search.stop().press());
-        replan.ifPresent(search -> search.stop().press());
-        worker.shutdownNow();
+    public void close() {
+        searches.close();
     }
 }
