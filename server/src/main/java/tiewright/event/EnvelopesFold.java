@@ -43,6 +43,16 @@ final class EnvelopesFold {
         exchanges.toWrite().put(fact.exchange(), exchange(fact.exchange()).replaced(replacement));
     }
 
+    /** Another club takes this side of the tie: what is not opened begins anew for it. */
+    void left(TieId tie, Side side) {
+        for (SheetKind kind : SheetKind.values()) {
+            ExchangeId id = new ExchangeId(tie, kind);
+            if (exchanges.asRead().containsKey(id) && !exchange(id).isOpened()) {
+                change(id, side, before -> Exchange.SideOfExchange.NOTHING);
+            }
+        }
+    }
+
     /** The tie begins again, and so do both its exchanges. */
     void restarted(TieId tie) {
         exchanges.toWrite().remove(ExchangeId.sheets(tie));

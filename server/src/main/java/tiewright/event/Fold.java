@@ -67,7 +67,7 @@ final class Fold {
             case PLAN_PUBLISHED -> programme.published((DrawFact.PlanPublished) fact, at);
             case RUBBER_TIMED -> programme.placed((DrawFact.RubberTimed) fact);
             case TIE_CALLED_OFF -> programme.calledOff((DrawFact.TieCalledOff) fact, at);
-            case SLOT_FILLED -> programme.filled((DrawFact.SlotFilled) fact);
+            case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
             case SLOT_KEPT -> programme.kept((DrawFact.SlotKept) fact);
             case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
             case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, at);
@@ -130,6 +130,16 @@ final class Fold {
     private void erased(Instant at) {
         prospectus = prospectus.erased(at);
         entries.erased();
+    }
+
+    /** Whoever takes a slot learns nothing of what the club that stood there did. */
+    private void filled(DrawFact.SlotFilled fact) {
+        programme
+                .tie(fact.tie())
+                .flatMap(tie -> tie.club(fact.side()))
+                .filter(before -> !before.equals(fact.club()))
+                .ifPresent(before -> envelopes.left(fact.tie(), fact.side()));
+        programme.filled(fact);
     }
 
     private void restarted(DrawFact.TieRestarted fact) {

@@ -116,6 +116,39 @@ class VisibleExchangeTest {
         assertThat(home(sealedTwice(), Viewer.captain(N), "09:30").told()).isFalse();
     }
 
+    /** A sheet that went back lets its slot be filled anew: whoever comes must not see how often the other club sealed. */
+    @Test
+    void a_club_that_takes_a_slot_sees_nothing_of_the_club_that_stood_there() {
+        ExchangeId last = ExchangeId.sheets(TieId.of("F"));
+        Days day = Days.oneTie().knockoutTie("F", 1, "A-1", "A-2");
+        day.fact(
+                new DrawFact.SlotFilled(last.tie(), Side.HOME, N),
+                new ExchangeFact.SheetSealed(last, N, FIRST, false),
+                new ExchangeFact.SheetSealed(last, N, LAST, false),
+                new ExchangeFact.SheetReturned(last, N, "why"),
+                new DrawFact.SlotFilled(last.tie(), Side.HOME, N));
+        assertThat(day.event().exchange(last).home().sealed())
+                .as("filled with the same club again")
+                .isEqualTo(2);
+        day.fact(new DrawFact.SlotFilled(last.tie(), Side.HOME, S));
+        assertThat(VisibleExchange.of(day.event(), last, Viewer.captain(S), Days.moment("09:00"))
+                        .home()
+                        .sealed())
+                .isZero();
+        assertThat(day.event().exchange(last).home()).isEqualTo(Exchange.SideOfExchange.NOTHING);
+    }
+
+    @Test
+    void what_is_opened_stays_whoever_takes_the_slot() {
+        ExchangeId last = ExchangeId.sheets(TieId.of("F"));
+        Days day = Days.oneTie().knockoutTie("F", 1, "A-1", "A-2");
+        day.fact(new DrawFact.SlotFilled(last.tie(), Side.HOME, N), new DrawFact.SlotFilled(last.tie(), Side.AWAY, S));
+        day.opened("F").fact(new DrawFact.SlotFilled(last.tie(), Side.HOME, S));
+        assertThat(day.event().exchange(last).home().sealed()).isEqualTo(1);
+        assertThat(day.event().exchange(ExchangeId.decider(last.tie())).isBegun())
+                .isFalse();
+    }
+
     /** Why somebody does not play is a matter of health: for officials and the own club. */
     @ParameterizedTest
     @CsvSource({
