@@ -3,19 +3,17 @@ package tiewright.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tiewright.correction.Impact;
 import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
-import tiewright.event.How;
 import tiewright.event.OfficialFact;
 import tiewright.event.PlayFact;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberScore;
-import tiewright.scoring.Score;
+import tiewright.event.Saying;
 
 /**
  * An official decides what becomes of a wrong score that others have built on: a ruling, its notice, and what follows,
@@ -80,58 +78,47 @@ public record DecideCorrection(Correction correction, CorrectionChoice choice, S
     private Outcome accepted(Event event, Given given) {
         int number = Numbers.ruling(event);
         RubberScore score = correction.score(event);
-        String about = "Score of tie " + correction.tie() + ", " + rubber();
+        Saying about = about();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new OfficialFact.RulingGiven(number, about, ruled(score), reason.strip(), by.strip()));
+        facts.add(new OfficialFact.RulingStated(number, about, ruled(score), reason.strip(), by.strip()));
         facts.add(new OfficialFact.CorrectionDecided(
                 correction.tie(), correction.rubber(), score.games(), score.how(), choice, number, reason.strip()));
         Event ruled = event.after(facts, given);
         Accepted follows = correction.followed(ruled, given, choice, number, reason.strip(), by.strip());
         facts.addAll(follows.facts());
-        facts.add(notice(event, event.after(facts, given), score, about, number));
+        facts.add(notice(event, event.after(facts, given), score, number));
         return new Accepted(facts, follows.notes());
     }
 
-    private String ruled(RubberScore score) {
-        return switch (choice) {
-            case LET_STAND -> "The score stands as entered, although the card shows " + said(score) + ".";
-            case REPLAY -> "It counts " + said(score) + "; what was built on the wrong score is played again.";
-            case RECORD_ONLY -> "It counts " + said(score) + " in the record; who plays whom stays.";
-        };
+    private Saying about() {
+        return Saying.of(correction.rubber().isDecider() ? "notices.score-of-decider" : "notices.score-of-rubber")
+                .with("tie", correction.tie())
+                .with("rubber", correction.rubber());
     }
 
-    private OfficialFact.NoticePosted notice(Event before, Event after, RubberScore score, String about, int ruling) {
-        List<String> again = Impact.between(before, after).of(Impact.Kind.SLOT).stream()
-                .map(node -> node.subject().get(0).toString())
+    private Saying ruled(RubberScore score) {
+        return Saying.of("notices.correction-" + choice.code()).with("score", Ruled.score(score));
+    }
+
+    private OfficialFact.NoticeStated notice(Event before, Event after, RubberScore score, int ruling) {
+        List<Object> again = Impact.between(before, after).of(Impact.Kind.SLOT).stream()
+                .map(node -> node.subject().get(0))
                 .distinct()
                 .toList();
-        String more = choice == CorrectionChoice.REPLAY && !again.isEmpty()
-                ? " Begin again: tie " + String.join(", ", again) + "."
-                : "";
-        Optional<String> was = before.tie(correction.tie())
+        Saying ruled = choice == CorrectionChoice.REPLAY && !again.isEmpty()
+                ? Saying.of("notices.begin-again").with("ruled", ruled(score)).withEach("ties", again)
+                : ruled(score);
+        Optional<Saying> was = before.tie(correction.tie())
                 .flatMap(tie -> tie.card(correction.rubber()).score(correction.rubber()))
-                .map(DecideCorrection::said);
+                .map(Ruled::score);
         boolean changes = choice != CorrectionChoice.LET_STAND;
-        return new OfficialFact.NoticePosted(
+        return new OfficialFact.NoticeStated(
                 Numbers.notice(before),
-                about + ". " + ruled(score) + more + " Ruling " + ruling + ".",
+                Ruled.notice(about(), ruled, ruling),
                 Optional.of(correction.tie()),
                 changes ? was : Optional.empty(),
-                changes ? Optional.of(said(score)) : Optional.empty(),
-                reason.strip());
-    }
-
-    private String rubber() {
-        return correction.rubber().isDecider() ? "decider" : "rubber " + correction.rubber();
-    }
-
-    private static String said(RubberScore score) {
-        String games = score.games().stream().map(DecideCorrection::game).collect(Collectors.joining(", "));
-        return score.how() == How.PLAYED ? games : (games + " " + score.how().code()).strip();
-    }
-
-    private static String game(Score game) {
-        return game.home() + "-" + game.away();
+                changes ? Optional.of(Ruled.score(score)) : Optional.empty(),
+                Saying.typed(reason.strip()));
     }
 
     /** Somebody entered something for this rubber, or decided about it, meanwhile. */

@@ -9,6 +9,7 @@ import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
+import tiewright.event.Saying;
 
 /**
  * An official decides a protest: a ruling with its notice. What follows from one that is upheld is done where it is done, by
@@ -45,19 +46,23 @@ public record DecideProtest(
         String club = event.club(protest.made().club())
                 .map(each -> each.name())
                 .orElse(protest.made().club().code());
-        String about = "Protest " + number + " of " + club
-                + protest.made().tie().map(tie -> ", tie " + tie).orElse("");
-        String said = (upheld ? "Upheld. " : "Dismissed. ") + decision.strip();
+        Saying protested = Saying.of("notices.protest").with("number", number).with("club", club);
+        Saying about = protest.made()
+                .tie()
+                .map(tie ->
+                        Saying.of("notices.about-tie").with("about", protested).with("tie", tie))
+                .orElse(protested);
+        Saying said = Saying.of(upheld ? "notices.upheld" : "notices.dismissed").with("decision", decision.strip());
         return List.of(
-                new OfficialFact.RulingGiven(ruling, about, said, reason.strip(), by.strip()),
+                new OfficialFact.RulingStated(ruling, about, said, reason.strip(), by.strip()),
                 new OfficialFact.ProtestDecided(number, upheld, depositReturned, ruling),
-                new OfficialFact.NoticePosted(
+                new OfficialFact.NoticeStated(
                         Numbers.notice(event),
-                        about + ". " + said + " Ruling " + ruling + ".",
+                        Ruled.notice(about, said, ruling),
                         protest.made().tie(),
                         Optional.empty(),
                         Optional.empty(),
-                        reason.strip()));
+                        Saying.typed(reason.strip())));
     }
 
     @Override

@@ -3,13 +3,13 @@ package tiewright.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import tiewright.draw.LotOrder;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 
 /**
  * A lot parts clubs of a finished pool that nothing else can, from words that a witness spoke in public. The words go out
@@ -47,21 +47,17 @@ public record DrawLot(String pool, List<ClubId> level, String spokenSeed, String
 
     private Outcome drawn(Event event) {
         List<ClubId> order = LotOrder.of(pool, level, spokenSeed);
-        String names = order.stream()
+        List<String> names = order.stream()
                 .map(club -> event.club(club).map(known -> known.name()).orElse(club.code()))
-                .collect(Collectors.joining(", "));
+                .toList();
         return Accepted.of(
                 new OfficialFact.LotDrawn(pool, order, witness.strip()),
-                new OfficialFact.NoticePosted(
+                new OfficialFact.NoticeStated(
                         Numbers.notice(event),
-                        "Pool " + pool + ": lot drawn before " + witness.strip(),
+                        Saying.of("notices.lot-drawn").with("pool", pool).with("witness", witness.strip()),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.of(cut(names)),
-                        "Spoken words: " + spokenSeed.strip()));
-    }
-
-    private static String cut(String names) {
-        return names.length() <= Asked.SHORT ? names : names.substring(0, Asked.SHORT - 1) + "…";
+                        Optional.of(Saying.of("notices.lot-order").withEach("clubs", names)),
+                        Saying.of("notices.spoken-words").with("words", spokenSeed.strip())));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
@@ -18,6 +17,7 @@ import tiewright.event.OrderOfPlay;
 import tiewright.event.PlayFact;
 import tiewright.event.PrivateNote;
 import tiewright.event.RubberNo;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -40,12 +40,8 @@ final class PlanFacts {
     List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         OptionalInt ruling = needsRuling() ? OptionalInt.of(Numbers.ruling(event)) : OptionalInt.empty();
-        ruling.ifPresent(number -> facts.add(new OfficialFact.RulingGiven(
-                number,
-                "Order of play, version " + version,
-                ruled(),
-                plan.reason().strip(),
-                plan.by().strip())));
+        ruling.ifPresent(number -> facts.add(new OfficialFact.RulingStated(
+                number, title(), ruled(), plan.reason().strip(), plan.by().strip())));
         newConditions()
                 .ifPresent(conditions -> facts.add(
                         new SetUpFact.ConditionsPublished(event.conditionsVersion() + 1, conditions, ruling)));
@@ -59,13 +55,13 @@ final class PlanFacts {
                 plan.by().strip()));
         moved.forEach(one -> times(one, facts));
         ruling.ifPresent(number -> cut(number, facts));
-        facts.add(new OfficialFact.NoticePosted(
+        facts.add(new OfficialFact.NoticeStated(
                 notice,
-                "Order of play, version " + version,
+                title(),
                 Optional.empty(),
                 before(),
                 Optional.of(after()),
-                plan.reason().strip()));
+                Saying.typed(plan.reason().strip())));
         return facts;
     }
 
@@ -119,39 +115,49 @@ final class PlanFacts {
         return rubbers;
     }
 
-    private Optional<String> before() {
-        return event.order().plan().map(last -> "version " + last.version() + " of the order of play");
+    private Optional<Saying> before() {
+        return event.order()
+                .plan()
+                .map(last -> Saying.of("notices.version-of-order").with("version", last.version()));
     }
 
-    private String after() {
-        int ties = moved.size() + plan.cuts().all().size();
-        String values =
-                newConditions().map(conditions -> "; " + values(conditions)).orElse("");
-        String what = ties + (ties == 1 ? " tie has" : " ties have") + " a new time"
-                + (plan.cuts().isNone() ? "" : " or none") + values;
-        return what.length() <= Asked.SHORT ? what : what.substring(0, Asked.SHORT - 1) + "…";
+    private Saying after() {
+        Saying times = Saying.of(plan.cuts().isNone() ? "notices.new-times" : "notices.new-times-or-none")
+                .with("ties", moved.size() + plan.cuts().all().size());
+        return newConditions()
+                .map(conditions -> Saying.of("notices.new-times-and-values")
+                        .with("times", times)
+                        .with("values", values(conditions)))
+                .orElse(times);
     }
 
-    private String ruled() {
-        List<String> parts = new ArrayList<>();
-        newConditions().ifPresent(conditions -> parts.add("From now on: " + values(conditions) + "."));
-        said("Not played and counted nowhere: ", plan.cuts().off()).ifPresent(parts::add);
-        said("Not played, the points of the tie shared: ", plan.cuts().shared()).ifPresent(parts::add);
-        said("Played on another day: ", plan.cuts().later()).ifPresent(parts::add);
-        return String.join(" ", parts);
+    private Saying ruled() {
+        List<Saying> parts = new ArrayList<>();
+        newConditions()
+                .ifPresent(
+                        conditions -> parts.add(Saying.of("notices.from-now-on").with("values", values(conditions))));
+        said("notices.not-played", plan.cuts().off()).ifPresent(parts::add);
+        said("notices.points-shared", plan.cuts().shared()).ifPresent(parts::add);
+        said("notices.another-day", plan.cuts().later()).ifPresent(parts::add);
+        return Saying.of("notices.plan-ruled").with("parts", parts);
     }
 
-    private static Optional<String> said(String what, List<TieId> ties) {
-        return ties.isEmpty()
-                ? Optional.empty()
-                : Optional.of(what + ties.stream().map(TieId::code).collect(Collectors.joining(", ")) + ".");
+    private static Optional<Saying> said(String what, List<TieId> ties) {
+        return ties.isEmpty() ? Optional.empty() : Optional.of(Saying.of(what).withEach("ties", ties));
     }
 
-    private String values(Conditions now) {
+    private List<Saying> values(Conditions now) {
         return Stream.of(Setting.values())
                 .filter(setting -> !now.value(setting).equals(event.conditions().value(setting)))
-                .map(setting -> setting.code().replace('_', ' ') + " " + now.value(setting) + " instead of "
-                        + event.conditions().value(setting))
-                .collect(Collectors.joining(", "));
+                .map(setting -> Saying.of("notices.value-instead")
+                        .with("setting", setting.code())
+                        .with("called", setting.code().replace('_', ' '))
+                        .with("value", now.value(setting))
+                        .with("before", event.conditions().value(setting)))
+                .toList();
+    }
+
+    private Saying title() {
+        return Saying.of("notices.order-of-play").with("version", version);
     }
 }

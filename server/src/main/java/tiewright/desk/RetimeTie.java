@@ -11,6 +11,7 @@ import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 
@@ -80,22 +81,25 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
         return published.isPresent() && !published.equals(wanted);
     }
 
-    private OfficialFact.NoticePosted notice(Event event, Tie now) {
-        return new OfficialFact.NoticePosted(
+    private OfficialFact.NoticeStated notice(Event event, Tie now) {
+        return new OfficialFact.NoticeStated(
                 Numbers.notice(event),
-                "Tie " + tie,
+                Saying.of("notices.tie").with("tie", tie),
                 Optional.of(tie),
                 Optional.of(said(now.start(), now.court())),
                 Optional.of(said(start, court)),
-                reason.strip());
+                Saying.typed(reason.strip()));
     }
 
     /** As it is printed and shown struck through: <em>10:20, court 3</em>. */
-    private static String said(Optional<LocalTime> start, Optional<String> court) {
-        String time = start.map(LocalTime::toString).orElse("no time yet");
-        return time
-                + court.map(name -> ", " + (name.matches("\\d+") ? "court " : "") + name)
-                        .orElse("");
+    private static Saying said(Optional<LocalTime> start, Optional<String> court) {
+        String place =
+                court.map(name -> name.matches("\\d+") ? "numbered" : "named").orElse("none");
+        return Saying.of("notices.time")
+                .with("time", start.isPresent() ? "yes" : "no")
+                .with("start", start.map(LocalTime::toString).orElse(""))
+                .with("place", place)
+                .with("court", court.orElse(""));
     }
 
     /** The time that somebody else published for the tie meanwhile. */

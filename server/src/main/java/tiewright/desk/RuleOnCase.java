@@ -15,6 +15,7 @@ import tiewright.event.OfficialFact;
 import tiewright.event.Penalty;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
+import tiewright.event.Saying;
 import tiewright.event.TieId;
 
 /**
@@ -57,30 +58,21 @@ public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, S
     private Outcome accepted(Event event, Given given, RulingNeeded.Case one) {
         int number = Numbers.ruling(event);
         String name = event.club(club).map(each -> each.name()).orElse(club.code());
-        String about = "The sheet of " + name + " in tie " + tie;
-        String ruling =
-                switch (penalty) {
-                    case NONE -> "It stands.";
-                    case RUBBERS ->
-                        name + " loses rubber "
-                                + String.join(
-                                        ", ",
-                                        one.rubbers().stream()
-                                                .map(Object::toString)
-                                                .toList()) + ".";
-                    case TIE -> name + " loses the tie, every rubber to nil.";
-                };
+        Saying about = Saying.of("notices.sheet-in-tie").with("club", name).with("tie", tie);
+        Saying ruling = Saying.of("notices.penalty-" + penalty.code())
+                .with("club", name)
+                .withEach("rubbers", one.rubbers());
         List<Fact> facts = new ArrayList<>();
-        facts.add(new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()));
+        facts.add(new OfficialFact.RulingStated(number, about, ruling, reason.strip(), by.strip()));
         facts.add(new OfficialFact.CaseRuled(what, tie, club, penalty, number));
         facts.addAll(Penalties.facts(event, one, penalty, "ruling " + number));
-        facts.add(new OfficialFact.NoticePosted(
+        facts.add(new OfficialFact.NoticeStated(
                 Numbers.notice(event),
-                about + ". " + ruling + " Ruling " + number + ".",
+                Ruled.notice(about, ruling, number),
                 Optional.of(tie),
                 Optional.empty(),
                 Optional.empty(),
-                reason.strip()));
+                Saying.typed(reason.strip())));
         return After.accepted(event, given, facts);
     }
 

@@ -12,6 +12,7 @@ import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.PrivateNote;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.sheet.GivenBack;
@@ -56,8 +57,12 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
         int number = Numbers.ruling(event);
         String name = event.club(club).orElseThrow().name();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new OfficialFact.RulingGiven(
-                number, "Withdrawal of " + name, "withdrawal: " + treatment.code(), reason.strip(), by.strip()));
+        facts.add(new OfficialFact.RulingStated(
+                number,
+                Saying.of("notices.withdrawal").with("club", name),
+                Saying.of("notices.withdrawal-treatment").with("treatment", treatment.code()),
+                reason.strip(),
+                by.strip()));
         facts.add(new OfficialFact.ClubWithdrawn(club, lastPlayed(event), treatment, number));
         List<PrivateNote> notes = new ArrayList<>();
         for (Tie tie : event.ties().values()) {

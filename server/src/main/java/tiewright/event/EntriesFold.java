@@ -1,6 +1,7 @@
 package tiewright.event;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 
 /** Folds who is entered. */
@@ -22,6 +23,10 @@ final class EntriesFold {
     Entries done() {
         boolean changed = clubs.isWritten() || players.isWritten() || courts.isWritten() || links.isWritten();
         return changed ? new Entries(clubs.asRead(), players.asRead(), courts.asRead(), links.asRead()) : from;
+    }
+
+    Map<ClubId, Club> clubs() {
+        return clubs.asRead();
     }
 
     void entered(SetUpFact.ClubEntered fact) {

@@ -27,8 +27,12 @@ public record Event(
     private static final Event EMPTY = new Event(
             0, Prospectus.NONE, Entries.NONE, Programme.NONE, Envelopes.NONE, OfficialRecord.NONE, Reach.NOTHING);
 
-    /** A notice and when it was posted. */
-    public record Posted(OfficialFact.NoticePosted notice, Instant at) {}
+    /**
+     * A notice and when it was posted.
+     *
+     * @param between the clubs of its tie, as they stood then; empty where it is about no one tie
+     */
+    public record Posted(OfficialFact.NoticeStated notice, Instant at, Optional<Saying> between) {}
 
     /** A decision in heat and when it was logged. */
     public record Heat(OfficialFact.HeatDecided decided, Instant at) {}
@@ -201,7 +205,7 @@ public record Event(
         return officials.signed();
     }
 
-    public List<OfficialFact.RulingGiven> rulings() {
+    public List<OfficialFact.RulingStated> rulings() {
         return officials.rulings();
     }
 

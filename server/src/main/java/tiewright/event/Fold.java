@@ -2,6 +2,7 @@ package tiewright.event;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -63,10 +64,10 @@ final class Fold {
             case POOLS_DRAWN -> programme.drawn((DrawFact.PoolsDrawn) fact);
             case KNOCKOUT_DRAWN -> programme.drawn((DrawFact.KnockoutDrawn) fact);
             case TIE_ARRANGED -> programme.arranged((DrawFact.TieArranged) fact);
-            case TIE_TIMED -> programme.timed((DrawFact.TieTimed) fact, at);
+            case TIE_TIMED -> programme.timed((DrawFact.TieTimed) fact, entries.clubs(), at);
             case PLAN_PUBLISHED -> programme.published((DrawFact.PlanPublished) fact, at);
             case RUBBER_TIMED -> programme.placed((DrawFact.RubberTimed) fact);
-            case TIE_CALLED_OFF -> programme.calledOff((DrawFact.TieCalledOff) fact, at);
+            case TIE_CALLED_OFF -> programme.calledOff((DrawFact.TieCalledOff) fact, entries.clubs(), at);
             case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
             case SLOT_KEPT -> programme.kept((DrawFact.SlotKept) fact);
             case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
@@ -90,8 +91,10 @@ final class Fold {
             case TABLE_SIGNED -> officials = officials.with((OfficialFact.TableSigned) fact, at);
             case EVENT_SIGNED -> officials = officials.with((OfficialFact.EventSigned) fact);
             case SIGNATURE_WITHDRAWN -> officials = officials.with((OfficialFact.SignatureWithdrawn) fact);
-            case RULING_GIVEN -> officials = officials.with((OfficialFact.RulingGiven) fact);
-            case NOTICE_POSTED -> posted((OfficialFact.NoticePosted) fact, at);
+            case RULING_GIVEN -> officials = officials.with(((OfficialFact.RulingGiven) fact).stated());
+            case NOTICE_POSTED -> posted(((OfficialFact.NoticePosted) fact).stated(), at);
+            case RULING_STATED -> officials = officials.with((OfficialFact.RulingStated) fact);
+            case NOTICE_STATED -> posted((OfficialFact.NoticeStated) fact, at);
             case NOTICE_TOLD -> programme.told((OfficialFact.NoticeTold) fact);
             case HEAT_DECIDED -> officials = officials.with((OfficialFact.HeatDecided) fact, at);
             case CORRECTION_DECIDED -> disputed(d -> d.with((OfficialFact.CorrectionDecided) fact));
@@ -209,8 +212,10 @@ final class Fold {
                 fact.tie(), fact.rubber(), Card.Entry.of(recorded, nothing, Card.Purpose.TAKES_BACK, fact.reason()));
     }
 
-    private void posted(OfficialFact.NoticePosted fact, Instant at) {
-        officials = officials.with(fact, at);
+    private void posted(OfficialFact.NoticeStated fact, Instant at) {
+        Optional<Saying> between =
+                fact.tie().flatMap(programme::tie).map(tie -> AsItStands.between(tie, entries.clubs()));
+        officials = officials.with(new Event.Posted(fact, at, between));
         programme.noticed(fact);
     }
 

@@ -59,6 +59,24 @@ public sealed interface OfficialFact extends Fact {
         public FactKind kind() {
             return FactKind.RULING_GIVEN;
         }
+
+        /** The same as a ruling that happens to be all typed. */
+        public RulingStated stated() {
+            return new RulingStated(number, Saying.typed(about), Saying.typed(ruling), reason, by);
+        }
+    }
+
+    /**
+     * A ruling that a decision puts into words: what it concerns and what was ruled, as facts.
+     *
+     * @param reason in the official's words
+     * @param by who signs, as it will be printed
+     */
+    record RulingStated(int number, Saying about, Saying ruling, String reason, String by) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.RULING_STATED;
+        }
     }
 
     /**
@@ -123,7 +141,7 @@ public sealed interface OfficialFact extends Fact {
     }
 
     /**
-     * Something everybody must know, numbered.
+     * Something everybody must know, numbered, in the words of a person.
      *
      * @param tie the tie it changes, if one
      * @param before the old value, shown struck; empty when nothing was published before
@@ -140,6 +158,35 @@ public sealed interface OfficialFact extends Fact {
         @Override
         public FactKind kind() {
             return FactKind.NOTICE_POSTED;
+        }
+
+        /** The same as a notice that happens to be all typed. */
+        public NoticeStated stated() {
+            return new NoticeStated(
+                    number,
+                    Saying.typed(text),
+                    tie,
+                    before.map(Saying::typed),
+                    after.map(Saying::typed),
+                    Saying.typed(reason));
+        }
+    }
+
+    /**
+     * A notice that a decision puts into words: numbered, all of it as facts, so that it can be said in any language and
+     * says the same for ever. The components are those of {@link NoticePosted}.
+     */
+    record NoticeStated(
+            int number,
+            Saying text,
+            Optional<TieId> tie,
+            Optional<Saying> before,
+            Optional<Saying> after,
+            Saying reason)
+            implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.NOTICE_STATED;
         }
     }
 

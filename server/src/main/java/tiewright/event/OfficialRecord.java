@@ -19,7 +19,7 @@ public record OfficialRecord(
         Map<String, List<OfficialFact.LotDrawn>> lots,
         Map<String, OfficialFact.TableSigned> signedTables,
         Optional<OfficialFact.EventSigned> signed,
-        List<OfficialFact.RulingGiven> rulings,
+        List<OfficialFact.RulingStated> rulings,
         List<Event.Posted> notices,
         List<Event.Heat> heat,
         Disputes disputes) {
@@ -82,12 +82,12 @@ public record OfficialRecord(
         return new OfficialRecord(withdrawals, lots, tables, standings, rulings, notices, heat, disputes);
     }
 
-    OfficialRecord with(OfficialFact.RulingGiven fact) {
+    OfficialRecord with(OfficialFact.RulingStated fact) {
         return new OfficialRecord(withdrawals, lots, signedTables, signed, and(rulings, fact), notices, heat, disputes);
     }
 
-    OfficialRecord with(OfficialFact.NoticePosted fact, Instant at) {
-        List<Event.Posted> more = and(notices, new Event.Posted(fact, at));
+    OfficialRecord with(Event.Posted posted) {
+        List<Event.Posted> more = and(notices, posted);
         return new OfficialRecord(withdrawals, lots, signedTables, signed, rulings, more, heat, disputes);
     }
 

@@ -72,12 +72,14 @@ public record OrderOfPlay(
     /**
      * One change.
      *
+     * @param between who was to meet at that moment, clubs or where they would come from
      * @param clubs the clubs of the tie at that moment, as far as they were known
      * @param notice the notice that told of it; empty for a first time given without one
      * @param calledOff the tie will not be played
      */
     public record Change(
             TieId tie,
+            Saying between,
             List<ClubId> clubs,
             Times before,
             Times after,
@@ -94,11 +96,15 @@ public record OrderOfPlay(
         }
 
         Change under(int number) {
-            return new Change(tie, clubs, before, after, OptionalInt.of(number), calledOff, at);
+            return new Change(tie, between, clubs, before, after, OptionalInt.of(number), calledOff, at);
+        }
+
+        Change off() {
+            return new Change(tie, between, clubs, before, after, notice, true, at);
         }
 
         Change onto(List<String> courts) {
-            return new Change(tie, clubs, before, new Times(after.start(), courts), notice, calledOff, at);
+            return new Change(tie, between, clubs, before, new Times(after.start(), courts), notice, calledOff, at);
         }
     }
 
@@ -155,20 +161,24 @@ public record OrderOfPlay(
         return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
     }
 
-    OrderOfPlay timed(Tie tie, DrawFact.TieTimed fact, Instant at) {
-        return changed(tie, new Times(fact.start(), fact.court().stream().toList()), false, at);
+    OrderOfPlay timed(Tie tie, Saying between, DrawFact.TieTimed fact, Instant at) {
+        Times after = new Times(fact.start(), fact.court().stream().toList());
+        return changed(tie, change(tie, between, after, at));
     }
 
-    OrderOfPlay calledOff(Tie tie, Instant at) {
-        return changed(tie, Times.NONE, true, at);
+    OrderOfPlay calledOff(Tie tie, Saying between, Instant at) {
+        return changed(tie, change(tie, between, Times.NONE, at).off());
     }
 
-    private OrderOfPlay changed(Tie tie, Times after, boolean calledOff, Instant at) {
+    private Change change(Tie tie, Saying between, Times after, Instant at) {
         List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club())
                 .flatMap(Optional::stream)
                 .toList();
         Times before = new Times(tie.start(), courts(tie));
-        Change change = new Change(tie.id(), clubs, before, after, OptionalInt.empty(), calledOff, at);
+        return new Change(tie.id(), between, clubs, before, after, OptionalInt.empty(), false, at);
+    }
+
+    private OrderOfPlay changed(Tie tie, Change change) {
         Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
         others.remove(tie.id());
         return new OrderOfPlay(plans, others, more(changes, change), told);
@@ -208,7 +218,7 @@ public record OrderOfPlay(
     }
 
     /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
-    OrderOfPlay noticed(OfficialFact.NoticePosted notice) {
+    OrderOfPlay noticed(OfficialFact.NoticeStated notice) {
         Optional<Plan> told = plan().filter(plan -> plan.notice() == notice.number());
         return told.map(plan -> byPlan(plan, notice.number()))
                 .orElseGet(() ->

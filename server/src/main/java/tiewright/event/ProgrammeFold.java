@@ -1,6 +1,7 @@
 package tiewright.event;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -46,8 +47,9 @@ final class ProgrammeFold {
         ties.toWrite().put(fact.tie(), Tie.arranged(fact));
     }
 
-    void timed(DrawFact.TieTimed fact, Instant at) {
-        tie(fact.tie()).ifPresent(tie -> order = order.timed(tie, fact, at));
+    /** @param clubs as they are entered, to say who meets */
+    void timed(DrawFact.TieTimed fact, Map<ClubId, Club> clubs, Instant at) {
+        tie(fact.tie()).ifPresent(tie -> order = order.timed(tie, AsItStands.between(tie, clubs), fact, at));
         change(fact.tie(), tie -> tie.timed(fact.start(), fact.court()));
     }
 
@@ -59,8 +61,10 @@ final class ProgrammeFold {
         order = order.placed(fact);
     }
 
-    void calledOff(DrawFact.TieCalledOff fact, Instant at) {
-        Optional.ofNullable(ties.toWrite().remove(fact.tie())).ifPresent(tie -> order = order.calledOff(tie, at));
+    /** @param clubs as they are entered, to say who was to meet */
+    void calledOff(DrawFact.TieCalledOff fact, Map<ClubId, Club> clubs, Instant at) {
+        Optional.ofNullable(ties.toWrite().remove(fact.tie()))
+                .ifPresent(tie -> order = order.calledOff(tie, AsItStands.called(tie, clubs), at));
     }
 
     void filled(DrawFact.SlotFilled fact) {
@@ -108,7 +112,7 @@ final class ProgrammeFold {
         happens(tie, course -> course.written(rubber, entry));
     }
 
-    void noticed(OfficialFact.NoticePosted fact) {
+    void noticed(OfficialFact.NoticeStated fact) {
         order = order.noticed(fact);
     }
 

@@ -183,7 +183,7 @@ public final class VisibleEvent {
         return event.signed();
     }
 
-    public List<OfficialFact.RulingGiven> rulings() {
+    public List<OfficialFact.RulingStated> rulings() {
         return event.rulings();
     }
 

@@ -23,6 +23,7 @@ import tiewright.event.Penalty;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
+import tiewright.event.Saying;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Slot;
@@ -56,6 +57,7 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
             text(ExchangeId.class, Texts::exchange, Texts::exchange),
             text(Sheet.class, Sheet::canonical, Texts::sheet),
             text(Pair.class, Texts::pair, Texts::pair),
+            text(Saying.class, Saying::text, Saying::ofText),
             text(Slot.class, Texts::slot, Texts::slot));
 
     /** The codec of a record component's type. */

@@ -10,6 +10,7 @@ import tiewright.event.FactKind;
 import tiewright.event.Link;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -48,16 +49,18 @@ public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral
         if (event.isFrozen()) {
             facts.add(Notices.changed(
                     event,
-                    "Who opens the sheets",
-                    event.opening().map(ChooseOpening::said).orElse("the desk"),
-                    said(chosen),
-                    ""));
+                    Saying.of("notices.who-opens"),
+                    event.opening().map(ChooseOpening::said).orElse(Saying.of("notices.opened-by-desk")),
+                    said(chosen)));
         }
         return facts;
     }
 
-    private static String said(SetUpFact.OpeningChosen chosen) {
-        return chosen.neutral().orElse(chosen.organiserIsCaptain() ? "they open by themselves" : "the desk");
+    private static Saying said(SetUpFact.OpeningChosen chosen) {
+        return chosen.neutral()
+                .map(Saying::typed)
+                .orElseGet(() -> Saying.of(
+                        chosen.organiserIsCaptain() ? "notices.opened-by-themselves" : "notices.opened-by-desk"));
     }
 
     /** What somebody else chose meanwhile. */

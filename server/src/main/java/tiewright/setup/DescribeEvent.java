@@ -13,6 +13,7 @@ import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.NamesKept;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -64,7 +65,7 @@ public record DescribeEvent(
                 .map(DescribeEvent::whenAndWhere)
                 .filter(before -> !event.ties().isEmpty() && !before.equals(whenAndWhere(after)))
                 .ifPresent(before -> facts.add(
-                        Notices.changed(event, "When and where the event is held", before, whenAndWhere(after), "")));
+                        Notices.changed(event, Saying.of("notices.when-and-where"), before, whenAndWhere(after))));
         deletion(event, today).ifPresent(facts::add);
         return facts;
     }
@@ -89,9 +90,12 @@ public record DescribeEvent(
                 .isPresent();
     }
 
-    private static String whenAndWhere(SetUpFact.EventDescribed about) {
-        return about.date() + ", " + about.starts()
-                + about.venueCloses().map(at -> " to " + at).orElse("") + ", " + about.venue();
+    private static Saying whenAndWhere(SetUpFact.EventDescribed about) {
+        return Saying.of(about.venueCloses().isPresent() ? "notices.held-until" : "notices.held")
+                .with("date", about.date())
+                .with("starts", about.starts())
+                .with("closes", about.venueCloses().map(LocalTime::toString).orElse(""))
+                .with("venue", about.venue());
     }
 
     /** What somebody else described meanwhile. */

@@ -18,6 +18,7 @@ import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Slot;
 import tiewright.event.Stage;
 
@@ -87,7 +88,7 @@ public record DrawPools(int pools, String spokenSeed, String witness) implements
             facts.addAll(knockout.facts());
         }
         if (Draws.has(event, Stage.POOL)) {
-            facts.add(Draws.redrawn(event, "The pools were drawn again", witness));
+            facts.add(Draws.redrawn(event, Saying.of("notices.pools-drawn-again"), witness));
         }
         return checks.then(() -> facts);
     }

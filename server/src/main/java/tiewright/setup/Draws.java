@@ -17,6 +17,7 @@ import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Side;
 import tiewright.event.Slot;
 import tiewright.event.SlotSource;
@@ -127,8 +128,7 @@ final class Draws {
                 .flatMap(slot -> slot.from().stream());
     }
 
-    static OfficialFact.NoticePosted redrawn(Event event, String what, String witness) {
-        return Notices.of(
-                event, what, "Drawn again before any of its sheets was sealed; witness " + Plain.of(witness) + ".");
+    static OfficialFact.NoticeStated redrawn(Event event, Saying what, String witness) {
+        return Notices.because(event, what, Saying.of("notices.drawn-again").with("witness", Plain.of(witness)));
     }
 }

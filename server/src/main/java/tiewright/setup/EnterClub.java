@@ -11,6 +11,7 @@ import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Refusal;
 import tiewright.event.SameName;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -64,8 +65,11 @@ public record EnterClub(ClubId club, String name, Optional<String> town, Optiona
         List<Fact> facts = new ArrayList<>();
         facts.add(new SetUpFact.ClubEntered(club, Plain.of(name), Plain.of(town), seed));
         before.filter(old -> event.isFrozen() && !old.name().equals(Plain.of(name)))
-                .ifPresent(old -> facts.add(
-                        Notices.changed(event, "The name of the club " + club, old.name(), Plain.of(name), "")));
+                .ifPresent(old -> facts.add(Notices.changed(
+                        event,
+                        Saying.of("notices.club-name").with("club", club),
+                        Saying.typed(old.name()),
+                        Saying.typed(Plain.of(name)))));
         return facts;
     }
 

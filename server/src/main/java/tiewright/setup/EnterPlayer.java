@@ -16,6 +16,7 @@ import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -95,19 +96,22 @@ public record EnterPlayer(
     private List<Fact> facts(Event event, Optional<Player> before) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new SetUpFact.PlayerEntered(player, club, rank, from, until, deputy));
-        String old = before.map(p -> rank(p.rank())).orElse("");
-        if (event.isFrozen() && !old.equals(rank(rank))) {
+        Optional<OptionalInt> old = before.map(Player::rank);
+        if (event.isFrozen() && !old.equals(Optional.of(rank))) {
             String clubName = event.club(club).map(Club::name).orElse(club.code());
-            String what = before.isPresent()
-                    ? "The rank of player " + player + " of " + clubName
-                    : "Player " + player + " joins the squad of " + clubName;
-            facts.add(Notices.changed(event, what, old, rank(rank), ""));
+            Saying what = Saying.of(old.isPresent() ? "notices.rank-of" : "notices.joins")
+                    .with("player", player)
+                    .with("club", clubName);
+            facts.add(old.map(was -> Notices.changed(event, what, rank(was), rank(rank)))
+                    .orElseGet(() -> Notices.added(event, what, rank(rank))));
         }
         return facts;
     }
 
-    private static String rank(OptionalInt rank) {
-        return rank.isPresent() ? "rank " + rank.getAsInt() : "no rank";
+    private static Saying rank(OptionalInt rank) {
+        return rank.isPresent()
+                ? Saying.of("notices.rank").with("rank", rank.getAsInt())
+                : Saying.of("notices.no-rank");
     }
 
     /** The same player as somebody else entered meanwhile. */

@@ -7,6 +7,7 @@ import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Stage;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
@@ -53,7 +54,7 @@ public record LayOutKnockout(int fromEachPool, boolean thirdPlace, String spoken
         List<Fact> facts = new ArrayList<>(drawn);
         facts.addAll(SlotFills.of(event.after(drawn, given)));
         if (Draws.has(event, Stage.KNOCKOUT)) {
-            facts.add(Draws.redrawn(event, "The knockout was drawn again", witness));
+            facts.add(Draws.redrawn(event, Saying.of("notices.knockout-drawn-again"), witness));
         }
         return facts;
     }

@@ -3,22 +3,33 @@ package tiewright.setup;
 import java.util.Optional;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
+import tiewright.event.Saying;
 
 /** Numbers notices and rulings: one more than the last. */
 final class Notices {
+    private static final Saying NO_REASON = Saying.typed("");
+
     private Notices() {}
 
-    static OfficialFact.NoticePosted changed(Event event, String text, String before, String after, String reason) {
-        return new OfficialFact.NoticePosted(
-                nextNotice(event), text, Optional.empty(), said(before), said(after), reason);
+    /** Something stood otherwise before; no reason is given. */
+    static OfficialFact.NoticeStated changed(Event event, Saying text, Saying before, Saying after) {
+        return new OfficialFact.NoticeStated(
+                nextNotice(event), text, Optional.empty(), Optional.of(before), Optional.of(after), NO_REASON);
     }
 
-    static OfficialFact.NoticePosted of(Event event, String text, String reason) {
-        return changed(event, text, "", "", reason);
+    /** Something is new. */
+    static OfficialFact.NoticeStated added(Event event, Saying text, Saying after) {
+        return new OfficialFact.NoticeStated(
+                nextNotice(event), text, Optional.empty(), Optional.empty(), Optional.of(after), NO_REASON);
     }
 
-    private static Optional<String> said(String text) {
-        return Optional.of(text).filter(t -> !t.isEmpty());
+    static OfficialFact.NoticeStated of(Event event, Saying text) {
+        return because(event, text, NO_REASON);
+    }
+
+    static OfficialFact.NoticeStated because(Event event, Saying text, Saying reason) {
+        return new OfficialFact.NoticeStated(
+                nextNotice(event), text, Optional.empty(), Optional.empty(), Optional.empty(), reason);
     }
 
     static int nextNotice(Event event) {
@@ -31,7 +42,7 @@ final class Notices {
 
     static int nextRuling(Event event) {
         return event.rulings().stream()
-                        .mapToInt(OfficialFact.RulingGiven::number)
+                        .mapToInt(OfficialFact.RulingStated::number)
                         .max()
                         .orElse(0)
                 + 1;

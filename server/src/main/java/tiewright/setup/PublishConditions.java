@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
@@ -14,6 +13,7 @@ import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -52,29 +52,34 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
     private List<Fact> facts(Event event) {
         int version = event.conditionsVersion() + 1;
         List<Fact> facts = new ArrayList<>();
-        ruling.ifPresent(signed -> facts.add(new OfficialFact.RulingGiven(
+        ruling.ifPresent(signed -> facts.add(new OfficialFact.RulingStated(
                 Notices.nextRuling(event),
-                "The conditions of play",
-                "From now on version " + version + " of the conditions holds.",
+                Saying.of("notices.the-conditions"),
+                Saying.of("notices.version-holds").with("version", version),
                 Plain.of(signed.reason()),
                 Plain.of(signed.by()))));
         OptionalInt number = ruling.isPresent() ? OptionalInt.of(Notices.nextRuling(event)) : OptionalInt.empty();
         facts.add(new SetUpFact.ConditionsPublished(version, conditions, number));
-        ruling.ifPresent(signed -> facts.add(Notices.changed(
-                event,
-                "Conditions of play, version " + version,
-                values(event, event.conditions()),
-                values(event, conditions),
-                Plain.of(signed.reason()))));
+        ruling.ifPresent(signed -> facts.add(new OfficialFact.NoticeStated(
+                Notices.nextNotice(event),
+                Saying.of("notices.conditions").with("version", version),
+                Optional.empty(),
+                Optional.of(values(event, event.conditions())),
+                Optional.of(values(event, conditions)),
+                Saying.typed(Plain.of(signed.reason())))));
         return facts;
     }
 
-    private String values(Event event, Conditions which) {
-        return Stream.of(Setting.values())
+    private Saying values(Event event, Conditions which) {
+        List<Saying> values = Stream.of(Setting.values())
                 .filter(setting ->
                         !conditions.value(setting).equals(event.conditions().value(setting)))
-                .map(setting -> setting.code().replace('_', ' ') + ": " + which.value(setting))
-                .collect(Collectors.joining(", "));
+                .map(setting -> Saying.of("notices.value")
+                        .with("setting", setting.code())
+                        .with("called", setting.code().replace('_', ' '))
+                        .with("value", which.value(setting)))
+                .toList();
+        return Saying.of("notices.values").with("values", values);
     }
 
     /** A form made from one version never replaces the next unseen. */

@@ -11,6 +11,7 @@ import tiewright.event.Fact;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
@@ -51,7 +52,8 @@ public record RemovePlayer(PlayerId player) implements Decision {
                 .forEach(link -> facts.add(new SetUpFact.LinkRevoked(link.name())));
         if (event.isFrozen()) {
             String name = event.club(club).map(Club::name).orElse(club.code());
-            facts.add(Notices.of(event, "Player " + player + " leaves the squad of " + name, ""));
+            facts.add(Notices.of(
+                    event, Saying.of("notices.leaves").with("player", player).with("club", name)));
         }
         return facts;
     }

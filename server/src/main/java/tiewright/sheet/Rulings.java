@@ -14,6 +14,7 @@ import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SheetKind;
 
 /** Rulings for a club without a sheet at the desk: only once the clock has run out, only by who gives rulings, signed. */
@@ -65,16 +66,17 @@ final class Rulings {
     static List<Fact> facts(
             Event event, ExchangeId exchange, ClubId club, boolean forfeited, String reason, String by) {
         int number = event.rulings().stream()
-                        .mapToInt(OfficialFact.RulingGiven::number)
+                        .mapToInt(OfficialFact.RulingStated::number)
                         .max()
                         .orElse(0)
                 + 1;
         String name = event.club(club).map(Club::name).orElse(club.code());
-        String what = exchange.kind() == SheetKind.DECIDER ? "decider pair" : "sheet";
-        String about = "The missing " + what + " of " + name + ", tie " + exchange.tie();
-        String ruling = forfeited ? name + " forfeits its side." : "The " + what + " of " + name + " is supplied.";
+        String what = exchange.kind() == SheetKind.DECIDER ? "decider" : "sheet";
+        Saying about = Saying.of("notices.missing-" + what).with("club", name).with("tie", exchange.tie());
+        Saying ruling = Saying.of(forfeited ? "notices.forfeits" : "notices.supplied-" + what)
+                .with("club", name);
         return List.of(
-                new OfficialFact.RulingGiven(number, about, ruling, reason.strip(), by.strip()),
+                new OfficialFact.RulingStated(number, about, ruling, reason.strip(), by.strip()),
                 new ExchangeFact.SideRuled(exchange, club, forfeited, number));
     }
 }

@@ -77,6 +77,8 @@ public final class FactWords {
                     EVENT_SIGNED,
                     RULING_GIVEN,
                     NOTICE_POSTED,
+                    RULING_STATED,
+                    NOTICE_STATED,
                     NOTICE_TOLD,
                     HEAT_DECIDED -> official((OfficialFact) fact);
             case CORRECTION_DECIDED, SIGNATURE_WITHDRAWN, CASE_RULED, PROTEST_MADE, PROTEST_DECIDED ->
@@ -273,23 +275,31 @@ public final class FactWords {
         } else if (fact instanceof OfficialFact.EventSigned one) {
             return say(fact, "", "order", one.order(), "by", one.by());
         } else if (fact instanceof OfficialFact.RulingGiven one) {
-            return say(
-                    fact,
-                    "",
-                    "number",
-                    one.number(),
-                    "about",
-                    one.about(),
-                    "ruling",
-                    one.ruling(),
-                    "reason",
-                    one.reason(),
-                    "by",
-                    one.by());
+            return ruling(fact, one.stated());
+        } else if (fact instanceof OfficialFact.RulingStated one) {
+            return ruling(fact, one);
+        } else if (fact instanceof OfficialFact.NoticeStated one) {
+            return say(fact, "", "number", one.number(), "text", one.text());
         }
         return fact instanceof OfficialFact.NoticePosted one
                 ? say(fact, "", "number", one.number(), "text", one.text())
                 : told(fact);
+    }
+
+    private String ruling(Fact fact, OfficialFact.RulingStated one) {
+        return say(
+                fact,
+                "",
+                "number",
+                one.number(),
+                "about",
+                one.about(),
+                "ruling",
+                one.ruling(),
+                "reason",
+                one.reason(),
+                "by",
+                one.by());
     }
 
     private String told(OfficialFact fact) {

@@ -63,7 +63,8 @@ public final class Language {
     /**
      * Parts in one line: <em>a</em>, <em>a and b</em>, <em>a, b and c</em>.
      *
-     * @param kind {@code and}, {@code or}, {@code plain} for commas alone, {@code lines} for whole clauses
+     * @param kind {@code and}, {@code or}, {@code plain} for commas alone, {@code lines} for whole clauses,
+     *     {@code sentences}
      */
     String list(List<String> parts, String kind) {
         String last = "language.list." + kind;

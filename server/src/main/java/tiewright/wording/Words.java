@@ -18,6 +18,7 @@ import tiewright.event.Event;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 import tiewright.event.VisibleEvent;
 import tiewright.scoring.ScoreFault;
@@ -72,6 +73,16 @@ public final class Words {
         return sentence(refusal.code(), refusal.data());
     }
 
+    /** What a notice or a ruling says; what a person typed stays as it is. */
+    public String saying(Saying saying) {
+        if (saying.isTyped()) {
+            return saying.words();
+        }
+        Map<String, Object> data = new HashMap<>(saying.facts());
+        data.putAll(saying.parts());
+        return sentence(saying.code(), data);
+    }
+
     /** The sentence of a code with its data filled in. A code without a sentence is a bug. */
     public String sentence(String code, Map<String, ?> data) {
         return language.say(code, data, this::said);
@@ -101,6 +112,9 @@ public final class Words {
         }
         if (value instanceof Pair pair) {
             return list(List.of(said(pair.first()), said(pair.second())), "and");
+        }
+        if (value instanceof Saying saying) {
+            return saying(saying);
         }
         if (value instanceof ScoreFault fault) {
             return ScoreWords.sentence(fault, this);

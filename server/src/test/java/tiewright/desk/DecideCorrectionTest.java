@@ -57,8 +57,9 @@ class DecideCorrectionTest {
         });
         assertThat(day.event().notices())
                 .singleElement()
-                .satisfies(posted -> assertThat(posted.notice().text())
-                        .contains("Score of tie A1, rubber 1", "stands as entered", "Ruling 1"));
+                .satisfies(posted -> assertThat(Days.said(posted.notice().text()))
+                        .isEqualTo("Score of tie A1, rubber 1. The score stands as entered, although the card shows"
+                                + " 5-11. Ruling 1."));
     }
 
     @ParameterizedTest
@@ -94,9 +95,10 @@ class DecideCorrectionTest {
         assertThat(day.tie("P3").home().club()).contains(N);
         assertThat(day.tie("P3").start()).as("nothing had begun there").isPresent();
         assertThat(day.event().notices()).singleElement().satisfies(posted -> {
-            assertThat(posted.notice().text()).contains("Begin again: tie F, P3.");
-            assertThat(posted.notice().before()).contains("11-5");
-            assertThat(posted.notice().after()).contains("5-11");
+            assertThat(Days.said(posted.notice().text()))
+                    .endsWith(" is played again. Begin again: tie F, P3. Ruling 1.");
+            assertThat(posted.notice().before().map(Days::said)).contains("11-5");
+            assertThat(posted.notice().after().map(Days::said)).contains("5-11");
         });
     }
 

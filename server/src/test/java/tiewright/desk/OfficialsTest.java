@@ -21,7 +21,7 @@ class OfficialsTest {
         return new RetimeTie(TieId.of("A1"), Optional.of(LocalTime.parse(start)), Optional.of(court), reason);
     }
 
-    private List<OfficialFact.NoticePosted> notices() {
+    private List<OfficialFact.NoticeStated> notices() {
         return day.event().notices().stream().map(Event.Posted::notice).toList();
     }
 
@@ -30,7 +30,7 @@ class OfficialsTest {
         day.does(new GiveRuling("A1, rubber 2", "stands", "not challenged in time", "R. Official"))
                 .does(new GiveRuling("A1, rubber 3", "is played again", "wrong pair", "R. Official"));
         assertThat(day.event().rulings())
-                .extracting(OfficialFact.RulingGiven::number)
+                .extracting(OfficialFact.RulingStated::number)
                 .containsExactly(1, 2);
         assertThat(Why.not(day, new GiveRuling("", " ", "", "")))
                 .containsExactly(
@@ -49,7 +49,7 @@ class OfficialsTest {
                 new PostNotice("Lunch", Optional.of(TieId.of("A1")), Optional.of("12:00"), Optional.of("12:30"), "");
         assertThat(Why.not(day, change)).containsExactly("desk.text-missing.reason");
         day.does(new PostNotice("Lunch", Optional.empty(), Optional.of("12:00"), Optional.of("12:30"), "rain"));
-        assertThat(notices()).extracting(OfficialFact.NoticePosted::number).containsExactly(1, 2);
+        assertThat(notices()).extracting(OfficialFact.NoticeStated::number).containsExactly(1, 2);
         assertThat(Why.not(day, new PostNotice("", Optional.of(TieId.of("Z")), Optional.empty(), Optional.empty(), "")))
                 .containsExactly("desk.text-missing.text", "desk.no-such-tie");
     }
@@ -70,9 +70,9 @@ class OfficialsTest {
         assertThat(day.tie("A1").start()).contains(LocalTime.of(10, 20));
         assertThat(notices()).singleElement().satisfies(notice -> {
             assertThat(notice.tie()).contains(TieId.of("A1"));
-            assertThat(notice.before()).contains("10:00, court 1");
-            assertThat(notice.after()).contains("10:20, court 2");
-            assertThat(notice.reason()).isEqualTo("court 1 is wet");
+            assertThat(notice.before().map(Days::said)).contains("10:00, court 1");
+            assertThat(notice.after().map(Days::said)).contains("10:20, court 2");
+            assertThat(Days.said(notice.reason())).isEqualTo("court 1 is wet");
         });
     }
 
@@ -122,7 +122,7 @@ class OfficialsTest {
                         tiewright.draw.LotOrder.of("A", List.of(ClubId.of("N"), ClubId.of("S")), "seven blue kites"));
         assertThat(notices())
                 .last()
-                .satisfies(notice -> assertThat(notice.reason()).contains("seven blue kites"));
+                .satisfies(notice -> assertThat(Days.said(notice.reason())).contains("seven blue kites"));
         assertThat(Why.not(day, lot("S", "N"))).containsExactly("desk.no-lot-among");
     }
 }

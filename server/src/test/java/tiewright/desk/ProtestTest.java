@@ -51,7 +51,7 @@ class ProtestTest {
         assertThat(day.event().ties()).isEqualTo(before);
         assertThat(day.event().rulings())
                 .singleElement()
-                .satisfies(ruling -> assertThat(ruling.about()).isEqualTo("Protest 1 of Club N, tie A1"));
+                .satisfies(ruling -> assertThat(Days.said(ruling.about())).isEqualTo("Protest 1 of Club N, tie A1"));
         assertThat(day.event().disputes().protest(1).orElseThrow().decided())
                 .hasValueSatisfying(
                         decided -> assertThat(decided.depositReturned()).isTrue());

@@ -182,7 +182,7 @@ class PublishPlanTest {
         Days day = planned().does(cutting(new PublishPlan.Cuts(List.of(A2), List.of(), List.of())));
         assertThat(day.event().tie(A2)).isEmpty();
         assertThat(day.event().rulings()).singleElement().satisfies(ruling -> {
-            assertThat(ruling.ruling()).isEqualTo("Not played and counted nowhere: A2.");
+            assertThat(Days.said(ruling.ruling())).isEqualTo("Not played and counted nowhere: A2.");
             assertThat(ruling.by()).isEqualTo("Ines");
         });
         assertThat(day.event().order().under(2)).singleElement().satisfies(change -> {
@@ -206,7 +206,7 @@ class PublishPlanTest {
         assertThat(later.event().progress(later.tie("A2")).finished()).isFalse();
         assertThat(later.event().rulings())
                 .singleElement()
-                .satisfies(ruling -> assertThat(ruling.ruling()).contains("another day: A2"));
+                .satisfies(ruling -> assertThat(Days.said(ruling.ruling())).contains("another day: A2"));
     }
 
     @Test
@@ -227,7 +227,7 @@ class PublishPlanTest {
         frozen.does(plan);
         assertThat(frozen.event().rulings())
                 .singleElement()
-                .satisfies(ruling -> assertThat(ruling.ruling())
+                .satisfies(ruling -> assertThat(Days.said(ruling.ruling()))
                         .isEqualTo("From now on: scoring side-out-7 instead of side-out-11."));
         assertThat(frozen.event().conditionsVersion()).isEqualTo(2);
         assertThat(frozen.event().notices()).as("one press, one notice").hasSize(2);

@@ -93,8 +93,8 @@ class RuleOnCaseTest {
         Days day = inTwoSquads().does(rule("ineligible", Penalty.RUBBERS));
         assertThat(day.event().progress(day.tie("A1")).won(Side.AWAY)).isEqualTo(2);
         assertThat(day.event().rulings()).singleElement().satisfies(ruling -> {
-            assertThat(ruling.about()).isEqualTo("The sheet of Club N in tie A1");
-            assertThat(ruling.ruling()).isEqualTo("Club N loses rubber 2.");
+            assertThat(Days.said(ruling.about())).isEqualTo("The sheet of Club N in tie A1");
+            assertThat(Days.said(ruling.ruling())).isEqualTo("Club N loses rubber 2.");
             assertThat(ruling.toString()).doesNotContain("N3", "Player");
         });
         assertThat(cases(day)).isEmpty();

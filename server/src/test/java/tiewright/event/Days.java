@@ -18,6 +18,7 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
 import tiewright.scoring.Score;
+import tiewright.wording.Words;
 
 /**
  * A day written as a test reads it: facts one after the other, each at the time and by the person last set. Sets only
@@ -289,6 +290,11 @@ public final class Days {
     /** What the decisions so far asked to keep privately, oldest first. */
     public List<PrivateNote> notes() {
         return List.copyOf(notes);
+    }
+
+    /** What a notice or a ruling says, in English. */
+    public static String said(Saying saying) {
+        return Words.ofCodes(ZONE).saying(saying);
     }
 
     public Directory directory() {

@@ -388,8 +388,14 @@ class FoldTest {
         assertThat(day.event().disputes().openProtests()).hasSize(1);
         day.fact(decided);
         Instant noon = Days.moment("12:00");
-        assertThat(day.event().rulings()).containsExactly(ruling);
-        assertThat(day.event().notices()).containsExactly(new Event.Posted(notice, noon));
+        assertThat(day.event().rulings()).containsExactly(ruling.stated());
+        assertThat(day.event().notices())
+                .containsExactly(new Event.Posted(
+                        notice.stated(),
+                        noon,
+                        Optional.of(Saying.of("notices.between")
+                                .with("home", Saying.typed("Club N"))
+                                .with("away", Saying.typed("Club S")))));
         assertThat(day.event().heat()).containsExactly(new Event.Heat(heat, noon));
         assertThat(day.event().disputes().protest(1))
                 .contains(new Disputes.Protest(made, noon, Optional.of(decided), Optional.of(Days.moment("12:30"))));

@@ -227,6 +227,17 @@ final class RandomFacts {
             case RULING_GIVEN -> new OfficialFact.RulingGiven(number, "what", "ruled", "why", "R");
             case NOTICE_POSTED ->
                 new OfficialFact.NoticePosted(number, "text", maybe(one(TIES)), maybe("was"), maybe("is"), "why");
+            case RULING_STATED ->
+                new OfficialFact.RulingStated(
+                        number, Saying.typed("what"), Saying.of("notices.version-holds"), "why", "R");
+            case NOTICE_STATED ->
+                new OfficialFact.NoticeStated(
+                        number,
+                        Saying.typed("text"),
+                        maybe(one(TIES)),
+                        maybe(Saying.typed("was")),
+                        maybe(Saying.typed("is")),
+                        Saying.typed("why"));
             case NOTICE_TOLD -> new OfficialFact.NoticeTold(number, club(), yes());
             case HEAT_DECIDED -> new OfficialFact.HeatDecided("wbgt", 280, "caution", "drink", "R");
             case CORRECTION_DECIDED ->

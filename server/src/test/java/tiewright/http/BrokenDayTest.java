@@ -10,7 +10,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
-import tiewright.event.OfficialFact;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
@@ -221,7 +220,7 @@ class BrokenDayTest {
         assertThat(served.ledger.event().notices()).hasSize(notices);
         assertThat(served.ledger.event().notices().stream()
                         .map(one -> one.notice())
-                        .map(OfficialFact.NoticePosted::reason))
+                        .map(one -> one.reason().words()))
                 .doesNotContain("r");
         assertThat(served.ledger.event().tie(TieId.of("TAF"))).isPresent();
     }

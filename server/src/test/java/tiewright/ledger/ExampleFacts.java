@@ -26,6 +26,7 @@ import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
@@ -47,6 +48,10 @@ final class ExampleFacts {
     private static final RubberNo FIRST = RubberNo.of(1);
     private static final LocalTime AT = LocalTime.of(9, 30);
     private static final String WORDS = "Line one,\nline \"two\"; 'three' = 4 %\t🏸 ";
+    private static final Saying SAYING = Saying.of("notices.time")
+            .with("court", WORDS)
+            .with("parts", List.of(Saying.typed(WORDS), Saying.of("notices.tie").withEach("ties", List.of(1, "{}=;,"))))
+            .with("none", List.of());
     private static final String HEX = "0123456789abcdef".repeat(4);
 
     private ExampleFacts() {}
@@ -176,6 +181,11 @@ final class ExampleFacts {
                 new OfficialFact.RulingGiven(1, WORDS, WORDS, WORDS, "Ref"),
                 new OfficialFact.NoticePosted(1, WORDS, Optional.of(TIE), Optional.of("10:00"), Optional.of(""), WORDS),
                 new OfficialFact.NoticePosted(2, "t", Optional.empty(), Optional.empty(), Optional.empty(), ""),
+                new OfficialFact.RulingStated(2, SAYING, Saying.typed(""), WORDS, "Ref"),
+                new OfficialFact.NoticeStated(
+                        3, SAYING, Optional.of(TIE), Optional.of(Saying.typed(WORDS)), Optional.of(SAYING), SAYING),
+                new OfficialFact.NoticeStated(
+                        4, SAYING, Optional.empty(), Optional.empty(), Optional.empty(), Saying.typed("")),
                 new OfficialFact.NoticeTold(2, ONE, true),
                 new OfficialFact.NoticeTold(2, TWO, false),
                 new OfficialFact.HeatDecided("wbgt", 305, "caution", WORDS, "Zoë"),

@@ -68,10 +68,10 @@ class DescribeEventTest {
         assertThat(day.event().notices()).isEmpty();
         Days laidOut = Days.oneTie().by(Days.organiser());
         laidOut.does(on(Days.DATE.plusDays(7)));
-        OfficialFact.NoticePosted notice = laidOut.event().notices().get(0).notice();
+        OfficialFact.NoticeStated notice = laidOut.event().notices().get(0).notice();
         assertThat(notice.number()).isEqualTo(1);
-        assertThat(notice.before()).contains("2026-06-20, 09:00 to 18:00, Long Hall");
-        assertThat(notice.after()).contains("2026-06-27, 09:00 to 18:00, Long Hall");
+        assertThat(notice.before().map(Days::said)).contains("2026-06-20, 09:00 to 18:00, Long Hall");
+        assertThat(notice.after().map(Days::said)).contains("2026-06-27, 09:00 to 18:00, Long Hall");
         Days sealed = Days.oneTie().opened("A1").by(Days.organiser());
         assertThat(Said.codes(sealed, on(Days.DATE.plusDays(1)))).containsExactly("setup.day-is-fixed");
         assertThat(Said.codes(sealed, new DescribeEvent("Cup", Days.DATE, "Hall", ZoneId.of("UTC"), NINE, SIX)))

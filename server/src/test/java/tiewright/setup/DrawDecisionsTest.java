@@ -108,7 +108,8 @@ class DrawDecisionsTest {
         assertThat(day.event().ties()).hasSize(15 + 10);
         assertThat(day.event().notices())
                 .singleElement()
-                .satisfies(posted -> assertThat(posted.notice().text()).contains("drawn again"));
+                .satisfies(
+                        posted -> assertThat(Days.said(posted.notice().text())).contains("drawn again"));
         seal(day, "A1");
         assertThat(Said.codes(day, DRAW)).containsExactly("setup.pools-have-begun");
     }

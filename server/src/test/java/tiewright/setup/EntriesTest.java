@@ -74,7 +74,8 @@ class EntriesTest {
         sealed.does(club("N", "Northern Lights", 0));
         assertThat(sealed.event().notices())
                 .singleElement()
-                .satisfies(posted -> assertThat(posted.notice().before()).contains("Club N"));
+                .satisfies(posted ->
+                        assertThat(posted.notice().before().map(Days::said)).contains("Club N"));
     }
 
     @Test

@@ -42,11 +42,11 @@ class PublishConditionsTest {
         day.does(new PublishConditions(MORE_REST, RULING));
         assertThat(day.event().conditionsVersion()).isEqualTo(2);
         assertThat(day.event().conditions().restMinutes()).isEqualTo(20);
-        OfficialFact.RulingGiven ruling = day.event().rulings().get(0);
+        OfficialFact.RulingStated ruling = day.event().rulings().get(0);
         assertThat(ruling.by()).isEqualTo("Ida Brandt");
-        OfficialFact.NoticePosted notice = day.event().notices().get(0).notice();
-        assertThat(notice.before()).contains("rest minutes: 10");
-        assertThat(notice.after()).contains("rest minutes: 20");
+        OfficialFact.NoticeStated notice = day.event().notices().get(0).notice();
+        assertThat(notice.before().map(Days::said)).contains("rest minutes: 10");
+        assertThat(notice.after().map(Days::said)).contains("rest minutes: 20");
         assertThat(day.facts())
                 .anySatisfy(recorded -> assertThat(recorded.fact())
                         .isEqualTo(new SetUpFact.ConditionsPublished(2, MORE_REST, OptionalInt.of(ruling.number()))));

@@ -38,8 +38,10 @@ class RulingsTest {
     void a_supplied_side_is_a_numbered_ruling_and_a_kept_sheet_that_no_fact_names() {
         Days day = lateS().fact(new OfficialFact.RulingGiven(4, "x", "y", "z", "R. Jansen"))
                 .does(SUPPLY);
-        OfficialFact.RulingGiven ruling = day.event().rulings().get(1);
+        OfficialFact.RulingStated ruling = day.event().rulings().get(1);
         assertThat(ruling.number()).isEqualTo(5);
+        assertThat(Days.said(ruling.about())).isEqualTo("The missing sheet of Club S, tie A1");
+        assertThat(Days.said(ruling.ruling())).isEqualTo("The sheet of Club S is supplied.");
         assertThat(ruling.by()).isEqualTo("R. Jansen");
         assertThat(day.event().exchange(SHEETS).away().ruled())
                 .contains(new ExchangeFact.SideRuled(SHEETS, S, false, 5));

@@ -31,6 +31,7 @@ import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
+import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
@@ -106,6 +107,15 @@ class FactWordsTest {
             new OfficialFact.RulingGiven(6, "tie A1", "It stands.", "Condition 7", "Ines"),
             new OfficialFact.NoticePosted(
                     7, "Lunch is later", Optional.empty(), Optional.empty(), Optional.empty(), "rain"),
+            new OfficialFact.RulingStated(
+                    6, Saying.of("notices.the-conditions"), Saying.typed("It stands."), "Condition 7", "Ines"),
+            new OfficialFact.NoticeStated(
+                    7,
+                    Saying.of("notices.tie").with("tie", TIE),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Saying.typed("rain")),
             new OfficialFact.NoticeTold(7, N, true),
             new OfficialFact.NoticeTold(7, N, false),
             new OfficialFact.HeatDecided("wbgt", 305, "caution", "Longer breaks", "Ines"),

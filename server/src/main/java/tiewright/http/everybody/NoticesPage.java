@@ -11,6 +11,7 @@ import tiewright.http.visit.NoticeViews;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
+import tiewright.wording.Words;
 
 /** Numbered notices and rulings, the newest first. */
 final class NoticesPage implements Page {
@@ -25,15 +26,20 @@ final class NoticesPage implements Page {
                 .map(posted -> NoticeViews.notice(event, posted))
                 .toList());
         Collections.reverse(notices);
-        List<NoticesView.Ruling> rulings = new ArrayList<>(
-                event.rulings().stream().map(NoticesPage::ruling).toList());
+        List<NoticesView.Ruling> rulings = new ArrayList<>(event.rulings().stream()
+                .map(ruling -> ruling(Words.of(event), ruling))
+                .toList());
         Collections.reverse(rulings);
         return new NoticesView(
                 notices, rulings, event.viewer().role().isOfficial() ? NoticeViews.toTell(event) : List.of());
     }
 
-    private static NoticesView.Ruling ruling(OfficialFact.RulingGiven ruling) {
+    private static NoticesView.Ruling ruling(Words words, OfficialFact.RulingStated ruling) {
         return new NoticesView.Ruling(
-                "Ruling " + ruling.number(), ruling.about(), ruling.ruling(), ruling.reason(), ruling.by());
+                "Ruling " + ruling.number(),
+                words.saying(ruling.about()),
+                words.saying(ruling.ruling()),
+                ruling.reason(),
+                ruling.by());
     }
 }

@@ -17,6 +17,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** Giving a ruling, and those given so far. */
 final class RulingsPage implements Page {
@@ -53,12 +54,13 @@ final class RulingsPage implements Page {
                 List.of(Button.main("Give this ruling")));
         List<WorkView.Section> sections =
                 new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
-        List<OfficialFact.RulingGiven> given = new ArrayList<>(visit.event().rulings());
+        List<OfficialFact.RulingStated> given = new ArrayList<>(visit.event().rulings());
         Collections.reverse(given);
+        Words words = visit.words();
         given.forEach(ruling -> sections.add(WorkView.Section.of(
                 "ruling-" + ruling.number(),
-                "Ruling " + ruling.number() + ": " + ruling.about(),
-                ruling.ruling(),
+                "Ruling " + ruling.number() + ": " + words.saying(ruling.about()),
+                words.saying(ruling.ruling()),
                 ruling.reason(),
                 "By " + ruling.by())));
         return Screen.of(

@@ -7,15 +7,16 @@ import tiewright.event.OrderOfPlay;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Moved;
+import tiewright.wording.Words;
 
 /** Published times that changed, as everybody reads them: the old one struck, the new one, the notice and its reason. */
 public final class Changes {
     private final VisibleEvent event;
-    private final TieViews views;
+    private final Words words;
 
     public Changes(VisibleEvent event) {
         this.event = event;
-        this.views = new TieViews(event);
+        this.words = Words.of(event);
     }
 
     /** All that a notice changed. */
@@ -47,13 +48,9 @@ public final class Changes {
                 .toList();
     }
 
+    /** Who was to meet, as it stood then. */
     public String title(OrderOfPlay.Change change) {
-        return event.tie(change.tie())
-                .map(views::title)
-                .orElseGet(() -> change.tie() + ": "
-                        + String.join(
-                                " v ",
-                                change.clubs().stream().map(event::clubName).toList()));
+        return words.saying(change.between());
     }
 
     private String now(OrderOfPlay.Change change) {
@@ -70,7 +67,7 @@ public final class Changes {
                         .map(Event.Posted::notice)
                         .filter(one -> one.number() == number && !one.reason().isEmpty())
                         .findFirst()
-                        .map(one -> ": " + one.reason())
+                        .map(one -> ": " + words.saying(one.reason()))
                         .orElse("");
     }
 

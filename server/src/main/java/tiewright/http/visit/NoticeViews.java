@@ -8,13 +8,15 @@ import tiewright.event.OfficialFact;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Notice;
+import tiewright.wording.Words;
 
 /** Posted notices as pages show them, and the way to telling those whom they concern. */
 public final class NoticeViews {
     private NoticeViews() {}
 
     public static Notice notice(VisibleEvent event, Event.Posted posted) {
-        OfficialFact.NoticePosted notice = posted.notice();
+        OfficialFact.NoticeStated notice = posted.notice();
+        Words words = Words.of(event);
         String by = event.order().plans().stream()
                 .filter(plan -> plan.notice() == notice.number())
                 .findFirst()
@@ -22,23 +24,23 @@ public final class NoticeViews {
                 .orElse("");
         return new Notice(
                 "Notice " + notice.number(),
-                notice.text(),
+                words.saying(notice.text()),
                 HallClock.said(event.clock(posted.at())),
-                notice.before().orElse(""),
-                notice.after().orElse(""),
-                notice.reason(),
-                whom(event, notice),
+                notice.before().map(words::saying).orElse(""),
+                notice.after().map(words::saying).orElse(""),
+                words.saying(notice.reason()),
+                whom(event, posted),
                 by,
                 notice.tie().isPresent() ? List.of() : new Changes(event).of(notice.number()));
     }
 
-    private static String whom(VisibleEvent event, OfficialFact.NoticePosted notice) {
-        List<String> clubs = event.order().concerned(notice.number()).stream()
+    /** Who is concerned, as it stood when the notice was posted. */
+    private static String whom(VisibleEvent event, Event.Posted posted) {
+        List<String> clubs = event.order().concerned(posted.notice().number()).stream()
                 .map(event::clubName)
                 .toList();
-        return notice.tie()
-                .flatMap(event::tie)
-                .map(tie -> "Concerns " + new TieViews(event).title(tie))
+        return posted.between()
+                .map(between -> "Concerns " + Words.of(event).saying(between))
                 .orElse(clubs.isEmpty() ? "" : "Concerns " + String.join(", ", clubs));
     }
 
