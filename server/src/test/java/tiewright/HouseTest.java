@@ -1,322 +1,154 @@
 package tiewright;
 
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTest;
-import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 
-/** Which room may know which. */
-@AnalyzeClasses(packages = "tiewright", importOptions = ImportOption.DoNotIncludeTests.class)
+/**
+ * The walls of the house: which room knows which, and which library, is what the tables of DEVELOPERS.md say, no more and no
+ * less.
+ */
 class HouseTest {
-    @ArchTest
-    static final ArchRule scoring_knows_no_other_room = noClasses()
-            .that()
-            .resideInAPackage("tiewright.scoring..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.conditions..",
-                    "tiewright.event..",
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..");
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("tiewright");
 
-    @ArchTest
-    static final ArchRule conditions_know_only_scoring = noClasses()
-            .that()
-            .resideInAPackage("tiewright.conditions..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.event..",
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..");
+    private static final Rooms GUIDE = Rooms.ofTheGuide();
 
-    @ArchTest
-    static final ArchRule the_event_knows_no_room_that_computes_from_it = noClasses()
-            .that()
-            .resideInAPackage("tiewright.event..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..");
+    /** For everybody: what every Java has and what reads and keeps nothing, and the marks for null. */
+    private static final Set<String> COMMON =
+            Set.of("java.lang", "java.util", "java.time", "java.math", "java.text", "org.jspecify.annotations");
 
-    @ArchTest
-    static final ArchRule computing_rooms_know_no_database_server_or_words = noClasses()
-            .that()
-            .resideInAnyPackage(
-                    "tiewright.scoring..",
-                    "tiewright.conditions..",
-                    "tiewright.event..",
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.correction..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.timetable..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "io.javalin..",
-                    "org.jooq..",
-                    "org.h2..",
-                    "tiewright.schema..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..",
-                    "java.sql..");
+    @Test
+    void every_package_has_a_room_in_the_guide() {
+        Set<String> homeless = CLASSES.stream()
+                .map(JavaClass::getPackageName)
+                .filter(name -> GUIDE.of(name).isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(homeless)
+                .as("packages that no row of DEVELOPERS.md takes in")
+                .isEmpty();
+    }
 
-    @ArchTest
-    static final ArchRule no_room_below_knows_the_desk_or_the_set_up = noClasses()
-            .that()
-            .resideInAnyPackage("tiewright.standings..", "tiewright.draw..", "tiewright.sheet..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("tiewright.desk..", "tiewright.setup..");
+    @Test
+    void every_room_of_the_guide_stands_once_and_has_classes() {
+        Set<String> packages = CLASSES.stream().map(JavaClass::getPackageName).collect(Collectors.toSet());
+        assertThat(GUIDE.names()).doesNotHaveDuplicates().hasSizeGreaterThan(15);
+        assertThat(GUIDE.names().stream().filter(room -> !packages.contains("tiewright." + room)))
+                .as("rows of DEVELOPERS.md without a class")
+                .isEmpty();
+    }
 
-    @ArchTest
-    static final ArchRule the_correction_knows_only_what_it_looks_at = noClasses()
-            .that()
-            .resideInAPackage("tiewright.correction..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.rating..",
-                    "tiewright.ledger..",
-                    "tiewright.plainfiles..");
+    /** Read from the top, each row rests on those above it, so no arrow can run back. */
+    @Test
+    void a_row_names_only_rooms_above_it() {
+        List<String> names = GUIDE.names();
+        for (Rooms.Row row : GUIDE.rows()) {
+            assertThat(names.subList(0, names.indexOf(row.room())))
+                    .as("the rows of DEVELOPERS.md above %s", row.room())
+                    .containsAll(row.uses());
+        }
+    }
 
-    @ArchTest
-    static final ArchRule no_room_below_knows_the_correction = noClasses()
-            .that()
-            .resideInAnyPackage("tiewright.event..", "tiewright.standings..", "tiewright.draw..", "tiewright.sheet..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("tiewright.correction..");
+    @Test
+    void a_room_uses_exactly_the_rooms_of_its_row() {
+        Map<String, String> arrows = new TreeMap<>();
+        Set<String> allowed = new TreeSet<>();
+        for (Rooms.Row row : GUIDE.rows()) {
+            row.uses().forEach(other -> allowed.add(row.room() + " uses " + other));
+            uses(
+                    row,
+                    use -> GUIDE.of(use.getTargetClass().getPackageName())
+                            .filter(other -> !other.equals(row))
+                            .ifPresent(other -> arrows.putIfAbsent(row.room() + " uses " + other.room(), where(use))));
+        }
+        compare(arrows, allowed);
+    }
 
-    @ArchTest
-    static final ArchRule the_desk_does_not_know_the_set_up = noClasses()
-            .that()
-            .resideInAPackage("tiewright.desk..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("tiewright.setup..", "tiewright.lineup..", "tiewright.rating..");
+    @Test
+    void a_room_uses_exactly_the_libraries_of_its_row() {
+        Map<String, String> arrows = new TreeMap<>();
+        Set<String> allowed = new TreeSet<>();
+        for (Rooms.Row row : GUIDE.rows()) {
+            row.libraries().forEach(library -> allowed.add(row.room() + " uses " + library));
+            uses(
+                    row,
+                    use -> outside(use.getTargetClass().getBaseComponentType())
+                            .ifPresent(name ->
+                                    arrows.putIfAbsent(row.room() + " uses " + library(row, name), where(use))));
+        }
+        compare(arrows, allowed);
+    }
 
-    @ArchTest
-    static final ArchRule the_timetable_knows_the_event_and_the_draw = noClasses()
-            .that()
-            .resideInAPackage("tiewright.timetable..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.standings..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.rating..",
-                    "tiewright.ledger..",
-                    "tiewright.plainfiles..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..");
+    private static void uses(Rooms.Row row, Consumer<Dependency> each) {
+        CLASSES.stream()
+                .filter(type -> GUIDE.of(type.getPackageName()).equals(Optional.of(row)))
+                .forEach(type -> type.getDirectDependenciesFromSelf().forEach(each));
+    }
 
-    @ArchTest
-    static final ArchRule the_rating_knows_the_event_and_below = noClasses()
-            .that()
-            .resideInAPackage("tiewright.rating..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.wording..",
-                    "tiewright.plainfiles..",
-                    "tiewright.ledger..",
-                    "tiewright.http..",
-                    "tiewright.cli..",
-                    "io.javalin..",
-                    "org.jooq..",
-                    "org.h2..",
-                    "tiewright.schema..",
-                    "java.sql..");
+    private static String where(Dependency use) {
+        return use.getOriginClass().getName() + " names " + use.getTargetClass().getName();
+    }
 
-    @ArchTest
-    static final ArchRule film_knows_the_rating_the_event_and_below = classes()
-            .that()
-            .resideInAPackage("tiewright.film..")
-            .should()
-            .onlyDependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.film..",
-                    "tiewright.rating..",
-                    "tiewright.event..",
-                    "tiewright.conditions..",
-                    "tiewright.scoring..",
-                    "org.hipparchus..",
-                    "org.jspecify..",
-                    "java.lang..",
-                    "java.util..",
-                    "java.time..");
+    /** Its package, if it comes from outside the project and is not for everybody. */
+    private static Optional<String> outside(JavaClass type) {
+        return Optional.of(type.getPackageName())
+                .filter(name -> !type.isPrimitive() && !Rooms.within(name, "tiewright"))
+                .filter(name -> COMMON.stream().noneMatch(common -> Rooms.within(name, common)));
+    }
 
-    @ArchTest
-    static final ArchRule no_room_below_or_beside_knows_the_film = noClasses()
-            .that()
-            .resideInAnyPackage(
-                    "tiewright.scoring..",
-                    "tiewright.conditions..",
-                    "tiewright.event..",
-                    "tiewright.rating..",
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.correction..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.timetable..",
-                    "tiewright.ledger..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("tiewright.film..");
+    /** The library of the row that the package belongs to, or the package itself. */
+    private static String library(Rooms.Row row, String packageName) {
+        return row.libraries().stream()
+                .filter(path -> Rooms.within(packageName, path))
+                .findFirst()
+                .orElse(packageName);
+    }
 
-    @ArchTest
-    static final ArchRule the_clock_knows_no_other_room = classes()
-            .that()
-            .resideInAPackage("tiewright.clock..")
-            .should()
-            .onlyDependOnClassesThat()
-            .resideInAnyPackage("tiewright.clock..", "org.jspecify..", "java..");
-
-    @ArchTest
-    static final ArchRule a_search_knows_no_other_room = classes()
-            .that()
-            .resideInAPackage("tiewright.search..")
-            .should()
-            .onlyDependOnClassesThat()
-            .resideInAnyPackage("tiewright.search..", "org.optaplanner..", "org.jspecify..", "java..");
-
-    @ArchTest
-    static final ArchRule only_searches_know_the_solver = noClasses()
-            .that()
-            .resideOutsideOfPackages("tiewright.search..", "tiewright.lineup..", "tiewright.timetable..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.optaplanner..");
-
-    @ArchTest
-    static final ArchRule only_the_ledger_knows_the_database = noClasses()
-            .that()
-            .resideOutsideOfPackages("tiewright.ledger..", "tiewright.schema..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("org.jooq..", "org.h2..", "org.flywaydb..", "tiewright.schema..", "java.sql..");
-
-    @ArchTest
-    static final ArchRule the_ledger_knows_no_room_but_the_event = noClasses()
-            .that()
-            .resideInAPackage("tiewright.ledger..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "tiewright.standings..",
-                    "tiewright.draw..",
-                    "tiewright.sheet..",
-                    "tiewright.desk..",
-                    "tiewright.setup..",
-                    "tiewright.lineup..",
-                    "tiewright.rating..",
-                    "tiewright.plainfiles..",
-                    "tiewright.wording..",
-                    "tiewright.http..",
-                    "tiewright.cli..");
+    private static void compare(Map<String, String> arrows, Set<String> allowed) {
+        Map<String, String> more = new TreeMap<>(arrows);
+        more.keySet().removeAll(allowed);
+        assertThat(more)
+                .as(
+                        "arrows that DEVELOPERS.md does not name: turn them round, or write them down if the design wants them")
+                .isEmpty();
+        Set<String> idle = new TreeSet<>(allowed);
+        idle.removeAll(arrows.keySet());
+        assertThat(idle)
+                .as("arrows of DEVELOPERS.md that no class needs: cross them out")
+                .isEmpty();
+    }
 
     /**
      * Pages are made from what one viewer may know. The whole event is held by the answers, which look for whom they are, by the
      * service itself, which follows it, and by decisions, to which it is given.
      */
-    @ArchTest
-    static final ArchRule pages_never_hold_the_whole_event = noClasses()
-            .that()
-            .resideInAPackage("tiewright.http..")
-            .and()
-            .resideOutsideOfPackages("tiewright.http", "tiewright.http.answers")
-            .and()
-            .areNotAssignableTo(tiewright.event.Decision.class)
-            .should()
-            .dependOnClassesThat()
-            .haveFullyQualifiedName("tiewright.event.Event");
-
-    private static final String[] ROOMS_OF_PAGES = {
-        "tiewright.http.everybody..",
-        "tiewright.http.captain..",
-        "tiewright.http.film..",
-        "tiewright.http.desk..",
-        "tiewright.http.rulings..",
-        "tiewright.http.plan..",
-        "tiewright.http.organiser.."
-    };
-
-    @ArchTest
-    static final ArchRule a_room_of_pages_knows_no_other = slices().matching(
-                    "tiewright.http.(everybody|captain|film|desk|rulings|plan|organiser)..")
-            .should()
-            .notDependOnEachOther();
-
-    @ArchTest
-    static final ArchRule pages_do_not_know_the_service = noClasses()
-            .that()
-            .resideInAPackage("tiewright.http.*..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("tiewright.http");
-
-    @ArchTest
-    static final ArchRule the_kit_knows_no_page = noClasses()
-            .that()
-            .resideInAnyPackage("tiewright.http.visit..", "tiewright.http.answers..", "tiewright.http.views..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(ROOMS_OF_PAGES);
-
-    @ArchTest
-    static final ArchRule answers_know_no_kit_and_no_view = noClasses()
-            .that()
-            .resideInAPackage("tiewright.http.answers..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("tiewright.http.visit..", "tiewright.http.views..", "tiewright.http.pieces..");
+    @Test
+    void pages_never_hold_the_whole_event() {
+        noClasses()
+                .that()
+                .resideInAPackage("tiewright.http..")
+                .and()
+                .resideOutsideOfPackages("tiewright.http", "tiewright.http.answers")
+                .and()
+                .areNotAssignableTo(tiewright.event.Decision.class)
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("tiewright.event.Event")
+                .check(CLASSES);
+    }
 }

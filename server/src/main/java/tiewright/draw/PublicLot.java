@@ -1,6 +1,5 @@
 package tiewright.draw;
 
-import java.io.ByteArrayOutputStream;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -51,11 +50,11 @@ final class PublicLot {
     }
 
     private BigInteger number(int digests) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        BigInteger number = BigInteger.ZERO;
         for (int i = 0; i < digests; i++) {
-            bytes.writeBytes(sha256(prefix + next++));
+            number = number.shiftLeft(DIGEST_BITS).add(new BigInteger(1, sha256(prefix + next++)));
         }
-        return new BigInteger(1, bytes.toByteArray());
+        return number;
     }
 
     static byte[] sha256(String text) {
