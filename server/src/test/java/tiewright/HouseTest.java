@@ -94,6 +94,19 @@ class HouseTest {
         compare(arrows, allowed);
     }
 
+    @Test
+    void a_room_that_computes_asks_for_no_clock_file_or_chance_and_not_for_the_machine_s_language() {
+        Map<String, Set<String>> asks = new TreeMap<>();
+        CLASSES.stream()
+                .filter(type -> GUIDE.of(type.getPackageName())
+                        .filter(Rooms.Row::computes)
+                        .isPresent())
+                .forEach(type -> asks.put(type.getName(), OuterWorld.of(type)));
+        assertThat(asks).hasSizeGreaterThan(400);
+        asks.values().removeIf(Set::isEmpty);
+        assertThat(asks).as("give it to them as an argument").isEmpty();
+    }
+
     private static void uses(Rooms.Row row, Consumer<Dependency> each) {
         CLASSES.stream()
                 .filter(type -> GUIDE.of(type.getPackageName()).equals(Optional.of(row)))
