@@ -29,6 +29,11 @@ class HouseTest {
 
     private static final Rooms GUIDE = Rooms.ofTheGuide();
 
+    private static final Map<String, List<JavaClass>> BY_ROOM = CLASSES.stream()
+            .filter(type -> GUIDE.of(type.getPackageName()).isPresent())
+            .collect(Collectors.groupingBy(
+                    type -> GUIDE.of(type.getPackageName()).orElseThrow().room()));
+
     /** For everybody: what every Java has and what reads and keeps nothing, and the marks for null. */
     private static final Set<String> COMMON =
             Set.of("java.lang", "java.util", "java.time", "java.math", "java.text", "org.jspecify.annotations");
@@ -108,8 +113,7 @@ class HouseTest {
     }
 
     private static void uses(Rooms.Row row, Consumer<Dependency> each) {
-        CLASSES.stream()
-                .filter(type -> GUIDE.of(type.getPackageName()).equals(Optional.of(row)))
+        BY_ROOM.getOrDefault(row.room(), List.of())
                 .forEach(type -> type.getDirectDependenciesFromSelf().forEach(each));
     }
 

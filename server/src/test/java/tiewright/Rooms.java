@@ -81,9 +81,11 @@ record Rooms(List<Row> rows) {
 
     /** The row of a package, such as {@code tiewright.lineup.game}. */
     Optional<Row> of(String packageName) {
-        return rows.stream()
-                .filter(row -> within(packageName, "tiewright." + row.room()))
-                .max(Comparator.comparingInt(row -> row.room().length()));
+        return within(packageName, "tiewright")
+                ? rows.stream()
+                        .filter(row -> within(packageName, "tiewright." + row.room()))
+                        .max(Comparator.comparingInt(row -> row.room().length()))
+                : Optional.empty();
     }
 
     /** {@code java.util.stream} is within {@code java.util}, and so is {@code java.util}. */
