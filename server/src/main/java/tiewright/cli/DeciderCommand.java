@@ -7,9 +7,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import tiewright.lineup.DeciderAdvice;
-import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.decider.DeciderAdvice;
 import tiewright.wording.LineupWords;
 
 @Command(name = "decider", description = "Who should play the decider.", mixinStandardHelpOptions = true)

@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tiewright.lineup.MatrixGame;
+import tiewright.lineup.game.MatrixGame;
 
 @Command(
         name = "game",

@@ -9,12 +9,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tiewright.lineup.Aim;
 import tiewright.lineup.Budget;
-import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
-import tiewright.lineup.Proposal;
-import tiewright.lineup.Proposals;
-import tiewright.lineup.ProposedSheet;
-import tiewright.lineup.WhatIf;
+import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.tie.Proposal;
+import tiewright.lineup.tie.Proposals;
+import tiewright.lineup.tie.ProposedSheet;
+import tiewright.lineup.tie.WhatIf;
 import tiewright.rating.Basis;
 import tiewright.wording.LineupWords;
 

@@ -8,7 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tiewright.lineup.OrderGame;
+import tiewright.lineup.order.OrderGame;
 
 @Command(name = "order-game", description = "The blind order of fixed pairs.", mixinStandardHelpOptions = true)
 final class OrderGameCommand implements Callable<Integer> {

@@ -15,8 +15,8 @@ import tiewright.event.Tie;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.PrivateRequest;
-import tiewright.lineup.Forecasts;
 import tiewright.lineup.KeepForecasts;
+import tiewright.lineup.club.Forecasts;
 
 /**
  * Writes down for each club, as sheets open, what the advice expects; later its captain sees how good that was. Made whether or

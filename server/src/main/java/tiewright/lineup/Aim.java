@@ -74,7 +74,7 @@ public record Aim(Kind kind, Map<Ended, Double> worths) {
     }
 
     /** @param drawWorth what a drawn tie is worth as a share of a win */
-    double worth(Ended end, double drawWorth) {
+    public double worth(Ended end, double drawWorth) {
         return switch (kind) {
             case WIN -> end.ahead() > 0 ? 1 : end.ahead() < 0 ? 0 : drawWorth;
             case RUBBERS -> end.ahead();

@@ -69,7 +69,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
     }
 
     /** The first with this chance, the other otherwise. */
-    static Belief leaning(Belief first, Belief other, double chance) {
+    public static Belief leaning(Belief first, Belief other, double chance) {
         List<Expected> both = new ArrayList<>();
         first.sheets().forEach(sheet -> both.add(new Expected(sheet.sheet(), chance * sheet.weight())));
         other.sheets().forEach(sheet -> both.add(new Expected(sheet.sheet(), (1 - chance) * sheet.weight())));
@@ -108,7 +108,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
     }
 
     /** Every order of these. */
-    static <T> List<List<T>> permuted(List<T> items) {
+    public static <T> List<List<T>> permuted(List<T> items) {
         List<List<T>> orders = new ArrayList<>();
         permute(new ArrayList<>(items), 0, orders);
         return orders;
@@ -133,7 +133,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
         return Sheet.of(rubbers);
     }
 
-    Optional<Pair> pair(int line, int rubber) {
+    public Optional<Pair> pair(int line, int rubber) {
         return sheets.get(line).sheet().pair(RubberNo.of(rubber));
     }
 }

@@ -7,19 +7,19 @@ import tiewright.scoring.Format;
  * The chance to win a rubber for any edge, read off a table between whose points a cubic runs: to 1e-6, for places where
  * thousands of chances are needed. What is shown as a best guess is worked out exactly instead.
  */
-final class EdgeCurve {
+public final class EdgeCurve {
     private static final double STEP = 0.5;
     private static final int POINTS = 140; // edges to 70 rallies in 100, beyond which the chance no longer moves
 
     private final double[] ahead = new double[POINTS + 2];
 
-    EdgeCurve(Format format, int bestOf) {
+    public EdgeCurve(Format format, int bestOf) {
         for (int i = 0; i < ahead.length; i++) {
             ahead[i] = RallyModel.rubberChance(format, bestOf, i * STEP);
         }
     }
 
-    double chance(double edge) {
+    public double chance(double edge) {
         if (edge < 0) {
             return 1 - chance(-edge);
         }

@@ -49,7 +49,7 @@ public record Freshness(Map<PlayerId, Load> loads, Cost cost) {
             }
         }
 
-        double loss(Load load) {
+        public double loss(Load load) {
             double missing = load.minutes().isPresent()
                     ? Math.max(0, 1 - (double) load.minutes().getAsInt() / restMinutes)
                     : 0;
@@ -80,7 +80,7 @@ public record Freshness(Map<PlayerId, Load> loads, Cost cost) {
     }
 
     /** In the decider, for somebody who has just played a rubber of the tie or sat out. */
-    double lossInDecider(PlayerId player, boolean hasPlayed) {
+    public double lossInDecider(PlayerId player, boolean hasPlayed) {
         Load before = load(player);
         if (hasPlayed) {
             return cost.loss(new Load(before.rubbers() + 1, OptionalInt.of(0)));

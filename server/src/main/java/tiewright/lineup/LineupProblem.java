@@ -99,14 +99,14 @@ public record LineupProblem(
     }
 
     /** The same with nobody absent. */
-    LineupProblem withEverybody() {
+    public LineupProblem withEverybody() {
         return withSquad(new Squad(ours.members().stream()
                 .map(member -> new Squad.Member(member.id(), member.rank(), true))
                 .toList()));
     }
 
     /** The same with only some of those present. */
-    LineupProblem withOnly(Predicate<PlayerId> here) {
+    public LineupProblem withOnly(Predicate<PlayerId> here) {
         return withSquad(new Squad(ours.members().stream()
                 .map(member -> new Squad.Member(member.id(), member.rank(), member.present() && here.test(member.id())))
                 .toList()));
@@ -116,12 +116,12 @@ public record LineupProblem(
         return new LineupProblem(rules, squad, theirs, belief, wishes, purpose, freshness, strengths);
     }
 
-    LineupProblem withWishes(List<Wish> others) {
+    public LineupProblem withWishes(List<Wish> others) {
         return new LineupProblem(rules, ours, theirs, belief, others, purpose, freshness, strengths);
     }
 
     /** What one pair is ahead of the other in the rubbers, rest counted, in rallies per 100. */
-    double edge(Pair own, Pair other) {
+    public double edge(Pair own, Pair other) {
         return strengths.edge(own, other).mean() - freshness.loss(own) + freshness.loss(other);
     }
 }

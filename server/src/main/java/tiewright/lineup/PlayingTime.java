@@ -41,19 +41,19 @@ public record PlayingTime(
     }
 
     /** The promises to some players alone, and no floor. */
-    PlayingTime onlyTo(Collection<PlayerId> players) {
+    public PlayingTime onlyTo(Collection<PlayerId> players) {
         Map<PlayerId, Integer> some = new HashMap<>(promised);
         some.keySet().retainAll(players);
         return new PlayingTime(0, some, played, others);
     }
 
     /** Rubbers missing to the floor so far. */
-    int toFloor(PlayerId player) {
+    public int toFloor(PlayerId player) {
         return Math.max(0, floor - played.getOrDefault(player, 0));
     }
 
     /** Rubbers missing so far to what the player was promised by the end of the day. */
-    int toPromise(PlayerId player) {
+    public int toPromise(PlayerId player) {
         return Math.max(0, promised.getOrDefault(player, 0) - played.getOrDefault(player, 0));
     }
 }

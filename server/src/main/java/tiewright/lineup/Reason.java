@@ -16,18 +16,18 @@ public record Reason(String code, Map<String, Object> data) {
         data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
     }
 
-    static Reason of(String kind) {
+    public static Reason of(String kind) {
         return new Reason("lineup." + kind, Map.of());
     }
 
-    Reason with(String name, Object value) {
+    public Reason with(String name, Object value) {
         Map<String, Object> more = new LinkedHashMap<>(data);
         more.put(name, value);
         return new Reason(code, more);
     }
 
     /** With what is given away of an aim; without a word about it where the aim is to win. */
-    Reason costing(double cost, Aim aim) {
+    public Reason costing(double cost, Aim aim) {
         Reason said = with("cost", cost);
         return aim.kind() == Aim.Kind.WIN ? said : said.with("aim", aim.kind());
     }

@@ -47,12 +47,12 @@ public record Squad(List<Member> members) {
         return members.stream().filter(member -> member.id().equals(id)).findFirst();
     }
 
-    boolean isPresent(PlayerId id) {
+    public boolean isPresent(PlayerId id) {
         return member(id).map(Member::present).orElse(false);
     }
 
     /** The rank, or one more than the last rank of the squad where a player has none. */
-    int rank(PlayerId id) {
+    public int rank(PlayerId id) {
         int last = members.stream()
                 .mapToInt(member -> member.rank().orElse(0))
                 .max()

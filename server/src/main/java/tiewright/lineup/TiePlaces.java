@@ -18,7 +18,7 @@ public record TiePlaces(int all, int each, Set<PlayerId> out) {
         }
     }
 
-    int most(PlayerId player) {
+    public int most(PlayerId player) {
         return out.contains(player) ? 0 : each;
     }
 }

@@ -13,7 +13,7 @@ import tiewright.event.PlayerId;
  * theorem of the smallest cut (Ford and Fulkerson 1956) the least over all choices of ties whose places are cut. Ties that can
  * give the same are counted, not told apart, so that there are few choices.
  */
-final class TiesAhead {
+public final class TiesAhead {
     private final List<Cut> cuts = new ArrayList<>();
     private final int[] most;
 
@@ -25,7 +25,7 @@ final class TiesAhead {
      */
     private record Cut(int places, int[] most) {}
 
-    TiesAhead(List<TiePlaces> ties, List<PlayerId> players) {
+    public TiesAhead(List<TiePlaces> ties, List<PlayerId> players) {
         Map<TiePlaces, Integer> kinds = new LinkedHashMap<>();
         ties.forEach(tie -> kinds.merge(tie, 1, Integer::sum));
         cuts.add(new Cut(0, new int[players.size()]));
@@ -49,12 +49,12 @@ final class TiesAhead {
     }
 
     /** The most that one player can have, were there nobody else. */
-    int most(int player) {
+    public int most(int player) {
         return most[player];
     }
 
     /** How many of the rubbers wanted, by player, cannot be given however the places are shared out. */
-    int lost(int[] wanted) {
+    public int lost(int[] wanted) {
         int all = 0;
         for (int rubbers : wanted) {
             all += rubbers;

@@ -8,11 +8,11 @@ import tiewright.event.PlayerId;
 import tiewright.event.Sheet;
 
 /** Which pairs do the wishes leave, and which sheets grant them? */
-final class Wishes {
+public final class Wishes {
     private Wishes() {}
 
     /** Wishes are about rubbers; apart holds in the decider too, unless its two play it one at a time. */
-    static boolean allowInDecider(LineupProblem problem, Pair pair) {
+    public static boolean allowInDecider(LineupProblem problem, Pair pair) {
         return problem.wishes().stream()
                 .noneMatch(wish -> bindsDecider(wish, problem.rules().decider()) && bars(wish, problem.ours(), pair));
     }
@@ -25,7 +25,7 @@ final class Wishes {
         };
     }
 
-    static boolean bars(Wish wish, Squad squad, Pair pair) {
+    public static boolean bars(Wish wish, Squad squad, Pair pair) {
         PlayerId one = wish.players().get(0);
         PlayerId other = wish.players().get(wish.players().size() - 1);
         return switch (wish.kind()) {
@@ -36,7 +36,7 @@ final class Wishes {
         };
     }
 
-    static boolean grants(Wish wish, Squad squad, Sheet sheet) {
+    public static boolean grants(Wish wish, Squad squad, Sheet sheet) {
         boolean barred =
                 sheet.pairs().values().stream().flatMap(Optional::stream).anyMatch(pair -> bars(wish, squad, pair));
         return !barred
@@ -45,11 +45,11 @@ final class Wishes {
     }
 
     /** A wish for two players to play together binds nobody while one of them is absent. */
-    static boolean isBinding(Wish wish, Squad squad) {
+    public static boolean isBinding(Wish wish, Squad squad) {
         return wish.kind() != Wish.Kind.TOGETHER || wish.players().stream().allMatch(squad::isPresent);
     }
 
-    static List<Wish> idle(LineupProblem problem) {
+    public static List<Wish> idle(LineupProblem problem) {
         return problem.wishes().stream()
                 .filter(wish -> !isBinding(wish, problem.ours()))
                 .toList();

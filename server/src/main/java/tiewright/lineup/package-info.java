@@ -1,10 +1,10 @@
 /**
- * The captain's questions before a tie: which pairs, in which rubbers, in which order, and who plays the decider?
+ * The captain's questions before a tie, in the words that the rooms below share: rules, squads, wishes, what the other club may
+ * send, what is wanted.
  *
- * <p>Start at {@link tiewright.lineup.Proposals}. Exact where that is possible: {@link tiewright.lineup.TieOdds}, {@link
- * tiewright.lineup.MatrixGame}, {@link tiewright.lineup.OrderGame}, {@link
- * tiewright.lineup.DeciderAdvice}. Knows OptaPlanner, as {@code timetable} does. May import {@code
- * rating}, {@code sheet}, {@code event}, {@code conditions}, {@code scoring}. Steps, time and seeds come in as arguments.
+ * <p>Start at {@link tiewright.lineup.LineupProblem}. It is answered in {@code tie} (which pairs, in which rubbers), {@code order}
+ * (in which order, blind), {@code decider} (who plays the decider) and {@code day} (all ties ahead together), and made from an
+ * event in {@code club}. Steps, time and seeds come in as arguments.
  */
 @NullMarked
 package tiewright.lineup;

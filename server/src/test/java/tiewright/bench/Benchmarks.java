@@ -4,8 +4,8 @@ import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import tiewright.lineup.LineupBench;
-import tiewright.lineup.PlanBench;
+import tiewright.lineup.day.PlanBench;
+import tiewright.lineup.tie.LineupBench;
 import tiewright.rating.RatingBench;
 import tiewright.timetable.TimetableBench;
 

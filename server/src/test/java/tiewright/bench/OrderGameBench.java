@@ -14,8 +14,8 @@ import org.hipparchus.optim.linear.NonNegativeConstraint;
 import org.hipparchus.optim.linear.Relationship;
 import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import tiewright.lineup.MatrixGame;
-import tiewright.lineup.TieOdds;
+import tiewright.lineup.game.MatrixGame;
+import tiewright.lineup.tie.TieOdds;
 import tiewright.rating.RallyModel;
 import tiewright.scoring.Format;
 

@@ -16,47 +16,47 @@ import tiewright.rating.Strengths;
 import tiewright.scoring.Format;
 
 /** Ties for tests: players a1, a2, … against b1, b2, …, ranked in that order. */
-final class Ties {
+public final class Ties {
     private Ties() {}
 
-    static TieRules rules(int rubbers) {
+    public static TieRules rules(int rubbers) {
         return rules(rubbers, OrderOfStrength.NONE);
     }
 
-    static TieRules rules(int rubbers, OrderOfStrength order) {
+    public static TieRules rules(int rubbers, OrderOfStrength order) {
         return rules(rubbers, 1, order);
     }
 
-    static TieRules rules(int rubbers, int most, OrderOfStrength order) {
+    public static TieRules rules(int rubbers, int most, OrderOfStrength order) {
         return rules(rubbers, most, order, DeciderKind.ANY_TWO);
     }
 
-    static TieRules rules(int rubbers, int most, OrderOfStrength order, DeciderKind decider) {
+    public static TieRules rules(int rubbers, int most, OrderOfStrength order, DeciderKind decider) {
         return new TieRules(rubbers, most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
     }
 
     /** Full squads against each other without wishes, the other club straight. */
-    static LineupProblem problem(int rubbers, int players, Strengths strengths) {
+    public static LineupProblem problem(int rubbers, int players, Strengths strengths) {
         return LineupProblem.of(
                 rules(rubbers), squad("a", players), squad("b", players), strengths, LineupProblem.Against.STRAIGHT, 1);
     }
 
-    static Squad squad(String club, int players) {
+    public static Squad squad(String club, int players) {
         return new Squad(IntStream.rangeClosed(1, players)
                 .mapToObj(i -> Squad.Member.of(club + i, i))
                 .toList());
     }
 
-    static Strengths even() {
+    public static Strengths even() {
         return Rating.fit(Prior.none(), List.of());
     }
 
     /** Forms of a1, a2, …, sure, everybody else even. */
-    static Strengths forms(double... ofOurs) {
+    public static Strengths forms(double... ofOurs) {
         return forms(0, ofOurs);
     }
 
-    static Strengths forms(double sd, double[] ofOurs) {
+    public static Strengths forms(double sd, double[] ofOurs) {
         Map<PlayerId, Estimate> forms = new HashMap<>();
         IntStream.range(0, ofOurs.length)
                 .forEach(i -> forms.put(PlayerId.of("a" + (i + 1)), Estimate.of(ofOurs[i], sd)));
@@ -64,7 +64,7 @@ final class Ties {
     }
 
     /** Forms of both clubs and extras of our pairs, drawn. */
-    static Strengths random(Random random, int players) {
+    public static Strengths random(Random random, int players) {
         Map<PlayerId, Estimate> forms = new HashMap<>();
         Map<Pair, Estimate> extras = new HashMap<>();
         for (int i = 1; i <= players; i++) {

@@ -35,9 +35,9 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.Budget;
-import tiewright.lineup.DayPlan;
-import tiewright.lineup.DayProblem;
-import tiewright.lineup.PlayingDay;
+import tiewright.lineup.club.PlayingDay;
+import tiewright.lineup.day.DayPlan;
+import tiewright.lineup.day.DayProblem;
 import tiewright.search.Background;
 import tiewright.wording.LineupWords;
 

@@ -17,8 +17,8 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.lineup.PlayingDay;
 import tiewright.lineup.PromiseRubbers;
+import tiewright.lineup.club.PlayingDay;
 import tiewright.wording.LineupWords;
 
 /** Rubbers that a captain promised to single players: kept, changed and taken back on the page of the day. Private to the club. */

@@ -18,7 +18,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
-import tiewright.lineup.OwnRecord;
+import tiewright.lineup.club.OwnRecord;
 import tiewright.wording.LineupWords;
 
 /** How good the advice was so far, for the captain of the club it was given to. */

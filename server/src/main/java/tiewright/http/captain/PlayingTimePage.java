@@ -18,7 +18,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
-import tiewright.lineup.PlayingDay;
+import tiewright.lineup.club.PlayingDay;
 
 /** Who of the squad was named how often, counted from the opened sheets, beside what the captain promised. */
 final class PlayingTimePage implements Page {

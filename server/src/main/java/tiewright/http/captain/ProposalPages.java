@@ -31,16 +31,16 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.Budget;
-import tiewright.lineup.DeciderAdvice;
-import tiewright.lineup.Evaluation;
-import tiewright.lineup.LineupInputs;
-import tiewright.lineup.OrderAdvice;
-import tiewright.lineup.Proposal;
-import tiewright.lineup.Proposals;
-import tiewright.lineup.ProposedSheet;
 import tiewright.lineup.Reason;
-import tiewright.lineup.WhatIf;
 import tiewright.lineup.WishForTie;
+import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.decider.DeciderAdvice;
+import tiewright.lineup.order.OrderAdvice;
+import tiewright.lineup.tie.Evaluation;
+import tiewright.lineup.tie.Proposal;
+import tiewright.lineup.tie.Proposals;
+import tiewright.lineup.tie.ProposedSheet;
+import tiewright.lineup.tie.WhatIf;
 import tiewright.wording.LineupWords;
 
 /** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */

@@ -11,8 +11,8 @@ import tiewright.http.views.ProposalView;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.Aim;
 import tiewright.lineup.Freshness;
-import tiewright.lineup.LineupInputs;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.club.LineupInputs;
 
 /** What the captain asks of a proposal, as it stands in the address. What is not understood counts as not asked. */
 record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean learning, boolean tired, long seed) {

@@ -1,0 +1,252 @@
+package tiewright.lineup.tie;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tiewright.conditions.OrderOfStrength;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
+import tiewright.lineup.Belief;
+import tiewright.lineup.EdgeCurve;
+import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Squad;
+import tiewright.lineup.TieRules;
+import tiewright.lineup.decider.LevelWorth;
+import tiewright.rating.RallyModel;
+
+/**
+ * A problem laid out in numbers for fast counting: players who are present, their pairs, and the chance of each pair against
+ * each pair that the other club may send. A line is a sheet as pair numbers, rubber 1 first, {@link #EMPTY} where nobody
+ * stands.
+ */
+public final class Board {
+    public static final int EMPTY = -1;
+
+    private final LineupProblem problem;
+    private final List<PlayerId> players;
+    private final List<Pair> pairs = new ArrayList<>();
+    private final Map<Pair, Integer> pairNumbers = new HashMap<>();
+    private final int[][] pairTable;
+    private final List<Pair> opponents;
+    private final double[][] chances;
+    private final int[][] expected;
+    private final double[] weights;
+    private final double[][] bits; // learnt, where that counts
+    private final LevelWorth levelWorth;
+    private final TieWorth worth;
+    private final Owed owed;
+    private @Nullable EdgeCurve curve; // made when first asked for
+
+    public Board(LineupProblem problem) {
+        this.problem = problem;
+        this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
+        this.pairTable = new int[players.size()][players.size()];
+        for (int i = 0; i < players.size(); i++) {
+            for (int j = i + 1; j < players.size(); j++) {
+                pairTable[i][j] = pairTable[j][i] = pairs.size();
+                pairNumbers.put(Pair.of(players.get(i), players.get(j)), pairs.size());
+                pairs.add(Pair.of(players.get(i), players.get(j)));
+            }
+        }
+        this.opponents = opponents(problem.belief());
+        this.chances = workedChances();
+        this.expected = expected();
+        this.weights = problem.belief().sheets().stream()
+                .mapToDouble(Belief.Expected::weight)
+                .toArray();
+        this.bits = problem.purpose().learning() ? bits() : new double[0][0];
+        this.levelWorth = new LevelWorth(problem, pairs);
+        this.worth = new TieWorth(this);
+        this.owed =
+                new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
+    }
+
+    private static List<Pair> opponents(Belief belief) {
+        return belief.sheets().stream()
+                .flatMap(expected -> expected.sheet().pairs().values().stream())
+                .flatMap(Optional::stream)
+                .distinct()
+                .sorted(Comparator.naturalOrder())
+                .toList();
+    }
+
+    private double[][] workedChances() {
+        double[][] table = new double[pairs.size()][opponents.size()];
+        for (int i = 0; i < pairs.size(); i++) {
+            for (int j = 0; j < opponents.size(); j++) {
+                table[i][j] = RallyModel.rubberChance(
+                        rules().scoring(), rules().bestOf(), problem.edge(pairs.get(i), opponents.get(j)));
+            }
+        }
+        return table;
+    }
+
+    private double[][] bits() {
+        double[][] table = new double[pairs.size()][opponents.size()];
+        for (int i = 0; i < pairs.size(); i++) {
+            for (int j = 0; j < opponents.size(); j++) {
+                table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
+            }
+        }
+        return table;
+    }
+
+    /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
+    public double learnt(int[] line) {
+        double sum = 0;
+        for (int i = 0; bits.length > 0 && i < expected.length; i++) {
+            for (int rubber = 0; rubber < line.length; rubber++) {
+                boolean played = line[rubber] != EMPTY && expected[i][rubber] != EMPTY;
+                sum += played ? weights[i] * bits[line[rubber]][expected[i][rubber]] : 0;
+            }
+        }
+        return sum;
+    }
+
+    private int[][] expected() {
+        int[][] lines = new int[problem.belief().sheets().size()][rules().rubbers()];
+        for (int line = 0; line < lines.length; line++) {
+            for (int rubber = 0; rubber < rules().rubbers(); rubber++) {
+                lines[line][rubber] = problem.belief()
+                        .pair(line, rubber + 1)
+                        .map(opponents::indexOf)
+                        .orElse(EMPTY);
+            }
+        }
+        return lines;
+    }
+
+    /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
+    public static double[] rubbers(int[] ours, int[] theirs, double[][] table) {
+        double[] rubbers = new double[ours.length];
+        int counted = 0;
+        for (int rubber = 0; rubber < ours.length; rubber++) {
+            if (ours[rubber] != EMPTY) {
+                rubbers[counted++] = theirs[rubber] == EMPTY ? 1 : table[ours[rubber]][theirs[rubber]];
+            } else if (theirs[rubber] != EMPTY) {
+                rubbers[counted++] = 0;
+            }
+        }
+        return Arrays.copyOf(rubbers, counted);
+    }
+
+    /** Our mean chance in one rubber; empty if it may not be played. */
+    Optional<Double> rubberChance(int[] line, int rubber) {
+        double sum = 0;
+        for (int i = 0; i < expected.length; i++) {
+            if (line[rubber] == EMPTY && expected[i][rubber] == EMPTY) {
+                return Optional.empty();
+            }
+            if (line[rubber] != EMPTY) {
+                sum += weights[i] * (expected[i][rubber] == EMPTY ? 1 : chances[line[rubber]][expected[i][rubber]]);
+            }
+        }
+        return Optional.of(Math.min(1, sum));
+    }
+
+    /** What is left of the promises of playing time after a sheet. */
+    Owed owed() {
+        return owed;
+    }
+
+    /** Aims that are equal to a tenth of a point count as equal, so that what ranks below them can decide. */
+    boolean isCoarse() {
+        return owed.binds() || problem.purpose().learning();
+    }
+
+    public Sheet sheet(int[] line) {
+        return Sheet.of(Arrays.stream(line)
+                .mapToObj(pair -> pair == EMPTY ? Optional.<Pair>empty() : Optional.of(pairs.get(pair)))
+                .toList());
+    }
+
+    /** The numbers of a legal sheet. */
+    public int[] line(Sheet sheet) {
+        int[] line = new int[rules().rubbers()];
+        if (sheet.pairs().keySet().stream().anyMatch(rubber -> rubber.isDecider() || rubber.number() > line.length)) {
+            throw new IllegalArgumentException("the tie has " + line.length + " rubbers, not "
+                    + sheet.pairs().keySet());
+        }
+        Arrays.setAll(
+                line,
+                rubber -> sheet.pair(RubberNo.of(rubber + 1)).map(this::number).orElse(EMPTY));
+        return line;
+    }
+
+    private int number(Pair pair) {
+        Integer number = pairNumbers.get(pair);
+        if (number == null) {
+            throw new IllegalArgumentException("these two cannot play as a pair: " + pair);
+        }
+        return number;
+    }
+
+    public LineupProblem problem() {
+        return problem;
+    }
+
+    TieRules rules() {
+        return problem.rules();
+    }
+
+    public List<PlayerId> players() {
+        return players;
+    }
+
+    public List<Pair> pairs() {
+        return pairs;
+    }
+
+    /** The number of a pair, from the numbers of two different players. */
+    int pairNumber(int one, int other) {
+        return pairTable[one][other];
+    }
+
+    public List<Pair> opponents() {
+        return opponents;
+    }
+
+    public int[][] expectedLines() {
+        return expected;
+    }
+
+    public double[] weights() {
+        return weights;
+    }
+
+    double[][] chances() {
+        return chances;
+    }
+
+    /** The chance of a rubber for any edge, for places where thousands are needed. */
+    public EdgeCurve curve() {
+        if (curve == null) {
+            curve = new EdgeCurve(rules().scoring(), rules().bestOf());
+        }
+        return curve;
+    }
+
+    LevelWorth levelWorth() {
+        return levelWorth;
+    }
+
+    public TieWorth worth() {
+        return worth;
+    }
+
+    /** False: against an unknown order every order of the same pairs is worth the same. */
+    public boolean orderMatters() {
+        return !problem.belief().anyOrder() || rules().order() != OrderOfStrength.NONE;
+    }
+
+    public int filled() {
+        return rules().fillable(players.size());
+    }
+}

@@ -1,0 +1,61 @@
+package tiewright.lineup.tie;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import tiewright.search.Stop;
+
+/**
+ * The best sheets of a problem, by trying every one.
+ *
+ * @param best the best first; equal ones in the order in which they were found
+ * @param tried sheets that were tried
+ * @param complete false: there were too many, and these are the best of those tried
+ */
+public record Ranking(List<Ranked> best, long tried, boolean complete) {
+    /** Sheets that are tried at most. */
+    static final long MOST_SHEETS = 1_000_000;
+
+    /** Places tried at most while going through them, where wishes leave few sheets of very many. */
+    public static final long MOST_STEPS = 6_000_000;
+
+    /** Chances worked out at most: sheets of ours times sheets of theirs; some ten seconds. */
+    private static final long MOST_CHANCES = 100_000_000;
+
+    /** @param found when it was found, from 0 */
+    public record Ranked(int[] line, Merit merit, long found) {}
+
+    private static final Comparator<Ranked> WORST_FIRST = Comparator.comparing(Ranked::merit)
+            .thenComparing(Comparator.comparingLong(Ranked::found).reversed());
+
+    /** @param eachOrder see {@link SheetSearch} */
+    public static Ranking of(Board board, boolean eachOrder, int count) {
+        return of(board, eachOrder, count, new Stop());
+    }
+
+    public static Ranking of(Board board, boolean eachOrder, int count, Stop stop) {
+        PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
+        long most = most(board);
+        long[] tried = {0};
+        SheetSearch.End end = SheetSearch.run(board, eachOrder, MOST_STEPS, line -> {
+            if (tried[0] == most || stop.isPressed()) {
+                return false;
+            }
+            Ranked ranked = new Ranked(line.clone(), Merit.of(board, line), tried[0]++);
+            kept.add(ranked);
+            if (kept.size() > count) {
+                kept.poll();
+            }
+            return true;
+        });
+        List<Ranked> best = new ArrayList<>(kept);
+        best.sort(WORST_FIRST.reversed());
+        return new Ranking(List.copyOf(best), tried[0], end == SheetSearch.End.ALL_SEEN);
+    }
+
+    /** Sheets of this problem that are tried at most. */
+    static long most(Board board) {
+        return Math.min(MOST_SHEETS, MOST_CHANCES / board.weights().length);
+    }
+}
