@@ -2,69 +2,107 @@ package tiewright.conditions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * No setting claims that the software acts on it unless a room that works something out or decides something reads it. Where
- * only one value is acted on there is nothing to read: the software knows that one way.
+ * A setting that counts as acted on changes what happens, for each of its values: in a small situation, asked through public
+ * doors, no other choice has the same outcome, and each number another one than the numbers beside it.
  */
 class ObeyedTest {
-    private static final List<String> ROOMS =
-            List.of("event", "standings", "draw", "sheet", "desk", "setup", "correction", "timetable", "plainfiles");
+    /**
+     * Values of which no situation shows that they change anything. Both are the one way that the software knows, whatever is
+     * chosen: the other choices of their setting are printed for people to apply. This list only shrinks.
+     */
+    private static final Set<String> UNPROVEN = Set.of("exchange=sealed-together", "both_short=shrink-target");
 
-    /** Read by the draw's own decisions, which come with the room {@code setup}; nothing is left out once that is there. */
-    private static final Set<String> OF_THE_DRAW = Set.of("drawSeparation", "seeding");
+    /** Ways to score that differ in one thing each. */
+    private static final List<String> SCORINGS =
+            List.of("side-out-11", "side-out-15", "rally-11", "rally-15", "rally-21", "rally-21-cap-30");
 
     @Test
-    void every_setting_said_to_be_obeyed_is_read_by_a_room_that_acts() {
-        JavaClasses classes = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages(ROOMS.stream().map(room -> "tiewright." + room).toList());
-        Set<String> read = classes.stream().flatMap(ObeyedTest::reads).collect(Collectors.toSet());
-        Set<String> claimed = new TreeSet<>();
+    void each_value_of_a_setting_that_is_acted_on_changes_what_happens() {
+        Set<String> unproven = new TreeSet<>();
         for (Setting setting : Setting.values()) {
-            long values = setting.domain().choices().stream()
-                    .filter(setting::isObeyed)
-                    .count();
-            if (setting.isObeyed() && values != 1) {
-                claimed.add(accessor(setting));
+            if (setting.isObeyed() && setting.domain().choices().size() != 1) { // one choice is no choice
+                unproven.addAll(unproven(setting));
             }
         }
-        if (classes.stream().noneMatch(room -> room.getPackageName().equals("tiewright.setup"))) {
-            claimed.removeAll(OF_THE_DRAW);
-        }
-        assertThat(read).as("settings that some room reads").containsAll(claimed);
+        assertThat(unproven)
+                .as("acted on, but no situation shows it; one that is shown now leaves the list")
+                .isEqualTo(new TreeSet<>(UNPROVEN));
     }
 
-    /** What it reads of the conditions: the typed value, or the plain one by its setting. */
-    private static Stream<String> reads(JavaClass room) {
-        Stream<String> typed = room.getMethodCallsFromSelf().stream()
-                .filter(call -> call.getTargetOwner().isEquivalentTo(Conditions.class))
-                .map(call -> call.getTarget().getName());
-        Stream<String> plain = room.getFieldAccessesFromSelf().stream()
-                .filter(access -> access.getTargetOwner().isEquivalentTo(Setting.class))
-                .flatMap(access ->
-                        Setting.parse(access.getTarget().getName().toLowerCase(java.util.Locale.ROOT)).stream())
-                .map(ObeyedTest::accessor);
-        return Stream.concat(typed, plain);
+    private static Set<String> unproven(Setting setting) {
+        List<String> values = values(setting);
+        List<Object> outcomes = new ArrayList<>();
+        Function<Conditions, Object> situation = Situations.of(setting).orElse(conditions -> "no situation");
+        for (String value : values) {
+            outcomes.add(situation.apply(Conditions.of(Preset.CLUB_DAY).with(setting, value)));
+        }
+        Set<String> unproven = new TreeSet<>();
+        for (int i = 0; i < values.size(); i++) {
+            int at = i;
+            boolean same = others(setting, at, values.size())
+                    .anyMatch(other -> outcomes.get(other).equals(outcomes.get(at)));
+            if (same || values.size() == 1) {
+                unproven.add(setting.code() + "=" + values.get(at));
+            }
+        }
+        return unproven;
     }
 
-    /** {@code MAX_RUBBERS_PER_PLAYER} is read by {@code maxRubbersPerPlayer()}. */
-    private static String accessor(Setting setting) {
-        StringBuilder name = new StringBuilder();
-        for (String word : setting.code().split("_")) {
-            name.append(name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+    /** With which values one is compared: a number with its neighbours, a choice with every other. */
+    private static IntStream others(Setting setting, int at, int size) {
+        boolean isNumber = setting.domain() instanceof Domain.Whole || setting.domain() instanceof Domain.Degrees;
+        return IntStream.range(0, size).filter(other -> isNumber ? Math.abs(other - at) == 1 : other != at);
+    }
+
+    private static List<String> values(Setting setting) {
+        if (setting == Setting.REST_MINUTES) { // a plan moves in steps of its own, so numbers further apart
+            return IntStream.rangeClosed(0, 8)
+                    .mapToObj(i -> Integer.toString(30 * i))
+                    .toList();
         }
-        return name.toString();
+        if (setting.domain() instanceof Domain.Whole whole) {
+            return IntStream.rangeClosed(whole.least(), whole.most())
+                    .mapToObj(Integer::toString)
+                    .toList();
+        }
+        if (setting.domain() instanceof Domain.Degrees degrees) {
+            return IntStream.rangeClosed((int) (10 * degrees.least()), (int) (10 * degrees.most()))
+                    .mapToObj(tenths -> tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10))
+                    .toList();
+        }
+        if (!setting.domain().choices().isEmpty()) {
+            return setting.domain().choices().stream().filter(setting::isObeyed).toList();
+        }
+        Stream<String> more = setting.domain() instanceof Domain.Scoring
+                ? SCORINGS.stream()
+                : setting.domain() instanceof Domain.Points ? Stream.of("3/1/0", "3/1/1") : Stream.of("lots");
+        return Stream.concat(Arrays.stream(Preset.values()).map(setting::of), more)
+                .distinct()
+                .toList();
+    }
+
+    @Test
+    void what_the_presets_say_is_among_the_values_that_are_tried() {
+        for (Setting setting : Setting.values()) {
+            for (Preset preset : Preset.values()) {
+                String value = setting.of(preset);
+                boolean isTried = setting.isObeyed(value) && setting != Setting.REST_MINUTES;
+                assertThat(!isTried || values(setting).contains(value))
+                        .as("%s of %s", setting.code(), preset)
+                        .isTrue();
+            }
+        }
     }
 
     @Test
