@@ -27,7 +27,8 @@ public final class Stop {
         steps = step;
     }
 
-    void onPress(Runnable listener) {
+    /** What is to be done once somebody presses; at once if somebody has. */
+    public void onPress(Runnable listener) {
         listeners.add(listener);
         if (pressed) {
             listener.run();

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.jooq.impl.DSL;
@@ -19,6 +21,8 @@ class GrowthTest {
     private static final ClubId CLUB = ClubId.of("N");
     private static final Growth NEVER = new Growth(Long.MAX_VALUE, Long.MAX_VALUE / 2);
 
+    private static final Changes NOBODYS = new Changes(Map.of(), "test", Instant.EPOCH);
+
     @TempDir
     Path folder;
 
@@ -29,7 +33,7 @@ class GrowthTest {
     }
 
     private static Store.Entry entry(String key, PrivateNote note) {
-        return new Store.Entry(key, 0, List.of(), List.of(note), Set.of(), Set.of());
+        return new Store.Entry(key, 0, List.of(), List.of(note), NOBODYS, Set.of(), Set.of());
     }
 
     private static String spaceReused(Store store) {

@@ -24,6 +24,7 @@ import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.DayPlanView;
+import tiewright.http.visit.Background;
 import tiewright.http.visit.Cautions;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
@@ -38,7 +39,6 @@ import tiewright.lineup.Budget;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.day.DayPlan;
 import tiewright.lineup.day.DayProblem;
-import tiewright.search.Background;
 import tiewright.wording.LineupWords;
 
 /** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.http.answers.PlanAnswers;
-import tiewright.search.Background;
+import tiewright.http.visit.Background;
 import tiewright.search.Stop;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Pin;

@@ -1,4 +1,4 @@
-package tiewright.search;
+package tiewright.http.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import tiewright.search.Stop;
 
 @Timeout(60)
 class BackgroundTest {

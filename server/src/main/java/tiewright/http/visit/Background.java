@@ -1,4 +1,4 @@
-package tiewright.search;
+package tiewright.http.visit;
 
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -6,6 +6,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
+import tiewright.search.Stop;
 
 /** Runs long searches on a thread of its own, one after the other, until it is closed: whoever asked goes on meanwhile. */
 public final class Background implements AutoCloseable {
