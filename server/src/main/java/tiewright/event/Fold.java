@@ -63,13 +63,13 @@ final class Fold {
             case LINK_REVOKED -> entries.revoked((SetUpFact.LinkRevoked) fact);
             case POOLS_DRAWN -> programme.drawn((DrawFact.PoolsDrawn) fact);
             case KNOCKOUT_DRAWN -> programme.drawn((DrawFact.KnockoutDrawn) fact);
-            case TIE_ARRANGED -> programme.arranged((DrawFact.TieArranged) fact);
+            case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);
             case TIE_TIMED -> programme.timed((DrawFact.TieTimed) fact, entries.clubs(), at);
             case PLAN_PUBLISHED -> programme.published((DrawFact.PlanPublished) fact, at);
             case RUBBER_TIMED -> programme.placed((DrawFact.RubberTimed) fact);
             case TIE_CALLED_OFF -> programme.calledOff((DrawFact.TieCalledOff) fact, entries.clubs(), at);
             case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
-            case SLOT_KEPT -> programme.kept((DrawFact.SlotKept) fact);
+            case SLOT_KEPT -> kept((DrawFact.SlotKept) fact);
             case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
             case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, at);
             case SHEET_RETURNED -> returned((ExchangeFact.SheetReturned) fact);
@@ -135,14 +135,29 @@ final class Fold {
         entries.erased();
     }
 
-    /** Whoever takes a slot learns nothing of what the club that stood there did. */
+    /** A tie laid out anew begins anew. */
+    private void arranged(DrawFact.TieArranged fact) {
+        envelopes.restarted(fact.tie());
+        programme.arranged(fact);
+    }
+
     private void filled(DrawFact.SlotFilled fact) {
-        programme
-                .tie(fact.tie())
-                .flatMap(tie -> tie.club(fact.side()))
-                .filter(before -> !before.equals(fact.club()))
-                .ifPresent(before -> envelopes.left(fact.tie(), fact.side()));
+        taken(fact.tie(), fact.side(), fact.club());
         programme.filled(fact);
+    }
+
+    private void kept(DrawFact.SlotKept fact) {
+        taken(fact.tie(), fact.side(), fact.club());
+        programme.kept(fact);
+    }
+
+    /** Whoever takes a slot learns nothing of what the club that stood there did. */
+    private void taken(TieId tie, Side side, ClubId club) {
+        programme
+                .tie(tie)
+                .flatMap(found -> found.club(side))
+                .filter(before -> !before.equals(club))
+                .ifPresent(before -> envelopes.left(tie, side));
     }
 
     private void restarted(DrawFact.TieRestarted fact) {

@@ -136,6 +136,12 @@ class VisibleExchangeTest {
                         .sealed())
                 .isZero();
         assertThat(day.event().exchange(last).home()).isEqualTo(Exchange.SideOfExchange.NOTHING);
+        day.fact(
+                new ExchangeFact.SheetSealed(last, S, FIRST, false),
+                new DrawFact.SlotKept(last.tie(), Side.HOME, N, 1));
+        assertThat(day.event().exchange(last).home().sealed()).isZero();
+        day.fact(new ExchangeFact.SheetSealed(last, N, FIRST, false)).knockoutTie("F", 1, "A-1", "A-2");
+        assertThat(day.event().exchange(last).home().sealed()).isZero();
     }
 
     @Test
