@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 /** Days that a machine plays, until a promise breaks. {@code -Ddays=}, {@code -Dseed=} and {@code -Dclubs=} choose others. */
 class SaturdaysTest {
-    private static final int DAYS = Integer.getInteger("days", 20);
+    private static final int DAYS = Integer.getInteger("days", 14);
     private static final int CLUBS = Integer.getInteger("clubs", 4);
     private static final int STEPS = Integer.getInteger("steps", 120);
     private static final long FIRST = Long.getLong("seed", 1);
