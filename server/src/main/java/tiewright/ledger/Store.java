@@ -169,10 +169,7 @@ final class Store implements AutoCloseable {
 
     /** Returns when the entry is on the disk. */
     void write(Entry entry) {
-        if (folder.size() > sizeWhenOpened + growth.whileOpen()) {
-            tidy(() -> whileClosed(() -> Rewriting.rewrite(folder.database())));
-            sizeWhenOpened = folder.size();
-        }
+        heedGrowth();
         durably(inside -> {
             FactTables.append(inside, entry.key(), entry.before(), entry.facts());
             entry.left().forEach(player -> {
@@ -189,6 +186,7 @@ final class Store implements AutoCloseable {
 
     /** Returns when the notes are on the disk: all of them, and that the request was answered. */
     void write(PrivateRequest request, List<PrivateNote> notes, Changes changes) {
+        heedGrowth();
         durably(inside -> {
             ChangeTables.answer(inside, request.club(), request.key());
             NoteTables tables = new NoteTables(inside, sheets);
@@ -196,6 +194,13 @@ final class Store implements AutoCloseable {
             ChangeTables.append(inside, changes);
         });
         counts = ChangeTables.counts(jooq);
+    }
+
+    private void heedGrowth() {
+        if (folder.size() > sizeWhenOpened + growth.whileOpen()) {
+            tidy(() -> whileClosed(() -> Rewriting.rewrite(folder.database())));
+            sizeWhenOpened = folder.size();
+        }
     }
 
     private static void forget(DSLContext inside, ClubId club) {
@@ -310,7 +315,8 @@ final class Store implements AutoCloseable {
     void reopen() {
         try {
             whileClosed(() -> {});
-        } catch (IOException | LedgerException still) {
+            counts = ChangeTables.counts(jooq);
+        } catch (IOException | DataAccessException | LedgerException still) {
             throw doubted(still);
         }
     }

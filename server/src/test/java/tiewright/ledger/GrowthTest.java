@@ -99,4 +99,24 @@ class GrowthTest {
             holds(store, 150);
         }
     }
+
+    @Test
+    void private_notes_alone_do_not_let_it_grow_without_bound_either() {
+        long most = 600_000;
+        long largest = 0;
+        try (Store store = Store.open(folder, new Growth(Long.MAX_VALUE, most))) {
+            long first = store.folder().size();
+            for (int i = 0; i < 80; i++) {
+                store.write(
+                        PrivateRequest.of(CLUB, "k" + i, Asked.DESK),
+                        List.of(new PrivateNote.FilmKept(CLUB, "g", "note " + i, "rally; ".repeat(500))),
+                        NOBODYS);
+                largest = Math.max(largest, store.folder().size());
+            }
+            assertThat(largest).isGreaterThan(first + most).isLessThan(first + 2 * most);
+            assertThat(store.filmsOf(CLUB))
+                    .extracting(PrivateNote.FilmKept::about)
+                    .containsExactly("note 79");
+        }
+    }
 }
