@@ -22,6 +22,7 @@ import tiewright.timetable.Cut;
 import tiewright.timetable.DoubleBookings;
 import tiewright.timetable.Infeasible;
 import tiewright.timetable.Plan;
+import tiewright.timetable.PlanAsked;
 import tiewright.timetable.PlanProblem;
 import tiewright.timetable.Planned;
 import tiewright.timetable.Planner;
@@ -92,7 +93,7 @@ final class TimetableCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Event event = Folders.sound(folder, PlainFile.TIES, PlainFile.COURTS).event();
-        PlanProblem.Asked asked = asked(event);
+        PlanAsked asked = asked(event);
         DoubleBookings.of(event).ifPresent(twice -> {
             throw new BadInput(words.sentence(twice));
         });
@@ -100,11 +101,10 @@ final class TimetableCommand implements Callable<Integer> {
         return replan.isPresent() || options ? options(event, asked) : plan(PlanProblem.of(event, asked));
     }
 
-    private PlanProblem.Asked asked(Event event) {
+    private PlanAsked asked(Event event) {
         int frozen = freeze.map(minutes -> within("--freeze", minutes, 0, MOST_FREEZE))
                 .orElse(event.conditions().freezeMinutes());
-        PlanProblem.Asked asked =
-                replan.map(now -> PlanProblem.Asked.from(time(now), frozen)).orElseGet(PlanProblem.Asked::wholeDay);
+        PlanAsked asked = replan.map(now -> PlanAsked.from(time(now), frozen)).orElseGet(PlanAsked::wholeDay);
         if (slotMinutes.isPresent()) {
             asked = asked.withSlot(within("--slot-minutes", slotMinutes.get(), 1, 600));
         }
@@ -169,7 +169,7 @@ final class TimetableCommand implements Callable<Integer> {
         return exit;
     }
 
-    private int options(Event event, PlanProblem.Asked asked) {
+    private int options(Event event, PlanAsked asked) {
         Optional<Infeasible> fault = Replan.fault(event, asked);
         if (fault.isPresent()) {
             err().println(words.sentence(fault.get().because()));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -72,19 +71,11 @@ final class BudgetDays {
         List<PlanCourt> courts = IntStream.rangeClosed(1, shape.courts())
                 .mapToObj(i -> PlanCourt.always("" + i))
                 .toList();
-        return new PlanProblem(
-                shape.starts(),
-                slot,
-                conditions.restMinutes(),
-                Optional.of(shape.closes()),
+        return PlanProblem.free(
+                new Slots(shape.starts(), slot, conditions.restMinutes(), Optional.of(shape.closes())),
                 courts,
                 ties,
-                conditions.tiePlay(),
-                1,
-                true,
-                false,
-                List.of(),
-                Map.of());
+                Manner.of(conditions.tiePlay()).together(true));
     }
 
     private double deciders() {

@@ -20,14 +20,14 @@ final class Cuts {
     private static final double MOVED = 0.5;
 
     private final Event event;
-    private final PlanProblem.Asked asked;
+    private final PlanAsked asked;
     private final Budget budget;
     private final PlanProblem problem;
     private final Plan asIs;
     private final Told told;
     private final Leaving leaving;
 
-    Cuts(Event event, PlanProblem.Asked asked, Budget budget) {
+    Cuts(Event event, PlanAsked asked, Budget budget) {
         this.event = event;
         this.asked = asked;
         this.budget = budget;
@@ -248,7 +248,7 @@ final class Cuts {
         }
         PlanProblem today = Leaving.without(problem, out);
         PlanProblem whole = PlanProblem.of(
-                event, PlanProblem.Asked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
+                event, PlanAsked.wholeDay().withPace(asked.pace()).withSlot(problem.slotMinutes()));
         List<PlanTie> moved =
                 whole.ties().stream().filter(tie -> out.contains(tie.id())).toList();
         Optional<Plan> next = plan(whole.withTies(moved));

@@ -21,13 +21,13 @@ final class PinReader {
     private static final int LEAST_LEFT = 5;
 
     private final Event event;
-    private final PlanProblem.Asked asked;
+    private final PlanAsked asked;
     private final PlanProblem problem;
     private final List<Tie> open;
     private final ZoneId zone;
     private final List<Pin> pins = new ArrayList<>();
 
-    PinReader(Event event, PlanProblem.Asked asked, PlanProblem problem, List<Tie> open) {
+    PinReader(Event event, PlanAsked asked, PlanProblem problem, List<Tie> open) {
         this.event = event;
         this.asked = asked;
         this.problem = problem;

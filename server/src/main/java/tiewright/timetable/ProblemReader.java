@@ -29,11 +29,11 @@ final class ProblemReader {
     private static final LocalTime USUAL_START = LocalTime.of(9, 0);
 
     private final Event event;
-    private final PlanProblem.Asked asked;
+    private final PlanAsked asked;
     private final List<Tie> open;
     private final List<PlanCourt> courts;
 
-    ProblemReader(Event event, PlanProblem.Asked asked) {
+    ProblemReader(Event event, PlanAsked asked) {
         this.event = event;
         this.asked = asked;
         this.open = event.ties().values().stream()
@@ -56,19 +56,12 @@ final class ProblemReader {
                 .filter(now -> Clock.minute(now, Clock.minute(starts)) > Clock.minute(starts))
                 .orElse(starts);
         TiePlay play = event.conditions().tiePlay();
-        PlanProblem free = new PlanProblem(
-                start,
-                slot,
-                event.conditions().restMinutes(),
-                closes(),
-                courts,
-                open.stream().map(this::tie).toList(),
-                play,
-                1,
-                true,
-                asked.umpires(),
-                List.of(),
-                asked.lateClubs());
+        PlanProblem free = PlanProblem.free(
+                        new Slots(start, slot, event.conditions().restMinutes(), closes()),
+                        courts,
+                        open.stream().map(this::tie).toList(),
+                        Manner.of(play).together(true).umpired(asked.umpires()))
+                .withNotBefore(asked.lateClubs());
         PlanProblem wide = wide(free);
         return wide.withPins(new PinReader(event, asked, wide, open).pins());
     }

@@ -18,7 +18,7 @@ public final class Replan {
      * @param budget for each option
      * @return empty if there is nothing to plan, or what was given contradicts itself: ask {@link #fault}
      */
-    public static List<ReplanOption> options(Event event, PlanProblem.Asked asked, Budget budget) {
+    public static List<ReplanOption> options(Event event, PlanAsked asked, Budget budget) {
         if (fault(event, asked).isPresent()) {
             return List.of();
         }
@@ -36,7 +36,7 @@ public final class Replan {
     }
 
     /** What keeps anything from being planned; empty if options can be worked out. */
-    public static Optional<Infeasible> fault(Event event, PlanProblem.Asked asked) {
+    public static Optional<Infeasible> fault(Event event, PlanAsked asked) {
         PlanProblem problem = PlanProblem.of(event, asked);
         Optional<Infeasible> nonsense = InputFaults.of(problem);
         if (nonsense.isPresent()) {

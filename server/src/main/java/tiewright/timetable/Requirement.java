@@ -81,52 +81,16 @@ record Requirement(Reason said, UnaryOperator<PlanProblem> without) {
     }
 
     private static PlanProblem neverClosed(PlanProblem p) {
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                Optional.empty(),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                p.lastRoundTogether(),
-                p.umpires(),
-                p.pins(),
-                p.notBefore());
+        return p.with(p.slots().closing(Optional.empty()));
     }
 
     private static PlanProblem apart(PlanProblem p) {
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                p.closes(),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                false,
-                p.umpires(),
-                p.pins(),
-                p.notBefore());
+        return p.with(p.manner().together(false));
     }
 
     private static PlanProblem here(PlanProblem p, ClubId club) {
         Map<ClubId, LocalTime> others = new HashMap<>(p.notBefore());
         others.remove(club);
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                p.closes(),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                p.lastRoundTogether(),
-                p.umpires(),
-                p.pins(),
-                others);
+        return p.withNotBefore(others);
     }
 }

@@ -76,19 +76,8 @@ class InfeasibleTest {
     @Test
     void a_late_club_is_named_only_where_it_matters() {
         PlanProblem problem = Problems.closing(Problems.sideBySide(1, 1, Problems.rounds("A-B / C-D", 1)), "10:00");
-        PlanProblem late = new PlanProblem(
-                problem.start(),
-                20,
-                0,
-                problem.closes(),
-                problem.courts(),
-                problem.ties(),
-                problem.play(),
-                1,
-                false,
-                false,
-                List.of(),
-                Map.of(ClubId.of("B"), LocalTime.of(9, 50), ClubId.of("C"), LocalTime.of(9, 10)));
+        PlanProblem late =
+                problem.withNotBefore(Map.of(ClubId.of("B"), LocalTime.of(9, 50), ClubId.of("C"), LocalTime.of(9, 10)));
         assertThat(said(late))
                 .isEqualTo(
                         "These cannot hold together from 09:00 on: ties A-B, B not here before 09:50, the closing at 10:00.");

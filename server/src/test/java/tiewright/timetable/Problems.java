@@ -3,7 +3,6 @@ package tiewright.timetable;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,35 +19,19 @@ final class Problems {
 
     /** Whole ties, one slot long, from 09:00 in slots of 20 minutes; nothing closes and nobody needs rest. */
     static PlanProblem sideBySide(int courts, int courtsPerTie, List<PlanTie> ties) {
-        return new PlanProblem(
-                LocalTime.of(9, 0),
-                20,
-                0,
-                Optional.empty(),
+        return PlanProblem.free(
+                new Slots(LocalTime.of(9, 0), 20, 0, Optional.empty()),
                 courts(courts),
                 ties,
-                TiePlay.SIDE_BY_SIDE,
-                courtsPerTie,
-                false,
-                false,
-                List.of(),
-                Map.of());
+                Manner.of(TiePlay.SIDE_BY_SIDE).onCourts(courtsPerTie));
     }
 
     static PlanProblem rubberByRubber(int courts, List<PlanTie> ties) {
-        return new PlanProblem(
-                LocalTime.of(9, 0),
-                20,
-                0,
-                Optional.empty(),
+        return PlanProblem.free(
+                new Slots(LocalTime.of(9, 0), 20, 0, Optional.empty()),
                 courts(courts),
                 ties,
-                TiePlay.RUBBER_BY_RUBBER,
-                1,
-                false,
-                false,
-                List.of(),
-                Map.of());
+                Manner.of(TiePlay.RUBBER_BY_RUBBER));
     }
 
     static List<PlanCourt> courts(int count) {
@@ -98,51 +81,15 @@ final class Problems {
     }
 
     static PlanProblem closing(PlanProblem p, String closes) {
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                Optional.of(LocalTime.parse(closes)),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                p.lastRoundTogether(),
-                p.umpires(),
-                p.pins(),
-                p.notBefore());
+        return p.with(p.slots().closing(Optional.of(LocalTime.parse(closes))));
     }
 
     static PlanProblem together(PlanProblem p) {
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                p.closes(),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                true,
-                p.umpires(),
-                p.pins(),
-                p.notBefore());
+        return p.with(p.manner().together(true));
     }
 
     static PlanProblem umpires(PlanProblem p) {
-        return new PlanProblem(
-                p.start(),
-                p.slotMinutes(),
-                p.restMinutes(),
-                p.closes(),
-                p.courts(),
-                p.ties(),
-                p.play(),
-                p.courtsPerTie(),
-                p.lastRoundTogether(),
-                true,
-                p.pins(),
-                p.notBefore());
+        return p.with(p.manner().umpired(true));
     }
 
     /** A plan whatever became of it. */

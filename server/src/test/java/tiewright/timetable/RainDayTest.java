@@ -25,8 +25,7 @@ import tiewright.event.TieId;
 class RainDayTest {
     private static final LocalTime NOW = LocalTime.of(14, 30);
     private static final Event DAY = day(3, 4, 5);
-    private static final PlanProblem.Asked ASKED =
-            PlanProblem.Asked.from(NOW, 0).withSlot(20).withoutCourts(List.of("5", "6"));
+    private static final PlanAsked ASKED = PlanAsked.from(NOW, 0).withSlot(20).withoutCourts(List.of("5", "6"));
     private static List<ReplanOption> options;
 
     private static Event day(int first, int second, int third) {
@@ -178,7 +177,7 @@ class RainDayTest {
 
     @Test
     void with_a_second_court_lost_even_games_to_seven_no_longer_fit() {
-        PlanProblem.Asked fewer = ASKED.withoutCourts(List.of("4", "5", "6"));
+        PlanAsked fewer = ASKED.withoutCourts(List.of("4", "5", "6"));
         List<ReplanOption> left = Replan.options(DAY, fewer, Budget.ofSteps(4_000, 1));
         assertThat(left).filteredOn(option -> option.cut() == Cut.SHORTER_GAMES).allSatisfy(option -> {
             assertThat(option.isFeasible()).isFalse();
@@ -241,8 +240,8 @@ class RainDayTest {
                         new tiewright.event.PlayFact.CourtCalled(
                                 TieId.of("A-B"), Optional.of(tiewright.event.RubberNo.of(2)), "2"))
                 .event();
-        Plan plan = Problems.plan(
-                PlanProblem.of(later, PlanProblem.Asked.from(NOW, 15).withSlot(20)), Budget.ofSteps(2_000, 1));
+        Plan plan =
+                Problems.plan(PlanProblem.of(later, PlanAsked.from(NOW, 15).withSlot(20)), Budget.ofSteps(2_000, 1));
         Map<String, String> starts = new java.util.TreeMap<>();
         plan.assignments()
                 .forEach(tie -> starts.put(

@@ -105,19 +105,7 @@ class TimetableConstraintsTest {
 
     @Test
     void clubNotHere() {
-        PlanProblem late = new PlanProblem(
-                TWO_LANES.start(),
-                20,
-                0,
-                Optional.empty(),
-                TWO_LANES.courts(),
-                TWO_LANES.ties(),
-                TWO_LANES.play(),
-                1,
-                false,
-                false,
-                List.of(),
-                Map.of(ClubId.of("B"), LocalTime.of(9, 30)));
+        PlanProblem late = TWO_LANES.withNotBefore(Map.of(ClubId.of("B"), LocalTime.of(9, 30)));
         costs(TimetableConstraints::clubNotHere, 1, given(late, "1.0", "0.1"));
         costs(TimetableConstraints::clubNotHere, 0, given(late, "2.0", "0.1"));
         costs(TimetableConstraints::clubNotHere, 0, given(late, "-", "0.0"));

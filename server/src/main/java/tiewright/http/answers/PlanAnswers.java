@@ -9,6 +9,7 @@ import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Infeasible;
+import tiewright.timetable.PlanAsked;
 import tiewright.timetable.PlanProblem;
 import tiewright.timetable.Planned;
 import tiewright.timetable.Planner;
@@ -36,13 +37,13 @@ public final class PlanAnswers {
     public record Ways(List<ReplanOption> options, Optional<Infeasible> fault) {}
 
     /** A search for an order of play over the event as it stands now. */
-    public Function<Budget, Planned> planning(PlanProblem.Asked asked) {
+    public Function<Budget, Planned> planning(PlanAsked asked) {
         PlanProblem problem = PlanProblem.of(event, asked);
         return budget -> Planner.plan(problem, budget);
     }
 
     /** How many minutes a tie, or one rubber of it, takes on so many courts. */
-    public long minutes(TieId tie, Optional<RubberNo> rubber, int courts, PlanProblem.Asked asked) {
+    public long minutes(TieId tie, Optional<RubberNo> rubber, int courts, PlanAsked asked) {
         PlanProblem problem = PlanProblem.of(event, asked);
         return (long) slots(tie, rubber, courts) * problem.slotMinutes();
     }
@@ -55,7 +56,7 @@ public final class PlanAnswers {
     }
 
     /** A search for ways to go on after something broke. */
-    public Function<Budget, Ways> replanning(PlanProblem.Asked asked) {
+    public Function<Budget, Ways> replanning(PlanAsked asked) {
         return budget -> new Ways(Replan.options(event, asked, budget), Replan.fault(event, asked));
     }
 }

@@ -23,7 +23,7 @@ import tiewright.http.visit.TextOrder;
 import tiewright.http.visit.Tried;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
-import tiewright.timetable.PlanProblem;
+import tiewright.timetable.PlanAsked;
 import tiewright.timetable.Restart;
 
 /**
@@ -144,8 +144,8 @@ record BreakAsk(
         return from.plus(warmUp());
     }
 
-    PlanProblem.Asked asked(int freezeMinutes) {
-        PlanProblem.Asked asked = PlanProblem.Asked.from(start(), freezeMinutes).withPace(pace);
+    PlanAsked asked(int freezeMinutes) {
+        PlanAsked asked = PlanAsked.from(start(), freezeMinutes).withPace(pace);
         asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;
         return switch (what) {
             case COURT -> asked.withoutCourts(lost);

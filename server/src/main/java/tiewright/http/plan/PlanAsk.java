@@ -17,7 +17,7 @@ import tiewright.http.visit.Form;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
 import tiewright.timetable.Pin;
-import tiewright.timetable.PlanProblem;
+import tiewright.timetable.PlanAsked;
 
 /**
  * What an organiser asks of a plan.
@@ -105,9 +105,9 @@ record PlanAsk(
         return Budget.usual(seed).within(Duration.ofSeconds(seconds));
     }
 
-    PlanProblem.Asked asked(int freezeMinutes, List<Pin> pins) {
-        PlanProblem.Asked asked = from.map(start -> PlanProblem.Asked.from(start, freezeMinutes))
-                .orElseGet(PlanProblem.Asked::wholeDay)
+    PlanAsked asked(int freezeMinutes, List<Pin> pins) {
+        PlanAsked asked = from.map(start -> PlanAsked.from(start, freezeMinutes))
+                .orElseGet(PlanAsked::wholeDay)
                 .withPace(pace)
                 .withPins(pins);
         asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;

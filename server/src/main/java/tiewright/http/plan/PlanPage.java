@@ -17,7 +17,7 @@ import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.timetable.Pin;
 import tiewright.timetable.Plan;
-import tiewright.timetable.PlanProblem;
+import tiewright.timetable.PlanAsked;
 
 /** The organiser makes an order of play, looks at it, pins what must stay, and publishes it with one press. */
 final class PlanPage implements Page {
@@ -63,7 +63,7 @@ final class PlanPage implements Page {
             visit.refuse(form, tried -> screens.plan(visit, tried));
             return;
         }
-        PlanProblem.Asked wanted = asked.asked(visit.event().conditions().freezeMinutes(), planning.pins());
+        PlanAsked wanted = asked.asked(visit.event().conditions().freezeMinutes(), planning.pins());
         planning.startPlan(
                 asked, visit.event().seq(), visit.ask(PlanAnswers::new).planning(wanted));
         visit.go(HERE);
