@@ -68,7 +68,7 @@ final class Hand {
         return all;
     }
 
-    private static List<String> radio(Element form, Dice dice, String name) {
+    private List<String> radio(Element form, String name) {
         List<Element> choices = form.select("input[type=radio]").stream()
                 .filter(one -> one.attr("name").equals(name) && !one.hasAttr("disabled"))
                 .toList();
@@ -77,10 +77,6 @@ final class Hand {
         return List.of(checked.filter(one -> dice.chance(0.8))
                 .orElseGet(() -> dice.any(choices))
                 .attr("value"));
-    }
-
-    private List<String> radio(Element form, String name) {
-        return radio(form, dice, name);
     }
 
     /** The same person or court is seldom chosen twice in one form. */

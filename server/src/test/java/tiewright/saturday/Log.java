@@ -21,8 +21,13 @@ final class Log {
      */
     record Sent(
             Person who, String action, List<Map.Entry<String, String>> fields, Sight answer, long before, long after) {
+        /** The service went on to another page, as it does once a form was taken. */
+        boolean isTaken() {
+            return answer.status() == 200 && !answer.path().equals(action);
+        }
+
         boolean isDone() {
-            return answer.status() == 200 && after > before;
+            return after > before;
         }
 
         @Override
