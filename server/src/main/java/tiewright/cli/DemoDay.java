@@ -9,6 +9,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -48,13 +49,13 @@ final class DemoDay {
     private DemoDay() {}
 
     /** A clock that goes on from the invented morning. */
-    static Clock clock() {
+    static InstantSource clock() {
         Instant then = NOW.atZone(ZONE).toInstant();
         return Clock.offset(Clock.systemUTC(), Duration.between(Instant.now(), then));
     }
 
     /** Brings the event in, unless the folder holds one already. */
-    static void begin(Ledger ledger, Clock clock) {
+    static void begin(Ledger ledger, InstantSource clock) {
         if (ledger.event().about().isPresent()) {
             return;
         }

@@ -1,11 +1,10 @@
 package tiewright.clock;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
@@ -14,14 +13,14 @@ import java.util.function.LongSupplier;
  * counter that nobody can set, and with the last thing that was written down; otherwise it stands still and says so. Safe for
  * any number of threads.
  */
-public final class WitnessedClock extends Clock {
+public final class WitnessedClock implements InstantSource {
     /** A machine that was started for a moment with a wrong date deletes nothing. */
     static final Duration QUIET = Duration.ofHours(1);
 
     /** An afternoon of play has no longer pause than a night. */
     private static final Duration LONGEST_PAUSE = Duration.ofHours(12);
 
-    private final Clock wall;
+    private final InstantSource wall;
     private final LongSupplier nanos;
     private final boolean isBelieved;
     private long quietSeq = -1;
@@ -37,7 +36,7 @@ public final class WitnessedClock extends Clock {
      */
     public record Doubt(Instant stoodAt, Instant machine, Instant counted) {}
 
-    private WitnessedClock(Clock wall, LongSupplier nanos, boolean isBelieved) {
+    private WitnessedClock(InstantSource wall, LongSupplier nanos, boolean isBelieved) {
         this.wall = wall;
         this.nanos = nanos;
         this.isBelieved = isBelieved;
@@ -45,12 +44,12 @@ public final class WitnessedClock extends Clock {
     }
 
     /** @param nanos counts on evenly whatever is set, as {@link System#nanoTime} does; its start means nothing */
-    public static WitnessedClock of(Clock wall, LongSupplier nanos) {
+    public static WitnessedClock of(InstantSource wall, LongSupplier nanos) {
         return new WitnessedClock(wall, nanos, false);
     }
 
     /** Believes whatever the clock says, for a clock that is not the machine's: that of a rehearsal or of a test. */
-    public static WitnessedClock believing(Clock clock) {
+    public static WitnessedClock believing(InstantSource clock) {
         return new WitnessedClock(clock, System::nanoTime, true);
     }
 
@@ -109,15 +108,5 @@ public final class WitnessedClock extends Clock {
                         last -> !LocalDate.ofInstant(last, zone).isBefore(today))
                 .isEmpty();
         return pace.doubt().isEmpty() && quiet && aDayWithout;
-    }
-
-    @Override
-    public ZoneId getZone() {
-        return ZoneOffset.UTC;
-    }
-
-    @Override
-    public Clock withZone(ZoneId zone) {
-        throw new UnsupportedOperationException("the hall's clock has moments only, no zone");
     }
 }

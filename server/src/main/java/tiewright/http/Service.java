@@ -4,7 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.time.Clock;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
 import tiewright.clock.WitnessedClock;
@@ -79,7 +79,7 @@ public final class Service implements AutoCloseable {
     }
 
     /** {@link #start(ServiceOptions, Ledger, WitnessedClock)} by a clock that is believed whatever it says. */
-    public static Service start(ServiceOptions options, Ledger ledger, Clock clock) {
+    public static Service start(ServiceOptions options, Ledger ledger, InstantSource clock) {
         return start(options, ledger, WitnessedClock.believing(clock));
     }
 

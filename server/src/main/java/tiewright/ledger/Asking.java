@@ -1,7 +1,7 @@
 package tiewright.ledger;
 
-import java.time.Clock;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +15,12 @@ import tiewright.event.Refusal;
 /** Asks a decision about the event as it stands, and writes down what it accepts before it is answered. */
 final class Asking {
     private final Store store;
-    private final Clock clock;
+    private final InstantSource clock;
 
     /** The answer, and what is in memory after it: the same as before unless something was written. */
     record Result(Answer answer, Memory after) {}
 
-    Asking(Store store, Clock clock) {
+    Asking(Store store, InstantSource clock) {
         this.store = store;
         this.clock = clock;
     }

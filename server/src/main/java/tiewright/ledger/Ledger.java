@@ -1,8 +1,8 @@
 package tiewright.ledger;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,14 +35,14 @@ public final class Ledger implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
     private final Store store;
-    private final Clock clock;
+    private final InstantSource clock;
     private final Asking asking;
     private final Noting noting;
     private final OneThread writer = new OneThread("tiewright-ledger");
     private final Listeners listeners = new Listeners();
     private volatile Memory now;
 
-    private Ledger(Store store, Clock clock) {
+    private Ledger(Store store, InstantSource clock) {
         this.store = store;
         this.clock = clock;
         this.asking = new Asking(store, clock);
@@ -55,11 +55,11 @@ public final class Ledger implements AutoCloseable {
      *
      * @throws LedgerException if another process has it open, another version wrote it, or it cannot be used
      */
-    public static Ledger open(Path folder, Clock clock) {
+    public static Ledger open(Path folder, InstantSource clock) {
         return open(Store.open(folder), clock);
     }
 
-    static Ledger open(Store store, Clock clock) {
+    static Ledger open(Store store, InstantSource clock) {
         try {
             Ledger ledger = new Ledger(store, clock);
             store.unreadable()

@@ -1,6 +1,6 @@
 package tiewright.ledger;
 
-import java.time.Clock;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +14,9 @@ import tiewright.event.PrivateNote;
 /** Asks a private decision about what the club has noted so far, and keeps what it accepts before it is answered. */
 final class Noting {
     private final Store store;
-    private final Clock clock;
+    private final InstantSource clock;
 
-    Noting(Store store, Clock clock) {
+    Noting(Store store, InstantSource clock) {
         this.store = store;
         this.clock = clock;
     }
