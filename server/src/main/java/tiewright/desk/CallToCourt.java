@@ -13,12 +13,9 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 
 /**
- * The desk calls a rubber, or a whole tie that has not begun, to a court. A rubber called again to another free court has
- * moved there. The hours of a court are for planning and stop no call: play overruns.
- *
- * @param rubber empty = all rubbers of the tie, to be played one after the other on this court
+ * The desk calls a rubber to a court. A rubber called again to another free court has moved there. The hours of a court are for planning and stop no call: play overruns.
  */
-public record CallToCourt(TieId tie, Optional<RubberNo> rubber, String court) implements Decision {
+public record CallToCourt(TieId tie, RubberNo rubber, String court) implements Decision {
     @Override
     public Outcome decide(Event event, Given given) {
         Optional<Tie> found = event.tie(tie);
@@ -28,37 +25,26 @@ public record CallToCourt(TieId tie, Optional<RubberNo> rubber, String court) im
         Courts courts = Courts.of(event);
         Asked asked = Asked.byOfficial(given).all(place(event, found.get())).all(court(event, courts, found.get()));
         if (asked.isFine()) {
-            called(found.get())
-                    .forEach(no -> courts.busy(found.get(), no, court)
-                            .ifPresent(busy -> asked.all(List.of(at(
-                                    Refusal.of("desk.player-on-court").with("player", busy.player()), busy.where())))));
+            courts.busy(found.get(), rubber, court)
+                    .ifPresent(busy -> asked.all(List.of(
+                            at(Refusal.of("desk.player-on-court").with("player", busy.player()), busy.where()))));
         }
-        return asked.isFine() ? Accepted.of(new PlayFact.CourtCalled(tie, rubber, court)) : asked.refused();
+        return asked.isFine()
+                ? Accepted.of(new PlayFact.CourtCalled(tie, Optional.of(rubber), court))
+                : asked.refused();
     }
 
     private List<Refusal> place(Event event, Tie found) {
         if (event.progress(found).finished()) {
             return List.of(Refusal.of("desk.tie-is-over").with("tie", tie).at("tie"));
         }
-        if (rubber.isPresent()) {
-            return one(event, found, rubber.get());
-        }
-        if (!found.isOpened()) {
-            return List.of(Refusal.of("desk.sheets-not-opened").with("tie", tie).at("tie"));
-        }
-        boolean begun =
-                !found.calls().isEmpty() || found.opened().keySet().stream().allMatch(no -> Courts.hasEntry(found, no));
-        return begun ? List.of(Refusal.of("desk.tie-has-begun").with("tie", tie).at("rubber")) : List.of();
-    }
-
-    private List<Refusal> one(Event event, Tie found, RubberNo no) {
-        if (Courts.hasEntry(found, no)) {
+        if (Courts.hasEntry(found, rubber)) {
             return List.of(Refusal.of("desk.rubber-has-card")
-                    .with("rubber", no)
+                    .with("rubber", rubber)
                     .with("tie", tie)
                     .at("rubber"));
         }
-        return new CardRules(event, found, no).place(How.PLAYED);
+        return new CardRules(event, found, rubber).place(How.PLAYED);
     }
 
     private List<Refusal> court(Event event, Courts courts, Tie found) {
@@ -70,7 +56,7 @@ public record CallToCourt(TieId tie, Optional<RubberNo> rubber, String court) im
             return List.of(
                     Refusal.of("desk.court-out-of-use").with("court", court).at("court"));
         }
-        Optional<Tie.Call> before = rubber.map(no -> found.calls().get(no));
+        Optional<Tie.Call> before = Optional.ofNullable(found.calls().get(rubber));
         if (before.filter(call -> call.court().equals(court)).isPresent()) {
             return List.of(Refusal.of("desk.already-called")
                     .with("court", court)
@@ -88,12 +74,5 @@ public record CallToCourt(TieId tie, Optional<RubberNo> rubber, String court) im
                 .with("tie", where.tie().id())
                 .with("rubber", where.rubber())
                 .with("at", where.call().at());
-    }
-
-    private List<RubberNo> called(Tie found) {
-        return rubber.map(List::of)
-                .orElseGet(() -> found.opened().keySet().stream()
-                        .filter(no -> !no.isDecider() && !Courts.hasEntry(found, no))
-                        .toList());
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tiewright.desk.DoNext.Item;
@@ -14,6 +15,7 @@ import tiewright.event.Card;
 import tiewright.event.Event;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
+import tiewright.event.TieId;
 import tiewright.event.TieProgress;
 
 /** What waits on the courts: cards, calls, ties that are late. Times are common practice, no source. */
@@ -27,11 +29,13 @@ final class DoNextOnCourt {
     private final Event event;
     private final Instant now;
     private final Courts courts;
+    private final Map<TieId, List<NextCalls.Next>> calls;
 
     DoNextOnCourt(Event event, Instant now) {
         this.event = event;
         this.now = now;
         this.courts = Courts.of(event);
+        this.calls = NextCalls.of(event);
     }
 
     List<Item> items() {
@@ -57,7 +61,7 @@ final class DoNextOnCourt {
         boolean due = event.startsAt(tie)
                 .map(start -> !now.isBefore(start.minus(AHEAD)))
                 .orElse(true);
-        List<NextCalls.Next> next = NextCalls.of(event, tie).stream()
+        List<NextCalls.Next> next = calls.getOrDefault(tie.id(), List.of()).stream()
                 .filter(one -> one.court().isPresent())
                 .toList();
         return !due || next.isEmpty()

@@ -1,7 +1,6 @@
 package tiewright.correction;
 
 import java.util.List;
-import java.util.Optional;
 import tiewright.conditions.Setting;
 import tiewright.desk.CallToCourt;
 import tiewright.desk.SignTable;
@@ -41,7 +40,7 @@ public final class CupDay {
     /** And then the final was opened, called and begun, and one sheet for third place is sealed. */
     public static Days advanced() {
         Days day = signed().opened("F").at("13:02");
-        day.does(new CallToCourt(TieId.of("F"), Optional.of(RubberNo.of(1)), "1"))
+        day.does(new CallToCourt(TieId.of("F"), RubberNo.of(1), "1"))
                 .at("13:20")
                 .card("F", "1", "11-3");
         return day.fact(new ExchangeFact.SheetSealed(

@@ -2,7 +2,6 @@ package tiewright.correction;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import tiewright.conditions.Setting;
 import tiewright.desk.CallToCourt;
@@ -98,7 +97,7 @@ final class RandomCup {
             return;
         }
         if (random.nextInt(4) == 0) {
-            maybe(new CallToCourt(tie.id(), Optional.of(rubber), Integer.toString(1 + random.nextInt(4))));
+            maybe(new CallToCourt(tie.id(), rubber, Integer.toString(1 + random.nextInt(4))));
         } else {
             maybe(new RecordCard(tie.id(), rubber, Days.games(score(random)), How.PLAYED));
         }

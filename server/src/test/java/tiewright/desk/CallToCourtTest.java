@@ -8,6 +8,7 @@ import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
+import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.SetUpFact;
@@ -26,11 +27,12 @@ class CallToCourtTest {
             .at("10:00");
 
     private static CallToCourt call(String tie, int rubber, String court) {
-        return new CallToCourt(TieId.of(tie), Optional.of(RubberNo.of(rubber)), court);
+        return new CallToCourt(TieId.of(tie), RubberNo.of(rubber), court);
     }
 
-    private static CallToCourt call(String tie, String court) {
-        return new CallToCourt(TieId.of(tie), Optional.empty(), court);
+    /** As older ledgers hold it: the whole tie at once, one rubber after the other on one court. */
+    private void calledWhole(String court) {
+        day.fact(new PlayFact.CourtCalled(TieId.of("A1"), Optional.empty(), court));
     }
 
     private static TakeBackCall back(String tie, int rubber, String reason) {
@@ -49,7 +51,6 @@ class CallToCourtTest {
         day.does(call("A1", 1, "1"));
         assertThat(Why.not(day, call("A1", 2, "1"))).containsExactly("desk.court-taken");
         assertThat(Why.not(day, call("A2", 1, "1"))).containsExactly("desk.court-taken");
-        assertThat(Why.not(day, call("A2", "1"))).containsExactly("desk.court-taken");
         assertThat(Why.not(day, call("A2", 1, "2"))).isEmpty();
         day.card("A1", "1", "11-0");
         assertThat(Why.not(day, call("A1", 2, "1"))).isEmpty();
@@ -57,19 +58,19 @@ class CallToCourtTest {
 
     @Test
     void a_whole_tie_keeps_its_court_until_its_last_card() {
-        day.does(call("A1", "1")).cards("A1", "11-0", "11-0", "11-0");
-        assertThat(Why.not(day, call("A2", "1"))).containsExactly("desk.court-taken");
+        calledWhole("1");
+        day.cards("A1", "11-0", "11-0", "11-0");
+        assertThat(Why.not(day, call("A2", 1, "1"))).containsExactly("desk.court-taken");
         day.card("A1", "4", "11-0");
-        assertThat(Why.not(day, call("A2", "1"))).isEmpty();
+        assertThat(Why.not(day, call("A2", 1, "1"))).isEmpty();
     }
 
     @Test
     void a_rubber_of_a_called_tie_may_move_to_another_court() {
-        day.does(call("A1", "1"));
+        calledWhole("1");
         assertThat(Why.not(day, call("A1", 2, "1"))).containsExactly("desk.already-called");
         day.does(call("A1", 2, "2"));
         assertThat(day.tie("A1").calls().get(RubberNo.of(2)).court()).isEqualTo("2");
-        assertThat(Why.not(day, call("A1", "2"))).contains("desk.tie-has-begun");
     }
 
     @Test
@@ -83,8 +84,7 @@ class CallToCourtTest {
     void sheets_are_opened_first() {
         Days closed = Days.oneTie();
         assertThat(Why.not(closed, call("A1", 1, "1"))).containsExactly("desk.sheets-not-opened");
-        assertThat(Why.not(closed, call("A1", "1"))).containsExactly("desk.sheets-not-opened");
-        assertThat(Why.not(closed, call("Z", "1"))).containsExactly("desk.no-such-tie");
+        assertThat(Why.not(closed, call("Z", 1, "1"))).containsExactly("desk.no-such-tie");
     }
 
     @Test
@@ -129,7 +129,8 @@ class CallToCourtTest {
 
     @Test
     void a_rubber_that_was_played_keeps_its_call() {
-        day.does(call("A1", "1")).card("A1", "1", "11-0");
+        calledWhole("1");
+        day.card("A1", "1", "11-0");
         assertThat(Why.not(day, new TakeBackCall(TieId.of("A1"), Optional.empty(), "rain")))
                 .containsExactly("desk.rubber-has-card");
         assertThat(Why.not(day, back("A1", 2, "rain"))).isEmpty();

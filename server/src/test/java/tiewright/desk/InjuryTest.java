@@ -28,7 +28,7 @@ class InjuryTest {
             .opened("A1")
             .cards("A1", "11-4", "4-11")
             .at("10:50")
-            .does(new CallToCourt(A1, Optional.of(THREE), "1"))
+            .does(new CallToCourt(A1, THREE, "1"))
             .at("11:02");
 
     private MedicalClock clock() {

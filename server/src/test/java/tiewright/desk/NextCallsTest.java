@@ -9,9 +9,12 @@ import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.DrawFact;
+import tiewright.event.ExchangeId;
 import tiewright.event.How;
+import tiewright.event.Pair;
 import tiewright.event.PlayFact;
 import tiewright.event.RubberNo;
+import tiewright.event.Sheet;
 import tiewright.event.TieId;
 
 /** Which rubbers can be called, and where to. */
@@ -26,13 +29,13 @@ class NextCallsTest {
             .at("10:00");
 
     private List<String> next(String tie) {
-        return NextCalls.of(day.event(), day.tie(tie)).stream()
+        return NextCalls.of(day.event()).getOrDefault(TieId.of(tie), List.of()).stream()
                 .map(one -> one.rubber() + " " + one.court().orElse("-"))
                 .toList();
     }
 
     private void call(int rubber, String court) {
-        day.does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(rubber)), court));
+        day.does(new CallToCourt(TieId.of("A1"), RubberNo.of(rubber), court));
     }
 
     /** The order of play puts the rubbers of A1, in their order, on these courts. */
@@ -102,5 +105,30 @@ class NextCallsTest {
     void nothing_of_a_tie_that_is_over() {
         day.opened("A1").cards("A1", "11-1", "11-2", "11-3", "11-4");
         assertThat(next("A1")).isEmpty();
+    }
+
+    @Test
+    void two_ties_without_a_court_of_their_own_are_not_offered_the_same_one() {
+        Days free = Days.aDay()
+                .with(Setting.TIE_PLAY, "rubber-by-rubber")
+                .clubs("N", "S", "E", "W")
+                .courts("1", "2")
+                .poolTie("A1", "A", 1, "N", "S")
+                .poolTie("A2", "A", 1, "E", "W")
+                .opened("A1")
+                .opened("A2");
+        assertThat(NextCalls.of(free.event()).values())
+                .containsExactly(
+                        List.of(new NextCalls.Next(RubberNo.of(1), Optional.of("1"))),
+                        List.of(new NextCalls.Next(RubberNo.of(1), Optional.of("2"))));
+    }
+
+    @Test
+    void nobody_is_called_to_two_courts() {
+        Sheet twice = Sheet.full(Pair.of("N1", "N2"), Pair.of("N1", "N3"), Pair.of("N4", "N5"), Pair.of("N6", "N7"));
+        day.with(Setting.MAX_RUBBERS_PER_PLAYER, "2");
+        planned("1", "2", "3", "1");
+        day.opened(ExchangeId.sheets(TieId.of("A1")), twice, Days.straight("S", 4));
+        assertThat(next("A1")).as("N1 is wanted in rubber 1").containsExactly("1 1", "3 3", "4 -");
     }
 }

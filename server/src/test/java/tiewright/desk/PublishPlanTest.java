@@ -151,7 +151,7 @@ class PublishPlanTest {
                 .does(plan(on(A1, "10:00", "1"), on(TieId.of("A9"), "10:20", "2")))
                 .opened("A1")
                 .at("10:02")
-                .does(new CallToCourt(A1, Optional.of(RubberNo.of(1)), "1"));
+                .does(new CallToCourt(A1, RubberNo.of(1), "1"));
         assertThat(late.at("10:10").codes(plan(on(TieId.of("A9"), "10:40", "2"))))
                 .isEmpty();
         assertThat(late.at("10:10").codes(plan(on(TieId.of("A9"), "10:15", "2"))))
@@ -161,7 +161,7 @@ class PublishPlanTest {
 
     @Test
     void what_has_begun_is_not_moved_and_not_cut() {
-        Days begun = planned().opened("A1").at("10:02").does(new CallToCourt(A1, Optional.of(RubberNo.of(1)), "1"));
+        Days begun = planned().opened("A1").at("10:02").does(new CallToCourt(A1, RubberNo.of(1), "1"));
         assertThat(begun.codes(plan(on(A1, "09:50", "1", "2", "3", "4")))).containsExactly("desk.plan-moves-begun");
         assertThat(begun.codes(cutting(new PublishPlan.Cuts(List.of(A1), List.of(), List.of()))))
                 .containsExactly("desk.plan-cuts-begun");

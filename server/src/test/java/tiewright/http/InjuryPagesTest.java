@@ -26,7 +26,7 @@ class InjuryPagesTest {
                 .opened("A1")
                 .cards("A1", "11-4", "4-11")
                 .at("10:50")
-                .does(new CallToCourt(TieId.of("A1"), Optional.of(RubberNo.of(3)), "1"))
+                .does(new CallToCourt(TieId.of("A1"), RubberNo.of(3), "1"))
                 .poolTie("A2", "A", 2, "N", "S")
                 .timed("A2", "14:00", "2");
         List<PrivateNote> names = day.directory().people().entrySet().stream()

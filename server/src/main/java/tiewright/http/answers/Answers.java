@@ -24,7 +24,6 @@ import tiewright.event.PlayerId;
 import tiewright.event.Recorded;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
-import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleLog;
@@ -78,9 +77,9 @@ public final class Answers {
                 () -> ExpectedTimes.of(event, visible.now()).ties());
     }
 
-    /** The rubbers of the tie that can be called now, each with its court. */
-    public List<NextCalls.Next> nextCalls(Tie tie) {
-        return NextCalls.of(event, tie);
+    /** The rubbers that can be called now, by tie, each with its court. */
+    public Map<TieId, List<NextCalls.Next>> nextCalls() {
+        return NextCalls.of(event);
     }
 
     /** Which clocks of lateness run; nothing for anybody but officials. */

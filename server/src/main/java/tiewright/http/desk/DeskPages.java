@@ -2,6 +2,7 @@ package tiewright.http.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tiewright.desk.CallToCourt;
 import tiewright.desk.CheckIn;
@@ -14,6 +15,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.Side;
 import tiewright.event.Tie;
+import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
 import tiewright.http.answers.Answers;
@@ -55,14 +57,15 @@ final class DeskPages implements Page {
         TieViews views = new TieViews(event);
         List<DeskView.Sheets> sheets = new ArrayList<>();
         List<DeskView.Callable> calls = new ArrayList<>();
+        Map<TieId, List<NextCalls.Next>> next = visit.ask(Answers::new).nextCalls();
         for (Tie tie : TieOrder.sorted(
                 event.ties().stream().filter(one -> !event.isGone(one)).toList())) {
             waiting(event, tie).forEach(id -> sheets.add(sheets(event, views, tie, id)));
-            for (NextCalls.Next next : visit.ask(Answers::new).nextCalls(tie)) {
+            for (NextCalls.Next one : next.getOrDefault(tie.id(), List.of())) {
                 calls.add(new DeskView.Callable(
-                        views.title(tie) + ", " + TieViews.rubber(next.rubber()),
+                        views.title(tie) + ", " + TieViews.rubber(one.rubber()),
                         views.when(tie),
-                        call(event, tie, next)));
+                        call(event, tie, one)));
             }
         }
         return new DeskView(
@@ -187,7 +190,7 @@ final class DeskPages implements Page {
                 .flatMap(RubberNo::parse)
                 .orElseThrow(() -> new NotFound("This form names no rubber."));
         String court = form.mustText("court-call-" + tie.id() + "-" + rubber);
-        visit.attempt(form, () -> new CallToCourt(tie.id(), Optional.of(rubber), court), "/desk", again);
+        visit.attempt(form, () -> new CallToCourt(tie.id(), rubber, court), "/desk", again);
     }
 
     private static void check(Visit visit) {

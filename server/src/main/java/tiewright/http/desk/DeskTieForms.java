@@ -155,7 +155,7 @@ final class DeskTieForms {
         String path = "/desk/tie/" + tie.id();
         List<ActionForm> actions = new ArrayList<>();
         if (tie.isOpened() && !event.progress(tie).finished()) {
-            List<NextCalls.Next> next = visit.ask(Answers::new).nextCalls(tie);
+            List<NextCalls.Next> next = visit.ask(Answers::new).nextCalls().getOrDefault(tie.id(), List.of());
             event.progress(tie).left().stream()
                     .filter(tie.opened()::containsKey)
                     .map(rubber -> next.stream()
