@@ -21,18 +21,30 @@ public final class VisibleEvent {
     private final Directory directory;
     private final Viewer viewer;
     private final Instant now;
+    private final String language;
     /** A page asks often how far the same tie has come. */
     private final Map<TieId, TieProgress> progress = new ConcurrentHashMap<>();
 
-    private VisibleEvent(Event event, Directory directory, Viewer viewer, Instant now) {
+    private VisibleEvent(Event event, Directory directory, Viewer viewer, Instant now, String language) {
         this.event = event;
         this.directory = directory;
         this.viewer = viewer;
         this.now = now;
+        this.language = language;
     }
 
     public static VisibleEvent of(Event event, Directory directory, Viewer viewer, Instant now) {
-        return new VisibleEvent(event, directory, viewer, now);
+        return new VisibleEvent(event, directory, viewer, now, "en");
+    }
+
+    /** The same for somebody who reads another language. */
+    public VisibleEvent in(String language) {
+        return new VisibleEvent(event, directory, viewer, now, language);
+    }
+
+    /** The language in which the viewer reads, such as {@code en}. */
+    public String language() {
+        return language;
     }
 
     public Viewer viewer() {

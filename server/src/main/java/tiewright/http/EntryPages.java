@@ -37,12 +37,12 @@ final class EntryPages implements Page {
                     GONE,
                     Screen.of(
                             "failure",
-                            "This link no longer holds",
+                            visit.words().say("page-service.this-link-no-longer-holds"),
                             new EmptyPlace(
-                                    "The personal link was replaced or taken back.",
-                                    "Ask the organiser for a new one. What is public can be read without any link.",
+                                    visit.words().say("page-service.the-personal-link-was-replaced"),
+                                    visit.words().say("page-service.ask-the-organiser-for-a"),
                                     "/",
-                                    "What is on now")));
+                                    visit.words().say("page-service.what-is-on-now"))));
             return;
         }
         visitors.enter(visit.ctx(), link.get(), visit.visitor());

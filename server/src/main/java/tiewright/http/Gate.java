@@ -14,6 +14,7 @@ import tiewright.http.visit.Door;
 import tiewright.http.visit.Hall;
 import tiewright.http.visit.Parts;
 import tiewright.http.visit.Routes;
+import tiewright.http.visit.Spoken;
 import tiewright.http.visit.Visit;
 import tiewright.http.visit.Visitor;
 
@@ -39,7 +40,8 @@ final class Gate implements Routes.Consumers {
         }
         Event event = hall.ledger().event();
         Visitor visitor = visitors.of(ctx, event);
-        Asker asker = Asker.of(event, visitor.viewer(), hall.clock().instant(), hall.ledger(), hall.worked());
+        Asker asker = Asker.of(event, visitor.viewer(), hall.clock().instant(), hall.ledger(), hall.worked())
+                .in(Spoken.of(ctx, hall.templates().languages()).tag());
         Visit visit = new Visit(ctx, hall, visitor, asker);
         ctx.attribute(VISIT, visit);
         return visit;

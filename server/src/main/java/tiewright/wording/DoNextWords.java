@@ -15,9 +15,13 @@ public final class DoNextWords {
         this.words = words;
     }
 
-    /** Clubs by name, moments by the hall's clock. The list names no players. */
+    /** In English: clubs by name, moments by the hall's clock. The list names no players. */
     public static DoNextWords of(Event event) {
-        return new DoNextWords(Words.of(event, new Directory(Map.of())));
+        return of(Language.ENGLISH, event);
+    }
+
+    public static DoNextWords of(Language language, Event event) {
+        return new DoNextWords(Words.of(language, event, new Directory(Map.of())));
     }
 
     public String sentence(DoNext.Item item) {

@@ -6,12 +6,16 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The sentences of one language. English is complete, in a file for each room, {@code tiewright/wording/ROOM.properties};
@@ -25,6 +29,9 @@ public final class Language {
     public static final Language ENGLISH = new Language("en", Language.class.getClassLoader(), Optional.empty());
 
     private static final String FOLDER = "tiewright/wording/";
+    private static final Map<String, Language> OTHERS = new ConcurrentHashMap<>();
+
+    private static final Pattern TAG = Pattern.compile("[a-z]{2}");
 
     private final String tag;
     private final ClassLoader files;
@@ -36,6 +43,36 @@ public final class Language {
         this.tag = tag;
         this.files = files;
         this.otherwise = otherwise;
+    }
+
+    /** The language of a tag; English where there is no file of it. */
+    public static Language of(String tag) {
+        return !tag.equals(ENGLISH.tag) && isThere(tag)
+                ? OTHERS.computeIfAbsent(tag, one -> new Language(one, ENGLISH.files, Optional.of(ENGLISH)))
+                : ENGLISH;
+    }
+
+    /** English, and every language of ISO 639-1 that has a file. Looks for the files anew. */
+    public static List<Language> all() {
+        return Stream.concat(
+                        Stream.of(ENGLISH),
+                        Arrays.stream(Locale.getISOLanguages())
+                                .filter(Language::hasFile)
+                                .map(Language::of))
+                .toList();
+    }
+
+    private static boolean isThere(String tag) {
+        return OTHERS.containsKey(tag) || (TAG.matcher(tag).matches() && hasFile(tag));
+    }
+
+    private static boolean hasFile(String tag) {
+        return ENGLISH.files.getResource(FOLDER + tag + ".properties") != null;
+    }
+
+    /** What those who speak it call it. */
+    public String name() {
+        return say("language.name", Map.of(), String::valueOf);
     }
 
     /** As {@code lang} of a page says it. */

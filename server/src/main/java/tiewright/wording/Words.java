@@ -1,6 +1,7 @@
 package tiewright.wording;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -8,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -44,21 +46,21 @@ public final class Words {
         this.zone = zone;
     }
 
-    /** With the names that this viewer may read. */
-    public static Words of(Language language, VisibleEvent event) {
-        return new Words(language, event::name, event::clubName, event.zone());
-    }
-
-    /** In English, with the names that this viewer may read. */
+    /** With the names that this viewer may read, in the language of the viewer. */
     public static Words of(VisibleEvent event) {
-        return of(Language.ENGLISH, event);
+        return new Words(Language.of(event.language()), event::name, event::clubName, event.zone());
     }
 
-    /** In English, with full names: for officials, and for a captain who is told of the own squad. */
+    /** In English, with full names: for commands. */
     public static Words of(Event event, Directory directory) {
+        return of(Language.ENGLISH, event, directory);
+    }
+
+    /** With full names: for officials, and for a captain who is told of the own squad. */
+    public static Words of(Language language, Event event, Directory directory) {
         ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
         return new Words(
-                Language.ENGLISH,
+                language,
                 directory::name,
                 club -> event.club(club).map(Club::name).orElse(club.code()),
                 zone);
@@ -95,6 +97,25 @@ public final class Words {
             data.put((String) namesAndValues[i], namesAndValues[i + 1]);
         }
         return sentence(code, data);
+    }
+
+    /** 26 December 2026. */
+    public String date(LocalDate day) {
+        return day("language.date", day);
+    }
+
+    /** Saturday 26 December 2026. */
+    public String weekdayAndDate(LocalDate day) {
+        return day("language.weekday-and-date", day);
+    }
+
+    private String day(String pattern, LocalDate day) {
+        return DateTimeFormatter.ofPattern(say(pattern), Locale.forLanguageTag(language.tag()))
+                .format(day);
+    }
+
+    public Language language() {
+        return language;
     }
 
     /** Parts in one line, joined as {@link Message} says. */

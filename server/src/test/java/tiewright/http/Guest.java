@@ -49,6 +49,14 @@ public final class Guest {
         return send(HttpRequest.newBuilder(URI.create(url + path)).GET());
     }
 
+    /** With headers that a browser may send. */
+    Got get(String path, Map<String, String> headers) {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(URI.create(url + path)).GET();
+        headers.forEach(request::header);
+        return send(request);
+    }
+
     Got head(String path) {
         return send(HttpRequest.newBuilder(URI.create(url + path)).method("HEAD", HttpRequest.BodyPublishers.noBody()));
     }

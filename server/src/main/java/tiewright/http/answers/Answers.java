@@ -39,6 +39,7 @@ import tiewright.timetable.Expected;
 import tiewright.timetable.ExpectedTimes;
 import tiewright.timetable.Lateness;
 import tiewright.wording.DoNextWords;
+import tiewright.wording.Language;
 import tiewright.wording.Words;
 
 /** What the computing rooms answer any viewer. Each answer is for everybody, or checks for whom it is. */
@@ -111,7 +112,7 @@ public final class Answers {
     }
 
     public String doNextWords(DoNext.Item item) {
-        return DoNextWords.of(event).sentence(item);
+        return DoNextWords.of(Language.of(visible.language()), event).sentence(item);
     }
 
     /** The clubs in the order of the day, champion first; empty while something is unfinished. */

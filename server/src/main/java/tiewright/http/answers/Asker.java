@@ -24,17 +24,23 @@ public final class Asker {
     private final Ledger ledger;
     private final Worked worked;
 
-    private Asker(Event whole, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
+    private Asker(Event whole, VisibleEvent event, Directory directory, Ledger ledger, Worked worked) {
         this.whole = whole;
-        this.directory = ledger.directory();
-        this.event = VisibleEvent.of(whole, directory, viewer, now);
+        this.event = event;
+        this.directory = directory;
         this.ledger = ledger;
         this.worked = worked;
     }
 
     /** A viewer who asks of this event as it stands. */
     public static Asker of(Event event, Viewer viewer, Instant now, Ledger ledger, Worked worked) {
-        return new Asker(event, viewer, now, ledger, worked);
+        Directory directory = ledger.directory();
+        return new Asker(event, VisibleEvent.of(event, directory, viewer, now), directory, ledger, worked);
+    }
+
+    /** The same question from somebody who reads in this language. */
+    public Asker in(String language) {
+        return new Asker(whole, event.in(language), directory, ledger, worked);
     }
 
     /** The event as this viewer may know it. */
@@ -49,12 +55,12 @@ public final class Asker {
 
     /** The same question from somebody else. */
     public Asker by(Viewer other) {
-        return new Asker(whole, other, event.now(), ledger, worked);
+        return of(whole, other, event.now(), ledger, worked).in(event.language());
     }
 
     /** The same question of all that has been entered by now. */
     public Asker anew(Instant now) {
-        return new Asker(ledger.event(), event.viewer(), now, ledger, worked);
+        return of(ledger.event(), event.viewer(), now, ledger, worked).in(event.language());
     }
 
     /** The same question as it would have been answered at an earlier moment: with what the desk had received by then. */
@@ -64,7 +70,7 @@ public final class Asker {
                 .mapToLong(Recorded::seq)
                 .max()
                 .orElse(0);
-        return new Asker(ledger.asOf(seq), event.viewer(), moment, ledger, worked);
+        return of(ledger.asOf(seq), event.viewer(), moment, ledger, worked).in(event.language());
     }
 
     /** Every reason why this would be refused now; nothing is changed by asking. */

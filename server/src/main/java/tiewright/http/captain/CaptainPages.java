@@ -26,8 +26,14 @@ final class CaptainPages implements Page {
         routes.get(
                 Door.CAPTAIN,
                 "/captain",
-                visit -> visit.show(
-                        Screen.of("captain", visit.event().clubName(visit.club()) + ": my ties", view(visit))));
+                visit -> visit.show(Screen.of(
+                        "captain",
+                        visit.words()
+                                .say(
+                                        "page-captain.my-ties",
+                                        "club",
+                                        visit.event().clubName(visit.club())),
+                        view(visit))));
     }
 
     private static CaptainView view(Visit visit) {
@@ -42,8 +48,11 @@ final class CaptainPages implements Page {
         boolean read = event.conditionsRead(visit.club()) >= event.conditionsVersion();
         Optional<String> unread = read || event.conditionsVersion() == 0
                 ? Optional.empty()
-                : Optional.of("Read version " + event.conditionsVersion()
-                        + " of the conditions of play and tick that you did.");
+                : Optional.of(visit.words()
+                        .say(
+                                "page-captain.read-version-of-the-conditions",
+                                "conditionsVersion",
+                                event.conditionsVersion()));
         return new CaptainView(countdowns, mine, unread, "/club/" + visit.club());
     }
 
@@ -64,24 +73,31 @@ final class CaptainPages implements Page {
         }
         if (!tie.isOpened()) {
             boolean in = Countdowns.isIn(visit, tie, ExchangeId.sheets(tie.id()));
-            todo.add(
-                    new CaptainView.Todo(in ? "My sealed sheet" : "Name the pairs", "/captain/sheet/" + tie.id(), !in));
-            todo.add(new CaptainView.Todo("Proposal", "/captain/proposal/" + tie.id(), false));
+            todo.add(new CaptainView.Todo(
+                    in
+                            ? visit.words().say("page-captain.my-sealed-sheet")
+                            : visit.words().say("page-captain.name-the-pairs"),
+                    "/captain/sheet/" + tie.id(),
+                    !in));
+            todo.add(new CaptainView.Todo(
+                    visit.words().say("page-captain.proposal"), "/captain/proposal/" + tie.id(), false));
         } else {
-            todo.add(new CaptainView.Todo("Enter a score", "/cards/" + tie.id(), false));
+            todo.add(
+                    new CaptainView.Todo(visit.words().say("page-captain.enter-a-score"), "/cards/" + tie.id(), false));
         }
         if (!tie.isDeciderOpened() && progress.canComeToDecider()) {
             boolean wanted = progress.awaitsDecider();
             boolean in = Countdowns.isIn(visit, tie, ExchangeId.decider(tie.id()));
             if (wanted) {
-                todo.add(new CaptainView.Todo("Who could play it", "/captain/proposal/" + tie.id(), false));
+                todo.add(new CaptainView.Todo(
+                        visit.words().say("page-captain.who-could-play-it"), "/captain/proposal/" + tie.id(), false));
             }
             todo.add(new CaptainView.Todo(
                     in
-                            ? "My sealed pair for a decider"
+                            ? visit.words().say("page-captain.my-sealed-pair-for-a")
                             : wanted
-                                    ? "Name the pair for the decider"
-                                    : "Seal a pair for a decider, should it come to one",
+                                    ? visit.words().say("page-captain.name-the-pair-for-the")
+                                    : visit.words().say("page-captain.seal-a-pair-for-a"),
                     "/captain/decider/" + tie.id(),
                     wanted && !in));
         }

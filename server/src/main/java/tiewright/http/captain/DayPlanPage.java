@@ -40,6 +40,7 @@ import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.day.DayPlan;
 import tiewright.lineup.day.DayProblem;
 import tiewright.wording.LineupWords;
+import tiewright.wording.Words;
 
 /** The day of a club so far and ahead: playing time, and a sheet planned for every tie to come. Planned in the background. */
 final class DayPlanPage implements Page, AutoCloseable {
@@ -136,12 +137,14 @@ final class DayPlanPage implements Page, AutoCloseable {
         }
         return Screen.of(
                 "dayPlan",
-                visit.event().clubName(visit.club()) + ": the day so far and ahead",
+                visit.words()
+                        .say(
+                                "page-captain.the-day-so-far-and",
+                                "club",
+                                visit.event().clubName(visit.club())),
                 new DayPlanView(
                         tried.refusal(),
-                        List.of(
-                                Cautions.OF_ADVICE,
-                                "It plans with the pairs that the other clubs are expected to send, in any order. Nothing is handed in by it: each sheet stays yours to name."),
+                        List.of(Cautions.OF_ADVICE, visit.words().say("page-captain.it-plans-with-the-pairs")),
                         form(job, tried),
                         job.filter(one -> !done).map(DayPlanPage::progress),
                         job.filter(one -> done)
@@ -174,21 +177,22 @@ final class DayPlanPage implements Page, AutoCloseable {
 
     private static List<String> notes(Visit visit, Job job, Optional<DayPlan> found, PlayingDay day) {
         if (job.plan().isCompletedExceptionally()) {
-            return List.of(
-                    "The search broke off, and nothing was found out. Plan again; if it breaks off again, tell the organiser.");
+            return List.of(visit.words().say("page-captain.the-search-broke-off-and"));
         }
         if (found.isEmpty()) {
-            return List.of(
-                    "There is nothing to plan: no tie is ahead with both clubs known, or a tie has no legal sheet that grants every wish.");
+            return List.of(visit.words().say("page-captain.there-is-nothing-to-plan"));
         }
         LineupWords words = new LineupWords(visit.words());
         List<String> notes = new ArrayList<>(words.plan(found.get()));
         if (visit.event().seq() != job.seq()) {
-            notes.add("Made at " + HallClock.said(visit.event().clock(job.asked()))
-                    + ". Something has happened since: plan again to count it in.");
+            notes.add(visit.words()
+                    .say(
+                            "page-captain.made-at-something-has-happened",
+                            "asked",
+                            HallClock.said(visit.event().clock(job.asked()))));
         }
         if (!job.wanted().promised().equals(day.promised())) {
-            notes.add("You promised something else since this was planned: plan again to count it in.");
+            notes.add(visit.words().say("page-captain.you-promised-something-else-since"));
         }
         return notes;
     }
@@ -198,18 +202,26 @@ final class DayPlanPage implements Page, AutoCloseable {
         List<DayPlanView.Line> lines = planned.sheet().pairs().entrySet().stream()
                 .map(rubber -> new DayPlanView.Line(
                         TieViews.rubber(rubber.getKey()),
-                        rubber.getValue().map(pair -> names(event, pair)).orElse("no pair")))
+                        rubber.getValue()
+                                .map(pair -> names(event, pair))
+                                .orElse(Words.of(event).say("page-captain.no-pair"))))
                 .toList();
         return new DayPlanView.Tie(
                 new TieViews(event).title(tie),
                 "/captain/proposal/" + tie.id(),
-                LineupWords.percent(planned.worth()) + " to win with everybody rested; it gives away "
-                        + LineupWords.points(planned.cost()) + " against the best sheet for this tie alone.",
+                Words.of(event)
+                        .say(
+                                "page-captain.to-win-with-everybody-rested",
+                                "worth",
+                                LineupWords.percent(planned.worth()),
+                                "cost",
+                                LineupWords.points(planned.cost())),
                 lines);
     }
 
     private static String names(VisibleEvent event, Pair pair) {
-        return event.name(pair.first()) + " and " + event.name(pair.second());
+        return Words.of(event)
+                .say("page-captain.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 
     private static ActionForm form(Optional<Job> job, Tried tried) {
@@ -241,21 +253,21 @@ final class DayPlanPage implements Page, AutoCloseable {
 
     private static ReasonTable players(VisibleEvent event, PlayingDay day, Optional<DayPlan> plan) {
         List<ReasonTable.Column> columns = new ArrayList<>(List.of(
-                new ReasonTable.Column("Player", false),
-                new ReasonTable.Column("So far", true),
-                new ReasonTable.Column("Planned", true),
-                new ReasonTable.Column("In all", true)));
+                new ReasonTable.Column(Words.of(event).say("page-captain.player"), false),
+                new ReasonTable.Column(Words.of(event).say("page-captain.so-far"), true),
+                new ReasonTable.Column(Words.of(event).say("page-captain.planned-2"), true),
+                new ReasonTable.Column(Words.of(event).say("page-captain.in-all"), true)));
         if (day.isAnythingPromised()) {
-            columns.add(new ReasonTable.Column("Promised", true));
+            columns.add(new ReasonTable.Column(Words.of(event).say("page-captain.promised"), true));
         }
         return new ReasonTable(
                 "day-players",
-                "Rubbers so far and ahead",
+                Words.of(event).say("page-captain.rubbers-so-far-and-ahead"),
                 columns,
                 day.lines().stream()
                         .map(line -> row(event, line, columns.size(), plan))
                         .toList(),
-                "So far: played, on court, or named on an opened sheet and still to be played.");
+                Words.of(event).say("page-captain.so-far-played-on-court"));
     }
 
     private static ReasonTable.Row row(VisibleEvent event, PlayingDay.Line line, int columns, Optional<DayPlan> plan) {
@@ -263,20 +275,26 @@ final class DayPlanPage implements Page, AutoCloseable {
                 .orElse(line.had());
         List<String> why = plan.map(found -> found.ties().stream()
                         .filter(tie -> tie.sheet().players().contains(line.player()))
-                        .map(tie -> "Planned: "
-                                + new TieViews(event).title(event.tie(tie.tie()).orElseThrow()))
+                        .map(tie -> Words.of(event)
+                                .say(
+                                        "page-captain.planned",
+                                        "tie",
+                                        new TieViews(event)
+                                                .title(event.tie(tie.tie()).orElseThrow())))
                         .toList())
                 .orElse(List.of());
         List<String> cells = List.of(
                 event.name(line.player()),
                 Integer.toString(line.had()),
-                plan.isEmpty() ? "not planned" : Integer.toString(Math.max(0, byTheEnd - line.had())),
+                plan.isEmpty()
+                        ? Words.of(event).say("page-captain.not-planned")
+                        : Integer.toString(Math.max(0, byTheEnd - line.had())),
                 Integer.toString(byTheEnd),
                 line.promised() == 0 ? "" : Integer.toString(line.promised()));
         return new ReasonTable.Row(
                 cells.stream().limit(columns).map(ReasonTable.Cell::of).toList(),
-                "Which",
-                why.isEmpty() ? List.of("Nothing planned.") : why,
+                Words.of(event).say("page-captain.which"),
+                why.isEmpty() ? List.of(Words.of(event).say("page-captain.nothing-planned")) : why,
                 false);
     }
 }

@@ -74,18 +74,25 @@ final class DayPromises {
                                 + (line.promised() > 0 ? " (promised " + line.promised() + ")" : ""),
                         tried.value(PLAYER, "").equals(line.player().code())))
                 .toList();
-        return ActionForm.of("promise", ACTION, "Promise rubbers to a player", Button.other("Keep this promise"))
-                .saying(
-                        "At least so many rubbers by the end of the day; said again for the same player it replaces what stood there."
-                                + " The plan and every proposal know of it. Nobody outside your club sees it.")
+        return ActionForm.of(
+                        "promise",
+                        ACTION,
+                        visit.words().say("page-captain.promise-rubbers-to-a-player"),
+                        Button.other(visit.words().say("page-captain.keep-this-promise")))
+                .saying(visit.words().say("page-captain.at-least-so-many-rubbers"))
                 .asking(
-                        SelectField.of(PLAYER, "Player", "Choose", players).withError(tried.error(PLAYER)),
+                        SelectField.of(
+                                        PLAYER,
+                                        visit.words().say("page-captain.player"),
+                                        visit.words().say("page-captain.choose"),
+                                        players)
+                                .withError(tried.error(PLAYER)),
                         TextField.of(
                                         RUBBERS,
                                         TextField.Kind.NUMBER,
-                                        "Rubbers today, at least",
+                                        visit.words().say("page-captain.rubbers-today-at-least"),
                                         tried.value(RUBBERS, ""))
-                                .withHint("0 takes the promise back.")
+                                .withHint(visit.words().say("page-captain.0-takes-the-promise-back"))
                                 .withError(tried.error(RUBBERS)));
     }
 }

@@ -30,7 +30,11 @@ final class FormAndChemistryPage implements Page {
                 "/captain/form",
                 visit -> visit.show(Screen.of(
                         "formAndChemistry",
-                        visit.event().clubName(visit.club()) + ": form and chemistry",
+                        visit.words()
+                                .say(
+                                        "page-captain.form-and-chemistry",
+                                        "club",
+                                        visit.event().clubName(visit.club())),
                         view(visit))));
     }
 

@@ -23,7 +23,8 @@ record OwnExchange(Visit visit, ExchangeId id, Tie tie, Side side) {
     static OwnExchange of(Visit visit, SheetKind kind) {
         Tie tie = visit.tie();
         Side side = tie.sideOf(visit.club())
-                .orElseThrow(() -> new NotFound("Your club does not play in the tie " + tie.id() + "."));
+                .orElseThrow(
+                        () -> new NotFound(visit.words().say("page-captain.your-club-does-not-play", "tie", tie.id())));
         return new OwnExchange(visit, new ExchangeId(tie.id(), kind), tie, side);
     }
 

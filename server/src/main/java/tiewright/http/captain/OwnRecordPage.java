@@ -20,6 +20,7 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.club.OwnRecord;
 import tiewright.wording.LineupWords;
+import tiewright.wording.Words;
 
 /** How good the advice was so far, for the captain of the club it was given to. */
 final class OwnRecordPage implements Page {
@@ -29,7 +30,13 @@ final class OwnRecordPage implements Page {
                 Door.CAPTAIN,
                 "/captain/record",
                 visit -> visit.show(Screen.of(
-                        "ownRecord", visit.event().clubName(visit.club()) + ": how good the advice was", view(visit))));
+                        "ownRecord",
+                        visit.words()
+                                .say(
+                                        "page-captain.how-good-the-advice-was",
+                                        "club",
+                                        visit.event().clubName(visit.club())),
+                        view(visit))));
     }
 
     private static OwnRecordView view(Visit visit) {
@@ -43,11 +50,9 @@ final class OwnRecordPage implements Page {
                 .flatMap(one -> one.result().stream())
                 .toList();
         List<String> said = new ArrayList<>();
-        said.add(
-                "As sheets open, the chances are written down: of the tie with the sheet you named, and of each rubber with both pairs known."
-                        + " Only captains of your club see this page.");
-        said.addAll(words("Ties", OwnRecord.of(ties)));
-        said.addAll(words("Rubbers and deciders", OwnRecord.of(rubbers)));
+        said.add(visit.words().say("page-captain.as-sheets-open-the-chances"));
+        said.addAll(words(visit.words().say("page-captain.ties"), OwnRecord.of(ties)));
+        said.addAll(words(visit.words().say("page-captain.rubbers-and-deciders"), OwnRecord.of(rubbers)));
         return new OwnRecordView(said, bands(OwnRecord.of(rubbers)), forecasts(visit.event(), all));
     }
 
@@ -109,27 +114,34 @@ final class OwnRecordPage implements Page {
             String what = tie.map(known -> new TieViews(event).title(known))
                             .orElse(one.forecast().tie().code())
                     + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");
-            String result =
-                    one.result().map(known -> known.won() ? "won" : "lost").orElse("no result yet");
+            String result = one.result()
+                    .map(known -> known.won() ? "won" : "lost")
+                    .orElse(Words.of(event).say("page-captain.no-result-yet"));
             List<String> why = one.forecast().part().isPresent()
                     ? List.of()
-                    : List.of("The sheet you named gave away "
-                            + LineupWords.points(one.forecast().givenAway()) + " against the best as rated.");
+                    : List.of(Words.of(event)
+                            .say(
+                                    "page-captain.the-sheet-you-named-gave",
+                                    "givenAway",
+                                    LineupWords.points(one.forecast().givenAway())));
             rows.add(new ReasonTable.Row(
                     List.of(
                             Cell.of(what),
                             Cell.of(LineupWords.percent(one.forecast().chance())),
                             Cell.of(result)),
-                    "More",
+                    Words.of(event).say("page-captain.more"),
                     why,
                     false));
         }
         return new ReasonTable(
                 "forecasts",
-                "Every forecast",
-                List.of(new Column("What", false), new Column("Chance to win", true), new Column("How it went", false)),
+                Words.of(event).say("page-captain.every-forecast"),
+                List.of(
+                        new Column(Words.of(event).say("page-captain.what"), false),
+                        new Column(Words.of(event).say("page-captain.chance-to-win"), true),
+                        new Column(Words.of(event).say("page-captain.how-it-went"), false)),
                 rows,
-                "Walkovers, retirements and void rubbers are not scored.");
+                Words.of(event).say("page-captain.walkovers-retirements-and-void-rubbers"));
     }
 
     private static String words(RubberNo rubber) {

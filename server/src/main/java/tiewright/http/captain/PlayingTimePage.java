@@ -19,6 +19,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.lineup.club.PlayingDay;
+import tiewright.wording.Words;
 
 /** Who of the squad was named how often, counted from the opened sheets, beside what the captain promised. */
 final class PlayingTimePage implements Page {
@@ -30,7 +31,11 @@ final class PlayingTimePage implements Page {
                 "/captain/playing-time",
                 visit -> visit.show(Screen.of(
                         "playingTime",
-                        visit.event().clubName(visit.club()) + ": playing time",
+                        visit.words()
+                                .say(
+                                        "page-captain.playing-time",
+                                        "club",
+                                        visit.event().clubName(visit.club())),
                         view(
                                 visit.event(),
                                 visit.club(),
@@ -58,22 +63,35 @@ final class PlayingTimePage implements Page {
             }
             rows.add(new ReasonTable.Row(
                     cells.stream().map(ReasonTable.Cell::of).toList(),
-                    "Which",
-                    time.lines().isEmpty() ? List.of("Not named yet.") : time.lines(),
+                    Words.of(event).say("page-captain.which"),
+                    time.lines().isEmpty() ? List.of(Words.of(event).say("page-captain.not-named-yet")) : time.lines(),
                     false));
-            text.add(event.name(player.id()) + ": " + time.rubbers() + " rubbers in " + time.ties() + " ties");
+            text.add(Words.of(event)
+                    .say(
+                            "page-captain.rubbers-in-ties",
+                            "player",
+                            event.name(player.id()),
+                            "rubbers",
+                            time.rubbers(),
+                            "ties",
+                            time.ties()));
         }
         return new PlayingTimeView(
                 new ReasonTable(
                         "playing-time",
-                        "From " + opened.size() + " opened sheets",
+                        Words.of(event).say("page-captain.from-opened-sheets", "opened", opened.size()),
                         columns(day),
                         rows,
                         "Counted from the opened sheets, deciders and changed pairs included."
                                 + (day.isAnythingPromised()
                                         ? " A rubber that the other side gave away keeps no promise."
                                         : "")),
-                new CopyText("copy-playing-time", "Playing time as text", String.join("\n", text), "Copy", "Copied"));
+                new CopyText(
+                        "copy-playing-time",
+                        Words.of(event).say("page-captain.playing-time-as-text"),
+                        String.join("\n", text),
+                        Words.of(event).say("page-captain.copy"),
+                        Words.of(event).say("page-captain.copied")));
     }
 
     private static List<ReasonTable.Column> columns(PlayingDay day) {

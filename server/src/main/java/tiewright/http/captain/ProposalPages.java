@@ -42,6 +42,7 @@ import tiewright.lineup.tie.Proposals;
 import tiewright.lineup.tie.ProposedSheet;
 import tiewright.lineup.tie.WhatIf;
 import tiewright.wording.LineupWords;
+import tiewright.wording.Words;
 
 /** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
 final class ProposalPages implements Page {
@@ -56,7 +57,7 @@ final class ProposalPages implements Page {
     private static Tie ownTie(Visit visit) {
         Tie tie = visit.tie();
         if (!tie.has(visit.club())) {
-            throw new NotFound("Your club does not play in the tie " + tie.id() + ".");
+            throw new NotFound(visit.words().say("page-captain.your-club-does-not-play", "tie", tie.id()));
         }
         return tie;
     }
@@ -85,8 +86,13 @@ final class ProposalPages implements Page {
         Question asked = Question.of(visit);
         LineupInputs inputs = asked.inputs(visit, tie.id());
         LineupWords words = new LineupWords(visit.words());
-        String title = visit.event().clubName(visit.club()) + ": proposal for the tie with "
-                + views.side(tie, tie.sideOf(visit.club()).orElseThrow().other());
+        String title = visit.words()
+                .say(
+                        "page-captain.proposal-for-the-tie-with",
+                        "club",
+                        visit.event().clubName(visit.club()),
+                        "other",
+                        views.side(tie, tie.sideOf(visit.club()).orElseThrow().other()));
         return Screen.of(
                 "proposal",
                 title,
@@ -113,7 +119,13 @@ final class ProposalPages implements Page {
                     .flatMap(OrderAdvice::drawn)
                     .map(sheet ->
                             Proposals.evaluate(inputs.problem(), sheet, budget).sheet())
-                    .map(sheet -> sheet(visit, tie, sheet, "Drawn with the number " + asked.seed(), words, true))
+                    .map(sheet -> sheet(
+                            visit,
+                            tie,
+                            sheet,
+                            visit.words().say("page-captain.drawn-with-the-number", "seed", asked.seed()),
+                            words,
+                            true))
                     .stream()
                     .toList();
             return new ProposalView(
@@ -122,11 +134,22 @@ final class ProposalPages implements Page {
                     List.of(),
                     sentences(proposed.promises(), words),
                     proposed.sheets().stream()
-                            .map(sheet -> sheet(visit, tie, sheet, "Proposal " + sheet.rank(), words, true))
+                            .map(sheet -> sheet(
+                                    visit,
+                                    tie,
+                                    sheet,
+                                    visit.words().say("page-captain.proposal-2", "rank", sheet.rank()),
+                                    words,
+                                    true))
                             .toList(),
                     proposed.keeping().stream()
                             .map(sheet -> sheet(
-                                    visit, tie, sheet, "The best sheet that keeps what you promised", words, true))
+                                    visit,
+                                    tie,
+                                    sheet,
+                                    visit.words().say("page-captain.the-best-sheet-that-keeps"),
+                                    words,
+                                    true))
                             .toList(),
                     sentences(proposed.notes(), words),
                     own,
@@ -167,7 +190,7 @@ final class ProposalPages implements Page {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of("Both sheets are open: what is left to choose is a pair for the decider."),
+                List.of(visit.words().say("page-captain.both-sheets-are-open-what")),
                 List.of(),
                 candidates(visit, Optional.of(advice), words),
                 notes(Optional.of(advice), words),
@@ -194,11 +217,23 @@ final class ProposalPages implements Page {
     }
 
     private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {
-        ProposalView.Sheet view = sheet(visit, visit.tie(), evaluation.sheet(), "Your sealed sheet", words, false);
+        ProposalView.Sheet view = sheet(
+                visit,
+                visit.tie(),
+                evaluation.sheet(),
+                visit.words().say("page-captain.your-sealed-sheet"),
+                words,
+                false);
         List<String> reasons = new ArrayList<>();
-        reasons.add("Against the first proposal it gives away "
-                + LineupWords.cost(evaluation.sheet().cost(), Question.of(visit).aim()) + ".");
-        evaluation.wishesNotGranted().forEach(wish -> reasons.add("Not granted: " + words.wish(wish)));
+        reasons.add(visit.words()
+                .say(
+                        "page-captain.against-the-first-proposal-it",
+                        "aim",
+                        LineupWords.cost(
+                                evaluation.sheet().cost(), Question.of(visit).aim())));
+        evaluation
+                .wishesNotGranted()
+                .forEach(wish -> reasons.add(visit.words().say("page-captain.not-granted", "wish", words.wish(wish))));
         reasons.addAll(view.reasons());
         return new ProposalView.Sheet(view.title(), view.lines(), view.chance(), reasons, List.of());
     }
@@ -208,8 +243,12 @@ final class ProposalPages implements Page {
         List<ProposalView.Line> lines = sheet.lines().stream()
                 .map(line -> new ProposalView.Line(
                         TieViews.rubber(line.rubber()),
-                        line.pair().map(pair -> names(visit.event(), pair)).orElse("no pair"),
-                        line.chance().map(LineupWords::percent).orElse("not played")))
+                        line.pair()
+                                .map(pair -> names(visit.event(), pair))
+                                .orElse(visit.words().say("page-captain.no-pair")),
+                        line.chance()
+                                .map(LineupWords::percent)
+                                .orElse(visit.words().say("page-captain.not-played"))))
                 .toList();
         List<String> reasons = new ArrayList<>();
         if (usable && sheet.cost() > 0) {
@@ -222,13 +261,14 @@ final class ProposalPages implements Page {
         return new ProposalView.Sheet(
                 title,
                 lines,
-                bar("Chance to win the tie", sheet.chance(), sheet.low(), sheet.high()),
+                bar(visit.words().say("page-captain.chance-to-win-the-tie"), sheet.chance(), sheet.low(), sheet.high()),
                 reasons,
                 usable ? List.of(use(tie, sheet, title)) : List.of());
     }
 
     private static String names(VisibleEvent event, Pair pair) {
-        return event.name(pair.first()) + " and " + event.name(pair.second());
+        return Words.of(event)
+                .say("page-captain.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 
     private static DoubtBar bar(String label, double best, double low, double high) {
@@ -280,7 +320,11 @@ final class ProposalPages implements Page {
                                         ? " Send it " + LineupWords.percent(one.weight()) + " of the time."
                                         : "")
                                 + (one.hurt() ? " One of them retired today: ask before naming." : ""),
-                        bar("Chance in the decider", one.chance(), one.low(), one.high())))
+                        bar(
+                                visit.words().say("page-captain.chance-in-the-decider"),
+                                one.chance(),
+                                one.low(),
+                                one.high())))
                 .toList();
     }
 
@@ -308,27 +352,32 @@ final class ProposalPages implements Page {
         return List.of(ActionForm.of(
                         "wish",
                         "/captain/proposal/" + tie.id() + "/wishes",
-                        "My wishes for this tie",
-                        Button.other("Keep this wish"))
-                .saying("Wishes about pairs stand under My squad. Nobody outside your club sees them.")
+                        visit.words().say("page-captain.my-wishes-for-this-tie"),
+                        Button.other(visit.words().say("page-captain.keep-this-wish")))
+                .saying(visit.words().say("page-captain.wishes-about-pairs-stand-under"))
                 .asking(
-                        SelectField.of("player", "Player", "Choose", players).withError(tried.error("player")),
+                        SelectField.of(
+                                        "player",
+                                        visit.words().say("page-captain.player"),
+                                        visit.words().say("page-captain.choose"),
+                                        players)
+                                .withError(tried.error("player")),
                         SelectField.of(
                                 "wish",
-                                "Wish",
+                                visit.words().say("page-captain.wish"),
                                 "",
                                 List.of(
                                         Option.of(
                                                 "play",
-                                                "must play",
+                                                visit.words().say("page-captain.must-play"),
                                                 tried.value("wish", "").equals("play")),
                                         Option.of(
                                                 "rest",
-                                                "must rest",
+                                                visit.words().say("page-captain.must-rest"),
                                                 tried.value("wish", "").equals("rest")),
                                         Option.of(
                                                 "none",
-                                                "no wish",
+                                                visit.words().say("page-captain.no-wish"),
                                                 tried.value("wish", "").equals("none"))))));
     }
 

@@ -47,7 +47,8 @@ final class SheetScreen {
         this.exchange = here.exchange();
         this.own = here.own();
         this.chosen = chosen;
-        this.what = here.id().kind() == SheetKind.RUBBERS ? "sheet" : "pair for a decider";
+        this.what =
+                here.id().kind() == SheetKind.RUBBERS ? "sheet" : visit.words().say("page-captain.pair-for-a-decider");
     }
 
     /** @param open the form stands open, because somebody is naming pairs */
@@ -58,14 +59,21 @@ final class SheetScreen {
         SheetFormView view = new SheetFormView(
                 tried.refusal(),
                 now(kept),
-                exchange.isOpened() ? "Both sheets are open; they stand on the page of the tie." : "",
+                exchange.isOpened() ? visit.words().say("page-captain.both-sheets-are-open-they") : "",
                 rule(),
                 exchange.isOpened() ? List.of() : askedFirst(),
                 starts(),
                 naming(kept.isPresent(), tried, open),
                 actions());
-        String title = visit.event().clubName(visit.club()) + ": " + what + " for the tie with "
-                + views.side(here.tie(), here.side().other());
+        String title = visit.words()
+                .say(
+                        "page-captain.for-the-tie-with",
+                        "club",
+                        visit.event().clubName(visit.club()),
+                        "what",
+                        what,
+                        "other",
+                        views.side(here.tie(), here.side().other()));
         return Screen.of("sheetForm", title, view);
     }
 
@@ -83,18 +91,19 @@ final class SheetScreen {
                 open,
                 SheetFields.rubbers(choices, visit.event()::name, visit.words(), tried),
                 unnamed(),
-                again ? "Seal this " + what + " in place of the other" : "Seal this " + what,
+                again
+                        ? visit.words().say("page-captain.seal-this-in-place-of", "what", what)
+                        : visit.words().say("page-captain.seal-this", "what", what),
                 keeping());
     }
 
     private Receipt receipt(String code) {
         return Receipt.closed(
-                "Your receipt",
+                visit.words().say("page-captain.your-receipt"),
                 code,
-                "It was made when this " + what
-                        + " was sealed. Both clubs' receipts come out at the deadline, the secrets with the opening.",
+                visit.words().say("page-captain.it-was-made-when-this", "what", what),
                 "/help/receipts",
-                "How anybody can check it");
+                visit.words().say("page-captain.how-anybody-can-check-it"));
     }
 
     private SheetFormView.Keeping keeping() {
@@ -105,17 +114,18 @@ final class SheetScreen {
                 visit.club().code(),
                 onPhone,
                 onPhone
-                        ? "Your sheet is on the phone it was made on. Hand it in there before the deadline: nothing can be opened without it."
-                        : "Kept on the phone, not even this machine has it before you hand it in. Do not clear the browser until then.");
+                        ? visit.words().say("page-captain.your-sheet-is-on-the")
+                        : visit.words().say("page-captain.kept-on-the-phone-not"));
     }
 
     private List<String> rule() {
         List<String> lines = new ArrayList<>();
         exchange.deadline()
-                .ifPresent(at ->
-                        lines.add("Both open at " + HallClock.said(visit.event().clock(at))
-                                + "; until then nobody outside your club can read yours, not even"
-                                + " the desk. You may replace it until the opening."));
+                .ifPresent(at -> lines.add(visit.words()
+                        .say(
+                                "page-captain.both-open-at-until-then",
+                                "at",
+                                HallClock.said(visit.event().clock(at)))));
         lines.add(visit.ask(Answers::new).lateRule());
         return lines;
     }
@@ -134,22 +144,34 @@ final class SheetScreen {
                         TieViews.rubber(one.getKey()),
                         one.getValue()
                                 .map(pair -> visit.event().name(pair.first()))
-                                .orElse("no pair"),
+                                .orElse(visit.words().say("page-captain.no-pair")),
                         one.getValue()
                                 .map(pair -> visit.event().name(pair.second()))
                                 .orElse(""),
                         ""))
                 .toList();
-        String times = own.sealed() == 1 ? "sealed once" : "sealed " + own.sealed() + " times, the last one counts";
+        String times = own.sealed() == 1
+                ? visit.words().say("page-captain.sealed-once")
+                : visit.words().say("page-captain.sealed-times-the-last-one", "sealed", own.sealed());
         String at = own.sealedAt()
-                .map(moment -> ", at " + HallClock.said(visit.event().clock(moment)))
+                .map(moment -> visit.words()
+                        .say(
+                                "page-captain.at",
+                                "moment",
+                                HallClock.said(visit.event().clock(moment))))
                 .orElse("");
-        return new SheetView("In for you now", new State(Mark.SEALED, "sealed"), times + at, rows, "Show the names");
+        return new SheetView(
+                visit.words().say("page-captain.in-for-you-now"),
+                new State(Mark.SEALED, "sealed"),
+                times + at,
+                rows,
+                visit.words().say("page-captain.show-the-names"));
     }
 
     private List<SheetFormView.Start> starts() {
         return here.lastSheet().isPresent()
-                ? List.of(new SheetFormView.Start("Start from our last opened sheet", here.path() + "?from=last"))
+                ? List.of(new SheetFormView.Start(
+                        visit.words().say("page-captain.start-from-our-last-opened"), here.path() + "?from=last"))
                 : List.of();
     }
 
@@ -168,14 +190,20 @@ final class SheetScreen {
         }
         String path = here.path();
         if (!own.told()) {
-            actions.add(
-                    ActionForm.of("tell", path + "/tell", "Tell my club", Button.other("Let my club see it now"))
-                            .saying(
-                                    "Players who came by a personal link of your club then see who plays and who rests. Nobody else does."));
+            actions.add(ActionForm.of(
+                            "tell",
+                            path + "/tell",
+                            visit.words().say("page-captain.tell-my-club"),
+                            Button.other(visit.words().say("page-captain.let-my-club-see-it")))
+                    .saying(visit.words().say("page-captain.players-who-came-by-a")));
         }
         if (!own.openingAsked() && !exchange.past()) {
-            actions.add(ActionForm.of("ask", path + "/ask", "Open earlier", Button.other("Ask for the opening now"))
-                    .saying("Both sheets open before the deadline only if both captains ask."));
+            actions.add(ActionForm.of(
+                            "ask",
+                            path + "/ask",
+                            visit.words().say("page-captain.open-earlier"),
+                            Button.other(visit.words().say("page-captain.ask-for-the-opening-now")))
+                    .saying(visit.words().say("page-captain.both-sheets-open-before-the")));
         }
         return actions;
     }

@@ -38,6 +38,7 @@ import tiewright.rating.ChooseHalfLife;
 import tiewright.rating.JudgeForm;
 import tiewright.rating.JudgePair;
 import tiewright.setup.ForgetPlayer;
+import tiewright.wording.Words;
 
 /** The captain's own judgement of form and pairs. Private to the club: in no other page, export or log. */
 final class SquadNotesPages implements Page {
@@ -72,7 +73,7 @@ final class SquadNotesPages implements Page {
         Optional<PlayerId> second = ownPlayer(visit, form, "pair-second");
         if (first.isPresent() && first.equals(second)) {
             form.fault(Refusal.of("form.same-player-twice")
-                    .with("rubber", "a pair")
+                    .with("rubber", visit.words().say("page-captain.a-pair"))
                     .at("pair-second"));
         }
         OptionalDouble extra = figure(form, "pair-extra");
@@ -116,21 +117,22 @@ final class SquadNotesPages implements Page {
     }
 
     private static ActionForm forget(Visit visit, Tried tried) {
-        return ActionForm.of("forget", FORGET, "Delete what is noted about one player", Button.stop("Delete it"))
-                .saying(
-                        "At the player's wish: form, pairs, wishes, promises and marks go at once and for good. The name stays until the day above, for results need it.")
+        return ActionForm.of(
+                        "forget",
+                        FORGET,
+                        visit.words().say("page-captain.delete-what-is-noted-about"),
+                        Button.stop(visit.words().say("page-captain.delete-it")))
+                .saying(visit.words().say("page-captain.at-the-players-wish-form"))
                 .asking(
-                        squad(visit, "forget-player", "Player", tried),
+                        squad(visit, "forget-player", visit.words().say("page-captain.player"), tried),
                         new ChoiceList(
                                 "forget-film",
-                                "Film",
+                                visit.words().say("page-captain.film"),
                                 "",
                                 tried.error("forget-film"),
                                 true,
                                 List.of(Option.of(
-                                        "yes",
-                                        "Delete the notes of every filmed game that the player was in, too",
-                                        false))));
+                                        "yes", visit.words().say("page-captain.delete-the-notes-of-every"), false))));
     }
 
     private static void note(Visit visit, Form form, Supplier<PrivateDecision> decision) {
@@ -166,7 +168,7 @@ final class SquadNotesPages implements Page {
             players.add(new SquadNotesView.Form(
                     player.id().code(),
                     event.name(player.id()),
-                    judged.map(SquadNotesPages::words).orElse("no judgement yet"),
+                    judged.map(SquadNotesPages::words).orElse(visit.words().say("page-captain.no-judgement-yet")),
                     form(player.id().code(), judged, tried)));
         }
         List<SquadNotesView.PairLine> pairs = notes.chemistry().values().stream()
@@ -174,7 +176,7 @@ final class SquadNotesPages implements Page {
                 .toList();
         return Screen.of(
                 "squadNotes",
-                event.clubName(visit.club()) + ": my squad",
+                visit.words().say("page-captain.my-squad", "club", event.clubName(visit.club())),
                 new SquadNotesView(
                         tried.refusal(),
                         players,
@@ -196,7 +198,9 @@ final class SquadNotesPages implements Page {
 
     private static String words(VisibleEvent event, ChemistryJudged note) {
         String wish = note.wish()
-                .map(one -> one == PairWish.TOGETHER ? ", should play together" : ", should not play together")
+                .map(one -> one == PairWish.TOGETHER
+                        ? Words.of(event).say("page-captain.should-play-together")
+                        : Words.of(event).say("page-captain.should-not-play-together"))
                 .orElse("");
         return event.name(note.pair().first()) + " and "
                 + event.name(note.pair().second()) + ": " + signed(note.extra()) + " in 100 as a pair"
@@ -255,31 +259,39 @@ final class SquadNotesPages implements Page {
     }
 
     private static ActionForm pairForm(Visit visit, Tried tried) {
-        return ActionForm.of("pair", "/captain/squad/pair", "Note something about a pair", Button.main("Keep this"))
+        return ActionForm.of(
+                        "pair",
+                        "/captain/squad/pair",
+                        visit.words().say("page-captain.note-something-about-a-pair"),
+                        Button.main(visit.words().say("page-captain.keep-this")))
                 .asking(
-                        squad(visit, "pair-first", "Player", tried),
-                        squad(visit, "pair-second", "Partner", tried),
+                        squad(visit, "pair-first", visit.words().say("page-captain.player"), tried),
+                        squad(visit, "pair-second", visit.words().say("page-captain.partner"), tried),
                         SelectField.of(
                                 "pair-wish",
-                                "Wish",
-                                "No wish",
+                                visit.words().say("page-captain.wish"),
+                                visit.words().say("page-captain.no-wish-2"),
                                 List.of(
                                         Option.of(
                                                 "together",
-                                                "Play them together",
+                                                visit.words().say("page-captain.play-them-together"),
                                                 tried.value("pair-wish", "").equals("together")),
                                         Option.of(
                                                 "apart",
-                                                "Do not play them together",
+                                                visit.words().say("page-captain.do-not-play-them-together"),
                                                 tried.value("pair-wish", "").equals("apart")))))
                 .asking(
                         TextField.of(
                                         "pair-extra",
                                         TextField.Kind.LINE,
-                                        "Extra as a pair, rallies in 100",
+                                        visit.words().say("page-captain.extra-as-a-pair-rallies"),
                                         tried.value("pair-extra", ""))
                                 .withError(tried.error("pair-extra")),
-                        TextField.of("pair-doubt", TextField.Kind.LINE, "Its doubt", tried.value("pair-doubt", ""))
+                        TextField.of(
+                                        "pair-doubt",
+                                        TextField.Kind.LINE,
+                                        visit.words().say("page-captain.its-doubt"),
+                                        tried.value("pair-doubt", ""))
                                 .withError(tried.error("pair-doubt")));
     }
 
@@ -287,7 +299,7 @@ final class SquadNotesPages implements Page {
         return SelectField.of(
                         id,
                         label,
-                        "Choose",
+                        visit.words().say("page-captain.choose"),
                         visit.event().squad(visit.club()).stream()
                                 .map(player -> Option.of(
                                         player.id().code(),

@@ -27,18 +27,23 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.scoring.Score;
+import tiewright.wording.Words;
 
 /** From a card to a score: one rubber at a time, the winner said in words before it counts. */
 final class CardPages implements Page {
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CARDS, "/cards", visit -> visit.show(Screen.of("cards", "Enter a card", all(visit.event()))));
+        routes.get(
+                Door.CARDS,
+                "/cards",
+                visit -> visit.show(
+                        Screen.of("cards", visit.words().say("page-desk.enter-a-card"), all(visit.event()))));
         routes.get(
                 Door.CARDS_OR_CAPTAIN,
                 "/cards/{tie}",
                 visit -> visit.show(Screen.of(
                         "tieCards",
-                        "Card: " + new TieViews(visit.event()).title(visit.tie()),
+                        visit.words().say("page-desk.card", "tie", new TieViews(visit.event()).title(visit.tie())),
                         cards(visit, visit.tie()))));
         routes.get(
                 Door.CARDS_OR_CAPTAIN, "/cards/{tie}/{rubber}", visit -> visit.show(form(visit, false, Tried.NOTHING)));
@@ -54,11 +59,13 @@ final class CardPages implements Page {
         return new CardsView(
                 ties.stream()
                         .filter(event::goesOn)
-                        .map(tie -> views.line(tie, "/cards/" + tie.id(), "Enter"))
+                        .map(tie -> views.line(
+                                tie, "/cards/" + tie.id(), Words.of(event).say("page-desk.enter")))
                         .toList(),
                 ties.stream()
                         .filter(tie -> !event.goesOn(tie))
-                        .map(tie -> views.line(tie, "/cards/" + tie.id(), "Look"))
+                        .map(tie -> views.line(
+                                tie, "/cards/" + tie.id(), Words.of(event).say("page-desk.look")))
                         .toList());
     }
 

@@ -25,11 +25,11 @@ import tiewright.scoring.Score;
 final class CardScreen {
     private static final Map<RetirementScore, String> RETIRED = Map.of(
             RetirementScore.KEEP_POINTS,
-            "points kept, the other side lifted",
+            "page-desk.points-kept-the-other-side",
             RetirementScore.ZERO,
-            "to nil",
+            "page-desk.to-nil",
             RetirementScore.AS_IT_STOOD,
-            "as it stood");
+            "page-desk.as-it-stood");
 
     private final Visit visit;
     private final Tie tie;
@@ -79,7 +79,7 @@ final class CardScreen {
         return TextField.of(
                         "reason",
                         TextField.Kind.LINE,
-                        "What the card shows, and why this is entered",
+                        visit.words().say("page-desk.what-the-card-shows-and"),
                         tried.value("reason", ""))
                 .withError(tried.error("reason"))
                 .mustBeFilled()
@@ -102,25 +102,41 @@ final class CardScreen {
     private String retired(List<Score> games, How how) {
         RetirementScore chosen = visit.event().conditions().retirementScore();
         String ways = visit.ask(Answers::new).retirements(rubber, games, how).entrySet().stream()
-                .map(way -> (way.getKey() == chosen ? "by the conditions " : "") + RETIRED.get(way.getKey()) + " "
-                        + TieViews.score(way.getValue()))
+                .map(way -> (way.getKey() == chosen ? "by the conditions " : "")
+                        + visit.words().say(RETIRED.get(way.getKey())) + " " + TieViews.score(way.getValue()))
                 .collect(Collectors.joining("; "));
         return ways.isEmpty() ? "" : " How it counts: " + ways + ".";
     }
 
     private CardFormView.Confirm confirm(Echo echo, String retired) {
-        String who = echo.winner().map(side -> views.side(tie, side)).orElse("Nobody");
+        String who = echo.winner()
+                .map(side -> views.side(tie, side))
+                .orElse(visit.words().say("page-desk.nobody"));
         String pair = echo.winner()
                 .flatMap(side -> opened().map(two -> " (" + views.pair(two.pair(side)) + ")"))
                 .orElse("");
         boolean away = echo.winner().filter(Side.AWAY::equals).isPresent();
         String score = echo.games().isEmpty()
-                ? "without play"
+                ? visit.words().say("page-desk.without-play")
                 : TieViews.score(
                         away ? echo.games().stream().map(Score::swapped).toList() : echo.games());
         String mark = echo.how() == How.PLAYED ? "" : ", " + CardFields.howWords(views, tie, echo.how());
         return new CardFormView.Confirm(
-                who + pair + " won " + score + mark + "." + retired, who + " won " + score + ": record", typed());
+                visit.words()
+                        .say(
+                                "page-desk.won",
+                                "who",
+                                who,
+                                "pair",
+                                pair,
+                                "score",
+                                score,
+                                "mark",
+                                mark,
+                                "retired",
+                                retired),
+                visit.words().say("page-desk.won-record", "who", who, "score", score),
+                typed());
     }
 
     /** What was typed goes along until it is confirmed. */

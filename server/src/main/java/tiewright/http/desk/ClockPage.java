@@ -30,7 +30,10 @@ final class ClockPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.DESK, HERE, visit -> visit.show(Screen.of("work", "What time is it", view(visit))));
+        routes.get(
+                Door.DESK,
+                HERE,
+                visit -> visit.show(Screen.of("work", visit.words().say("page-desk.what-time-is-it"), view(visit))));
         routes.post(Door.DESK, HERE, ClockPage::answer);
     }
 
@@ -47,7 +50,7 @@ final class ClockPage implements Page {
     private static WorkView view(Visit visit) {
         return new WorkView(
                 Refusal.NONE,
-                new NavLink("/desk", "Back to the desk", false),
+                new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false),
                 List.of(),
                 List.of(visit.hall()
                         .clock()
@@ -56,31 +59,37 @@ final class ClockPage implements Page {
                         .orElseGet(() -> WorkView.Section.of(
                                 FORM,
                                 "",
-                                "It is " + said(visit, visit.hall().clock().instant())
-                                        + " in the hall, and nothing speaks against it."))));
+                                visit.words()
+                                        .say(
+                                                "page-desk.it-is-in-the-hall",
+                                                "instant",
+                                                said(visit, visit.hall().clock().instant()))))));
     }
 
     private static WorkView.Section asked(Visit visit, WitnessedClock.Doubt doubt) {
         return WorkView.Section.of(
                         FORM,
-                        "Which time is right?",
-                        "The computer's clock says " + said(visit, doubt.machine())
-                                + ". By what was known before, and what has passed since, it is "
-                                + said(visit, doubt.counted())
-                                + ". The clock was set, or the computer slept or was switched off.",
-                        "Until somebody says which is right, time stands still at " + said(visit, doubt.stoodAt())
-                                + ": no sheets are opened, no form is closed by its deadline and nothing is deleted. Cards, sheets and notices are"
-                                + " taken as before. What was opened before stays open.",
-                        "Look at a clock on the wall or a phone. If the computer is wrong, you may also set its clock: when it is right again,"
-                                + " this question goes away by itself.")
+                        visit.words().say("page-desk.which-time-is-right"),
+                        visit.words()
+                                .say(
+                                        "page-desk.the-computers-clock-says-by",
+                                        "machine",
+                                        said(visit, doubt.machine()),
+                                        "counted",
+                                        said(visit, doubt.counted())),
+                        visit.words()
+                                .say("page-desk.until-somebody-says-which-is", "stoodAt", said(visit, doubt.stoodAt())),
+                        visit.words().say("page-desk.look-at-a-clock-on"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         List.of(),
                         List.of(
-                                Button.other("It is " + said(visit, doubt.machine()))
+                                Button.other(visit.words()
+                                                .say("page-desk.it-is-2", "machine", said(visit, doubt.machine())))
                                         .sending(RIGHT, MACHINE),
-                                Button.other("It is " + said(visit, doubt.counted()))
+                                Button.other(visit.words()
+                                                .say("page-desk.it-is", "counted", said(visit, doubt.counted())))
                                         .sending(RIGHT, COUNTED))));
     }
 

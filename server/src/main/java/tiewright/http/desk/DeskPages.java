@@ -41,13 +41,17 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** The desk: what to do next, sheets in or not in, calls to court, check-in. */
 final class DeskPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.DESK, "/desk", visit -> visit.show(Screen.of("desk", "Desk", view(visit))));
+        routes.get(
+                Door.DESK,
+                "/desk",
+                visit -> visit.show(Screen.of("desk", visit.words().say("page-desk.desk"), view(visit))));
         routes.get(Door.DESK, "/desk/check-in", visit -> visit.show(checkIn(visit, Tried.NOTHING)));
         routes.post(Door.DESK, "/desk/check-in", DeskPages::check);
     }
@@ -148,7 +152,7 @@ final class DeskPages implements Page {
                 (id.equals(ExchangeId.decider(tie.id())) ? "Decider pairs, until " : "Sheets, until ")
                         + exchange.deadline()
                                 .map(at -> HallClock.said(event.clock(at)))
-                                .orElse("no time yet"),
+                                .orElse(Words.of(event).say("page-desk.no-time-yet")),
                 views.side(tie, Side.HOME),
                 inOrNot(exchange.home()),
                 views.side(tie, Side.AWAY),
@@ -173,14 +177,21 @@ final class DeskPages implements Page {
                 .sorted(TextOrder.NUMBERS_BY_VALUE)
                 .map(court -> Option.of(
                         court,
-                        "Court " + court,
+                        Words.of(event).say("page-desk.court", "court", court),
                         next.court().filter(court::equals).isPresent()))
                 .toList();
         String id = "call-" + tie.id() + "-" + next.rubber();
-        return ActionForm.of(id, "/desk/tie/" + tie.id() + "/call", "", Button.main("Call to court"))
+        return ActionForm.of(
+                        id,
+                        "/desk/tie/" + tie.id() + "/call",
+                        "",
+                        Button.main(Words.of(event).say("page-desk.call-to-court")))
                 .sending("rubber", next.rubber().toString())
                 .asking(SelectField.of(
-                        "court-" + id, TieViews.rubber(next.rubber()) + " to", "Choose a court", courts));
+                        "court-" + id,
+                        Words.of(event).say("page-desk.to-2", "rubber", TieViews.rubber(next.rubber())),
+                        Words.of(event).say("page-desk.choose-a-court"),
+                        courts));
     }
 
     static void callNow(Visit visit, java.util.function.Function<Tried, Screen> again) {
@@ -188,7 +199,7 @@ final class DeskPages implements Page {
         Form form = visit.form();
         RubberNo rubber = form.maybe("rubber")
                 .flatMap(RubberNo::parse)
-                .orElseThrow(() -> new NotFound("This form names no rubber."));
+                .orElseThrow(() -> new NotFound(visit.words().say("page-desk.this-form-names-no-rubber")));
         String court = form.mustText("court-call-" + tie.id() + "-" + rubber);
         visit.attempt(form, () -> new CallToCourt(tie.id(), rubber, court), "/desk", again);
     }
@@ -215,22 +226,26 @@ final class DeskPages implements Page {
             clubs.add(new CheckInView.Club(
                     club.id().code(),
                     club.name(),
-                    here + " of " + squad.size() + " here",
+                    visit.words().say("page-desk.of-here", "here", here, "squad", squad.size()),
                     squad.stream().map(player -> line(event, player)).toList()));
         }
-        return Screen.of("checkIn", "Check-in", new CheckInView(clubs, tried.refusal()));
+        return Screen.of("checkIn", visit.words().say("page-desk.check-in"), new CheckInView(clubs, tried.refusal()));
     }
 
     private static CheckInView.Line line(VisibleEvent event, Player player) {
         State state = player.checkedInAt()
-                .map(at -> new State(Mark.KEPT, "here since " + HallClock.said(event.clock(at))))
-                .orElse(player.absent() ? new State(Mark.STOP, "not here") : State.NONE);
+                .map(at -> new State(
+                        Mark.KEPT, Words.of(event).say("page-desk.here-since", "at", HallClock.said(event.clock(at)))))
+                .orElse(
+                        player.absent()
+                                ? new State(Mark.STOP, Words.of(event).say("page-desk.not-here-2"))
+                                : State.NONE);
         List<CheckInView.Press> presses = new ArrayList<>();
         if (player.checkedInAt().isEmpty()) {
-            presses.add(new CheckInView.Press("Here", "yes"));
+            presses.add(new CheckInView.Press(Words.of(event).say("page-desk.here"), "yes"));
         }
         if (!player.absent()) {
-            presses.add(new CheckInView.Press("Not here", "no"));
+            presses.add(new CheckInView.Press(Words.of(event).say("page-desk.not-here"), "no"));
         }
         return new CheckInView.Line(player.id().code(), event.name(player.id()), state, presses);
     }

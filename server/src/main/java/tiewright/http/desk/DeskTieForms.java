@@ -25,6 +25,7 @@ import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** What an official can do for one tie, as small forms: open, give back, rule for a missing side, call, take back, change. */
 final class DeskTieForms {
@@ -36,23 +37,24 @@ final class DeskTieForms {
         String path = "/desk/tie/" + tie.id();
         List<ActionForm> actions = new ArrayList<>();
         if (isReady(exchange.home()) && isReady(exchange.away())) {
-            actions.add(
-                    ActionForm.of(
-                                    "open-" + id.kind().code(),
-                                    path + "/open",
-                                    "Open both",
-                                    Button.main("Open both sheets now"))
-                            .sending("exchange", id.kind().code())
-                            .saying(
-                                    "From the deadline on, earlier only if both captains ask. Both open by themselves then, unless a neutral person was named to press."));
+            actions.add(ActionForm.of(
+                            "open-" + id.kind().code(),
+                            path + "/open",
+                            visit.words().say("page-desk.open-both"),
+                            Button.main(visit.words().say("page-desk.open-both-sheets-now")))
+                    .sending("exchange", id.kind().code())
+                    .saying(visit.words().say("page-desk.from-the-deadline-on-earlier")));
         }
         List<Option> in = sides(views, tie, side -> exchange.side(side).in());
         if (!in.isEmpty()) {
-            actions.add(
-                    ActionForm.of("return", path + "/return", "Give a sheet back unseen", Button.other("Give it back"))
-                            .sending("exchange", id.kind().code())
-                            .asking(SelectField.of("side", "Whose", "", in))
-                            .asking(text("return-reason", "Why", tried)));
+            actions.add(ActionForm.of(
+                            "return",
+                            path + "/return",
+                            visit.words().say("page-desk.give-a-sheet-back-unseen"),
+                            Button.other(visit.words().say("page-desk.give-it-back")))
+                    .sending("exchange", id.kind().code())
+                    .asking(SelectField.of("side", visit.words().say("page-desk.whose"), "", in))
+                    .asking(text("return-reason", visit.words().say("page-desk.why"), tried)));
         }
         List<Option> missing = sides(
                 views,
@@ -63,14 +65,14 @@ final class DeskTieForms {
             actions.add(ActionForm.of(
                             "forfeit",
                             path + "/forfeit",
-                            "A side without a sheet: forfeit it by a ruling",
-                            Button.stop("Give the rubbers to the other club"))
+                            visit.words().say("page-desk.a-side-without-a-sheet-2"),
+                            Button.stop(visit.words().say("page-desk.give-the-rubbers-to-the")))
                     .sending("exchange", id.kind().code())
-                    .saying("A person decides this, not the clock. Then both sides open.")
-                    .asking(SelectField.of("forfeit-side", "Whose", "", missing))
+                    .saying(visit.words().say("page-desk.a-person-decides-this-not"))
+                    .asking(SelectField.of("forfeit-side", visit.words().say("page-desk.whose"), "", missing))
                     .asking(
-                            text("forfeit-reason", "Reason in the words of the conditions", tried),
-                            text("forfeit-by", "Decided by (name)", tried)));
+                            text("forfeit-reason", visit.words().say("page-desk.reason-in-the-words-of"), tried),
+                            text("forfeit-by", visit.words().say("page-desk.decided-by-name"), tried)));
         }
         return actions;
     }
@@ -95,27 +97,27 @@ final class DeskTieForms {
         ActionForm form = ActionForm.of(
                         "supply",
                         "/desk/tie/" + tie.id() + "/supply",
-                        "A side without a sheet: supply it by a ruling",
-                        Button.other("Supply this sheet"))
+                        visit.words().say("page-desk.a-side-without-a-sheet"),
+                        Button.other(visit.words().say("page-desk.supply-this-sheet")))
                 .sending("exchange", id.kind().code())
                 .saying(
                         foreseen.isEmpty()
-                                ? "The names are open to you: fill it as the conditions say, then both sides open."
-                                : "Filled in as the conditions foresee; the names are open to you, and you decide. Then both sides open.")
-                .asking(SelectField.of("supply-side", "Whose", "", missing));
+                                ? visit.words().say("page-desk.the-names-are-open-to")
+                                : visit.words().say("page-desk.filled-in-as-the-conditions"))
+                .asking(SelectField.of("supply-side", visit.words().say("page-desk.whose"), "", missing));
         for (RubberNo rubber : id.rubbers(visit.event().conditions())) {
             for (String seat : List.of("first", "second")) {
                 String field = SheetFields.field(rubber, seat);
                 form = form.asking(SelectField.of(
                         field,
                         TieViews.rubber(rubber) + ", " + (seat.equals("first") ? "player" : "partner"),
-                        "Nobody",
+                        visit.words().say("page-desk.nobody"),
                         squads(visit.event(), tie, tried.value(field, foreseen.getOrDefault(field, "")))));
             }
         }
         return form.asking(
-                text("supply-reason", "Reason in the words of the conditions", tried),
-                text("supply-by", "Decided by (name)", tried));
+                text("supply-reason", visit.words().say("page-desk.reason-in-the-words-of"), tried),
+                text("supply-by", visit.words().say("page-desk.decided-by-name"), tried));
     }
 
     /** By field, the players of the sheet that the conditions foresee, where one side alone is missing. */
@@ -167,24 +169,30 @@ final class DeskTieForms {
         StopPages.stoppable(event, tie).forEach(rubber -> actions.add(StopPages.press(tie, rubber)));
         if (!tie.calls().isEmpty()) {
             actions.add(ActionForm.of(
-                            "call-back", path + "/call-back", "Take a call back", Button.other("Take it back"))
+                            "call-back",
+                            path + "/call-back",
+                            visit.words().say("page-desk.take-a-call-back"),
+                            Button.other(visit.words().say("page-desk.take-it-back")))
                     .asking(SelectField.of(
-                            "rubber", "Which", "The whole tie", rubberOptions(tie.calls(), tried.value("rubber", ""))))
-                    .asking(text("call-back-reason", "Why", tried)));
+                            "rubber",
+                            visit.words().say("page-desk.which"),
+                            visit.words().say("page-desk.the-whole-tie"),
+                            rubberOptions(tie.calls(), tried.value("rubber", ""))))
+                    .asking(text("call-back-reason", visit.words().say("page-desk.why"), tried)));
         }
         SortedMap<RubberNo, Card> cards = tie.cards();
         if (!cards.isEmpty()) {
             actions.add(ActionForm.of(
                             "card-back",
                             path + "/card-back",
-                            "Take a score back: the rubber was not played",
-                            Button.stop("Take it back"))
+                            visit.words().say("page-desk.take-a-score-back-the"),
+                            Button.stop(visit.words().say("page-desk.take-it-back")))
                     .asking(SelectField.of(
                             "card-back-rubber",
-                            "Which",
-                            "Choose a rubber",
+                            visit.words().say("page-desk.which"),
+                            visit.words().say("page-desk.choose-a-rubber"),
                             rubberOptions(cards, tried.value("card-back-rubber", ""))))
-                    .asking(text("card-back-reason", "Why", tried)));
+                    .asking(text("card-back-reason", visit.words().say("page-desk.why"), tried)));
         }
         if (tie.isOpened() && !event.progress(tie).finished()) {
             actions.add(replace(event, views, tie, tried));
@@ -196,30 +204,33 @@ final class DeskTieForms {
         return ActionForm.of(
                         "replace",
                         "/desk/tie/" + tie.id() + "/replace",
-                        "Change a pair after the opening",
-                        Button.other("Change the pair"))
-                .saying(
-                        "Only through a door that the conditions open. Everybody sees who approved it; why is for officials and the own club, others read \"unavailable\".")
+                        Words.of(event).say("page-desk.change-a-pair-after-the"),
+                        Button.other(Words.of(event).say("page-desk.change-the-pair")))
+                .saying(Words.of(event).say("page-desk.only-through-a-door-that"))
                 .asking(
-                        SelectField.of("replace-side", "Whose", "", sides(views, tie, side -> true)),
+                        SelectField.of(
+                                "replace-side",
+                                Words.of(event).say("page-desk.whose"),
+                                "",
+                                sides(views, tie, side -> true)),
                         SelectField.of(
                                 "replace-rubber",
-                                "Rubber",
-                                "Choose a rubber",
+                                Words.of(event).say("page-desk.rubber"),
+                                Words.of(event).say("page-desk.choose-a-rubber"),
                                 rubberOptions(tie.opened(), tried.value("replace-rubber", ""))),
                         SelectField.of(
                                 "replace-first",
-                                "Player",
-                                "Nobody",
+                                Words.of(event).say("page-desk.player"),
+                                Words.of(event).say("page-desk.nobody"),
                                 squads(event, tie, tried.value("replace-first", ""))),
                         SelectField.of(
                                 "replace-second",
-                                "Partner",
-                                "Nobody",
+                                Words.of(event).say("page-desk.partner"),
+                                Words.of(event).say("page-desk.nobody"),
                                 squads(event, tie, tried.value("replace-second", ""))),
                         SelectField.of(
                                 "replace-door",
-                                "Through which door",
+                                Words.of(event).say("page-desk.through-which-door"),
                                 "",
                                 tiewright.sheet.Door.open(event.conditions()).stream()
                                         .map(door -> Option.of(
@@ -227,7 +238,7 @@ final class DeskTieForms {
                                                 door.code(),
                                                 door.code().equals(tried.value("replace-door", ""))))
                                         .toList()))
-                .asking(text("replace-by", "Approved by (name)", tried));
+                .asking(text("replace-by", Words.of(event).say("page-desk.approved-by-name"), tried));
     }
 
     private static List<Option> rubberOptions(SortedMap<RubberNo, ?> of, String chosen) {

@@ -72,7 +72,7 @@ final class DeskTiePages implements Page {
     private static ClubId club(Visit visit, String chosen) {
         Tie tie = visit.tie();
         Side side = chosen.equals("away") ? Side.AWAY : Side.HOME;
-        return tie.club(side).orElseThrow(() -> new NotFound("The club of this side is not known yet."));
+        return tie.club(side).orElseThrow(() -> new NotFound(visit.words().say("page-desk.the-club-of-this-side")));
     }
 
     private static void callBack(Visit visit) {
@@ -160,13 +160,19 @@ final class DeskTiePages implements Page {
             }
         }
         List<String> calls = tie.calls().entrySet().stream()
-                .map(call -> TieViews.rubber(call.getKey()) + ": court "
-                        + call.getValue().court() + ", called at "
-                        + HallClock.said(event.clock(call.getValue().at())))
+                .map(call -> visit.words()
+                        .say(
+                                "page-desk.court-called-at",
+                                "getKey",
+                                TieViews.rubber(call.getKey()),
+                                "court",
+                                call.getValue().court(),
+                                "at",
+                                HallClock.said(event.clock(call.getValue().at()))))
                 .toList();
         return Screen.of(
                 "deskTie",
-                "Desk: " + views.title(tie),
+                visit.words().say("page-desk.desk-2", "tie", views.title(tie)),
                 new DeskTieView(
                         new TiePapers(visit.event()).card(tie),
                         tried.refusal(),
@@ -182,18 +188,21 @@ final class DeskTiePages implements Page {
         List<DeskTieView.Side> sides = new ArrayList<>();
         for (Side side : Side.values()) {
             VisibleExchange.VisibleSide one = exchange.side(side);
-            String asked = one.openingAsked() ? "asks to open now" : "";
+            String asked = one.openingAsked() ? visit.words().say("page-desk.asks-to-open-now") : "";
             String at = exchange.isOpened()
                     ? ""
                     : one.sealedAt()
-                            .map(moment -> "since " + HallClock.said(event.clock(moment)))
+                            .map(moment ->
+                                    visit.words().say("page-desk.since", "moment", HallClock.said(event.clock(moment))))
                             .orElse("");
             sides.add(new DeskTieView.Side(
                     views.side(tie, side),
                     exchange.isOpened() ? OPENED : DeskPages.inOrNot(one),
                     (at + (asked.isEmpty() || at.isEmpty() ? "" : ", ") + asked)));
         }
-        String title = id.kind() == SheetKind.RUBBERS ? "Sheets" : "Pairs for the decider";
+        String title = id.kind() == SheetKind.RUBBERS
+                ? visit.words().say("page-desk.sheets")
+                : visit.words().say("page-desk.pairs-for-the-decider");
         String deadline = exchange.isOpened()
                 ? "Opened at "
                         + exchange.openedAt()

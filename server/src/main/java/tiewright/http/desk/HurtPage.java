@@ -75,15 +75,19 @@ final class HurtPage implements Page {
     private static WorkView.Section section(Visit visit, List<ClubId> clubs, Tried tried) {
         return WorkView.Section.of(
                         MARK,
-                        "Who it is",
-                        "Only officials and the own captain read this; it is not published and not exported, and it can be taken back."
-                                + " Before the player is named again, the captain is asked. It bars nobody.")
+                        visit.words().say("page-desk.who-it-is"),
+                        visit.words().say("page-desk.only-officials-and-the-own"))
                 .with(new WorkView.WorkForm(
                         MARK,
                         HERE,
                         List.of(Fields.of(MARK, tried)
-                                .select("player", "The player", "Choose the player", "", options(visit, clubs, false))),
-                        List.of(Button.other("Mark as hurt or ill today"))));
+                                .select(
+                                        "player",
+                                        visit.words().say("page-desk.the-player"),
+                                        visit.words().say("page-desk.choose-the-player"),
+                                        "",
+                                        options(visit, clubs, false))),
+                        List.of(Button.other(visit.words().say("page-desk.mark-as-hurt-or-ill")))));
     }
 
     private static List<Option> options(Visit visit, List<ClubId> clubs, boolean hurt) {
@@ -109,24 +113,29 @@ final class HurtPage implements Page {
         List<Option> marked = options(visit, clubs, true);
         List<WorkView.Section> sections = new ArrayList<>();
         if (marked.isEmpty()) {
-            sections.add(WorkView.Section.of(WELL, "", "Nobody is marked as hurt or ill."));
+            sections.add(WorkView.Section.of(WELL, "", visit.words().say("page-desk.nobody-is-marked-as-hurt")));
         } else {
-            sections.add(WorkView.Section.of(WELL, "Marked today")
+            sections.add(WorkView.Section.of(WELL, visit.words().say("page-desk.marked-today"))
                     .saying(marked.stream().map(Option::label).toList())
                     .with(new WorkView.WorkForm(
                             WELL,
                             HERE,
                             List.of(Fields.of(WELL, tried)
-                                    .select("player", "The player", "Choose the player", "", marked)),
-                            List.of(Button.other("Well again")))));
+                                    .select(
+                                            "player",
+                                            visit.words().say("page-desk.the-player"),
+                                            visit.words().say("page-desk.choose-the-player"),
+                                            "",
+                                            marked)),
+                            List.of(Button.other(visit.words().say("page-desk.well-again"))))));
         }
         sections.add(section(visit, clubs, tried));
         NavLink back = visit.role() == Role.CAPTAIN
-                ? new NavLink("/captain", "Back to my ties", false)
-                : new NavLink("/desk", "Back to the desk", false);
+                ? new NavLink("/captain", visit.words().say("page-desk.back-to-my-ties"), false)
+                : new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false);
         return Screen.of(
                 "work",
-                "Hurt or ill today",
+                visit.words().say("page-desk.hurt-or-ill-today"),
                 new WorkView(tried.refusal(), back, Cautions.WHEN_SOMEBODY_IS_HURT, sections));
     }
 }

@@ -36,7 +36,10 @@ final class LogPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.DESK, "/log", visit -> visit.show(Screen.of("log", "Log", view(visit))));
+        routes.get(
+                Door.DESK,
+                "/log",
+                visit -> visit.show(Screen.of("log", visit.words().say("page-desk.log"), view(visit))));
     }
 
     private static LogView view(Visit visit) {
@@ -60,14 +63,13 @@ final class LogPage implements Page {
                 all.size() + " entries" + tie.map(id -> " about tie " + id).orElse("")
                         + rubber.map(no -> ", rubber " + no).orElse("") + ", newest first",
                 List.of(
-                        new ReasonTable.Column("Received", false),
-                        new ReasonTable.Column("No.", true),
-                        new ReasonTable.Column("What", false),
-                        new ReasonTable.Column("Entered by", false),
-                        new ReasonTable.Column("Device and its clock", false)),
+                        new ReasonTable.Column(visit.words().say("page-desk.received"), false),
+                        new ReasonTable.Column(visit.words().say("page-desk.no"), true),
+                        new ReasonTable.Column(visit.words().say("page-desk.what"), false),
+                        new ReasonTable.Column(visit.words().say("page-desk.entered-by"), false),
+                        new ReasonTable.Column(visit.words().say("page-desk.device-and-its-clock"), false)),
                 rows,
-                "Page " + page + " of " + pages
-                        + ". The order of receipt counts; a device's own clock is a note only and may be wrong.");
+                visit.words().say("page-desk.page-of-the-order-of", "page", page, "pages", pages));
         return new LogView(
                 table,
                 page > 1 ? "/log?page=" + (page - 1) + query(tie, rubber) : "",
@@ -140,9 +142,14 @@ final class LogPage implements Page {
         Actor by = entry.recorded().by();
         String clock = entry.recorded()
                 .deviceTime()
-                .map(time -> "its clock said " + HallClock.said(visit.event().clock(time)))
+                .map(time -> visit.words()
+                        .say(
+                                "page-desk.its-clock-said",
+                                "time",
+                                HallClock.said(visit.event().clock(time))))
                 .orElse("");
-        String device = by.device().isEmpty() ? "" : "device " + devices.get(by.device());
+        String device =
+                by.device().isEmpty() ? "" : visit.words().say("page-desk.device", "device", devices.get(by.device()));
         return ReasonTable.Row.of(List.of(
                 ReasonTable.Cell.of(visit.event()
                         .clock(entry.recorded().receivedAt())

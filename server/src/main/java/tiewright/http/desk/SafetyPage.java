@@ -99,7 +99,7 @@ final class SafetyPage implements Page {
         VisibleEvent event = visit.event();
         return Screen.of(
                 "safety",
-                "Heat and safety",
+                visit.words().say("page-desk.heat-and-safety"),
                 new SafetyView(
                         tried.refusal(),
                         heat.map(read -> state(read, event)).orElse(State.NONE),
@@ -113,9 +113,9 @@ final class SafetyPage implements Page {
 
     private static State state(Heat heat, VisibleEvent event) {
         return switch (heat.tier(event.conditions())) {
-            case BELOW -> new State(Mark.PLAIN, "Below the caution of the conditions");
-            case CAUTION -> new State(Mark.HELD, "Caution");
-            case STOP -> new State(Mark.STOP, "The conditions stop play here");
+            case BELOW -> new State(Mark.PLAIN, Words.of(event).say("page-desk.below-the-caution-of-the"));
+            case CAUTION -> new State(Mark.HELD, Words.of(event).say("page-desk.caution"));
+            case STOP -> new State(Mark.STOP, Words.of(event).say("page-desk.the-conditions-stop-play-here"));
         };
     }
 
@@ -132,8 +132,7 @@ final class SafetyPage implements Page {
                         "stop",
                         limit(visit, heat.measure().stop()))));
         heat.published().ifPresent(tier -> lines.add(words.sentence("page.heat-published-" + tier.code(), Map.of())));
-        lines.add(
-                "Nothing was changed on any court: calls, cards and times stay as they are until a person changes them.");
+        lines.add(words.say("page-desk.nothing-was-changed-on-any"));
         return lines;
     }
 

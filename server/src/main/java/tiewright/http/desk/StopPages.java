@@ -98,7 +98,10 @@ final class StopPages implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         sections.add(help(visit, tie, rubber));
         sections.add(clock.map(one -> clock(visit, one))
-                .orElseGet(() -> WorkView.Section.of("clock", "The clock", "This rubber is not stopped.")));
+                .orElseGet(() -> WorkView.Section.of(
+                        "clock",
+                        visit.words().say("page-desk.the-clock"),
+                        visit.words().say("page-desk.this-rubber-is-not-stopped"))));
         clock.ifPresent(one -> sections.addAll(next(visit, tie, rubber)));
         String title = (clock.isPresent() ? "Play is stopped: " : "Somebody is hurt: ") + views.title(tie) + ", "
                 + TieViews.rubber(rubber);
@@ -110,31 +113,31 @@ final class StopPages implements Page {
 
     private static NavLink back(Visit visit, Tie tie) {
         return visit.role() == Role.CAPTAIN
-                ? new NavLink("/tie/" + tie.id(), "Back to the tie", false)
-                : new NavLink("/desk/tie/" + tie.id(), "Back to the tie", false);
+                ? new NavLink("/tie/" + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false)
+                : new NavLink("/desk/tie/" + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false);
     }
 
     private static WorkView.Section help(Visit visit, Tie tie, RubberNo rubber) {
         String court = Optional.ofNullable(tie.calls().get(rubber))
                 .map(Tie.Call::court)
                 .or(tie::court)
-                .map(name -> "Say aloud: \"Court " + name + ", somebody is hurt.\"")
-                .orElse("This rubber was called to no court: say aloud where you stand.");
-        return WorkView.Section.of("help", "Help first")
+                .map(name -> visit.words().say("page-desk.say-aloud-court-somebody-is", "value", name))
+                .orElse(visit.words().say("page-desk.this-rubber-was-called-to"));
+        return WorkView.Section.of("help", visit.words().say("page-desk.help-first"))
                 .saying(List.of(
                         court,
                         given(
                                 "First aid: ",
                                 visit.event().safety().firstAid(),
-                                "Where first aid is was not entered. Ask the desk at once."),
+                                visit.words().say("page-desk.where-first-aid-is-was")),
                         given(
                                 "Defibrillator: ",
                                 visit.event().safety().defibrillator(),
-                                "Where a defibrillator is was not entered. Ask the desk at once."),
+                                visit.words().say("page-desk.where-a-defibrillator-is-was")),
                         given(
                                 "Emergency number: ",
                                 visit.event().safety().emergency(),
-                                "No emergency number was entered. Call the one of this country.")));
+                                visit.words().say("page-desk.no-emergency-number-was-entered"))));
     }
 
     private static String given(String label, String value, String otherwise) {
@@ -150,7 +153,8 @@ final class StopPages implements Page {
                     case WARNS -> "page.medical-warns";
                     case OVER -> "page.medical-over";
                 };
-        return WorkView.Section.of("clock", "The clock", visit.words().sentence(code, data));
+        return WorkView.Section.of(
+                "clock", visit.words().say("page-desk.the-clock"), visit.words().sentence(code, data));
     }
 
     private static List<WorkView.Section> next(Visit visit, Tie tie, RubberNo rubber) {
@@ -161,17 +165,20 @@ final class StopPages implements Page {
         boolean free = doors.contains("substitution");
         WorkView.Section ways = WorkView.Section.of(
                 "next",
-                "What can follow",
-                "Play goes on: the desk says so here, or the card is entered.",
-                "The pair gives up: enter the card with the points as they stand and \"retired\". It then counts as the conditions say.",
+                visit.words().say("page-desk.what-can-follow"),
+                visit.words().say("page-desk.play-goes-on-the-desk"),
+                visit.words().say("page-desk.the-pair-gives-up-enter"),
                 free
-                        ? "Another pair plays on: these conditions let a substitute come in; the desk changes the pair on the page of the tie."
-                        : "Another pair: under these conditions a pair is changed only before its rubber begins.");
+                        ? visit.words().say("page-desk.another-pair-plays-on-these")
+                        : visit.words().say("page-desk.another-pair-under-these-conditions"));
         sections.add(
                 visit.role() == Role.CAPTAIN
                         ? ways
                         : ways.with(new WorkView.WorkForm(
-                                "on", path(tie, rubber) + "/on", List.of(), List.of(Button.other("Play goes on")))));
+                                "on",
+                                path(tie, rubber) + "/on",
+                                List.of(),
+                                List.of(Button.other(visit.words().say("page-desk.play-goes-on"))))));
         sections.add(HurtPage.marking(visit, tie));
         return sections;
     }

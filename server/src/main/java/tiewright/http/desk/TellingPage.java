@@ -26,6 +26,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** Who must be told of a changed time, and who was: the desk ticks each club, and shouts for the others. */
 final class TellingPage implements Page {
@@ -40,7 +41,8 @@ final class TellingPage implements Page {
         return visit.event().notices().stream()
                 .filter(one -> Integer.toString(one.notice().number()).equals(visit.path("notice")))
                 .findFirst()
-                .orElseThrow(() -> new NotFound("There is no notice \"" + visit.path("notice") + "\"."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-desk.there-is-no-notice", "notice", visit.path("notice"))));
     }
 
     private static void tick(Visit visit) {
@@ -62,11 +64,11 @@ final class TellingPage implements Page {
         List<ClubId> clubs = List.copyOf(event.order().concerned(number));
         int told = event.order().told(number).size();
         String count = clubs.isEmpty()
-                ? "This notice changes no time, so nobody must be told."
-                : told + " of " + Counted.of(clubs.size(), "club") + " told.";
+                ? visit.words().say("page-desk.this-notice-changes-no-time")
+                : visit.words().say("page-desk.of-told", "told", told, "club", Counted.of(clubs.size(), "club"));
         return Screen.of(
                 "telling",
-                "Notice " + number + ": who must be told",
+                visit.words().say("page-desk.notice-who-must-be-told", "value", number),
                 new TellingView(
                         tried.refusal(),
                         NoticeViews.notice(event, posted),
@@ -94,12 +96,17 @@ final class TellingPage implements Page {
                         "told-" + AtFields.safe(club.code()),
                         "/desk/notice/" + number,
                         "",
-                        Button.other(told ? "Not told after all" : event.clubName(club) + " is told"))
+                        Button.other(
+                                told
+                                        ? Words.of(event).say("page-desk.not-told-after-all")
+                                        : Words.of(event).say("page-desk.is-told", "club", event.clubName(club))))
                 .sending("club", club.code())
                 .sending("told", told ? "no" : "yes");
         return new TellingView.Club(
                 event.clubName(club),
-                told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, "to be told"),
+                told
+                        ? new State(Mark.KEPT, "told")
+                        : new State(Mark.HELD, Words.of(event).say("page-desk.to-be-told")),
                 moved,
                 people,
                 press);

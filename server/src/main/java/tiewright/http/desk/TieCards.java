@@ -43,8 +43,10 @@ final class TieCards {
                 TieViews.rubber(rubber),
                 "/cards/" + tie.id() + "/" + rubber + (settled ? "/correct" : ""),
                 settled
-                        ? (card.standing() == Card.Standing.HELD ? "Settle from the card" : "Correct")
-                        : "Enter this rubber",
+                        ? (card.standing() == Card.Standing.HELD
+                                ? visit.words().say("page-desk.settle-from-the-card")
+                                : visit.words().say("page-desk.correct"))
+                        : visit.words().say("page-desk.enter-this-rubber"),
                 state(card),
                 entries(rubber),
                 stoppable ? List.of(StopPages.press(tie, rubber)) : List.of(),
@@ -67,7 +69,7 @@ final class TieCards {
         List<String> lines = new ArrayList<>();
         for (Card.Entry entry : tie.card(rubber).entries()) {
             String what = entry.takenBack()
-                    ? "taken back"
+                    ? visit.words().say("page-desk.taken-back")
                     : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
             lines.add(HallClock.said(visit.event().clock(entry.receivedAt())) + ", "
                     + entry.by().name() + ": " + (entry.settles() ? "settled as " : "") + what

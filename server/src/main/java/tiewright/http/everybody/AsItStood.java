@@ -31,15 +31,24 @@ record AsItStood(Visit visit, StoodView view) {
                 return new AsItStood(
                         visit,
                         new StoodView(
-                                path, typed, "", HallClock.said(time) + " is still ahead: this is how it stands now."));
+                                path,
+                                typed,
+                                "",
+                                visit.words()
+                                        .say("page-everybody.is-still-ahead-this-is", "time", HallClock.said(time))));
             }
             return new AsItStood(
                     visit.asOf(moment),
-                    new StoodView(path, HallClock.said(time), "As it stood at " + HallClock.said(time) + ".", ""));
+                    new StoodView(
+                            path,
+                            HallClock.said(time),
+                            visit.words().say("page-everybody.as-it-stood-at", "time", HallClock.said(time)),
+                            ""));
         } catch (DateTimeParseException noTime) {
             String shown = typed.substring(0, Math.min(typed.length(), 20));
             return new AsItStood(
-                    visit, new StoodView(path, "", "", "\"" + shown + "\" is no time of day. Type it as 14:31."));
+                    visit,
+                    new StoodView(path, "", "", visit.words().say("page-everybody.is-no-time-of-day", "shown", shown)));
         }
     }
 

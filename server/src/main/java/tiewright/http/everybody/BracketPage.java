@@ -16,13 +16,16 @@ import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
+import tiewright.wording.Words;
 
 /** The knockout, round by round. */
 final class BracketPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/bracket", visit -> Screen.of("bracket", "Knockout", view(AsItStood.of(visit))));
+        routes.everybodys(
+                "/bracket",
+                visit -> Screen.of("bracket", visit.words().say("page-everybody.knockout"), view(AsItStood.of(visit))));
     }
 
     private static BracketView view(AsItStood stood) {
@@ -52,7 +55,12 @@ final class BracketPage implements Page {
         List<Bracket.Round> shown = rounds.values().stream()
                 .map(ties -> new Bracket.Round(title(ties.size()), ties))
                 .toList();
-        return new BracketView(new Bracket("Knockout", shown), losers, !rounds.isEmpty(), champion, stood.view());
+        return new BracketView(
+                new Bracket(Words.of(event).say("page-everybody.knockout"), shown),
+                losers,
+                !rounds.isEmpty(),
+                champion,
+                stood.view());
     }
 
     static String title(int ties) {

@@ -29,6 +29,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
 import tiewright.paper.CalendarFile;
+import tiewright.wording.Words;
 
 /**
  * A calendar for each club and each player, to subscribe to. It is made for strangers whoever asks, for calendars are passed
@@ -42,14 +43,15 @@ final class CalendarPage implements Page {
         routes.get(Door.ANYBODY, "/club/{club}/calendar.ics", visit -> {
             Club club = visit.readId("club", ClubId::of)
                     .flatMap(visit.event()::club)
-                    .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
+                    .orElseThrow(() -> new NotFound(
+                            visit.words().say("page-everybody.there-is-no-club-in", "club", visit.path("club"))));
             send(visit.asStranger(), club.id(), Optional.empty());
         });
         routes.get(Door.ANYBODY, "/player/{player}/calendar.ics", visit -> {
             Player player = visit.readId("player", PlayerId::of)
                     .flatMap(visit.event()::player)
-                    .orElseThrow(
-                            () -> new NotFound("There is no player \"" + visit.path("player") + "\" in this event."));
+                    .orElseThrow(() -> new NotFound(
+                            visit.words().say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
             send(visit.asStranger(), player.club(), Optional.of(player.id()));
         });
     }
@@ -81,7 +83,7 @@ final class CalendarPage implements Page {
         String day = event.about().map(about -> ", " + about.name()).orElse("");
         visit.ctx()
                 .contentType("text/calendar; charset=utf-8")
-                .header("Content-Disposition", "inline; filename=\"calendar.ics\"")
+                .header("Content-Disposition", visit.words().say("page-everybody.inline-filename-calendar-ics"))
                 .result(new CalendarFile(whose + day, entries).text());
     }
 
@@ -122,7 +124,7 @@ final class CalendarPage implements Page {
                         summary(event, club, tie, changes),
                         tie.map(one -> new TieViews(event).where(one)).orElse(""),
                         tie.map(one -> String.join("\n", lines(event, club, player, one)))
-                                .orElse("Called off."),
+                                .orElse(visit.words().say("page-everybody.called-off")),
                         address(visit, tie.map(one -> "/tie/" + one.id()).orElse("/notices")),
                         start.isEmpty()));
     }
@@ -171,7 +173,7 @@ final class CalendarPage implements Page {
                         .map(event::clubName)
                         .findFirst()
                         .orElse(""));
-        return event.clubName(club) + " v " + against;
+        return Words.of(event).say("page-everybody.v", "club", event.clubName(club), "against", against);
     }
 
     private static List<String> lines(VisibleEvent event, ClubId club, Optional<PlayerId> player, Tie tie) {
@@ -181,18 +183,35 @@ final class CalendarPage implements Page {
         player.ifPresent(one -> tie.opened()
                 .forEach((rubber, pairs) -> pairs.pair(side)
                         .filter(pair -> pair.has(one))
-                        .ifPresent(
-                                pair -> lines.add(TieViews.rubber(rubber) + ": with " + event.name(pair.partnerOf(one))
-                                        + " against " + against(event, pairs.pair(side.other()))))));
+                        .ifPresent(pair -> lines.add(Words.of(event)
+                                .say(
+                                        "page-everybody.with-against",
+                                        "rubber",
+                                        TieViews.rubber(rubber),
+                                        "one",
+                                        event.name(pair.partnerOf(one)),
+                                        "other",
+                                        against(event, pairs.pair(side.other())))))));
         event.order()
                 .plan()
-                .ifPresent(plan -> lines.add("Order of play " + plan.version() + ", notice " + plan.notice()
-                        + ". The newest stands on the page."));
+                .ifPresent(plan -> lines.add(Words.of(event)
+                        .say(
+                                "page-everybody.order-of-play-notice-the",
+                                "version",
+                                plan.version(),
+                                "notice",
+                                plan.notice())));
         return lines;
     }
 
     private static String against(VisibleEvent event, Optional<Pair> pair) {
-        return pair.map(two -> event.name(two.first()) + " and " + event.name(two.second()))
-                .orElse("no pair");
+        return pair.map(two -> Words.of(event)
+                        .say(
+                                "page-everybody.and",
+                                "first",
+                                event.name(two.first()),
+                                "second",
+                                event.name(two.second())))
+                .orElse(Words.of(event).say("page-everybody.no-pair"));
     }
 }

@@ -25,14 +25,21 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** The published order of play: a chart for the wall, a list for each club. */
 final class ChartPage implements Page {
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/plan", visit -> Screen.of("chart", "Order of play", view(visit)));
-        routes.everybodys("/plan/clubs", visit -> Screen.of("lists", "Order of play, club by club", lists(visit)));
-        routes.everybodys("/board", visit -> Screen.of("board", "On court and next", NowPage.view(visit)));
+        routes.everybodys(
+                "/plan", visit -> Screen.of("chart", visit.words().say("page-everybody.order-of-play"), view(visit)));
+        routes.everybodys(
+                "/plan/clubs",
+                visit -> Screen.of("lists", visit.words().say("page-everybody.order-of-play-club-by"), lists(visit)));
+        routes.everybodys(
+                "/board",
+                visit ->
+                        Screen.of("board", visit.words().say("page-everybody.on-court-and-next"), NowPage.view(visit)));
     }
 
     private static ChartView view(Visit visit) {
@@ -41,9 +48,16 @@ final class ChartPage implements Page {
         event.ties().forEach(tie -> all.addAll(places(event, tie)));
         String caption = event.order()
                 .plan()
-                .map(plan -> "Version " + plan.version() + " of the order of play, notice " + plan.notice()
-                        + ", published at " + HallClock.said(event.clock(plan.at())))
-                .orElse("Starts and courts as published");
+                .map(plan -> visit.words()
+                        .say(
+                                "page-everybody.version-of-the-order-of",
+                                "version",
+                                plan.version(),
+                                "notice",
+                                plan.notice(),
+                                "at",
+                                HallClock.said(event.clock(plan.at()))))
+                .orElse(visit.words().say("page-everybody.starts-and-courts-as-published"));
         return new ChartView(
                 Charts.of(
                         "order-of-play",
@@ -59,12 +73,12 @@ final class ChartPage implements Page {
 
     private static List<NavLink> more(Visit visit) {
         List<NavLink> links = new ArrayList<>(List.of(
-                new NavLink("/plan/clubs", "A list for each club", false),
-                new NavLink("/board", "A board for the wall", false),
-                new NavLink("/ties", "All ties in one list", false)));
+                new NavLink("/plan/clubs", visit.words().say("page-everybody.a-list-for-each-club"), false),
+                new NavLink("/board", visit.words().say("page-everybody.a-board-for-the-wall"), false),
+                new NavLink("/ties", visit.words().say("page-everybody.all-ties-in-one-list"), false)));
         if (Door.OFFICIALS.opensFor(visit.role())) {
-            links.add(new NavLink(Addresses.PLAN, "Make the order of play", false));
-            links.add(new NavLink(Addresses.BREAKS, "The day breaks", false));
+            links.add(new NavLink(Addresses.PLAN, visit.words().say("page-everybody.make-the-order-of-play"), false));
+            links.add(new NavLink(Addresses.BREAKS, visit.words().say("page-everybody.the-day-breaks"), false));
         }
         return links;
     }
@@ -91,7 +105,8 @@ final class ChartPage implements Page {
                                 tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT)
                                         + one.getValue()
                                                 .umpires()
-                                                .map(club -> ", umpires " + club)
+                                                .map(club -> Words.of(event)
+                                                        .say("page-everybody.umpires", "club", club.code()))
                                                 .orElse(""))))
                 .toList();
     }

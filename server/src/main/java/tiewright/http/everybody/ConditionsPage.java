@@ -23,6 +23,7 @@ import tiewright.http.visit.Visit;
 import tiewright.setup.TickConditionsRead;
 import tiewright.wording.ConditionsWords;
 import tiewright.wording.DeletionWords;
+import tiewright.wording.Words;
 
 /** The conditions of play as everybody reads and prints them; a captain ticks that they were read. */
 final class ConditionsPage implements Page {
@@ -49,7 +50,7 @@ final class ConditionsPage implements Page {
         VisibleEvent event = visit.event();
         return Screen.of(
                 "conditions",
-                "Conditions of play",
+                visit.words().say("page-everybody.conditions-of-play"),
                 new ConditionsView(
                         tried.refusal(),
                         standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()),
@@ -62,13 +63,20 @@ final class ConditionsPage implements Page {
     private static String standing(VisibleEvent event) {
         String preset = event.conditions().base().printed();
         if (event.conditionsVersion() == 0) {
-            return "Not published yet: until the organiser does, the preset " + preset + " is what stands here.";
+            return Words.of(event).say("page-everybody.not-published-yet-until-the", "preset", preset);
         }
         String frozen = event.isFrozen()
-                ? "Frozen since the first sheet was sealed: only a numbered ruling changes them."
-                : "Frozen from the first sealed sheet on.";
-        return "Version " + event.conditionsVersion() + ", made from the preset " + preset
-                + "; what differs from it is marked. " + frozen;
+                ? Words.of(event).say("page-everybody.frozen-since-the-first-sheet")
+                : Words.of(event).say("page-everybody.frozen-from-the-first-sealed");
+        return Words.of(event)
+                .say(
+                        "page-everybody.version-made-from-the-preset",
+                        "conditionsVersion",
+                        event.conditionsVersion(),
+                        "preset",
+                        preset,
+                        "frozen",
+                        frozen);
     }
 
     private static List<ConditionsView.Group> groups(Conditions conditions) {
@@ -94,7 +102,8 @@ final class ConditionsPage implements Page {
         if (visit.role() != Role.CAPTAIN || version == 0 || visit.event().conditionsRead(visit.club()) >= version) {
             return Optional.empty();
         }
-        return Optional.of(new ConditionsView.Tick(version, "I have read version " + version));
+        return Optional.of(new ConditionsView.Tick(
+                version, visit.words().say("page-everybody.i-have-read-version", "version", version)));
     }
 
     private static List<String> ticked(Visit visit) {
@@ -107,8 +116,10 @@ final class ConditionsPage implements Page {
         List<String> lines = new ArrayList<>();
         for (ClubId club : clubs) {
             int read = event.conditionsRead(club);
-            lines.add(
-                    event.clubName(club) + ": " + (read == 0 ? "no version ticked yet" : "version " + read + " read"));
+            lines.add(event.clubName(club) + ": "
+                    + (read == 0
+                            ? visit.words().say("page-everybody.no-version-ticked-yet")
+                            : visit.words().say("page-everybody.version-read", "read", read)));
         }
         return lines;
     }

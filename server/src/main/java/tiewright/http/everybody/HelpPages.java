@@ -13,6 +13,7 @@ final class HelpPages implements Page {
         routes.get(
                 Door.ANYBODY,
                 "/help/receipts",
-                visit -> visit.show(new Screen("pages/receiptsHelp", "How to check a receipt", Map.of())));
+                visit -> visit.show(new Screen(
+                        "pages/receiptsHelp", visit.words().say("page-everybody.how-to-check-a-receipt"), Map.of())));
     }
 }

@@ -18,7 +18,10 @@ final class NoticesPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/notices", visit -> Screen.of("notices", "Notices and rulings", view(visit.event())));
+        routes.everybodys(
+                "/notices",
+                visit -> Screen.of(
+                        "notices", visit.words().say("page-everybody.notices-and-rulings"), view(visit.event())));
     }
 
     private static NoticesView view(VisibleEvent event) {
@@ -36,7 +39,7 @@ final class NoticesPage implements Page {
 
     private static NoticesView.Ruling ruling(Words words, OfficialFact.RulingStated ruling) {
         return new NoticesView.Ruling(
-                "Ruling " + ruling.number(),
+                words.say("page-everybody.ruling", "ruling", ruling.number()),
                 words.saying(ruling.about()),
                 words.saying(ruling.ruling()),
                 ruling.reason(),

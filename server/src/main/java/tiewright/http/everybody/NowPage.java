@@ -25,6 +25,7 @@ import tiewright.http.visit.TextOrder;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** What is on now, what comes next, what just ended. */
 final class NowPage implements Page {
@@ -32,7 +33,7 @@ final class NowPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/", visit -> Screen.of("now", "On now", view(visit)));
+        routes.everybodys("/", visit -> Screen.of("now", visit.words().say("page-everybody.on-now"), view(visit)));
     }
 
     static NowView view(Visit visit) {
@@ -69,24 +70,35 @@ final class NowPage implements Page {
         String next = waiting.stream()
                 .filter(tie -> event.order().courts(tie).contains(court.name()))
                 .findFirst()
-                .map(tie -> "Next: " + ties.title(tie) + ", " + ties.when(tie))
+                .map(tie -> Words.of(event).say("page-everybody.next", "tie", ties.title(tie), "tie2", ties.when(tie)))
                 .orElse("");
         if (!court.usable()) {
-            return new CourtStrip.Court("Court", court.name(), new State(Mark.STOP, "out of use"), "", "", next);
+            return new CourtStrip.Court(
+                    Words.of(event).say("page-everybody.court"),
+                    court.name(),
+                    new State(Mark.STOP, Words.of(event).say("page-everybody.out-of-use")),
+                    "",
+                    "",
+                    next);
         }
         Optional<Now> now = event.ties().stream()
                 .filter(tie -> !event.isGone(tie))
                 .flatMap(tie -> on(event, tie, court.name()).stream())
                 .max(Comparator.comparing(one -> one.call().at()));
         return now.map(one -> new CourtStrip.Court(
-                        "Court",
+                        Words.of(event).say("page-everybody.court"),
                         court.name(),
                         new State(Mark.PLAYING, "playing"),
                         ties.title(one.tie()) + ", "
                                 + TieViews.rubber(one.rubber()).toLowerCase(java.util.Locale.ROOT),
-                        "called at " + HallClock.said(event.clock(one.call().at())),
+                        Words.of(event)
+                                .say(
+                                        "page-everybody.called-at",
+                                        "at",
+                                        HallClock.said(event.clock(one.call().at()))),
                         next))
-                .orElse(new CourtStrip.Court("Court", court.name(), State.NONE, "free", "", next));
+                .orElse(new CourtStrip.Court(
+                        Words.of(event).say("page-everybody.court"), court.name(), State.NONE, "free", "", next));
     }
 
     private record Now(Tie tie, RubberNo rubber, Tie.Call call) {}

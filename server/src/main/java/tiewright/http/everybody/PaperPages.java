@@ -19,6 +19,7 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TiePapers;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** The paper twin: blank and filled sheets and cards, one press each. */
 final class PaperPages implements Page {
@@ -27,12 +28,26 @@ final class PaperPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.ANYBODY, "/paper", visit -> visit.show(Screen.of("paperList", "To print", list())));
         routes.get(
-                Door.ANYBODY, "/paper/blank-sheets", visit -> show(visit, "Blank sheets", blankSheets(forAll(visit))));
-        routes.get(Door.ANYBODY, "/paper/blank-cards", visit -> show(visit, "Blank cards", blankCards(forAll(visit))));
-        routes.get(Door.ANYBODY, "/paper/sheets", visit -> show(visit, "Opened sheets", sheets(forAll(visit))));
-        routes.get(Door.ANYBODY, "/paper/cards", visit -> show(visit, "Cards of all ties", cards(forAll(visit))));
+                Door.ANYBODY,
+                "/paper",
+                visit -> visit.show(Screen.of("paperList", visit.words().say("page-everybody.to-print"), list())));
+        routes.get(
+                Door.ANYBODY,
+                "/paper/blank-sheets",
+                visit -> show(visit, visit.words().say("page-everybody.blank-sheets"), blankSheets(forAll(visit))));
+        routes.get(
+                Door.ANYBODY,
+                "/paper/blank-cards",
+                visit -> show(visit, visit.words().say("page-everybody.blank-cards"), blankCards(forAll(visit))));
+        routes.get(
+                Door.ANYBODY,
+                "/paper/sheets",
+                visit -> show(visit, visit.words().say("page-everybody.opened-sheets"), sheets(forAll(visit))));
+        routes.get(
+                Door.ANYBODY,
+                "/paper/cards",
+                visit -> show(visit, visit.words().say("page-everybody.cards-of-all-ties"), cards(forAll(visit))));
         routes.get(Door.ANYBODY, "/paper/tie/{tie}", visit -> {
             VisibleEvent event = forAll(visit);
             TieViews views = new TieViews(event);
@@ -42,7 +57,7 @@ final class PaperPages implements Page {
                     visit,
                     views.title(tie),
                     new PaperView(
-                            "The card and the sheets of this tie.",
+                            Words.of(event).say("page-everybody.the-card-and-the-sheets"),
                             tie.isOpened() ? papers.sheets(tie) : blank(event, views, tie),
                             List.of(papers.card(tie))));
         });
@@ -73,9 +88,14 @@ final class PaperPages implements Page {
     }
 
     private static PaperView blankSheets(VisibleEvent event) {
-        SheetView sheet = new SheetView("Sheet", State.NONE, "Club, tie and time:", rows(event), "");
+        SheetView sheet = new SheetView(
+                Words.of(event).say("page-everybody.sheet"),
+                State.NONE,
+                Words.of(event).say("page-everybody.club-tie-and-time"),
+                rows(event),
+                "");
         return new PaperView(
-                "Write the pairs, fold the sheet, hand it in closed. Both clubs' sheets are opened together.",
+                Words.of(event).say("page-everybody.write-the-pairs-fold-the"),
                 java.util.Collections.nCopies(SHEETS_A_PAGE, sheet),
                 List.of());
     }
@@ -108,12 +128,22 @@ final class PaperPages implements Page {
                         .map(rubber -> row(TieViews.rubber(rubber)))
                         .toList());
         if (event.conditions().rubbers() % 2 == 0) {
-            rows.add(row("Decider"));
+            rows.add(row(Words.of(event).say("page-everybody.decider")));
         }
         CardView card = new CardView(
-                "Tie:", "Time and court:", State.NONE, "", "", rows, "Rubbers won", "", "", "Signed", "Signed");
+                Words.of(event).say("page-everybody.tie"),
+                Words.of(event).say("page-everybody.time-and-court"),
+                State.NONE,
+                "",
+                "",
+                rows,
+                Words.of(event).say("page-everybody.rubbers-won"),
+                "",
+                "",
+                Words.of(event).say("page-everybody.signed"),
+                Words.of(event).say("page-everybody.signed"));
         return new PaperView(
-                "Both captains compare and sign. The desk enters what the card shows.",
+                Words.of(event).say("page-everybody.both-captains-compare-and-sign"),
                 List.of(),
                 java.util.Collections.nCopies(CARDS_A_PAGE, card));
     }
@@ -129,13 +159,15 @@ final class PaperPages implements Page {
                 .filter(Tie::isOpened)
                 .flatMap(tie -> papers.sheets(tie).stream()
                         .map(sheet -> new SheetView(
-                                sheet.title() + " in " + views.title(tie),
+                                Words.of(event)
+                                        .say("page-everybody.in", "sheet", sheet.title(), "tie", views.title(tie)),
                                 sheet.state(),
                                 sheet.barLine(),
                                 sheet.rows(),
                                 "")))
                 .toList();
-        return new PaperView(sheets.isEmpty() ? "No sheet is open yet." : "", sheets, List.of());
+        return new PaperView(
+                sheets.isEmpty() ? Words.of(event).say("page-everybody.no-sheet-is-open-yet") : "", sheets, List.of());
     }
 
     private static PaperView cards(VisibleEvent event) {
@@ -143,6 +175,7 @@ final class PaperPages implements Page {
                 .filter(Tie::isReady)
                 .map(new TiePapers(event)::card)
                 .toList();
-        return new PaperView(cards.isEmpty() ? "No tie has both its clubs yet." : "", List.of(), cards);
+        return new PaperView(
+                cards.isEmpty() ? Words.of(event).say("page-everybody.no-tie-has-both-its") : "", List.of(), cards);
     }
 }

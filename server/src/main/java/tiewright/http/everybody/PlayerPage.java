@@ -34,6 +34,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** A player's next: when, where, with whom, against whom; before the sheets open, time and court only. */
 final class PlayerPage implements Page {
@@ -47,7 +48,8 @@ final class PlayerPage implements Page {
     private static void show(Visit visit, String template) {
         Player player = visit.readId("player", PlayerId::of)
                 .flatMap(visit.event()::player)
-                .orElseThrow(() -> new NotFound("There is no player \"" + visit.path("player") + "\" in this event."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
         visit.show(Screen.of(
                 template,
                 visit.event().name(player.id()) + ", " + visit.event().clubName(player.club()),
@@ -100,24 +102,24 @@ final class PlayerPage implements Page {
         TieViews views = new TieViews(event);
         List<NextCard.Line> lines = new ArrayList<>();
         lines.add(new NextCard.Line(
-                "Against",
+                visit.words().say("page-everybody.against"),
                 views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
         List<String> courts = event.order().courts(tie);
         if (courts.size() > 1) {
-            lines.add(new NextCard.Line("Courts", String.join(", ", courts)));
+            lines.add(new NextCard.Line(visit.words().say("page-everybody.courts"), String.join(", ", courts)));
         }
         Optional.of(visit.ties().expected(tie))
                 .filter(words -> !words.isEmpty())
-                .ifPresent(words -> lines.add(new NextCard.Line("Expected", words)));
+                .ifPresent(words -> lines.add(new NextCard.Line(visit.words().say("page-everybody.expected"), words)));
         toldSheet(visit, player.club(), tie)
                 .ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
         String note = event.deadline(ExchangeId.sheets(tie.id()))
-                .map(at -> "Who plays with whom is shown here at " + HallClock.said(event.clock(at))
-                        + ", when both sheets open.")
-                .orElse("Who plays with whom is shown here when both sheets are open.");
+                .map(at -> visit.words()
+                        .say("page-everybody.who-plays-with-whom-is-2", "at", HallClock.said(event.clock(at))))
+                .orElse(visit.words().say("page-everybody.who-plays-with-whom-is"));
         return new NextCard(
                 views.title(tie),
-                "Court",
+                visit.words().say("page-everybody.court"),
                 courts.size() == 1 ? courts.get(0) : "",
                 views.when(tie),
                 State.NONE,
@@ -136,9 +138,19 @@ final class PlayerPage implements Page {
         sheet.pairs()
                 .forEach((rubber, pair) -> pair.filter(two -> two.has(player))
                         .ifPresent(two -> lines.add(new NextCard.Line(
-                                "Your captain says",
-                                TieViews.rubber(rubber) + " with " + event.name(two.partnerOf(player))))));
-        return lines.isEmpty() ? List.of(new NextCard.Line("Your captain says", "you rest in this tie")) : lines;
+                                Words.of(event).say("page-everybody.your-captain-says"),
+                                Words.of(event)
+                                        .say(
+                                                "page-everybody.with-2",
+                                                "rubber",
+                                                TieViews.rubber(rubber),
+                                                "player",
+                                                event.name(two.partnerOf(player)))))));
+        return lines.isEmpty()
+                ? List.of(new NextCard.Line(
+                        Words.of(event).say("page-everybody.your-captain-says"),
+                        Words.of(event).say("page-everybody.you-rest-in-this-tie")))
+                : lines;
     }
 
     private static NextCard opened(
@@ -148,20 +160,31 @@ final class PlayerPage implements Page {
         Optional<OrderOfPlay.Place> planned =
                 Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
         String with = event.name(partner);
-        String other = against.map(two -> event.name(two.first()) + " and " + event.name(two.second()))
-                .orElse("no pair: walkover");
+        String other = against.map(two -> Words.of(event)
+                        .say(
+                                "page-everybody.and",
+                                "first",
+                                event.name(two.first()),
+                                "second",
+                                event.name(two.second())))
+                .orElse(Words.of(event).say("page-everybody.no-pair-walkover"));
         return new NextCard(
                 views.title(tie) + ", " + TieViews.rubber(rubber),
-                "Court",
+                Words.of(event).say("page-everybody.court"),
                 call.map(Tie.Call::court)
                         .or(() -> planned.map(OrderOfPlay.Place::court))
                         .or(tie::court)
                         .orElse(""),
-                call.map(one -> "called at " + HallClock.said(event.clock(one.at())))
+                call.map(one -> Words.of(event)
+                                .say("page-everybody.called-at", "at", HallClock.said(event.clock(one.at()))))
                         .orElse(planned.map(place -> HallClock.said(place.start()))
                                 .orElse(views.when(tie))),
-                call.isPresent() ? new State(Mark.PLAYING, "go to the court") : new State(Mark.OPENED, "sheets opened"),
-                List.of(new NextCard.Line("With", with), new NextCard.Line("Against", other)),
+                call.isPresent()
+                        ? new State(Mark.PLAYING, Words.of(event).say("page-everybody.go-to-the-court"))
+                        : new State(Mark.OPENED, Words.of(event).say("page-everybody.sheets-opened")),
+                List.of(
+                        new NextCard.Line(Words.of(event).say("page-everybody.with"), with),
+                        new NextCard.Line(Words.of(event).say("page-everybody.against"), other)),
                 "",
                 new Changes(event).last(tie));
     }

@@ -11,13 +11,16 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TableViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** Every pool's table, each place with its reason. */
 final class TablesPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/tables", visit -> Screen.of("tables", "Tables", view(AsItStood.of(visit))));
+        routes.everybodys(
+                "/tables",
+                visit -> Screen.of("tables", visit.words().say("page-everybody.tables"), view(AsItStood.of(visit))));
     }
 
     private static TablesView view(AsItStood stood) {
@@ -30,7 +33,9 @@ final class TablesPage implements Page {
         return new TablesView(
                 pools,
                 placing,
-                event.signed().map(signed -> "Final, by " + signed.by()).orElse(""),
+                event.signed()
+                        .map(signed -> Words.of(event).say("page-everybody.final-by", "by", signed.by()))
+                        .orElse(""),
                 gone(visit),
                 stood.view());
     }

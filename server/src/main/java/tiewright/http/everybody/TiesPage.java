@@ -28,13 +28,15 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TiePapers;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** All ties in the order of play, and one tie with its sheets, receipts and card. */
 final class TiesPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/ties", visit -> Screen.of("ties", "Order of the ties", all(visit)));
+        routes.everybodys(
+                "/ties", visit -> Screen.of("ties", visit.words().say("page-everybody.order-of-the-ties"), all(visit)));
         routes.get(Door.ANYBODY, "/tie/{tie}", visit -> {
             Tie tie = visit.tie();
             visit.show(Screen.of("tie", new TieViews(visit.event()).title(tie), one(visit.event(), tie)));
@@ -47,7 +49,11 @@ final class TiesPage implements Page {
         Map<String, List<TieLine>> slots = new LinkedHashMap<>();
         List<String> text = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(List.copyOf(event.ties()))) {
-            slots.computeIfAbsent(tie.start().map(HallClock::said).orElse("Without a time"), start -> new ArrayList<>())
+            slots.computeIfAbsent(
+                            tie.start()
+                                    .map(HallClock::said)
+                                    .orElse(visit.words().say("page-everybody.without-a-time")),
+                            start -> new ArrayList<>())
                     .add(views.line(tie));
             text.add(line(views, tie));
         }
@@ -55,7 +61,12 @@ final class TiesPage implements Page {
                 slots.entrySet().stream()
                         .map(slot -> new TiesView.Slot(slot.getKey(), List.copyOf(slot.getValue())))
                         .toList(),
-                new CopyText("copy-ties", "Order of the ties as text", String.join("\n", text), "Copy", "Copied"));
+                new CopyText(
+                        "copy-ties",
+                        visit.words().say("page-everybody.order-of-the-ties-as"),
+                        String.join("\n", text),
+                        visit.words().say("page-everybody.copy"),
+                        visit.words().say("page-everybody.copied")));
     }
 
     private static String line(TieViews views, Tie tie) {
@@ -71,7 +82,7 @@ final class TiesPage implements Page {
         VisibleExchange sheets = event.exchange(ExchangeId.sheets(tie.id()));
         VisibleExchange decider = event.exchange(ExchangeId.decider(tie.id()));
         List<Receipt> receipts = new ArrayList<>(receipts(views, tie, sheets, "sheet"));
-        receipts.addAll(receipts(views, tie, decider, "pair for the decider"));
+        receipts.addAll(receipts(views, tie, decider, Words.of(event).say("page-everybody.pair-for-the-decider")));
         List<String> changes = java.util.stream.Stream.concat(
                         sheets.replacements().stream(), decider.replacements().stream())
                 .map(change -> change(event, change))
@@ -83,7 +94,12 @@ final class TiesPage implements Page {
                 receipts,
                 changes,
                 new Changes(event).history(tie),
-                new CopyText("copy-tie", "This tie as text", text(papers.card(tie)), "Copy", "Copied"));
+                new CopyText(
+                        "copy-tie",
+                        Words.of(event).say("page-everybody.this-tie-as-text"),
+                        text(papers.card(tie)),
+                        Words.of(event).say("page-everybody.copy"),
+                        Words.of(event).say("page-everybody.copied")));
     }
 
     private static List<Receipt> receipts(TieViews views, Tie tie, VisibleExchange exchange, String what) {
@@ -128,13 +144,29 @@ final class TiesPage implements Page {
     private static String change(VisibleEvent event, tiewright.event.Exchange.Replacement change) {
         String pair = change.fact()
                 .pair()
-                .map(two -> event.name(two.first()) + " and " + event.name(two.second()))
-                .orElse("no pair");
-        return HallClock.said(event.clock(change.at())) + ": "
-                + event.clubName(change.fact().club()) + ", "
-                + TieViews.rubber(change.fact().rubber()) + " is now " + pair + " ("
-                + change.fact().door() + ", approved by "
-                + change.fact().approvedBy() + ")";
+                .map(two -> Words.of(event)
+                        .say(
+                                "page-everybody.and",
+                                "first",
+                                event.name(two.first()),
+                                "second",
+                                event.name(two.second())))
+                .orElse(Words.of(event).say("page-everybody.no-pair"));
+        return Words.of(event)
+                .say(
+                        "page-everybody.is-now-approved-by",
+                        "at",
+                        HallClock.said(event.clock(change.at())),
+                        "club",
+                        event.clubName(change.fact().club()),
+                        "rubber",
+                        TieViews.rubber(change.fact().rubber()),
+                        "pair",
+                        pair,
+                        "door",
+                        change.fact().door(),
+                        "approvedBy",
+                        change.fact().approvedBy());
     }
 
     private static String text(CardView card) {

@@ -12,6 +12,7 @@ import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.TieViews;
+import tiewright.wording.Words;
 
 /**
  * What a player is told who has no rubber to go to now. Nobody reads "free" before everything is settled that could still
@@ -20,6 +21,7 @@ import tiewright.http.visit.TieViews;
 final class Waiting {
     private final VisibleEvent event;
     private final TieViews views;
+    private final Words words;
     private final Player player;
     private final List<Tie> open;
 
@@ -29,6 +31,7 @@ final class Waiting {
     Waiting(VisibleEvent event, Player player, List<Tie> open) {
         this.event = event;
         this.views = new TieViews(event);
+        this.words = Words.of(event);
         this.player = player;
         this.open = open;
     }
@@ -36,7 +39,7 @@ final class Waiting {
     /** One sentence; empty while a rubber of an opened tie waits for the player, for its card says it all. */
     String words() {
         if (open.isEmpty()) {
-            return "No tie of your club is left, or none is arranged yet.";
+            return words.say("page-everybody.no-tie-of-your-club");
         }
         List<Tie> opened = open.stream().filter(Tie::isOpened).toList();
         if (opened.stream().anyMatch(tie -> names(tie, event.progress(tie).left()))) {
@@ -52,17 +55,17 @@ final class Waiting {
         TieProgress progress = event.progress(tie);
         String title = views.title(tie);
         if (names(tie, progress.held())) {
-            return Optional.of("The card of your rubber in " + title + " is being settled: stay near the desk.");
+            return Optional.of(words.say("page-everybody.the-card-of-your-rubber", "tie", title));
         }
         if (tie.isDeciderOpened() || !progress.canComeToDecider()) {
             return Optional.empty();
         }
         if (progress.awaitsDecider()) {
-            return Optional.of(title + " is level and goes to a decider. Its pairs are not open yet: stay near.");
+            return Optional.of(words.say("page-everybody.is-level-and-goes-to", "tie", title));
         }
         int lead = Math.abs(progress.won(Side.HOME) - progress.won(Side.AWAY));
         return lead <= progress.left().size() + progress.held().size()
-                ? Optional.of(title + " may still come to a decider, and you may be named for it: stay near.")
+                ? Optional.of(words.say("page-everybody.may-still-come-to-a", "tie", title))
                 : Optional.empty();
     }
 
@@ -78,15 +81,15 @@ final class Waiting {
         Optional<Tie> next = open.stream().filter(tie -> !tie.isOpened()).findFirst();
         Optional<Instant> start = next.flatMap(event::startsAt);
         if (next.isEmpty()) {
-            return "No other tie of your club is to come yet.";
+            return words.say("page-everybody.no-other-tie-of-your");
         }
         if (start.isEmpty()) {
-            return views.title(next.get()) + " has no time yet: look here again.";
+            return words.say("page-everybody.has-no-time-yet-look", "tie", views.title(next.get()));
         }
         String at = HallClock.said(event.clock(start.get()));
         return start.get().isAfter(event.now())
-                ? "Free until " + at + ", the next start of your club."
-                : views.title(next.get()) + " was to start at " + at + ": stay near.";
+                ? words.say("page-everybody.free-until-the-next-start-2", "at", at)
+                : words.say("page-everybody.was-to-start-at-stay", "tie", views.title(next.get()), "at", at);
     }
 
     private boolean names(Tie tie, List<RubberNo> rubbers) {

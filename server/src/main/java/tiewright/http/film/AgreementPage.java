@@ -62,27 +62,34 @@ final class AgreementPage implements Page {
         Fields fields = Fields.of("", Tried.NOTHING);
         return Screen.of(
                 "asked",
-                visit.event().clubName(visit.club()) + ": do two watchers agree",
+                visit.words()
+                        .say(
+                                "page-film.do-two-watchers-agree",
+                                "club",
+                                visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
-                        new NavLink(FilmPage.PATH, "Back to the film notes", false),
+                        new NavLink(FilmPage.PATH, visit.words().say("page-film.back-to-the-film-notes"), false),
                         List.of(
-                                "Two people note the same rallies of one game, each under a name of its own, thirty rallies or more. What they do not agree on is a matter of who"
-                                        + " watches: write down in one sentence how you tell it, and do not act on its counts before.",
-                                "Both notes count, in form and in counts, as if they were two games: delete one of them on the page of film notes once you have compared them."),
+                                visit.words().say("page-film.two-people-note-the-same"),
+                                visit.words().say("page-film.both-notes-count-in-form")),
                         Optional.of(new AskedView.Ask(
                                 PATH,
                                 List.of(
                                         fields.select(
-                                                ONE, "One person's notes", "Choose a game", form.text(ONE), options),
+                                                ONE,
+                                                visit.words().say("page-film.one-persons-notes"),
+                                                visit.words().say("page-film.choose-a-game"),
+                                                form.text(ONE),
+                                                options),
                                         fields.select(
                                                 OTHER,
-                                                "The other's notes of the same rallies",
-                                                "Choose a game",
+                                                visit.words().say("page-film.the-others-notes-of-the"),
+                                                visit.words().say("page-film.choose-a-game"),
                                                 form.text(OTHER),
                                                 options)),
-                                Button.main("Compare them"))),
-                        answer.isEmpty() ? "" : "Show how far they agree",
+                                Button.main(visit.words().say("page-film.compare-them")))),
+                        answer.isEmpty() ? "" : visit.words().say("page-film.show-how-far-they-agree"),
                         answer.isEmpty(),
                         answer));
     }
@@ -98,7 +105,13 @@ final class AgreementPage implements Page {
         for (Agreement.Field field : agreement.fields()) {
             rows.add(ReasonTable.Row.of(List.of(
                     Cell.of(words.what(field.what())),
-                    Cell.of(field.kappa().same() + " of " + field.kappa().of()),
+                    Cell.of(visit.words()
+                            .say(
+                                    "page-film.of",
+                                    "same",
+                                    field.kappa().same(),
+                                    "kappa",
+                                    field.kappa().of())),
                     Cell.of(
                             field.kappa().value().isPresent()
                                     ? String.format(
@@ -108,17 +121,17 @@ final class AgreementPage implements Page {
                                     : "none"),
                     Cell.of(words.worth(field)))));
         }
-        return List.of(WorkView.Section.of("agreement", "Agreement", words.compared(agreement))
+        return List.of(WorkView.Section.of(
+                        "agreement", visit.words().say("page-film.agreement"), words.compared(agreement))
                 .with(new ReasonTable(
                         "agreement",
-                        "Agreement",
+                        visit.words().say("page-film.agreement"),
                         List.of(
-                                new Column("What", false),
-                                new Column("The same", true),
-                                new Column("Kappa", true),
-                                new Column("What it is worth", false)),
+                                new Column(visit.words().say("page-film.what"), false),
+                                new Column(visit.words().say("page-film.the-same"), true),
+                                new Column(visit.words().say("page-film.kappa"), true),
+                                new Column(visit.words().say("page-film.what-it-is-worth"), false)),
                         rows,
-                        "Kappa is 1 where they always agree and 0 where it is no more than luck, for two who say the same words as often but blindly. Thirty rallies"
-                                + " leave a doubt of about 0.3 either way.")));
+                        visit.words().say("page-film.kappa-is-1-where-they"))));
     }
 }

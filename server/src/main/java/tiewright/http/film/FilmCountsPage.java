@@ -69,12 +69,15 @@ final class FilmCountsPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         totals.forEach((who, of) -> sections.add(section(visit, who, of)));
         if (sections.isEmpty()) {
-            sections.add(WorkView.Section.of(
-                    "none", "", "Counts stand here once a game of your own players is noted from film."));
+            sections.add(WorkView.Section.of("none", "", visit.words().say("page-film.counts-stand-here-once-a")));
         }
         return Screen.of(
                 "asked",
-                visit.event().clubName(visit.club()) + ": what film says so far",
+                visit.words()
+                        .say(
+                                "page-film.what-film-says-so-far",
+                                "club",
+                                visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
                         BACK,
@@ -82,7 +85,7 @@ final class FilmCountsPage implements Page {
                                 SMALL,
                                 "A range holds the share with a chance of 95 %, if rallies are alike: of twenty ranges one misses by luck alone."),
                         Optional.empty(),
-                        "Show the counts",
+                        visit.words().say("page-film.show-the-counts"),
                         true,
                         sections));
     }
@@ -94,9 +97,14 @@ final class FilmCountsPage implements Page {
                 .map(total -> new ReasonTable.Row(
                         List.of(
                                 Cell.of(words.measure(total.measure())),
-                                new Cell(total.value() + " of " + total.outOf(), href(total)),
-                                Cell.of(total.share().map(FilmCountsPage::said).orElse("not enough film"))),
-                        "What it is worth",
+                                new Cell(
+                                        visit.words()
+                                                .say("page-film.of-2", "value", total.value(), "outOf", total.outOf()),
+                                        href(total)),
+                                Cell.of(total.share()
+                                        .map(FilmCountsPage::said)
+                                        .orElse(visit.words().say("page-film.not-enough-film")))),
+                        visit.words().say("page-film.what-it-is-worth"),
                         words.sentences(total),
                         false))
                 .toList();
@@ -107,7 +115,10 @@ final class FilmCountsPage implements Page {
                 .with(new ReasonTable(
                         id + "-table",
                         caption,
-                        List.of(new Column("What", false), new Column("How many", true), new Column("Of 100", true)),
+                        List.of(
+                                new Column(visit.words().say("page-film.what"), false),
+                                new Column(visit.words().say("page-film.how-many"), true),
+                                new Column(visit.words().say("page-film.of-100"), true)),
                         rows,
                         ""));
     }
@@ -145,26 +156,39 @@ final class FilmCountsPage implements Page {
                 List.of(
                         fields.select(
                                 PLAYER,
-                                "Who ended the rally",
-                                "Anybody",
+                                visit.words().say("page-film.who-ended-the-rally"),
+                                visit.words().say("page-film.anybody"),
                                 form.text(PLAYER),
                                 seen.stream()
                                         .map(one -> Option.of(
                                                 one.code(), visit.event().name(one), false))
                                         .toList()),
-                        fields.select(ENDING, "How it ended", "In any way", form.text(ENDING), keys(words, true)),
                         fields.select(
-                                NOTED, "What else is noted of it", "Anything", form.text(NOTED), keys(words, false))),
-                Button.main("Find the rallies"));
+                                ENDING,
+                                visit.words().say("page-film.how-it-ended"),
+                                visit.words().say("page-film.in-any-way"),
+                                form.text(ENDING),
+                                keys(words, true)),
+                        fields.select(
+                                NOTED,
+                                visit.words().say("page-film.what-else-is-noted-of"),
+                                visit.words().say("page-film.anything"),
+                                form.text(NOTED),
+                                keys(words, false))),
+                Button.main(visit.words().say("page-film.find-the-rallies")));
         return Screen.of(
                 "asked",
-                visit.event().clubName(visit.club()) + ": find rallies on film",
+                visit.words()
+                        .say(
+                                "page-film.find-rallies-on-film",
+                                "club",
+                                visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
                         BACK,
                         List.of(SMALL),
                         Optional.of(ask),
-                        isAsked ? "Show the rallies" : "",
+                        isAsked ? visit.words().say("page-film.show-the-rallies") : "",
                         !isAsked,
                         isAsked ? List.of(found(visit, words, games, new Clips(player, ending, noted))) : List.of()));
     }
@@ -183,18 +207,28 @@ final class FilmCountsPage implements Page {
             for (Step step : clips.in(game)) {
                 rows.add(ReasonTable.Row.of(List.of(
                         Cell.of(game.game().code()),
-                        Cell.of(step.note().detail().filmTime().orElse("not noted")),
+                        Cell.of(step.note()
+                                .detail()
+                                .filmTime()
+                                .orElse(visit.words().say("page-film.not-noted"))),
                         Cell.of(words.rally(step)))));
             }
         }
-        WorkView.Section section =
-                WorkView.Section.of("found", "Found", rows.size() == 1 ? "1 rally." : rows.size() + " rallies.");
+        WorkView.Section section = WorkView.Section.of(
+                "found",
+                visit.words().say("page-film.found"),
+                rows.size() == 1
+                        ? visit.words().say("page-film.1-rally")
+                        : visit.words().say("page-film.rallies", "rows", rows.size()));
         return rows.isEmpty()
                 ? section
                 : section.with(new ReasonTable(
                         "found",
-                        "Found",
-                        List.of(new Column("Game", false), new Column("On film at", true), new Column("Rally", false)),
+                        visit.words().say("page-film.found"),
+                        List.of(
+                                new Column(visit.words().say("page-film.game"), false),
+                                new Column(visit.words().say("page-film.on-film-at"), true),
+                                new Column(visit.words().say("page-film.rally"), false)),
                         rows,
                         ""));
     }

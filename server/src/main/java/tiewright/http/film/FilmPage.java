@@ -61,6 +61,8 @@ final class FilmPage implements Page {
 
     private static Screen screen(Visit visit, GivenFilm given, Tried tried) {
         return Screen.of(
-                "film", visit.event().clubName(visit.club()) + ": film notes", FilmViews.of(visit, given, tried));
+                "film",
+                visit.words().say("page-film.film-notes", "club", visit.event().clubName(visit.club())),
+                FilmViews.of(visit, given, tried));
     }
 }

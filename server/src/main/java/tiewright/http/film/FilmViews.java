@@ -22,6 +22,7 @@ import tiewright.http.visit.Visit;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.rating.FilmedGame;
 import tiewright.wording.FilmWords;
+import tiewright.wording.Words;
 
 /** Makes the page of film notes. */
 final class FilmViews {
@@ -57,7 +58,7 @@ final class FilmViews {
                 games.isEmpty() ? List.of() : List.of(all(tried)),
                 given.fields(),
                 FilmPage.PATH,
-                Button.main("Keep these film notes"),
+                Button.main(visit.words().say("page-film.keep-these-film-notes")),
                 codes(event));
     }
 
@@ -75,25 +76,43 @@ final class FilmViews {
         VisibleEvent event = visit.event();
         FilmedGame counted = game.film().counted();
         List<String> lines = new ArrayList<>();
-        lines.add(pair(event, counted.one()) + " v " + pair(event, counted.two()) + ", "
-                + counted.format().code());
-        lines.add(Counted.of(counted.rallies(), "rally", "rallies") + " on film that somebody won; they lead to "
-                + game.film().replay().score() + ".");
+        lines.add(visit.words()
+                .say(
+                        "page-film.v",
+                        "one",
+                        pair(event, counted.one()),
+                        "two",
+                        pair(event, counted.two()),
+                        "format",
+                        counted.format().code()));
+        lines.add(visit.words()
+                .say(
+                        "page-film.on-film-that-somebody-won",
+                        "rallies",
+                        Counted.of(counted.rallies(), "rally", "rallies"),
+                        "score",
+                        game.film().replay().score()));
         List<String> conflicts = new FilmWords(visit.words())
                 .conflicts(visit.ask(ClubAnswers::new).checked(game.film()));
         lines.addAll(conflicts);
         if (!conflicts.isEmpty()) {
-            lines.add(
-                    "A rally is missing, noted wrong or not on film; or the card is wrong. The game counts as it was noted.");
+            lines.add(visit.words().say("page-film.a-rally-is-missing-noted"));
         }
         boolean hasKeys = NotedGame.of(game.film()).isPresent();
         if (!hasKeys) {
-            lines.add("Its notes hold words for which there is no key: they are changed in the files below.");
+            lines.add(visit.words().say("page-film.its-notes-hold-words-for"));
         }
         List<NavLink> goOn = hasKeys
-                ? List.of(new NavLink(NotingPage.at(game.code()), "Go on noting game " + game.code(), false))
+                ? List.of(new NavLink(
+                        NotingPage.at(game.code()),
+                        visit.words().say("page-film.go-on-noting-game", "game", game.code()),
+                        false))
                 : List.of();
-        return new FilmView.Game("Game " + game.code() + where(game), lines, goOn, remove(number, game.code()));
+        return new FilmView.Game(
+                visit.words().say("page-film.game-2", "game", game.code(), "game2", where(game)),
+                lines,
+                goOn,
+                remove(number, game.code()));
     }
 
     private static String where(FilmNotes.Game game) {
@@ -106,7 +125,8 @@ final class FilmViews {
     }
 
     private static String pair(VisibleEvent event, Pair pair) {
-        return event.name(pair.first()) + " and " + event.name(pair.second());
+        return Words.of(event)
+                .say("page-film.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 
     private static ActionForm remove(int number, String game) {

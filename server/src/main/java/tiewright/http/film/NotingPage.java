@@ -63,13 +63,9 @@ final class NotingPage implements Page {
                 .map(FilmNotes.Game::film)
                 .filter(film -> film.code().equals(code))
                 .findFirst()
-                .orElseThrow(
-                        () -> new NotFound("No game \"" + code + "\" is kept. The page of film notes has them all."));
+                .orElseThrow(() -> new NotFound(visit.words().say("page-film.no-game-is-kept-the", "value", code)));
         return NotedGame.of(game)
-                .orElseThrow(
-                        () -> new NotFound(
-                                "The notes of game \"" + code
-                                        + "\" hold words for which there is no key. Change them in their files, and give these again."));
+                .orElseThrow(() -> new NotFound(visit.words().say("page-film.the-notes-of-game-hold", "value", code)));
     }
 
     private static void keep(Visit visit) {
@@ -92,7 +88,11 @@ final class NotingPage implements Page {
     private static Screen screen(Visit visit, Map<String, String> first, Tried tried) {
         return Screen.of(
                 "noting",
-                visit.event().clubName(visit.club()) + ": note a game from film",
+                visit.words()
+                        .say(
+                                "page-film.note-a-game-from-film",
+                                "club",
+                                visit.event().clubName(visit.club())),
                 new NotingViews(visit, first, tried).page());
     }
 }

@@ -34,6 +34,7 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.wording.FilmWords;
+import tiewright.wording.Words;
 
 /** Makes the page on which a game is noted. */
 final class NotingViews {
@@ -41,13 +42,13 @@ final class NotingViews {
     private static final int LAST = 3;
     private static final Map<String, String> PLACE_WORDS = Map.of(
             "right_1",
-            "1: ours, on the right as the game begins",
+            "page-film.1-ours-on-the-right",
             "left_1",
-            "2: ours, on the left",
+            "page-film.2-ours-on-the-left",
             "right_2",
-            "3: theirs, on their right",
+            "page-film.3-theirs-on-their-right",
             "left_2",
-            "4: theirs, on their left");
+            "page-film.4-theirs-on-their-left");
     private static final List<Measure> OF_PAIRS =
             List.of(Measure.RALLIES_WON, Measure.WON_SERVING, Measure.WON_RECEIVING);
     private static final List<Measure> OF_PLAYERS =
@@ -86,8 +87,10 @@ final class NotingViews {
                 keys(),
                 stands(noted),
                 List.of(
-                        Button.main("Keep this game").sending("do", "keep"),
-                        Button.other("Show how it stands").sending("do", "read")));
+                        Button.main(Words.of(event).say("page-film.keep-this-game"))
+                                .sending("do", "keep"),
+                        Button.other(Words.of(event).say("page-film.show-how-it-stands"))
+                                .sending("do", "read")));
     }
 
     private String kept() {
@@ -125,32 +128,38 @@ final class NotingViews {
         List<FormField> fields = new ArrayList<>();
         fields.add(new HiddenField(Fields.FORM, NAME));
         fields.add(new HiddenField(NotedGame.WAS, value(NotedGame.WAS)));
-        fields.add(line(NotedGame.GAME, "A short name for this game")
-                .withHint("Letters, digits and hyphens, such as A-2-1-1."));
+        fields.add(line(NotedGame.GAME, Words.of(event).say("page-film.a-short-name-for-this"))
+                .withHint(Words.of(event).say("page-film.letters-digits-and-hyphens-such")));
         NotedGame.PLACES.forEach(place -> fields.add(fields().select(
-                        place, PLACE_WORDS.get(place), "Choose the player", first.getOrDefault(place, ""), players)));
+                        place,
+                        Words.of(event).say(PLACE_WORDS.get(place)),
+                        Words.of(event).say("page-film.choose-the-player"),
+                        first.getOrDefault(place, ""),
+                        players)));
         fields.add(fields().select(
                         NotedGame.FIRST,
-                        "Who serves first",
+                        Words.of(event).say("page-film.who-serves-first"),
                         "",
                         first.getOrDefault(NotedGame.FIRST, "1"),
                         IntStream.rangeClosed(1, 4)
-                                .mapToObj(number -> Option.of("" + number, "player " + number, false))
+                                .mapToObj(number -> Option.of(
+                                        "" + number, Words.of(event).say("page-film.player", "value", number), false))
                                 .toList())
-                .withHint("Whoever serves first stands on the right."));
-        fields.add(line(NotedGame.FORMAT, "Scoring").withHint("Such as side-out-11, rally-15, rally-21."));
-        fields.add(number(NotedGame.CARD_1, "Points of ours on the card, where there is one"));
-        fields.add(number(NotedGame.CARD_2, "Points of theirs on the card"));
+                .withHint(Words.of(event).say("page-film.whoever-serves-first-stands-on")));
+        fields.add(line(NotedGame.FORMAT, Words.of(event).say("page-film.scoring"))
+                .withHint(Words.of(event).say("page-film.such-as-side-out-11")));
+        fields.add(number(NotedGame.CARD_1, Words.of(event).say("page-film.points-of-ours-on-the")));
+        fields.add(number(NotedGame.CARD_2, Words.of(event).say("page-film.points-of-theirs-on-the")));
         fields.add(fields().select(
                         NotedGame.TIE,
-                        "Tie, if it was played today",
-                        "None of today",
+                        Words.of(event).say("page-film.tie-if-it-was-played"),
+                        Words.of(event).say("page-film.none-of-today"),
                         first.getOrDefault(NotedGame.TIE, ""),
                         event.ties().stream()
                                 .map(tie ->
                                         Option.of(tie.id().code(), visit.ties().title(tie), false))
                                 .toList()));
-        fields.add(line(NotedGame.RUBBER, "Rubber, 1 or above; D for a decider"));
+        fields.add(line(NotedGame.RUBBER, Words.of(event).say("page-film.rubber-1-or-above-d")));
         return fields;
     }
 
@@ -180,7 +189,7 @@ final class NotingViews {
         return fields().text(
                         NotedGame.RALLIES,
                         TextField.Kind.LONG,
-                        "The rallies, a line each",
+                        Words.of(event).say("page-film.the-rallies-a-line-each"),
                         first.getOrDefault(NotedGame.RALLIES, ""));
     }
 
@@ -193,10 +202,15 @@ final class NotingViews {
 
     private List<NotingView.Group> keys() {
         return List.of(
-                group("How it ended", true, RallyKey.Note.ENDING, RallyKey.Note.WHERE),
-                group("First balls", false, RallyKey.Note.SERVE, RallyKey.Note.RETURN, RallyKey.Note.THIRD),
+                group(Words.of(event).say("page-film.how-it-ended"), true, RallyKey.Note.ENDING, RallyKey.Note.WHERE),
                 group(
-                        "Pair play, calls, breaks",
+                        Words.of(event).say("page-film.first-balls"),
+                        false,
+                        RallyKey.Note.SERVE,
+                        RallyKey.Note.RETURN,
+                        RallyKey.Note.THIRD),
+                group(
+                        Words.of(event).say("page-film.pair-play-calls-breaks"),
                         false,
                         RallyKey.Note.SIGNAL,
                         RallyKey.Note.CALL,
@@ -218,7 +232,7 @@ final class NotingViews {
     private List<NotingView.Key> players(NotedGame noted) {
         Function<Integer, String> name = number -> noted.game()
                 .map(game -> event.name(game.start().players().get(number - 1)))
-                .orElse("player " + number);
+                .orElse(Words.of(event).say("page-film.player", "value", number));
         return IntStream.rangeClosed(1, 4)
                 .mapToObj(number -> new NotingView.Key("" + number, name.apply(number)))
                 .toList();
@@ -231,9 +245,7 @@ final class NotingViews {
                 .toList());
         if (noted.game().isEmpty()) {
             return new NotingView.Stands(
-                    faults,
-                    List.of("Say who plays: then it stands here who serves to whom at which score."),
-                    List.of());
+                    faults, List.of(Words.of(event).say("page-film.say-who-plays-then-it")), List.of());
         }
         CardCheck check = visit.ask(ClubAnswers::new).checked(noted.game().get());
         if (check.replay().isOver()
@@ -251,8 +263,8 @@ final class NotingViews {
                 steps.isEmpty()
                         ? List.of()
                         : List.of(
-                                table("noted-pairs", "Pairs", OF_PAIRS, counts),
-                                table("noted-players", "Players", OF_PLAYERS, counts)));
+                                table("noted-pairs", Words.of(event).say("page-film.pairs"), OF_PAIRS, counts),
+                                table("noted-players", Words.of(event).say("page-film.players"), OF_PLAYERS, counts)));
     }
 
     /** A row for each pair or player, a column for each count: how many of how many. */

@@ -86,7 +86,8 @@ final class PastPage implements Page {
     private static Screen screen(Visit visit, GivenText given, List<FolderFault> faults, Tried tried) {
         return Screen.of(
                 "past",
-                visit.event().clubName(visit.club()) + ": earlier games",
+                visit.words()
+                        .say("page-film.earlier-games", "club", visit.event().clubName(visit.club())),
                 new PastViews(visit.event(), visit.ask(ClubAnswers::new).pastGames()).page(given.field(faults), tried));
     }
 }

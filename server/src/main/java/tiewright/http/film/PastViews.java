@@ -14,6 +14,7 @@ import tiewright.http.views.PastView;
 import tiewright.http.visit.Cautions;
 import tiewright.http.visit.Counted;
 import tiewright.http.visit.Tried;
+import tiewright.wording.Words;
 
 /** Makes the page of a club's own earlier games. */
 final class PastViews {
@@ -23,9 +24,6 @@ final class PastViews {
     static final String EVERY = "every";
 
     private static final String BACK = PastPage.PATH + "/take-back";
-    private static final List<String> CAUTIONS = List.of(
-            "Small samples. Describes past results, does not judge a person.",
-            "For your club alone: no other role, no public page and no plain export shows it. Take back what nobody needs any more.");
 
     private final VisibleEvent event;
     private final List<ClubAnswers.OwnGame> games;
@@ -38,18 +36,18 @@ final class PastViews {
     PastView page(GivenFile field, Tried tried) {
         return new PastView(
                 tried.refusal(),
-                Cautions.with(CAUTIONS, event),
+                Cautions.with(cautions(), event),
                 kept(),
                 games.isEmpty() ? List.of() : List.of(some(tried), all(tried)),
                 field,
                 PastPage.PATH,
-                Button.main("Keep these games"),
+                Button.main(Words.of(event).say("page-film.keep-these-games")),
                 FilmViews.players(event));
     }
 
     private String kept() {
         if (games.isEmpty()) {
-            return "No earlier games of your own are kept yet. They stand here once you have given past-results.csv below.";
+            return Words.of(event).say("page-film.no-earlier-games-of-your");
         }
         long known = games.stream().filter(ClubAnswers.OwnGame::known).count();
         return "Kept: " + Counted.of(games.size(), "game", "games")
@@ -66,12 +64,14 @@ final class PastViews {
                 .map(own -> new Option(
                         Integer.toString(own.kept().number()),
                         line(own.kept().game()),
-                        own.known() ? "on the list for everybody or on a card of today: counts once" : "",
+                        own.known() ? Words.of(event).say("page-film.on-the-list-for-everybody") : "",
                         tried.isChosen(GAME, Integer.toString(own.kept().number()), false),
                         false))
                 .toList();
-        return ActionForm.of("some", BACK, "", Button.other("Take back the ticked games"))
-                .asking(new ChoiceList(GAME, "By day", "", tried.error(GAME), true, options));
+        return ActionForm.of(
+                        "some", BACK, "", Button.other(Words.of(event).say("page-film.take-back-the-ticked-games")))
+                .asking(new ChoiceList(
+                        GAME, Words.of(event).say("page-film.by-day"), "", tried.error(GAME), true, options));
     }
 
     private static ActionForm all(Tried tried) {
@@ -87,9 +87,23 @@ final class PastViews {
     }
 
     private String line(PastGame game) {
-        return game.date() + ": " + name(game.home1()) + " and " + name(game.home2()) + " v " + name(game.away1())
-                + " and " + name(game.away2()) + ", " + game.score() + ", "
-                + game.format().code();
+        return Words.of(event)
+                .say(
+                        "page-film.and-v-and",
+                        "date",
+                        game.date(),
+                        "home1",
+                        name(game.home1()),
+                        "home2",
+                        name(game.home2()),
+                        "away1",
+                        name(game.away1()),
+                        "away2",
+                        name(game.away2()),
+                        "score",
+                        game.score(),
+                        "format",
+                        game.format().code());
     }
 
     /** Of a player of the event the name; whoever is a stranger to it is called as the file does. */
@@ -100,5 +114,11 @@ final class PastViews {
                 .map(event::name)
                 .findFirst()
                 .orElse(code);
+    }
+
+    private List<String> cautions() {
+        return List.of(
+                Words.of(event).say("page-film.small-samples-describes-past-results"),
+                Words.of(event).say("page-film.for-your-club-alone-no"));
     }
 }

@@ -66,7 +66,7 @@ final class RotaPage implements Page {
     private static Screen screen(Visit visit, List<PlayerId> who, Tried tried) {
         ChoiceList asked = new ChoiceList(
                 WHO,
-                "Who comes to practice",
+                visit.words().say("page-film.who-comes-to-practice"),
                 "",
                 tried.error(WHO),
                 true,
@@ -76,14 +76,14 @@ final class RotaPage implements Page {
                         .toList());
         return Screen.of(
                 "asked",
-                visit.event().clubName(visit.club()) + ": practice rota",
+                visit.words()
+                        .say("page-film.practice-rota", "club", visit.event().clubName(visit.club())),
                 new AskedView(
                         tried.refusal(),
-                        new NavLink(FilmPage.PATH, "Back to the film notes", false),
-                        List.of(
-                                "Who always plays with the same partner: of them nobody can tell whether it is the players or the pairing. This rota mixes them."
-                                        + " Stop when somebody is tired or hurt; rest comes before a full round."),
-                        Optional.of(new AskedView.Ask(PATH, List.of(asked), Button.main("Make the rota"))),
+                        new NavLink(FilmPage.PATH, visit.words().say("page-film.back-to-the-film-notes"), false),
+                        List.of(visit.words().say("page-film.who-always-plays-with-the")),
+                        Optional.of(new AskedView.Ask(
+                                PATH, List.of(asked), Button.main(visit.words().say("page-film.make-the-rota")))),
                         "",
                         false,
                         Rota.of(who)
@@ -96,10 +96,12 @@ final class RotaPage implements Page {
                 .collect(Collectors.groupingBy(Rota.Game::round, LinkedHashMap::new, Collectors.toList()));
         boolean somebodyRests = rounds.values().stream()
                 .anyMatch(games -> !resting(visit, games, who).isEmpty());
-        List<Column> columns = new ArrayList<>(
-                List.of(new Column("Round, court", false), new Column("Pair", false), new Column("Against", false)));
+        List<Column> columns = new ArrayList<>(List.of(
+                new Column(visit.words().say("page-film.round-court"), false),
+                new Column(visit.words().say("page-film.pair"), false),
+                new Column(visit.words().say("page-film.against"), false)));
         if (somebodyRests) {
-            columns.add(new Column("Rests", false));
+            columns.add(new Column(visit.words().say("page-film.rests"), false));
         }
         List<ReasonTable.Row> rows = new ArrayList<>();
         rounds.forEach((round, games) -> {
@@ -114,8 +116,11 @@ final class RotaPage implements Page {
                 rows.add(ReasonTable.Row.of(cells));
             }
         });
-        return WorkView.Section.of("rota", "Rota", new FilmWords(visit.words()).evenness(rota, who.size()))
-                .with(new ReasonTable("rota", "Rota", columns, rows, ""));
+        return WorkView.Section.of(
+                        "rota",
+                        visit.words().say("page-film.rota"),
+                        new FilmWords(visit.words()).evenness(rota, who.size()))
+                .with(new ReasonTable("rota", visit.words().say("page-film.rota"), columns, rows, ""));
     }
 
     private static String said(Visit visit, Pair pair) {

@@ -112,31 +112,38 @@ final class CourtsPage implements Page {
                             CHANGE,
                             HERE + "/" + CHANGE,
                             List.of(table(visit, Fields.of(CHANGE, tried))),
-                            List.of(Button.main("Keep the changes")))));
+                            List.of(Button.main(visit.words().say("page-organiser.keep-the-changes"))))));
         }
         Fields fields = Fields.of(ADD, tried);
-        sections.add(WorkView.Section.of(ADD, "Add courts")
+        sections.add(WorkView.Section.of(ADD, visit.words().say("page-organiser.add-courts"))
                 .with(new WorkView.WorkForm(
                         ADD,
                         HERE + "/" + ADD,
                         List.of(
-                                fields.line("court", "Names or numbers of the courts", "")
-                                        .withHint("Several at once: 1-6, or 1, 2, Beach")
+                                fields.line("court", visit.words().say("page-organiser.names-or-numbers-of-the"), "")
+                                        .withHint(visit.words().say("page-organiser.several-at-once-1-6"))
                                         .mustBeFilled(),
-                                fields.text("from", TextField.Kind.TIME, "Can be used from", "")
-                                        .withHint("Empty: from the start of the event"),
+                                fields.text(
+                                                "from",
+                                                TextField.Kind.TIME,
+                                                visit.words().say("page-organiser.can-be-used-from"),
+                                                "")
+                                        .withHint(visit.words().say("page-organiser.empty-from-the-start-of")),
                                 fields.text("until", TextField.Kind.TIME, "until", "")
-                                        .withHint("Empty: until the place closes")),
-                        List.of(Button.main("Add these courts")))));
-        return Screen.of("work", "Courts", new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+                                        .withHint(visit.words().say("page-organiser.empty-until-the-place-closes"))),
+                        List.of(Button.main(visit.words().say("page-organiser.add-these-courts"))))));
+        return Screen.of(
+                "work",
+                visit.words().say("page-organiser.courts"),
+                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
     }
 
     private static InputTable table(Visit visit, Fields fields) {
         List<InputTable.Row> rows = visit.event().courts().stream()
                 .sorted((one, other) -> TextOrder.NUMBERS_BY_VALUE.compare(one.name(), other.name()))
                 .map(court -> new InputTable.Row(
-                        "Court " + court.name(),
-                        court.usable() ? "" : "out of use",
+                        visit.words().say("page-organiser.court-2", "court", court.name()),
+                        court.usable() ? "" : visit.words().say("page-organiser.out-of-use-2"),
                         List.of(
                                 fields.cell(
                                         AtFields.id(row(court), "from"),
@@ -152,6 +159,13 @@ final class CourtsPage implements Page {
                                         court.usable() ? "" : "yes"))))
                 .toList();
         return new InputTable(
-                "courts", "Courts and their hours", "Court", List.of("From", "Until", "Out of use"), rows);
+                "courts",
+                visit.words().say("page-organiser.courts-and-their-hours"),
+                visit.words().say("page-organiser.court"),
+                List.of(
+                        visit.words().say("page-organiser.from"),
+                        visit.words().say("page-organiser.until"),
+                        visit.words().say("page-organiser.out-of-use")),
+                rows);
     }
 }

@@ -30,6 +30,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.setup.DrawPools;
+import tiewright.wording.Words;
 
 /** The draw of the pools, from words spoken in public, and how anybody can draw it again. */
 final class DrawPage implements Page {
@@ -60,36 +61,42 @@ final class DrawPage implements Page {
         event.draw().ifPresent(drawn -> sections.addAll(result(event, drawn)));
         Fields fields = Fields.of(FORM, tried);
         List<FormField> asked = new ArrayList<>(List.of(
-                fields.number("pools", "Number of pools", OptionalInt.empty())
-                        .withHint(Counted.of(event.clubs().size(), "club") + " are entered.")
+                fields.number("pools", visit.words().say("page-organiser.number-of-pools"), OptionalInt.empty())
+                        .withHint(visit.words()
+                                .say(
+                                        "page-organiser.are-entered",
+                                        "clubs",
+                                        Counted.of(event.clubs().size(), "club")))
                         .mustBeFilled(),
                 seed(fields),
                 witness(fields)));
         if (event.draw().isPresent()) {
             asked.add(fields.tick(
                     "again",
-                    "The pools are drawn already",
-                    "Draw again: the draw above and its ties no longer hold",
+                    visit.words().say("page-organiser.the-pools-are-drawn-already"),
+                    visit.words().say("page-organiser.draw-again-the-draw-above"),
                     false));
         }
-        sections.add(WorkView.Section.of(FORM, event.draw().isPresent() ? "Draw again" : "Draw the pools")
+        sections.add(WorkView.Section.of(
+                        FORM,
+                        event.draw().isPresent()
+                                ? visit.words().say("page-organiser.draw-again")
+                                : visit.words().say("page-organiser.draw-the-pools"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         asked,
                         List.of(
                                 event.draw().isPresent()
-                                        ? Button.stop("Draw again with these words")
-                                        : Button.main("Draw with these words")))));
+                                        ? Button.stop(visit.words().say("page-organiser.draw-again-with-these-words"))
+                                        : Button.main(visit.words().say("page-organiser.draw-with-these-words"))))));
         return Screen.of(
                 "work",
-                "Draw of the pools",
+                visit.words().say("page-organiser.draw-of-the-pools"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
-                        List.of(
-                                "Let somebody who gains nothing by it say a few words aloud before all captains, type them in and press once. The words decide"
-                                        + " every step; the same words always give the same draw, so nobody can try again unseen."),
+                        List.of(visit.words().say("page-organiser.let-somebody-who-gains-nothing")),
                         sections));
     }
 
@@ -118,31 +125,32 @@ final class DrawPage implements Page {
         });
         ReasonTable pools = new ReasonTable(
                 "drawn",
-                "The pools",
+                Words.of(event).say("page-organiser.the-pools"),
                 List.of(
-                        new ReasonTable.Column("Club", false),
-                        new ReasonTable.Column("Pool", false),
-                        new ReasonTable.Column("Number", true)),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.club"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.pool"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.number"), true)),
                 rows,
-                "Drawn from the words \"" + drawn.spokenSeed() + "\", witness " + drawn.witness() + ".");
+                Words.of(event)
+                        .say(
+                                "page-organiser.drawn-from-the-words-witness",
+                                "spokenSeed",
+                                drawn.spokenSeed(),
+                                "witness",
+                                drawn.witness()));
         return List.of(WorkView.Section.of("result", "").with(pools), replay(event, drawn));
     }
 
     private static WorkView.Section replay(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
         WorkView.Section section = WorkView.Section.of(
                 "replay",
-                "How to draw it again",
-                "Number i of a draw (0, 1, 2, …) is the SHA-256 of three lines in UTF-8, the spoken words, the purpose and i, read as one whole"
-                        + " number; modulo the sum of the weights it falls on one of the choices, laid end to end. (The few highest numbers, which"
-                        + " would favour the first choices, are passed over.) A weight is the number of allowed draws that begin so, which makes every"
-                        + " allowed draw equally likely.");
+                Words.of(event).say("page-organiser.how-to-draw-it-again"),
+                Words.of(event).say("page-organiser.number-i-of-a-draw"));
         PoolDrawResult again = again(event, drawn);
         if (again instanceof PoolDrawResult.Drawn one && pools(one).equals(new TreeMap<>(drawn.pools()))) {
             return section.with(steps(event, one.steps()));
         }
-        return section.saying(
-                List.of(
-                        "Clubs, seeds or towns were changed since the draw, so its steps cannot be shown from today's entries."));
+        return section.saying(List.of(Words.of(event).say("page-organiser.clubs-seeds-or-towns-were")));
     }
 
     private static PoolDrawResult again(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
@@ -171,12 +179,12 @@ final class DrawPage implements Page {
                 .toList();
         return new ReasonTable(
                 "steps",
-                "Step by step",
+                Words.of(event).say("page-organiser.step-by-step"),
                 List.of(
-                        new ReasonTable.Column("What", false),
-                        new ReasonTable.Column("Went to", false),
-                        new ReasonTable.Column("How", false),
-                        new ReasonTable.Column("Choices (weights)", false)),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.what"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.went-to"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.how"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.choices-weights"), false)),
                 rows,
                 "");
     }

@@ -53,13 +53,14 @@ final class DryRunPage implements Page {
         }
         return Screen.of(
                 "work",
-                "Dry run of the conditions",
+                visit.words().say("page-organiser.dry-run-of-the-conditions"),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink("/organiser/conditions", "Back to the conditions", false),
-                        List.of(
-                                "Better found now than at four in the afternoon: made-up pools of equal clubs are played by the conditions as they hold, and"
-                                        + " every case is looked for that only a lot would part. Real clubs differ more, so lots are rarer on the day."),
+                        new NavLink(
+                                "/organiser/conditions",
+                                visit.words().say("page-organiser.back-to-the-conditions"),
+                                false),
+                        List.of(visit.words().say("page-organiser.better-found-now-than-at")),
                         sections));
     }
 
@@ -90,7 +91,8 @@ final class DryRunPage implements Page {
     private static WorkView.Section form(Visit visit, Tried tried) {
         Fields fields = Fields.of(FORM, tried);
         List<Option> sizes = sizes(visit).stream()
-                .map(size -> Option.of(size.toString(), size + " clubs", false))
+                .map(size ->
+                        Option.of(size.toString(), visit.words().say("page-organiser.clubs", "value", size), false))
                 .toList();
         return WorkView.Section.of(FORM, "")
                 .with(new WorkView.WorkForm(
@@ -99,13 +101,13 @@ final class DryRunPage implements Page {
                         List.of(
                                 fields.select(
                                         "clubs",
-                                        "Clubs in a pool, each meeting each once",
+                                        visit.words().say("page-organiser.clubs-in-a-pool-each"),
                                         "",
                                         sizes.get(0).value(),
                                         sizes),
-                                fields.line("seed", "Seed: the same number gives the same results again", "1")
+                                fields.line("seed", visit.words().say("page-organiser.seed-the-same-number-gives"), "1")
                                         .withMaxLength(15)),
-                        List.of(Button.main("Play " + RUNS + " pools"))));
+                        List.of(Button.main(visit.words().say("page-organiser.play-pools", "runs", RUNS)))));
     }
 
     private static WorkView.Section summary(DryRun.Report report) {

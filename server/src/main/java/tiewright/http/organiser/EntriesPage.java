@@ -23,6 +23,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.setup.EnterClub;
+import tiewright.wording.Words;
 
 /** All clubs with the size of their squads, a form for one more, and what looks wrong about the entries. */
 final class EntriesPage implements Page {
@@ -66,17 +67,22 @@ final class EntriesPage implements Page {
             sections.add(WorkView.Section.of("clubs", "").with(table(event)));
         }
         List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
-        sections.add(WorkView.Section.of("warnings", "What to look at")
+        sections.add(WorkView.Section.of("warnings", visit.words().say("page-organiser.what-to-look-at"))
                 .saying(
                         warnings.isEmpty()
-                                ? List.of("No player stands in two squads, and no clubs or names look alike.")
+                                ? List.of(visit.words().say("page-organiser.no-player-stands-in-two"))
                                 : warnings));
         Fields fields = Fields.of(FORM, tried);
-        sections.add(WorkView.Section.of(FORM, "Enter a club")
+        sections.add(WorkView.Section.of(FORM, visit.words().say("page-organiser.enter-a-club"))
                 .with(new WorkView.WorkForm(
-                        FORM, HERE, asked(fields, Optional.empty()), List.of(Button.main("Enter this club")))));
+                        FORM,
+                        HERE,
+                        asked(fields, Optional.empty()),
+                        List.of(Button.main(visit.words().say("page-organiser.enter-this-club"))))));
         return Screen.of(
-                "work", "Clubs and squads", new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+                "work",
+                visit.words().say("page-organiser.clubs-and-squads"),
+                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
     }
 
     static List<FormField> asked(Fields fields, Optional<Club> club) {
@@ -109,13 +115,13 @@ final class EntriesPage implements Page {
                 .toList();
         return new ReasonTable(
                 "entries",
-                "Entered so far",
+                Words.of(event).say("page-organiser.entered-so-far"),
                 List.of(
-                        new ReasonTable.Column("Club", false),
-                        new ReasonTable.Column("Code", false),
-                        new ReasonTable.Column("Town", false),
-                        new ReasonTable.Column("Seed", true),
-                        new ReasonTable.Column("Players", true)),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.club"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.code"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.town"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.seed"), true),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.players"), true)),
                 rows,
                 "");
     }

@@ -56,39 +56,45 @@ final class EventPage implements Page {
         List<FormField> asked = new ArrayList<>();
         asked.add(fields.line(
                         "name",
-                        "Name of the event",
+                        visit.words().say("page-organiser.name-of-the-event"),
                         about.map(SetUpFact.EventDescribed::name).orElse(""))
                 .mustBeFilled());
         asked.add(fields.text(
                         "date",
                         TextField.Kind.DATE,
-                        "Day",
+                        visit.words().say("page-organiser.day"),
                         about.map(one -> one.date().toString()).orElse(""))
-                .withHint("Year, month, day: 2027-06-12")
+                .withHint(visit.words().say("page-organiser.year-month-day-2027-06"))
                 .mustBeFilled());
         asked.add(fields.line(
                         "venue",
-                        "Place",
+                        visit.words().say("page-organiser.place"),
                         about.map(SetUpFact.EventDescribed::venue).orElse(""))
                 .mustBeFilled());
         asked.add(zones(
                 fields,
                 about.map(one -> one.zone().getId())
                         .orElse(ZoneId.systemDefault().getId())));
-        asked.add(fields.time("starts", "Play starts at", about.map(SetUpFact.EventDescribed::starts))
+        asked.add(fields.time(
+                        "starts",
+                        visit.words().say("page-organiser.play-starts-at"),
+                        about.map(SetUpFact.EventDescribed::starts))
                 .mustBeFilled());
-        asked.add(fields.time("closes", "The place closes at", about.flatMap(SetUpFact.EventDescribed::venueCloses))
-                .withHint("Leave it empty if nobody locks up."));
+        asked.add(fields.time(
+                        "closes",
+                        visit.words().say("page-organiser.the-place-closes-at"),
+                        about.flatMap(SetUpFact.EventDescribed::venueCloses))
+                .withHint(visit.words().say("page-organiser.leave-it-empty-if-nobody")));
         WorkView.Section section = WorkView.Section.of(FORM, "")
-                .with(new WorkView.WorkForm(FORM, HERE, asked, List.of(Button.main("Keep this"))));
+                .with(new WorkView.WorkForm(
+                        FORM, HERE, asked, List.of(Button.main(visit.words().say("page-organiser.keep-this")))));
         return Screen.of(
                 "work",
-                "The event",
+                visit.words().say("page-organiser.the-event"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
-                        List.of(
-                                "Every page and print bears this line. Published starts and deadlines are read on the hall's clock."),
+                        List.of(visit.words().say("page-organiser.every-page-and-print-bears")),
                         List.of(section)));
     }
 

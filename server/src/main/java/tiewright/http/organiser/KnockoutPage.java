@@ -23,6 +23,7 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.setup.LayOutKnockout;
+import tiewright.wording.Words;
 
 /** Laying out the knockout before anybody knows who will hold its places. */
 final class KnockoutPage implements Page {
@@ -66,34 +67,46 @@ final class KnockoutPage implements Page {
         }
         Fields fields = Fields.of(FORM, tried);
         List<FormField> asked = new ArrayList<>(List.of(
-                fields.number("fromEachPool", "How many go on from each pool", OptionalInt.empty())
-                        .withHint("1 to 4")
+                fields.number(
+                                "fromEachPool",
+                                visit.words().say("page-organiser.how-many-go-on-from"),
+                                OptionalInt.empty())
+                        .withHint(visit.words().say("page-organiser.1-to-4"))
                         .mustBeFilled(),
-                fields.tick("thirdPlace", "Third place", "The losers of the semi-finals play for third place", false),
+                fields.tick(
+                        "thirdPlace",
+                        visit.words().say("page-organiser.third-place"),
+                        visit.words().say("page-organiser.the-losers-of-the-semi"),
+                        false),
                 DrawPage.seed(fields),
                 DrawPage.witness(fields)));
         if (there) {
             asked.add(fields.tick(
                     "again",
-                    "The knockout is laid out already",
-                    "Lay it out again: the ties above no longer hold",
+                    visit.words().say("page-organiser.the-knockout-is-laid-out"),
+                    visit.words().say("page-organiser.lay-it-out-again-the"),
                     false));
         }
-        sections.add(WorkView.Section.of(FORM, there ? "Lay it out again" : "Lay out the knockout")
+        sections.add(WorkView.Section.of(
+                        FORM,
+                        there
+                                ? visit.words().say("page-organiser.lay-it-out-again")
+                                : visit.words().say("page-organiser.lay-out-the-knockout"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         asked,
-                        List.of(there ? Button.stop("Lay it out again") : Button.main("Lay out the knockout")))));
+                        List.of(
+                                there
+                                        ? Button.stop(visit.words().say("page-organiser.lay-it-out-again"))
+                                        : Button.main(visit.words().say("page-organiser.lay-out-the-knockout"))))));
         return Screen.of(
                 "work",
-                "Knockout",
+                visit.words().say("page-organiser.knockout"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
-                        List.of(
-                                "The places of the pools are drawn into the knockout, not the clubs: do it before the pools end. No two clubs of one pool meet in"
-                                        + " its first round where that can be avoided; the words spoken in public decide the rest."),
+                        List.of(visit.words().say("page-organiser.the-places-of-the-pools")),
                         sections));
     }
 
@@ -107,17 +120,22 @@ final class KnockoutPage implements Page {
                         ReasonTable.Cell.of(views.side(tie, Side.AWAY)))))
                 .toList();
         String foot = event.knockoutDraw()
-                .map((DrawFact.KnockoutDrawn drawn) ->
-                        "Drawn from the words \"" + drawn.spokenSeed() + "\", witness " + drawn.witness() + ".")
+                .map((DrawFact.KnockoutDrawn drawn) -> Words.of(event)
+                        .say(
+                                "page-organiser.drawn-from-the-words-witness",
+                                "spokenSeed",
+                                drawn.spokenSeed(),
+                                "witness",
+                                drawn.witness()))
                 .orElse("");
         return new ReasonTable(
                 "knockout-ties",
-                "The ties of the knockout",
+                Words.of(event).say("page-organiser.the-ties-of-the-knockout"),
                 List.of(
-                        new ReasonTable.Column("Tie", false),
-                        new ReasonTable.Column("Round", false),
-                        new ReasonTable.Column("Home", false),
-                        new ReasonTable.Column("Away", false)),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.tie"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.round"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.home"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-organiser.away"), false)),
                 rows,
                 foot);
     }

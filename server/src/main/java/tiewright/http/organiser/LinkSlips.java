@@ -41,11 +41,24 @@ final class LinkSlips {
     void addCaptains() {
         for (Club club : visit.event().clubs()) {
             if (!has(Role.CAPTAIN, club.id(), Optional.empty())) {
-                add(Role.CAPTAIN, Optional.of(club.id()), Optional.empty(), club.id() + " captain");
+                add(
+                        Role.CAPTAIN,
+                        Optional.of(club.id()),
+                        Optional.empty(),
+                        visit.words()
+                                .say("page-organiser.captain", "club", club.id().code()));
             }
             for (Player player : visit.event().squad(club.id())) {
                 if (player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id()))) {
-                    add(Role.CAPTAIN, Optional.of(club.id()), Optional.of(player.id()), player.id() + " deputy");
+                    add(
+                            Role.CAPTAIN,
+                            Optional.of(club.id()),
+                            Optional.of(player.id()),
+                            visit.words()
+                                    .say(
+                                            "page-organiser.deputy",
+                                            "player",
+                                            player.id().code()));
                 }
             }
         }
@@ -95,6 +108,7 @@ final class LinkSlips {
     }
 
     Screen screen() {
-        return Screen.of("links-made", "New personal links", new LinksMadeView(slips));
+        return Screen.of(
+                "links-made", visit.words().say("page-organiser.new-personal-links"), new LinksMadeView(slips));
     }
 }

@@ -28,6 +28,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.setup.RevokeLink;
+import tiewright.wording.Words;
 
 /** Personal links: made, shown once, taken back, replaced in one press. */
 final class LinksPage implements Page {
@@ -89,7 +90,7 @@ final class LinksPage implements Page {
         Link link = visit.event().links().stream()
                 .filter(one -> press.length == 2 && one.name().equals(press[1]) && !one.revoked())
                 .findFirst()
-                .orElseThrow(() -> new NotFound("This link is not in use any more. Go back to the list of links."));
+                .orElseThrow(() -> new NotFound(visit.words().say("page-organiser.this-link-is-not-in")));
         if (press[0].equals("replace")) {
             LinkSlips slips = new LinkSlips(visit);
             slips.add(link.role(), link.club(), link.player(), link.label());
@@ -126,13 +127,13 @@ final class LinksPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
-        List<String> intro = new ArrayList<>(List.of(
-                "Whoever has a personal link acts as the person it was made for. It is shown once, when it is made: print the slips and hand them over"
-                        + " by hand. A lost one is replaced in one press. Reading the public pages needs no link."));
+        List<String> intro = new ArrayList<>(List.of(visit.words().say("page-organiser.whoever-has-a-personal-link")));
         if (isLoopback(visit.hall().address().url())) {
-            intro.add("Phones cannot reach " + visit.hall().address().url()
-                    + ": it is this machine's own address. Start the service with --host and"
-                    + " --public-url before you make links for others.");
+            intro.add(visit.words()
+                    .say(
+                            "page-organiser.phones-cannot-reach-it-is",
+                            "url",
+                            visit.hall().address().url()));
         }
         List<WorkView.Section> sections = new ArrayList<>();
         if (!event.clubs().isEmpty()) {
@@ -148,7 +149,10 @@ final class LinksPage implements Page {
                         LinkSlips.may(link.role()),
                         !link.revoked()))
                 .toList();
-        return Screen.of("links", "Personal links", new LinksView(tried.refusal(), intro, sections, lines));
+        return Screen.of(
+                "links",
+                visit.words().say("page-organiser.personal-links"),
+                new LinksView(tried.refusal(), intro, sections, lines));
     }
 
     private static boolean isLoopback(String url) {
@@ -168,12 +172,17 @@ final class LinksPage implements Page {
     }
 
     private static WorkView.Section players(VisibleEvent event, Fields fields) {
-        return WorkView.Section.of(PLAYERS, "For the players of a club")
+        return WorkView.Section.of(PLAYERS, Words.of(event).say("page-organiser.for-the-players-of-a"))
                 .with(new WorkView.WorkForm(
                         PLAYERS,
                         HERE + "/" + PLAYERS,
-                        List.of(fields.select("of-club", "The players of", "Choose the club", "", clubs(event))),
-                        List.of(Button.other("Make one for each player"))));
+                        List.of(fields.select(
+                                "of-club",
+                                Words.of(event).say("page-organiser.the-players-of"),
+                                Words.of(event).say("page-organiser.choose-the-club"),
+                                "",
+                                clubs(event))),
+                        List.of(Button.other(Words.of(event).say("page-organiser.make-one-for-each-player")))));
     }
 
     private static WorkView.Section one(VisibleEvent event, Fields fields) {
@@ -184,25 +193,34 @@ final class LinksPage implements Page {
         List<Option> players = event.players().stream()
                 .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))
                 .toList();
-        return WorkView.Section.of(ONE, "A single link")
+        return WorkView.Section.of(ONE, Words.of(event).say("page-organiser.a-single-link"))
                 .with(new WorkView.WorkForm(
                         ONE,
                         HERE + "/" + ONE,
                         List.of(
-                                fields.select("role", "What it may do", "Choose", "", roles),
+                                fields.select(
+                                        "role",
+                                        Words.of(event).say("page-organiser.what-it-may-do"),
+                                        Words.of(event).say("page-organiser.choose"),
+                                        "",
+                                        roles),
                                 fields.select(
                                         "club",
-                                        "Of which club",
-                                        "No club: desk, volunteers, organisers, referees",
+                                        Words.of(event).say("page-organiser.of-which-club"),
+                                        Words.of(event).say("page-organiser.no-club-desk-volunteers-organisers"),
                                         "",
                                         clubs(event)),
-                                fields.select("player", "For which player", "Nobody in particular", "", players),
-                                fields.line("label", "Label", "")
+                                fields.select(
+                                        "player",
+                                        Words.of(event).say("page-organiser.for-which-player"),
+                                        Words.of(event).say("page-organiser.nobody-in-particular"),
+                                        "",
+                                        players),
+                                fields.line("label", Words.of(event).say("page-organiser.label"), "")
                                         .withMaxLength(60)
-                                        .withHint(
-                                                "Such as: desk 2. It stands in the log for ever, so write no person's name; each device of the desk gets its own.")
+                                        .withHint(Words.of(event).say("page-organiser.such-as-desk-2-it"))
                                         .mustBeFilled()),
-                        List.of(Button.other("Make this link"))));
+                        List.of(Button.other(Words.of(event).say("page-organiser.make-this-link")))));
     }
 
     private static List<Option> clubs(VisibleEvent event) {

@@ -54,47 +54,51 @@ final class OpeningPage implements Page {
                 List.of(
                         fields.oneOf(
                                 "organiserIsCaptain",
-                                "Do you, or another organiser, also captain or play for a club here?",
+                                visit.words().say("page-organiser.do-you-or-another-organiser"),
                                 chosen.map(one -> one.organiserIsCaptain() ? "yes" : "no")
                                         .orElse(""),
                                 List.of(
-                                        Option.of("no", "No, nobody who organises plays", false),
-                                        Option.of("yes", "Yes", false))),
+                                        Option.of(
+                                                "no",
+                                                visit.words().say("page-organiser.no-nobody-who-organises-plays"),
+                                                false),
+                                        Option.of("yes", visit.words().say("page-organiser.yes"), false))),
                         fields.oneOf(
                                 "opens",
-                                "If yes: who opens the sheets?",
+                                visit.words().say("page-organiser.if-yes-who-opens-the"),
                                 chosen.map(one -> neutral.isPresent() ? PERSON : AUTOMATIC)
                                         .orElse(""),
                                 List.of(
                                         new Option(
                                                 AUTOMATIC,
-                                                "Nobody: both sheets open by themselves at the deadline",
-                                                "Recommended where nobody neutral is at hand.",
+                                                visit.words().say("page-organiser.nobody-both-sheets-open-by"),
+                                                visit.words().say("page-organiser.recommended-where-nobody-neutral-is"),
                                                 false,
                                                 false),
                                         new Option(
                                                 PERSON,
-                                                "A neutral second person",
-                                                "From the deadline on this person presses the button, nobody else can, and nothing opens by itself.",
+                                                visit.words().say("page-organiser.a-neutral-second-person"),
+                                                visit.words().say("page-organiser.from-the-deadline-on-this"),
                                                 false,
                                                 false))),
                         fields.select(
                                 "neutral",
-                                "Link of the neutral person (desk or referee)",
-                                labels(visit).isEmpty() ? "None yet: make one under Personal links" : "Nobody",
+                                visit.words().say("page-organiser.link-of-the-neutral-person"),
+                                labels(visit).isEmpty()
+                                        ? visit.words().say("page-organiser.none-yet-make-one-under")
+                                        : visit.words().say("page-organiser.nobody"),
                                 neutral.orElse(""),
                                 labels(visit))),
-                List.of(Button.main("Record this choice")));
+                List.of(Button.main(visit.words().say("page-organiser.record-this-choice"))));
         return Screen.of(
                 "work",
-                "Who opens the sheets",
+                visit.words().say("page-organiser.who-opens-the-sheets"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
                         List.of(
-                                "No page shows a name on a sealed sheet to anybody but its own club, the desk and the organiser included. Whoever rules over"
-                                        + " the machine itself could still copy its files; if that worries a captain, paper in closed envelopes is the answer.",
-                                "The choice is recorded and everybody can read it on the conditions of play."),
+                                visit.words().say("page-organiser.no-page-shows-a-name"),
+                                visit.words().say("page-organiser.the-choice-is-recorded-and")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
     }
 

@@ -25,6 +25,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Visit;
 import tiewright.wording.DeletionWords;
+import tiewright.wording.Words;
 
 /** From nothing to a published day, step by step, and what waits for the organiser now. */
 final class OrganiserPage implements Page {
@@ -35,12 +36,15 @@ final class OrganiserPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.ORGANISER, HERE, visit -> visit.show(Screen.of("organiser", "Organise", view(visit))));
+        routes.get(
+                Door.ORGANISER,
+                HERE,
+                visit -> visit.show(Screen.of("organiser", visit.words().say("page-organiser.organise"), view(visit))));
     }
 
     private static OrganiserView view(Visit visit) {
         return new OrganiserView(
-                new DoNext("From nothing to a published day", steps(visit), ""),
+                new DoNext(visit.words().say("page-organiser.from-nothing-to-a-published"), steps(visit), ""),
                 new DoNextViews(visit).list(),
                 places(),
                 Cautions.OF_THE_DESK);
@@ -50,70 +54,74 @@ final class OrganiserPage implements Page {
         VisibleEvent event = visit.event();
         return List.of(
                 step(
-                        "Describe the event",
+                        visit.words().say("page-organiser.describe-the-event"),
                         event.about()
                                 .map(about -> about.name() + ", " + about.date() + ", " + about.venue())
                                 .orElse(""),
                         event.about().isPresent(),
                         "/organiser/event"),
                 step(
-                        "Choose the conditions of play",
+                        visit.words().say("page-organiser.choose-the-conditions-of-play"),
                         conditions(event),
                         event.conditionsVersion() > 0,
                         "/organiser/conditions"),
                 step(
-                        "Enter the courts",
+                        visit.words().say("page-organiser.enter-the-courts"),
                         Counted.of(event.courts().size(), "court"),
                         !event.courts().isEmpty(),
                         "/organiser/courts"),
                 step(
-                        "Enter clubs and squads",
+                        visit.words().say("page-organiser.enter-clubs-and-squads"),
                         squads(event),
                         event.clubs().size() > 1 && withoutSquad(event) == 0,
                         "/organiser/clubs"),
                 warnings(visit),
-                step("Say who opens the sheets", opening(event), event.opening().isPresent(), "/organiser/opening"),
                 step(
-                        "Draw the pools in public",
+                        visit.words().say("page-organiser.say-who-opens-the-sheets"),
+                        opening(event),
+                        event.opening().isPresent(),
+                        "/organiser/opening"),
+                step(
+                        visit.words().say("page-organiser.draw-the-pools-in-public"),
                         event.pools().isEmpty() ? "" : Counted.of(event.pools().size(), "pool"),
                         !event.pools().isEmpty(),
                         "/organiser/draw"),
                 step(
-                        "Say where help is: first aid, defibrillator, emergency number",
+                        visit.words().say("page-organiser.say-where-help-is-first"),
                         event.safety().firstAid(),
                         !event.safety().firstAid().isEmpty()
                                 && !event.safety().emergency().isEmpty(),
                         "/organiser/help"),
                 step(
-                        "See whether the day fits",
-                        "Rubbers, courts and hours before entries close; nothing is kept.",
+                        visit.words().say("page-organiser.see-whether-the-day-fits"),
+                        visit.words().say("page-organiser.rubbers-courts-and-hours-before"),
                         !event.pools().isEmpty(),
                         "/organiser/budget"),
                 step(
-                        "Make the order of play",
+                        visit.words().say("page-organiser.make-the-order-of-play"),
                         event.order()
                                 .plan()
-                                .map(plan -> "Version " + plan.version() + " is published.")
-                                .orElse(
-                                        "Courts and times for all ties at once, with the earliest end there can be; or write them by hand in the next step."),
+                                .map(plan -> visit.words()
+                                        .say("page-organiser.version-is-published", "version", plan.version()))
+                                .orElse(visit.words().say("page-organiser.courts-and-times-for-all")),
                         event.order().plan().isPresent() || allTimed(event),
                         Addresses.PLAN),
                 timing(event),
                 step(
-                        "Lay out the knockout in public",
-                        "Needed only if there is one.",
+                        visit.words().say("page-organiser.lay-out-the-knockout-in"),
+                        visit.words().say("page-organiser.needed-only-if-there-is"),
                         hasKnockout(event),
                         "/organiser/knockout"),
                 step(
-                        "Promise the day on which private data are deleted",
+                        visit.words().say("page-organiser.promise-the-day-on-which"),
                         event.deletion()
                                 .promised()
                                 .map(one -> DeletionWords.day(one.date()))
-                                .orElse("Names, birth years and what clubs note are not needed for ever."),
+                                .orElse(visit.words().say("page-organiser.names-birth-years-and-what")),
                         event.deletion().promised().isPresent(),
                         PrivateDataPage.HERE),
                 step(
-                        "Hand out the personal links",
+                        visit.words().say("page-organiser.hand-out-the-personal-links"),
                         links(event),
                         withoutLink(event).isEmpty() && !event.clubs().isEmpty(),
                         "/organiser/links"));
@@ -126,18 +134,19 @@ final class OrganiserPage implements Page {
     private static DoNext.Item warnings(Visit visit) {
         int warnings = visit.ask(EntryAnswers::new).entryWarnings().size();
         State state = warnings > 0
-                ? new State(Mark.HELD, "look at it")
+                ? new State(Mark.HELD, visit.words().say("page-organiser.look-at-it"))
                 : visit.event().clubs().isEmpty() ? LATER : DONE;
         String detail = warnings == 0
-                ? "Nothing looks wrong."
-                : Counted.of(warnings, "warning") + " about clubs or names that look alike.";
+                ? visit.words().say("page-organiser.nothing-looks-wrong")
+                : visit.words()
+                        .say("page-organiser.about-clubs-or-names-that", "warning", Counted.of(warnings, "warning"));
         return new DoNext.Item(
-                "Look at the warnings about the entries",
+                visit.words().say("page-organiser.look-at-the-warnings-about"),
                 visit.event().clubs().isEmpty() ? "" : detail,
                 "",
                 state,
                 "/organiser/clubs#part-warnings",
-                "Look");
+                visit.words().say("page-organiser.look"));
     }
 
     private static boolean allTimed(VisibleEvent event) {
@@ -149,10 +158,16 @@ final class OrganiserPage implements Page {
         long timed =
                 event.ties().stream().filter(tie -> tie.start().isPresent()).count();
         String detail = event.ties().isEmpty()
-                ? "The ties are there once the pools are drawn."
-                : timed + " of " + event.ties().size() + " ties have a start. A sheet's deadline counts from it.";
+                ? Words.of(event).say("page-organiser.the-ties-are-there-once")
+                : Words.of(event)
+                        .say(
+                                "page-organiser.of-ties-have-a-start",
+                                "timed",
+                                timed,
+                                "ties",
+                                event.ties().size());
         return step(
-                "Give each tie its start and court",
+                Words.of(event).say("page-organiser.give-each-tie-its-start"),
                 detail,
                 timed > 0 && timed == event.ties().size(),
                 "/organiser/times");
@@ -160,9 +175,18 @@ final class OrganiserPage implements Page {
 
     private static String conditions(VisibleEvent event) {
         return event.conditionsVersion() == 0
-                ? "Until you choose, the preset " + event.conditions().base().printed() + " holds."
-                : "Version " + event.conditionsVersion() + ", from the preset "
-                        + event.conditions().base().printed() + ".";
+                ? Words.of(event)
+                        .say(
+                                "page-organiser.until-you-choose-the-preset",
+                                "printed",
+                                event.conditions().base().printed())
+                : Words.of(event)
+                        .say(
+                                "page-organiser.version-from-the-preset",
+                                "conditionsVersion",
+                                event.conditionsVersion(),
+                                "printed",
+                                event.conditions().base().printed());
     }
 
     private static String squads(VisibleEvent event) {
@@ -171,7 +195,13 @@ final class OrganiserPage implements Page {
                 ? ""
                 : Counted.of(event.clubs().size(), "club") + ", "
                         + Counted.of(event.players().size(), "player")
-                        + (without == 0 ? "." : "; " + Counted.of((int) without, "club") + " without a squad.");
+                        + (without == 0
+                                ? "."
+                                : Words.of(event)
+                                        .say(
+                                                "page-organiser.without-a-squad",
+                                                "club",
+                                                Counted.of((int) without, "club")));
     }
 
     private static long withoutSquad(VisibleEvent event) {
@@ -181,7 +211,9 @@ final class OrganiserPage implements Page {
     }
 
     private static String opening(VisibleEvent event) {
-        return event.opening().map(OpeningWords::of).orElse("An organiser who also plays must not open sheets.");
+        return event.opening()
+                .map(OpeningWords::of)
+                .orElse(Words.of(event).say("page-organiser.an-organiser-who-also-plays"));
     }
 
     private static boolean hasKnockout(VisibleEvent event) {
@@ -191,8 +223,16 @@ final class OrganiserPage implements Page {
     private static String links(VisibleEvent event) {
         List<String> without = withoutLink(event);
         long held = event.links().stream().filter(link -> !link.revoked()).count();
-        String line = Counted.of((int) held, "link") + " in use.";
-        return without.isEmpty() ? line : line + " No captain's link yet: " + String.join(", ", without) + ".";
+        String line = Words.of(event).say("page-organiser.in-use", "link", Counted.of((int) held, "link"));
+        return without.isEmpty()
+                ? line
+                : Words.of(event)
+                        .say(
+                                "page-organiser.no-captains-link-yet",
+                                "line",
+                                line,
+                                "without",
+                                String.join(", ", without));
     }
 
     private static List<String> withoutLink(VisibleEvent event) {

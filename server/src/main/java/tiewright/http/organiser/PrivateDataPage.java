@@ -28,6 +28,7 @@ import tiewright.ledger.KnownBackup;
 import tiewright.setup.DateDeletion;
 import tiewright.setup.EraseData;
 import tiewright.wording.DeletionWords;
+import tiewright.wording.Words;
 
 /** When private data go, how much is held (never what it says), which copies lie elsewhere, and the button that deletes now. */
 final class PrivateDataPage implements Page {
@@ -69,15 +70,14 @@ final class PrivateDataPage implements Page {
         }
         return Screen.of(
                 "work",
-                "Private data",
+                visit.words().say("page-organiser.private-data"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
                         List.of(
                                 DeletionWords.sentence(
                                         visit.event().deletion(), visit.event().zone()),
-                                "The law of the place, or your federation, may ask for earlier deletion or for more: ask whoever is responsible for data there. Paper,"
-                                        + " photos and messages are yours to deal with."),
+                                visit.words().say("page-organiser.the-law-of-the-place")),
                         sections));
     }
 
@@ -91,27 +91,33 @@ final class PrivateDataPage implements Page {
                 .orElse("");
         return WorkView.Section.of(
                         DATE,
-                        "The day of deletion",
-                        "At the beginning of that day it happens by itself, if the service runs, or as soon as it is started afterwards."
-                                + " Players and captains read the date where they give data.")
+                        Words.of(event).say("page-organiser.the-day-of-deletion"),
+                        Words.of(event).say("page-organiser.at-the-beginning-of-that"))
                 .with(new WorkView.WorkForm(
                         DATE,
                         HERE,
                         List.of(
-                                fields.text("date", TextField.Kind.DATE, "Deleted on", date),
+                                fields.text(
+                                        "date",
+                                        TextField.Kind.DATE,
+                                        Words.of(event).say("page-organiser.deleted-on"),
+                                        date),
                                 fields.oneOf(
                                         "names",
-                                        "What stands for a player afterwards",
+                                        Words.of(event).say("page-organiser.what-stands-for-a-player"),
                                         stands.map(SetUpFact.DeletionDated::names)
                                                 .orElse(NamesKept.CODES)
                                                 .code(),
                                         List.of(
-                                                Option.of(NamesKept.CODES.code(), "The code alone", false),
+                                                Option.of(
+                                                        NamesKept.CODES.code(),
+                                                        Words.of(event).say("page-organiser.the-code-alone"),
+                                                        false),
                                                 Option.of(
                                                         NamesKept.INITIALS.code(),
-                                                        "First name and initial; of minors the code alone",
+                                                        Words.of(event).say("page-organiser.first-name-and-initial-of"),
                                                         false)))),
-                        List.of(Button.main("Promise this day"))));
+                        List.of(Button.main(Words.of(event).say("page-organiser.promise-this-day")))));
     }
 
     /** Before the deletion the page looks the same whether or not a club has noted anything. */

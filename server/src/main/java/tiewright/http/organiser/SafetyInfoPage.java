@@ -38,26 +38,33 @@ final class SafetyInfoPage implements Page {
         Fields fields = Fields.of(FORM, tried);
         return Screen.of(
                 "work",
-                "Where help is",
+                visit.words().say("page-organiser.where-help-is"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
-                        List.of(
-                                "Shown to the desk and captains as soon as somebody stops a court. What stays empty is said to be missing there."),
+                        List.of(visit.words().say("page-organiser.shown-to-the-desk-and")),
                         List.of(WorkView.Section.of(FORM, "")
                                 .with(new WorkView.WorkForm(
                                         FORM,
                                         HERE,
                                         List.of(
-                                                fields.line("firstAid", "First aid: where, and who", stands.firstAid())
+                                                fields.line(
+                                                                "firstAid",
+                                                                visit.words()
+                                                                        .say("page-organiser.first-aid-where-and-who"),
+                                                                stands.firstAid())
                                                         .withMaxLength(200),
                                                 fields.line(
                                                                 "defibrillator",
-                                                                "Defibrillator: where",
+                                                                visit.words().say("page-organiser.defibrillator-where"),
                                                                 stands.defibrillator())
                                                         .withMaxLength(200),
-                                                fields.line("emergency", "Emergency number here", stands.emergency())
+                                                fields.line(
+                                                                "emergency",
+                                                                visit.words()
+                                                                        .say("page-organiser.emergency-number-here"),
+                                                                stands.emergency())
                                                         .withMaxLength(60)),
-                                        List.of(Button.main("Keep this")))))));
+                                        List.of(Button.main(visit.words().say("page-organiser.keep-this"))))))));
     }
 }

@@ -23,6 +23,7 @@ import tiewright.http.visit.Visit;
 import tiewright.setup.PublishConditions;
 import tiewright.setup.SignedReason;
 import tiewright.wording.ConditionsWords;
+import tiewright.wording.Words;
 
 /** Choosing the conditions of play: a preset, and anything that differs from it. */
 final class SettingsPage implements Page {
@@ -85,11 +86,12 @@ final class SettingsPage implements Page {
                 .toList();
         return Screen.of(
                 "settings",
-                "Choose the conditions of play",
+                visit.words().say("page-organiser.choose-the-conditions-of-play"),
                 new SettingsView(
                         tried.refusal(),
                         intro(event),
-                        tiewright.http.pieces.SelectField.of("start-from", "Start from a preset", "", presets),
+                        tiewright.http.pieces.SelectField.of(
+                                "start-from", visit.words().say("page-organiser.start-from-a-preset"), "", presets),
                         stands.base().printed(),
                         noted.notes().stream()
                                 .map(note -> ConditionsWords.note(note, noted))
@@ -102,13 +104,14 @@ final class SettingsPage implements Page {
         List<String> intro = new ArrayList<>();
         intro.add(
                 event.conditionsVersion() == 0
-                        ? "Nothing is published yet. Choose a preset, change what differs at your event, and publish version 1."
-                        : "Version " + event.conditionsVersion()
-                                + " holds. What you change here is published as the next version, and every captain is asked to"
-                                + " read it again.");
+                        ? Words.of(event).say("page-organiser.nothing-is-published-yet-choose")
+                        : Words.of(event)
+                                .say(
+                                        "page-organiser.version-holds-what-you-change",
+                                        "conditionsVersion",
+                                        event.conditionsVersion()));
         if (event.isFrozen()) {
-            intro.add(
-                    "The first sheet is sealed, so the conditions are frozen: a change now is a numbered ruling with a reason and a name.");
+            intro.add(Words.of(event).say("page-organiser.the-first-sheet-is-sealed"));
         }
         return intro;
     }

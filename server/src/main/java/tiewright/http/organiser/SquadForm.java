@@ -133,13 +133,20 @@ final class SquadForm {
                 new Typed("", OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
         int empty = Math.max(AT_LEAST_EMPTY, ROWS - rows.size());
         for (int number = 1; number <= empty; number++) {
-            rows.add(row(fields, row(number), "New", nothing, false));
+            rows.add(row(fields, row(number), visit.words().say("page-organiser.new"), nothing, false));
         }
         return new InputTable(
                 "squad-table",
-                "Players",
-                "Code",
-                List.of("Name", "Rank", "Born in", "Here from", "Until", "Deputy", "Take out"),
+                visit.words().say("page-organiser.players"),
+                visit.words().say("page-organiser.code"),
+                List.of(
+                        visit.words().say("page-organiser.name"),
+                        visit.words().say("page-organiser.rank"),
+                        visit.words().say("page-organiser.born-in"),
+                        visit.words().say("page-organiser.here-from"),
+                        visit.words().say("page-organiser.until"),
+                        visit.words().say("page-organiser.deputy-2"),
+                        visit.words().say("page-organiser.take-out")),
                 rows);
     }
 

@@ -39,7 +39,8 @@ final class SquadPage implements Page {
     private static Club club(Visit visit) {
         return visit.readId("club", ClubId::of)
                 .flatMap(visit.event()::club)
-                .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-organiser.there-is-no-club-in", "club", visit.path("club"))));
     }
 
     private static String address(Club club) {
@@ -83,40 +84,40 @@ final class SquadPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         sections.add(WorkView.Section.of(
                         SQUAD,
-                        "Squad",
-                        "Names as they are called on court, in any script. The birth year is asked only where a rule needs it: whoever may be"
-                                + " under 18 then stands on public pages with the first name and an initial, and the year itself is shown to officials only.",
-                        "Rank is the place in the club's order of strength, 1 the strongest. From and until say when a player is here (10:30).")
+                        visit.words().say("page-organiser.squad-2"),
+                        visit.words().say("page-organiser.names-as-they-are-called"),
+                        visit.words().say("page-organiser.rank-is-the-place-in"))
                 .with(new WorkView.WorkForm(
                         SQUAD,
                         address(club) + "/" + SQUAD,
                         List.of(new SquadForm(visit, club.id()).table(Fields.of(SQUAD, tried))),
-                        List.of(Button.main("Keep this squad")))));
-        sections.add(WorkView.Section.of(CLUB, "The club")
+                        List.of(Button.main(visit.words().say("page-organiser.keep-this-squad"))))));
+        sections.add(WorkView.Section.of(CLUB, visit.words().say("page-organiser.the-club"))
                 .with(new WorkView.WorkForm(
                         CLUB,
                         address(club) + "/" + CLUB,
                         EntriesPage.asked(about, Optional.of(club)),
-                        List.of(Button.other("Keep name, town and seed")))));
+                        List.of(Button.other(visit.words().say("page-organiser.keep-name-town-and-seed"))))));
         sections.add(WorkView.Section.of(
                         REMOVE,
-                        "Take the club out",
-                        "For an entry made by mistake, or a club that leaves before the draw. Later it withdraws, which is a ruling.")
+                        visit.words().say("page-organiser.take-the-club-out"),
+                        visit.words().say("page-organiser.for-an-entry-made-by"))
                 .with(new WorkView.WorkForm(
                         REMOVE,
                         address(club) + "/" + REMOVE,
                         List.of(removing.tick(
                                 "sure",
-                                "Are you sure?",
-                                "Take " + club.name() + " and its squad out of the event",
+                                visit.words().say("page-organiser.are-you-sure"),
+                                visit.words().say("page-organiser.take-and-its-squad-out", "club", club.name()),
                                 false)),
-                        List.of(Button.stop("Take " + club.name() + " out")))));
+                        List.of(Button.stop(visit.words().say("page-organiser.take-out-2", "club", club.name()))))));
         return Screen.of(
                 "work",
-                club.name() + ": squad",
+                visit.words().say("page-organiser.squad", "club", club.name()),
                 new WorkView(
                         tried.refusal(),
-                        new tiewright.http.pieces.NavLink(EntriesPage.HERE, "Back to all clubs", false),
+                        new tiewright.http.pieces.NavLink(
+                                EntriesPage.HERE, visit.words().say("page-organiser.back-to-all-clubs"), false),
                         List.of(),
                         sections));
     }

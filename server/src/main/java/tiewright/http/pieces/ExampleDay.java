@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tiewright.http.pieces.ReasonTable.Cell;
 import tiewright.http.pieces.ReasonTable.Column;
+import tiewright.wording.Words;
 
 /** The invented event behind {@link Examples}. */
 final class ExampleDay {
@@ -92,7 +93,7 @@ final class ExampleDay {
 
     private static Frame frame() {
         return new Frame(
-                "en",
+                new Speech(Words.ofCodes(java.time.ZoneOffset.UTC), List.of()),
                 "One of each piece",
                 "Lowland Clubs Day, 8 May 2027, Tollgate Hall",
                 "Version 14",

@@ -2,11 +2,12 @@ package tiewright.http.pieces;
 
 import java.time.Instant;
 import java.util.List;
+import tiewright.wording.Words;
 
 /**
  * What stands round every page: whose page it is, of which event and version, and how old it is.
  *
- * @param lang language of the words, BCP 47 ("en")
+ * @param speech the language of the page
  * @param title whose and what; the page's only h1
  * @param eventLine the event, its day and place
  * @param versionLine which version of the event the page shows ("Version 14")
@@ -19,7 +20,7 @@ import java.util.List;
  * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
  */
 public record Frame(
-        String lang,
+        Speech speech,
         String title,
         String eventLine,
         String versionLine,
@@ -35,6 +36,15 @@ public record Frame(
         nav = List.copyOf(nav);
         more = List.copyOf(more);
         due = List.copyOf(due);
+    }
+
+    public String lang() {
+        return speech.tag();
+    }
+
+    /** What makes the page's sentences. */
+    public Words words() {
+        return speech.words();
     }
 
     /** The reader is on one of them: their list stands open. */

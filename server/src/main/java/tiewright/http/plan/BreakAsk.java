@@ -25,6 +25,7 @@ import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
 import tiewright.timetable.PlanAsked;
 import tiewright.timetable.Restart;
+import tiewright.wording.Words;
 
 /**
  * What broke, and from when on the day is planned anew.
@@ -175,43 +176,45 @@ record BreakAsk(
         List<FormField> all = new ArrayList<>();
         all.add(fields.oneOf(
                 "what",
-                "What happened",
+                Words.of(event).say("page-plan.what-happened"),
                 last.map(ask -> ask.what().code).orElse(""),
                 Arrays.stream(What.values())
                         .map(what -> Option.of(what.code, what.words, false))
                         .toList()));
         all.add(fields.time(
                         "from",
-                        "Play goes on from",
+                        Words.of(event).say("page-plan.play-goes-on-from"),
                         last.map(BreakAsk::from).or(() -> Optional.of(event.clock(event.now()))))
-                .withHint(
-                        "Now, or when rain has stopped. What has begun stays where it is, and so does a start within the next "
-                                + event.conditions().freezeMinutes() + " minutes."));
-        all.add(
-                fields.time("stopped", "Play stopped at", last.flatMap(BreakAsk::stopped))
-                        .withHint(
-                                "For a stop. After up to 5 minutes no warm-up, after up to 20 three minutes, else five (padel timing guide, from a summary)."));
+                .withHint(Words.of(event)
+                        .say(
+                                "page-plan.now-or-when-rain-has",
+                                "freezeMinutes",
+                                event.conditions().freezeMinutes())));
+        all.add(fields.time(
+                        "stopped", Words.of(event).say("page-plan.play-stopped-at"), last.flatMap(BreakAsk::stopped))
+                .withHint(Words.of(event).say("page-plan.for-a-stop-after-up")));
         all.add(lost(tried, event, last));
         all.add(fields.select(
                 "club",
-                "The club that is late",
-                "No club",
+                Words.of(event).say("page-plan.the-club-that-is-late"),
+                Words.of(event).say("page-plan.no-club"),
                 last.flatMap(BreakAsk::club).map(ClubId::code).orElse(""),
                 event.clubs().stream()
                         .map(club -> Option.of(club.id().code(), club.name(), false))
                         .toList()));
-        all.add(fields.time("ready", "It is ready at", last.flatMap(BreakAsk::ready)));
-        all.add(fields.time("closes", "The venue closes at", last.flatMap(BreakAsk::closes)));
+        all.add(fields.time("ready", Words.of(event).say("page-plan.it-is-ready-at"), last.flatMap(BreakAsk::ready)));
+        all.add(fields.time(
+                "closes", Words.of(event).say("page-plan.the-venue-closes-at"), last.flatMap(BreakAsk::closes)));
         all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
         all.add(fields.number(
                         "slot",
-                        "Minutes from one rubber to the next on a court",
+                        Words.of(event).say("page-plan.minutes-from-one-rubber-to"),
                         last.map(BreakAsk::slotMinutes).orElse(OptionalInt.empty()))
-                .withHint("Empty: play by the conditions and the pace above, and the turnover."));
+                .withHint(Words.of(event).say("page-plan.empty-play-by-the-conditions")));
         all.add(fields.text(
                 "seed",
                 TextField.Kind.LINE,
-                "Seed: a number or any words",
+                Words.of(event).say("page-plan.seed-a-number-or-any"),
                 Long.toString(last.map(BreakAsk::seed).orElse(1L))));
         return all;
     }
@@ -223,12 +226,18 @@ record BreakAsk(
                 .sorted(TextOrder.NUMBERS_BY_VALUE)
                 .map(name -> Option.of(
                         name,
-                        "Court " + name,
+                        Words.of(event).say("page-plan.court", "value", name),
                         tried.isChosen(
                                 "lost",
                                 name,
                                 last.filter(ask -> ask.lost().contains(name)).isPresent())))
                 .toList();
-        return new ChoiceList("lost", "Courts that cannot be used any more", "", tried.error("lost"), true, courts);
+        return new ChoiceList(
+                "lost",
+                Words.of(event).say("page-plan.courts-that-cannot-be-used"),
+                "",
+                tried.error("lost"),
+                true,
+                courts);
     }
 }

@@ -36,7 +36,7 @@ final class BreakScreens {
                 search.flatMap(Planning.Search::found).map(PlanAnswers.Ways::options);
         return Screen.of(
                 "breaks",
-                "The day breaks",
+                visit.words().say("page-plan.the-day-breaks"),
                 new BreaksView(
                         tried.refusal(),
                         BackLinks.home(visit),
@@ -63,7 +63,10 @@ final class BreakScreens {
                 BreaksPage.HERE + "/" + BreaksPage.LOOK,
                 BreakAsk.fields(
                         Fields.of(BreaksPage.LOOK, tried), own, visit.event(), search.map(Planning.Search::asked)),
-                List.of(search.isEmpty() ? Button.main("What can be done?") : Button.other("What can be done?")));
+                List.of(
+                        search.isEmpty()
+                                ? Button.main(visit.words().say("page-plan.what-can-be-done"))
+                                : Button.other(visit.words().say("page-plan.what-can-be-done"))));
     }
 
     private static List<tiewright.http.pieces.FormField> publishFields(Fields fields, BreakAsk asked) {
@@ -80,7 +83,8 @@ final class BreakScreens {
     private static List<String> verdict(Visit visit, Planning.Search<BreakAsk, PlanAnswers.Ways> search) {
         List<String> lines = new ArrayList<>();
         BreakAsk asked = search.asked();
-        lines.add(asked.reason() + ". Planned anew from " + HallClock.said(asked.start()) + ".");
+        lines.add(visit.words()
+                .say("page-plan.planned-anew-from", "reason", asked.reason(), "start", HallClock.said(asked.start())));
         if (asked.what() == BreakAsk.What.STOP) {
             Duration warmUp = asked.warmUp();
             lines.add("The stop was "
@@ -91,7 +95,7 @@ final class BreakScreens {
                             : "a warm-up of " + warmUp.toMinutes() + " minutes is counted in."));
         }
         if (search.seen() != visit.event().seq()) {
-            lines.add("Something was entered since this was worked out: ask again before you publish.");
+            lines.add(visit.words().say("page-plan.something-was-entered-since-this"));
         }
         search.found()
                 .flatMap(PlanAnswers.Ways::fault)
@@ -113,18 +117,28 @@ final class BreakScreens {
         Plan plan = option.plan();
         String title = words.cut(option.cut());
         State state = option.isFeasible()
-                ? new State(Mark.KEPT, "ends at " + HallClock.said(option.finish()))
+                ? new State(
+                        Mark.KEPT, visit.words().say("page-plan.ends-at", "finish", HallClock.said(option.finish())))
                 : new State(
                         Mark.STOP,
                         plan.score().breaches() > 0
-                                ? "breaks something"
-                                : "impossible: would end at " + HallClock.said(option.finish()));
+                                ? visit.words().say("page-plan.breaks-something")
+                                : visit.words()
+                                        .say(
+                                                "page-plan.impossible-would-end-at",
+                                                "finish",
+                                                HallClock.said(option.finish())));
         List<String> lines = new ArrayList<>();
-        lines.add("No plan of this kind can end before "
-                + HallClock.said(plan.bound().finish()) + ". "
-                + words.said(plan.bound().because()));
+        lines.add(visit.words()
+                .say(
+                        "page-plan.no-plan-of-this-kind",
+                        "finish",
+                        HallClock.said(plan.bound().finish()),
+                        "because",
+                        words.said(plan.bound().because())));
         option.fairness().stream().map(words::said).forEach(lines::add);
-        lines.add("Price in rubbers lost or moved: " + Math.round(option.cost() * 10) / 10.0 + ".");
+        lines.add(
+                visit.words().say("page-plan.price-in-rubbers-lost-or", "cost", Math.round(option.cost() * 10) / 10.0));
         lines.add("To be told: "
                 + Counted.of(option.people(), "person").replace("persons", "people") + " of "
                 + (option.clubs().isEmpty()
@@ -141,7 +155,11 @@ final class BreakScreens {
                 lines,
                 words.chart("chart-" + number, plan),
                 option.isFeasible()
-                        ? Optional.of(Button.other("Publish this: " + title.toLowerCase(java.util.Locale.ROOT))
+                        ? Optional.of(Button.other(visit.words()
+                                        .say(
+                                                "page-plan.publish-this",
+                                                "root",
+                                                title.toLowerCase(java.util.Locale.ROOT)))
                                 .sending("option", Integer.toString(number)))
                         : Optional.empty());
     }

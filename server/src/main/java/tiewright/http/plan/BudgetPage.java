@@ -26,6 +26,7 @@ import tiewright.http.visit.Visit;
 import tiewright.timetable.Pace;
 import tiewright.timetable.TimeBudget;
 import tiewright.wording.TimetableWords;
+import tiewright.wording.Words;
 
 /** Before entries close: does a day of this shape fit? Nothing is kept; the numbers can be tried again and again. */
 final class BudgetPage implements Page {
@@ -97,9 +98,14 @@ final class BudgetPage implements Page {
     private static List<String> said(Visit visit, TimeBudget budget, long seed) {
         List<String> lines = new ArrayList<>(new TimetableWords(visit.words()).budget(budget));
         Collections.swap(lines, 0, 1);
-        lines.add("A rubber takes " + rounded(budget.rubberMinutes()) + " minutes on average, give or take "
-                + rounded(budget.rubberSd()) + "; by the rallies of the scoring and the seconds below.");
-        lines.add("Seed " + seed + ": the same seed simulates the same days.");
+        lines.add(visit.words()
+                .say(
+                        "page-plan.a-rubber-takes-minutes-on",
+                        "rubberMinutes",
+                        rounded(budget.rubberMinutes()),
+                        "rubberSd",
+                        rounded(budget.rubberSd())));
+        lines.add(visit.words().say("page-plan.seed-the-same-seed-simulates", "seed", seed));
         return lines;
     }
 
@@ -117,19 +123,20 @@ final class BudgetPage implements Page {
                         FORM,
                         HERE,
                         fields(visit.event(), Fields.of(FORM, tried)),
-                        List.of(Button.main("Does it fit?")))));
+                        List.of(Button.main(visit.words().say("page-plan.does-it-fit"))))));
         return Screen.of(
                 "work",
-                "Does the day fit?",
+                visit.words().say("page-plan.does-the-day-fit"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(
-                                "Rubbers, scoring and decider come from the conditions of play as they stand now ("
-                                        + visit.event().conditions().rubbers()
-                                        + " rubbers, "
-                                        + visit.event().conditions().value(tiewright.conditions.Setting.SCORING)
-                                        + "); how many rallies a game takes comes from the scoring itself. Change the conditions there and ask again."),
+                        List.of(visit.words()
+                                .say(
+                                        "page-plan.rubbers-scoring-and-decider-come",
+                                        "rubbers",
+                                        visit.event().conditions().rubbers(),
+                                        "conditions",
+                                        visit.event().conditions().value(tiewright.conditions.Setting.SCORING))),
                         sections));
     }
 
@@ -137,35 +144,44 @@ final class BudgetPage implements Page {
         int clubs = event.clubs().size();
         int courts = (int) event.courts().stream().filter(Court::usable).count();
         List<FormField> all = new ArrayList<>(List.of(
-                fields.number("clubs", "Clubs", clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty())
+                fields.number(
+                                "clubs",
+                                Words.of(event).say("page-plan.clubs"),
+                                clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty())
                         .mustBeFilled(),
                 fields.number(
                                 "pools",
-                                "Pools in which every club meets every other",
+                                Words.of(event).say("page-plan.pools-in-which-every-club"),
                                 OptionalInt.of(Math.max(1, event.pools().size())))
-                        .withHint("0 for none")
+                        .withHint(Words.of(event).say("page-plan.0-for-none"))
                         .mustBeFilled(),
-                fields.number("knockout", "Knockout ties after the pools", OptionalInt.of(0))
-                        .withHint("Such as 4: two semi-finals, a final, a tie for third")
+                fields.number(
+                                "knockout",
+                                Words.of(event).say("page-plan.knockout-ties-after-the-pools"),
+                                OptionalInt.of(0))
+                        .withHint(Words.of(event).say("page-plan.such-as-4-two-semi"))
                         .mustBeFilled(),
-                fields.number("courts", "Courts", courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty())
+                fields.number(
+                                "courts",
+                                Words.of(event).say("page-plan.courts"),
+                                courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty())
                         .mustBeFilled(),
                 fields.time(
                                 "starts",
-                                "Play starts at",
+                                Words.of(event).say("page-plan.play-starts-at"),
                                 event.about()
                                         .map(SetUpFact.EventDescribed::starts)
                                         .or(() -> Optional.of(USUAL_START)))
                         .mustBeFilled(),
                 fields.time(
                                 "closes",
-                                "The place closes at",
+                                Words.of(event).say("page-plan.the-place-closes-at"),
                                 event.about()
                                         .flatMap(SetUpFact.EventDescribed::venueCloses)
                                         .or(() -> Optional.of(USUAL_END)))
                         .mustBeFilled()));
         all.addAll(PlanAsk.paceFields(fields, Pace.USUAL));
-        all.add(fields.line("seed", "Seed of the simulated days: a number or any words", "1"));
+        all.add(fields.line("seed", Words.of(event).say("page-plan.seed-of-the-simulated-days"), "1"));
         return all;
     }
 }

@@ -52,7 +52,7 @@ final class PlanScreens {
         Optional<PlanView.Found> found = search.flatMap(one -> one.found().map(planned -> found(visit, one, planned)));
         return Screen.of(
                 "plan",
-                "Make the order of play",
+                visit.words().say("page-plan.make-the-order-of-play"),
                 new PlanView(
                         tried.refusal(),
                         BackLinks.home(visit),
@@ -86,18 +86,22 @@ final class PlanScreens {
         return switch (planned.kind()) {
             case FOUND ->
                 words.found(
-                        new State(Mark.KEPT, "A plan that keeps everything that must hold"),
+                        new State(Mark.KEPT, visit.words().say("page-plan.a-plan-that-keeps-everything")),
                         List.of(),
                         Optional.of(((Planned.Found) planned).plan()));
             case BROKEN ->
                 words.found(
-                        new State(Mark.HELD, "The best plan found breaks something"),
+                        new State(Mark.HELD, visit.words().say("page-plan.the-best-plan-found-breaks")),
                         List.of(),
                         Optional.of(((Planned.Broken) planned).plan()));
             case IMPOSSIBLE -> {
                 Planned.Impossible no = (Planned.Impossible) planned;
                 yield words.found(
-                        new State(Mark.STOP, no.why().isInput() ? "This cannot be planned" : "Impossible as it is"),
+                        new State(
+                                Mark.STOP,
+                                no.why().isInput()
+                                        ? visit.words().say("page-plan.this-cannot-be-planned")
+                                        : visit.words().say("page-plan.impossible-as-it-is")),
                         words.impossible(no.why()),
                         no.asIs());
             }
@@ -109,12 +113,16 @@ final class PlanScreens {
         List<WorkView.Section> sections = new ArrayList<>();
         search.flatMap(one -> one.found().flatMap(PlanScreens::usable).map(plan -> publish(visit, tried, one)))
                 .ifPresent(sections::add);
-        sections.add(WorkView.Section.of(PlanPage.MAKE, search.isEmpty() ? "" : "Search again")
+        sections.add(WorkView.Section.of(
+                        PlanPage.MAKE, search.isEmpty() ? "" : visit.words().say("page-plan.search-again"))
                 .with(new WorkView.WorkForm(
                         PlanPage.MAKE,
                         PlanPage.HERE + "/" + PlanPage.MAKE,
                         asked(visit).fields(Fields.of(PlanPage.MAKE, tried)),
-                        List.of(search.isEmpty() ? Button.main("Make a plan") : Button.other("Make a plan")))));
+                        List.of(
+                                search.isEmpty()
+                                        ? Button.main(visit.words().say("page-plan.make-a-plan"))
+                                        : Button.other(visit.words().say("page-plan.make-a-plan"))))));
         sections.add(pins(visit, tried));
         return sections;
     }
@@ -125,7 +133,7 @@ final class PlanScreens {
         boolean old = search.seen() != visit.event().seq();
         return WorkView.Section.of(
                         PlanPage.PUBLISH,
-                        "Publish this plan",
+                        visit.words().say("page-plan.publish-this-plan"),
                         "One press makes one numbered notice. Every time that changes is shown with the old one struck, and the desk gets the list of who must be told."
                                 + (old
                                         ? " Something was entered since this plan was made: look whether it still holds, or make it again."
@@ -137,15 +145,15 @@ final class PlanScreens {
                                 new HiddenField("search", Integer.toString(search.number())),
                                 fields.line(
                                                 "reason",
-                                                "Why, in one line",
-                                                next == 1 ? "The order of play of the day" : "")
+                                                visit.words().say("page-plan.why-in-one-line"),
+                                                next == 1 ? visit.words().say("page-plan.the-order-of-play-of") : "")
                                         .withMaxLength(300)
                                         .mustBeFilled(),
-                                fields.line("by", "Who publishes, by name", "")
+                                fields.line("by", visit.words().say("page-plan.who-publishes-by-name"), "")
                                         .withAutocomplete("name")
                                         .withMaxLength(200)
                                         .mustBeFilled()),
-                        List.of(Button.main("Publish version " + next))));
+                        List.of(Button.main(visit.words().say("page-plan.publish-version", "next", next)))));
     }
 
     private static WorkView.Section pins(Visit visit, Tried tried) {
@@ -159,18 +167,32 @@ final class PlanScreens {
                 .toList();
         return WorkView.Section.of(
                         "pins",
-                        "Pin by hand",
-                        "What is pinned stays where you put it, and the next plan is made round it. Play itself and starts within the freeze window are pinned by themselves.")
+                        visit.words().say("page-plan.pin-by-hand"),
+                        visit.words().say("page-plan.what-is-pinned-stays-where"))
                 .with(new WorkView.WorkForm(
                         PlanPage.PIN,
                         PlanPage.HERE + "/" + PlanPage.PIN,
                         List.of(
-                                fields.select("pin-tie", "Tie", "Choose a tie", "", ties),
-                                fields.text("pin-rubber", TextField.Kind.SHORT, "Rubber", "")
-                                        .withHint("Empty: the whole tie"),
-                                fields.text("pin-start", TextField.Kind.TIME, "Starts at", ""),
-                                fields.line("pin-courts", "Courts, with commas between", "")),
-                        List.of(Button.other("Pin it there"))));
+                                fields.select(
+                                        "pin-tie",
+                                        visit.words().say("page-plan.tie"),
+                                        visit.words().say("page-plan.choose-a-tie"),
+                                        "",
+                                        ties),
+                                fields.text(
+                                                "pin-rubber",
+                                                TextField.Kind.SHORT,
+                                                visit.words().say("page-plan.rubber"),
+                                                "")
+                                        .withHint(visit.words().say("page-plan.empty-the-whole-tie")),
+                                fields.text(
+                                        "pin-start",
+                                        TextField.Kind.TIME,
+                                        visit.words().say("page-plan.starts-at"),
+                                        ""),
+                                fields.line(
+                                        "pin-courts", visit.words().say("page-plan.courts-with-commas-between"), "")),
+                        List.of(Button.other(visit.words().say("page-plan.pin-it-there")))));
     }
 
     List<ActionForm> pinned(Visit visit) {
@@ -182,8 +204,20 @@ final class PlanScreens {
                     + pin.rubber()
                             .map(no -> ", " + TieViews.rubber(no).toLowerCase(java.util.Locale.ROOT))
                             .orElse("");
-            forms.add(ActionForm.of("unpin-" + i, PlanPage.HERE + "/unpin", "", Button.other("Unpin"))
-                    .saying(what + " at " + HallClock.said(pin.start()) + " on " + String.join(", ", pin.courts()))
+            forms.add(ActionForm.of(
+                            "unpin-" + i,
+                            PlanPage.HERE + "/unpin",
+                            "",
+                            Button.other(visit.words().say("page-plan.unpin")))
+                    .saying(visit.words()
+                            .say(
+                                    "page-plan.at-on",
+                                    "what",
+                                    what,
+                                    "start",
+                                    HallClock.said(pin.start()),
+                                    "courts",
+                                    String.join(", ", pin.courts())))
                     .sending("which", Integer.toString(i)));
         }
         return forms;

@@ -24,6 +24,7 @@ import tiewright.timetable.Plan;
 import tiewright.timetable.PlanCourt;
 import tiewright.timetable.Reason;
 import tiewright.wording.TimetableWords;
+import tiewright.wording.Words;
 
 /** Plans that are not published yet, in words, as a chart, and tie by tie with the reason of each start. */
 final class PlanWords {
@@ -48,8 +49,17 @@ final class PlanWords {
     List<String> impossible(Infeasible why) {
         List<String> lines = new ArrayList<>(List.of(said(why.because())));
         why.bound()
-                .ifPresent(bound -> lines.add("No plan can end before " + HallClock.said(bound.finish()) + " ("
-                        + bound.slots() + " slots, " + bound.minutes() + " minutes). " + said(bound.because())));
+                .ifPresent(bound -> lines.add(Words.of(event)
+                        .say(
+                                "page-plan.no-plan-can-end-before",
+                                "finish",
+                                HallClock.said(bound.finish()),
+                                "slots",
+                                bound.slots(),
+                                "minutes",
+                                bound.minutes(),
+                                "because",
+                                said(bound.because()))));
         return lines;
     }
 
@@ -70,7 +80,7 @@ final class PlanWords {
                 + said(plan.bound().because()));
         plan.explained().stream().map(this::said).forEach(lines::add);
         plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
-        lines.add("Seed " + plan.seed() + ".");
+        lines.add(Words.of(event).say("page-plan.seed", "seed", plan.seed()));
         return lines;
     }
 
@@ -90,7 +100,8 @@ final class PlanWords {
                                     "",
                                     mark))));
         }
-        String caption = "Draft, not published: ends at " + HallClock.said(plan.finish());
+        String caption =
+                Words.of(event).say("page-plan.draft-not-published-ends-at", "finish", HallClock.said(plan.finish()));
         return Charts.of(
                 id,
                 caption,
@@ -120,14 +131,14 @@ final class PlanWords {
                 .toList();
         return new ReasonTable(
                 "draft-ties",
-                "Tie by tie",
+                Words.of(event).say("page-plan.tie-by-tie"),
                 List.of(
-                        new ReasonTable.Column("Start", false),
-                        new ReasonTable.Column("Tie", false),
-                        new ReasonTable.Column("Courts", false),
-                        new ReasonTable.Column("Now published", false)),
+                        new ReasonTable.Column(Words.of(event).say("page-plan.start"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-plan.tie"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-plan.courts"), false),
+                        new ReasonTable.Column(Words.of(event).say("page-plan.now-published"), false)),
                 rows,
-                "Open a line to read why a tie does not begin earlier.");
+                Words.of(event).say("page-plan.open-a-line-to-read"));
     }
 
     private ReasonTable.Row row(Plan plan, Tie tie) {
@@ -144,16 +155,19 @@ final class PlanWords {
                 .distinct()
                 .map(event::clubName)
                 .toList();
-        String duty = umpires.isEmpty() ? "" : "; umpires: " + String.join(", ", umpires);
+        String duty = umpires.isEmpty()
+                ? ""
+                : Words.of(event).say("page-plan.umpires", "umpires", String.join(", ", umpires));
         String published = Changes.times(
-                new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)), "nothing yet");
+                new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)),
+                Words.of(event).say("page-plan.nothing-yet"));
         return new ReasonTable.Row(
                 List.of(
                         ReasonTable.Cell.of(start),
                         ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)),
                         ReasonTable.Cell.of(courts + duty),
                         ReasonTable.Cell.of(published)),
-                "Why at " + start,
+                Words.of(event).say("page-plan.why-at", "start", start),
                 plan.why(tie.id()).stream().map(this::said).toList(),
                 false);
     }

@@ -25,6 +25,7 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** Start and court of every tie in one table; only what was changed is decided, and all of it at once. */
 final class TimesPage implements Page {
@@ -72,8 +73,7 @@ final class TimesPage implements Page {
         VisibleEvent event = visit.event();
         List<WorkView.Section> sections = new ArrayList<>();
         if (open(event).isEmpty()) {
-            sections.add(WorkView.Section.of(
-                    "empty", "", "The ties stand here once the pools are drawn, until they are finished."));
+            sections.add(WorkView.Section.of("empty", "", visit.words().say("page-plan.the-ties-stand-here-once")));
         } else {
             Fields fields = Fields.of(FORM, tried);
             sections.add(WorkView.Section.of(FORM, "")
@@ -82,24 +82,22 @@ final class TimesPage implements Page {
                             HERE,
                             List.of(
                                     table(event, fields),
-                                    fields.line(
-                                                    "reason",
-                                                    "Why, if a time or court that was already published changes",
-                                                    "")
+                                    fields.line("reason", visit.words().say("page-plan.why-if-a-time-or"), "")
                                             .withMaxLength(300)
-                                            .withHint(
-                                                    "A numbered notice then shows the old value struck, the new one and this reason. The first time needs none.")),
-                            List.of(Button.main("Publish these times")))));
+                                            .withHint(visit.words().say("page-plan.a-numbered-notice-then-shows"))),
+                            List.of(Button.main(visit.words().say("page-plan.publish-these-times"))))));
         }
         return Screen.of(
                 "work",
-                "Starts and courts",
+                visit.words().say("page-plan.starts-and-courts"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.TO_ORGANISER,
-                        List.of("Sheets must be sealed " + event.conditions().sheetDeadlineMinutes()
-                                + " minutes before the published start. Write times like 9:40 and"
-                                + " courts by their name; leave both empty for a tie that has no time yet."),
+                        List.of(visit.words()
+                                .say(
+                                        "page-plan.sheets-must-be-sealed-minutes",
+                                        "sheetDeadlineMinutes",
+                                        event.conditions().sheetDeadlineMinutes())),
                         sections));
     }
 
@@ -119,6 +117,11 @@ final class TimesPage implements Page {
                                         InputTable.Kind.SHORT,
                                         tie.court().orElse("")))))
                 .toList();
-        return new InputTable("times-table", "Ties that are not finished", "Tie", List.of("Start", "Court"), rows);
+        return new InputTable(
+                "times-table",
+                Words.of(event).say("page-plan.ties-that-are-not-finished"),
+                Words.of(event).say("page-plan.tie"),
+                List.of(Words.of(event).say("page-plan.start"), Words.of(event).say("page-plan.court-2")),
+                rows);
     }
 }

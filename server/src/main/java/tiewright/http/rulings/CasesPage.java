@@ -69,20 +69,16 @@ final class CasesPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         visit.ask(DisputeAnswers::new).cases().forEach(one -> sections.add(section(visit, one, tried)));
         if (sections.isEmpty()) {
-            sections.add(WorkView.Section.of(
-                    "none",
-                    "",
-                    "Nothing is found wrong with the opened sheets. What is found stands here until it is ruled."));
+            sections.add(
+                    WorkView.Section.of("none", "", visit.words().say("page-rulings.nothing-is-found-wrong-with")));
         }
         return Screen.of(
                 "work",
-                "Rulings needed",
+                visit.words().say("page-rulings.rulings-needed"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(
-                                "Found after the sheets were opened, by the entries and the order of strength as they are now. Published conditions differ on what"
-                                        + " follows; nothing is applied before you rule. Everybody reads the ruling: name the club, not the player."),
+                        List.of(visit.words().say("page-rulings.found-after-the-sheets-were")),
                         sections));
     }
 
@@ -109,14 +105,14 @@ final class CasesPage implements Page {
                         HERE,
                         List.of(
                                 new HiddenField("of", one.tie().code()),
-                                fields.oneOf("penalty", "What follows", "", options),
-                                fields.line("reason", "The reason, with the number of the condition", "")
+                                fields.oneOf("penalty", visit.words().say("page-rulings.what-follows"), "", options),
+                                fields.line("reason", visit.words().say("page-rulings.the-reason-with-the-number"), "")
                                         .withMaxLength(300)
                                         .mustBeFilled(),
-                                fields.line("by", "Who rules, by name", "")
+                                fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
                                         .withAutocomplete("name")
                                         .mustBeFilled()),
-                        List.of(Button.main("Give this ruling"))));
+                        List.of(Button.main(visit.words().say("page-rulings.give-this-ruling")))));
     }
 
     private static Option option(Visit visit, TieViews views, Tie tie, RulingNeeded.Case one, Penalty penalty) {
@@ -134,9 +130,9 @@ final class CasesPage implements Page {
                 : "";
         String what =
                 switch (penalty) {
-                    case NONE -> "The sheet stands";
-                    case RUBBERS -> "The rubbers concerned are lost to nil";
-                    case TIE -> "The whole tie is lost, every rubber to nil";
+                    case NONE -> visit.words().say("page-rulings.the-sheet-stands");
+                    case RUBBERS -> visit.words().say("page-rulings.the-rubbers-concerned-are-lost");
+                    case TIE -> visit.words().say("page-rulings.the-whole-tie-is-lost");
                 };
         return new Option(penalty.code(), what, score + announced, false, false);
     }

@@ -50,7 +50,9 @@ final class Consequences {
         Impact impact = visit.ask(DisputeAnswers::new).impact(correction, CorrectionChoice.REPLAY);
         if (impact.nodes().isEmpty()) {
             return List.of(WorkView.Section.of(
-                    "impact", "What hangs on it", "This is what counts already; nothing would change."));
+                    "impact",
+                    visit.words().say("page-rulings.what-hangs-on-it"),
+                    visit.words().say("page-rulings.this-is-what-counts-already")));
         }
         long played = impact.nodes().stream()
                 .filter(node -> node.state() == Impact.State.PLAYED)
@@ -60,9 +62,18 @@ final class Consequences {
                 .count();
         WorkView.Section list = WorkView.Section.of(
                         "impact",
-                        "What hangs on it",
-                        impact.nodes().size() + " things: " + played + " played, " + seen + " seen, "
-                                + (impact.nodes().size() - played - seen) + " that nobody has acted on.")
+                        visit.words().say("page-rulings.what-hangs-on-it"),
+                        visit.words()
+                                .say(
+                                        "page-rulings.things-played-seen-that-nobody",
+                                        "nodes",
+                                        impact.nodes().size(),
+                                        "played",
+                                        played,
+                                        "seen",
+                                        seen,
+                                        "nodes2",
+                                        (impact.nodes().size() - played - seen)))
                 .with(table(impact));
         return List.of(list, choice(impact));
     }
@@ -81,12 +92,12 @@ final class Consequences {
                 .toList();
         return new ReasonTable(
                 "impact-list",
-                "If play began again from here",
+                visit.words().say("page-rulings.if-play-began-again-from"),
                 List.of(
-                        new ReasonTable.Column("What", false),
-                        new ReasonTable.Column("Now", false),
-                        new ReasonTable.Column("Then", false),
-                        new ReasonTable.Column("Gone on from it", false)),
+                        new ReasonTable.Column(visit.words().say("page-rulings.what"), false),
+                        new ReasonTable.Column(visit.words().say("page-rulings.now"), false),
+                        new ReasonTable.Column(visit.words().say("page-rulings.then"), false),
+                        new ReasonTable.Column(visit.words().say("page-rulings.gone-on-from-it"), false)),
                 rows,
                 "");
     }
@@ -103,25 +114,26 @@ final class Consequences {
                 .map(name -> new HiddenField(name, tried.typed().text(name)))
                 .toList());
         all.add(new HiddenField("impact", impact.fingerprint()));
-        all.add(fields.oneOf(CorrectionPage.CHOICE, "Your choice", "", options(impact)));
+        all.add(fields.oneOf(
+                CorrectionPage.CHOICE, visit.words().say("page-rulings.your-choice"), "", options(impact)));
         all.add(fields.line(
                         "reason",
-                        "What the card shows, and how the mistake was found",
+                        visit.words().say("page-rulings.what-the-card-shows-and"),
                         tried.typed().text("reason"))
                 .withMaxLength(300)
                 .mustBeFilled());
-        all.add(fields.line("by", "Who rules, by name", "")
+        all.add(fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
         return WorkView.Section.of(
                         CorrectionPage.CHOICE,
-                        "Choose",
-                        "Each of the three is a ruling with a numbered notice, and stays in the log.")
+                        visit.words().say("page-rulings.choose"),
+                        visit.words().say("page-rulings.each-of-the-three-is"))
                 .with(new WorkView.WorkForm(
                         CorrectionPage.CHOICE,
                         Addresses.correction(tie, rubber),
                         all,
-                        List.of(Button.main("Give this ruling and post its notice"))));
+                        List.of(Button.main(visit.words().say("page-rulings.give-this-ruling-and-post")))));
     }
 
     private List<Option> options(Impact impact) {
@@ -132,13 +144,13 @@ final class Consequences {
         return List.of(
                 new Option(
                         CorrectionChoice.LET_STAND.code(),
-                        "Let it stand by ruling",
-                        "Nothing changes. The ruling says that the card shows " + score + ".",
+                        visit.words().say("page-rulings.let-it-stand-by-ruling"),
+                        visit.words().say("page-rulings.nothing-changes-the-ruling-says", "score", score),
                         false,
                         false),
                 new Option(
                         CorrectionChoice.REPLAY.code(),
-                        "Play again from here",
+                        visit.words().say("page-rulings.play-again-from-here"),
                         "It counts " + score + ". "
                                 + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
                                 + back,
@@ -146,9 +158,9 @@ final class Consequences {
                         false),
                 new Option(
                         CorrectionChoice.RECORD_ONLY.code(),
-                        "Correct the record only",
-                        "It counts " + score + "; " + places(record)
-                                + " Who plays whom stays, and what was played stays.",
+                        visit.words().say("page-rulings.correct-the-record-only"),
+                        visit.words()
+                                .say("page-rulings.it-counts-who-plays-whom", "score", score, "record", places(record)),
                         false,
                         false));
     }
@@ -172,10 +184,18 @@ final class Consequences {
 
     private String places(Impact record) {
         String moved = record.of(Impact.Kind.PLACE).stream()
-                .map(node -> visit.event().clubName((ClubId) node.subject().get(0)) + " "
-                        + node.before().map(Object::toString).orElse("-") + " to "
-                        + node.after().map(Object::toString).orElse("-"))
+                .map(node -> visit.words()
+                        .say(
+                                "page-rulings.to",
+                                "subject",
+                                visit.event().clubName((ClubId) node.subject().get(0)),
+                                "before",
+                                node.before().map(Object::toString).orElse("-"),
+                                "after",
+                                node.after().map(Object::toString).orElse("-")))
                 .collect(Collectors.joining(", "));
-        return moved.isEmpty() ? "no place in a table changes." : "places in the table: " + moved + ".";
+        return moved.isEmpty()
+                ? visit.words().say("page-rulings.no-place-in-a-table")
+                : visit.words().say("page-rulings.places-in-the-table", "moved", moved);
     }
 }

@@ -83,13 +83,17 @@ final class CorrectionPage implements Page {
                 .ifPresent(correction -> sections.addAll(new Consequences(visit, tried, correction).sections()));
         return Screen.of(
                 "work",
-                "What hangs on this score: " + views.title(tie) + ", " + TieViews.rubber(rubber),
+                visit.words()
+                        .say(
+                                "page-rulings.what-hangs-on-this-score",
+                                "tie",
+                                views.title(tie),
+                                "rubber",
+                                TieViews.rubber(rubber)),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink("/cards/" + tie.id(), "Back to the card", false),
-                        List.of(
-                                "Type what the card shows. You then read everything that was built on the wrong score, and choose."
-                                        + " Nothing changes before you press one of the three choices."),
+                        new NavLink("/cards/" + tie.id(), visit.words().say("page-rulings.back-to-the-card"), false),
+                        List.of(visit.words().say("page-rulings.type-what-the-card-shows")),
                         sections));
     }
 
@@ -98,7 +102,7 @@ final class CorrectionPage implements Page {
         List<String> since = tried.refusal().problems().isEmpty() ? List.of() : visit.since(tried.typed());
         return since.isEmpty()
                 ? List.of()
-                : List.of(WorkView.Section.of("since", "Entered since you opened this page")
+                : List.of(WorkView.Section.of("since", visit.words().say("page-rulings.entered-since-you-opened-this"))
                         .saying(since));
     }
 
@@ -115,13 +119,19 @@ final class CorrectionPage implements Page {
         Card card = tie.card(rubber);
         String stands = card.score(rubber)
                 .map(score -> (TieViews.score(score.games()) + " " + views.how(tie, score.how())).strip())
-                .orElse(card.standing() == Card.Standing.HELD ? "held: two entries differ" : "nothing is entered");
-        return WorkView.Section.of(CARD, "What the card shows", "Entered and counted so far: " + stands + ".")
+                .orElse(
+                        card.standing() == Card.Standing.HELD
+                                ? visit.words().say("page-rulings.held-two-entries-differ")
+                                : visit.words().say("page-rulings.nothing-is-entered"));
+        return WorkView.Section.of(
+                        CARD,
+                        visit.words().say("page-rulings.what-the-card-shows"),
+                        visit.words().say("page-rulings.entered-and-counted-so-far", "stands", stands))
                 .with(new WorkView.WorkForm(
                         CARD,
                         Addresses.correction(tie, rubber),
                         fields,
-                        List.of(Button.other("Show what hangs on it"))));
+                        List.of(Button.other(visit.words().say("page-rulings.show-what-hangs-on-it")))));
     }
 
     /** What was typed, once it can be a card. */

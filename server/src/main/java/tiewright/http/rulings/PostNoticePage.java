@@ -54,24 +54,28 @@ final class PostNoticePage implements Page {
                 FORM,
                 HERE,
                 List.of(
-                        fields.line("text", "What it is about, in one line", "")
+                        fields.line("text", visit.words().say("page-rulings.what-it-is-about-in"), "")
                                 .withMaxLength(200)
                                 .mustBeFilled(),
-                        fields.select("tie", "The tie it changes", "No tie in particular", "", ties),
-                        fields.line("before", "What no longer holds", "")
-                                .withHint("Shown struck through. Empty if nothing was published before."),
-                        fields.line("after", "What holds now", ""),
-                        fields.text("reason", TextField.Kind.LONG, "Why", "").mustBeFilled()),
-                List.of(Button.main("Post this notice")));
+                        fields.select(
+                                "tie",
+                                visit.words().say("page-rulings.the-tie-it-changes"),
+                                visit.words().say("page-rulings.no-tie-in-particular"),
+                                "",
+                                ties),
+                        fields.line("before", visit.words().say("page-rulings.what-no-longer-holds"), "")
+                                .withHint(visit.words().say("page-rulings.shown-struck-through-empty-if")),
+                        fields.line("after", visit.words().say("page-rulings.what-holds-now"), ""),
+                        fields.text("reason", TextField.Kind.LONG, visit.words().say("page-rulings.why"), "")
+                                .mustBeFilled()),
+                List.of(Button.main(visit.words().say("page-rulings.post-this-notice"))));
         return Screen.of(
                 "work",
-                "Post a notice",
+                visit.words().say("page-rulings.post-a-notice"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(
-                                "A notice gets the next number and stands on the public page of notices at once. Nothing is ever taken off it; a mistake is put"
-                                        + " right by the next notice. A changed start or court is entered under Starts and courts, which posts its own."),
+                        List.of(visit.words().say("page-rulings.a-notice-gets-the-next")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
     }
 }

@@ -67,7 +67,8 @@ final class ProtestsPage implements Page {
                 .filter(text -> text.matches("[1-9][0-9]{0,4}"))
                 .map(Integer::parseInt)
                 .filter(any -> visit.event().disputes().protest(any).isPresent())
-                .orElseThrow(() -> new NotFound("There is no protest \"" + visit.path("number") + "\"."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-rulings.there-is-no-protest", "path", visit.path("number"))));
         Form form = visit.form();
         String name = form(number);
         Optional<String> upheld = form.must(name + "-upheld", form.maybe(name + "-upheld"));
@@ -102,21 +103,25 @@ final class ProtestsPage implements Page {
                 .forEach(protest -> sections.add(section(visit, protest, tried)));
         sections.add(newOne(visit, tried));
         NavLink back = visit.role() == Role.CAPTAIN
-                ? new NavLink("/captain", "Back to my ties", false)
+                ? new NavLink("/captain", visit.words().say("page-rulings.back-to-my-ties"), false)
                 : BackLinks.home(visit);
         return Screen.of(
                 "work",
-                "Protests",
+                visit.words().say("page-rulings.protests"),
                 new WorkView(
                         tried.refusal(),
                         back,
                         List.of(
-                                "Under these conditions: " + ConditionsWords.name(Setting.PROTEST) + ": "
-                                        + ConditionsWords.value(
-                                                Setting.PROTEST,
-                                                event.conditions().value(Setting.PROTEST))
-                                        + ".",
-                                "A protest is kept with its time, and the day can be read as it stood then. Officials decide; write no health matters of a person."),
+                                visit.words()
+                                        .say(
+                                                "page-rulings.under-these-conditions",
+                                                "protest",
+                                                ConditionsWords.name(Setting.PROTEST),
+                                                "conditions",
+                                                ConditionsWords.value(
+                                                        Setting.PROTEST,
+                                                        event.conditions().value(Setting.PROTEST))),
+                                visit.words().say("page-rulings.a-protest-is-kept-with")),
                         sections));
     }
 
@@ -206,8 +211,8 @@ final class ProtestsPage implements Page {
         if (!captain) {
             asked.add(fields.select(
                     "club",
-                    "Which club protests",
-                    "Choose the club",
+                    visit.words().say("page-rulings.which-club-protests"),
+                    visit.words().say("page-rulings.choose-the-club"),
                     "",
                     event.clubs().stream()
                             .map(club -> Option.of(club.id().code(), club.name(), false))
@@ -219,21 +224,26 @@ final class ProtestsPage implements Page {
                 .toList();
         asked.add(fields.select(
                 "tie",
-                "About which tie",
-                "About no single tie",
+                visit.words().say("page-rulings.about-which-tie"),
+                visit.words().say("page-rulings.about-no-single-tie"),
                 "",
                 ties.stream()
                         .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + new TieViews(event).title(tie), false))
                         .toList()));
-        asked.add(fields.text("text", TextField.Kind.LONG, "The protest", "").mustBeFilled());
+        asked.add(fields.text("text", TextField.Kind.LONG, visit.words().say("page-rulings.the-protest"), "")
+                .mustBeFilled());
         if (!captain) {
-            asked.add(fields.line("deposit", "Deposit paid, if the conditions ask for one", "")
+            asked.add(fields.line("deposit", visit.words().say("page-rulings.deposit-paid-if-the-conditions"), "")
                     .withMaxLength(60));
         }
-        asked.add(fields.line("by", "Signed by (name)", "")
+        asked.add(fields.line("by", visit.words().say("page-rulings.signed-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
-        return WorkView.Section.of(NEW, "A new protest")
-                .with(new WorkView.WorkForm(NEW, HERE, asked, List.of(Button.other("Hand in this protest"))));
+        return WorkView.Section.of(NEW, visit.words().say("page-rulings.a-new-protest"))
+                .with(new WorkView.WorkForm(
+                        NEW,
+                        HERE,
+                        asked,
+                        List.of(Button.other(visit.words().say("page-rulings.hand-in-this-protest")))));
     }
 }

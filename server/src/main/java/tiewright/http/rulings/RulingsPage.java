@@ -41,17 +41,21 @@ final class RulingsPage implements Page {
                 FORM,
                 HERE,
                 List.of(
-                        fields.line("about", "What it is about", "")
-                                .withHint("Such as: tie A-1-2, rubber 3")
+                        fields.line("about", visit.words().say("page-rulings.what-it-is-about"), "")
+                                .withHint(visit.words().say("page-rulings.such-as-tie-a-1"))
                                 .mustBeFilled(),
-                        fields.text("ruling", TextField.Kind.LONG, "The ruling", "")
+                        fields.text("ruling", TextField.Kind.LONG, visit.words().say("page-rulings.the-ruling"), "")
                                 .mustBeFilled(),
-                        fields.text("reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
+                        fields.text(
+                                        "reason",
+                                        TextField.Kind.LONG,
+                                        visit.words().say("page-rulings.the-reason-with-the-number"),
+                                        "")
                                 .mustBeFilled(),
-                        fields.line("by", "Who rules, by name", "")
+                        fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
                                 .withAutocomplete("name")
                                 .mustBeFilled()),
-                List.of(Button.main("Give this ruling")));
+                List.of(Button.main(visit.words().say("page-rulings.give-this-ruling"))));
         List<WorkView.Section> sections =
                 new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
         List<OfficialFact.RulingStated> given = new ArrayList<>(visit.event().rulings());
@@ -59,19 +63,17 @@ final class RulingsPage implements Page {
         Words words = visit.words();
         given.forEach(ruling -> sections.add(WorkView.Section.of(
                 "ruling-" + ruling.number(),
-                "Ruling " + ruling.number() + ": " + words.saying(ruling.about()),
+                words.say("page-rulings.ruling", "ruling", ruling.number(), "about", words.saying(ruling.about())),
                 words.saying(ruling.ruling()),
                 ruling.reason(),
-                "By " + ruling.by())));
+                words.say("page-rulings.by", "by", ruling.by()))));
         return Screen.of(
                 "work",
-                "Rulings",
+                words.say("page-rulings.rulings"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(
-                                "Officials decide; this page only numbers and keeps what they decided. Everybody can read it. Write no health matters of a person:"
-                                        + " \"unavailable\" is enough."),
+                        List.of(words.say("page-rulings.officials-decide-this-page-only")),
                         sections));
     }
 }

@@ -43,7 +43,8 @@ final class SigningPage implements Page {
     private static String pool(Visit visit) {
         return Optional.of(visit.path("pool"))
                 .filter(visit.event().pools()::containsKey)
-                .orElseThrow(() -> new NotFound("There is no pool \"" + visit.path("pool") + "\" in this event."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-rulings.there-is-no-pool-in", "pool", visit.path("pool"))));
     }
 
     private static void sign(Visit visit) {
@@ -90,25 +91,24 @@ final class SigningPage implements Page {
         sections.add(end(visit, tried));
         return Screen.of(
                 "work",
-                "Sign tables, draw lots, withdraw a club",
+                visit.words().say("page-rulings.sign-tables-draw-lots-withdraw"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(
-                                "A table is provisional until an official signs it by name; then its places go on into the knockout. Leave the time for objections"
-                                        + " that stands under it; sign before its end only if every captain of the pool was asked and none objects."),
+                        List.of(visit.words().say("page-rulings.a-table-is-provisional-until")),
                         sections));
     }
 
     private static WorkView.Section poolSection(Visit visit, Tried tried, String pool) {
         String name = signForm(pool);
-        WorkView.Section section = WorkView.Section.of("pool-" + AtFields.safe(pool), "Pool " + pool)
+        WorkView.Section section = WorkView.Section.of(
+                        "pool-" + AtFields.safe(pool), visit.words().say("page-rulings.pool", "pool", pool))
                 .with(TableViews.pool(visit, pool).table());
         return section.with(new WorkView.WorkForm(
                 name,
                 HERE + "/sign/" + pool,
                 List.of(by(Fields.of(name, tried), AtFields.id(name, "by"))),
-                List.of(Button.main("Sign the table of pool " + pool))));
+                List.of(Button.main(visit.words().say("page-rulings.sign-the-table-of-pool", "pool", pool)))));
     }
 
     private static String signForm(String pool) {
@@ -131,21 +131,26 @@ final class SigningPage implements Page {
             String clubs = level.stream().map(visit.event()::clubName).collect(Collectors.joining(", "));
             sections.add(WorkView.Section.of(
                             name,
-                            "Draw a lot in pool " + pool,
-                            "Nothing in the conditions parts " + clubs
-                                    + ". The words spoken before their captains decide the order; the first drawn ranks first.")
+                            visit.words().say("page-rulings.draw-a-lot-in-pool", "pool", pool),
+                            visit.words().say("page-rulings.nothing-in-the-conditions-parts", "clubs", clubs))
                     .with(new WorkView.WorkForm(
                             name,
                             HERE + "/lot/" + pool,
                             List.of(
                                     new tiewright.http.pieces.HiddenField("level", codes),
-                                    fields.line(AtFields.id(name, "spokenSeed"), "The words spoken in public", "")
+                                    fields.line(
+                                                    AtFields.id(name, "spokenSeed"),
+                                                    visit.words().say("page-rulings.the-words-spoken-in-public"),
+                                                    "")
                                             .withMaxLength(200)
                                             .mustBeFilled(),
-                                    fields.line(AtFields.id(name, "witness"), "Who spoke or witnessed them", "")
+                                    fields.line(
+                                                    AtFields.id(name, "witness"),
+                                                    visit.words().say("page-rulings.who-spoke-or-witnessed-them"),
+                                                    "")
                                             .withMaxLength(100)
                                             .mustBeFilled()),
-                            List.of(Button.other("Draw the lot")))));
+                            List.of(Button.other(visit.words().say("page-rulings.draw-the-lot"))))));
         }
         return sections;
     }
@@ -155,19 +160,27 @@ final class SigningPage implements Page {
         if (event.signed().isPresent()) {
             return WorkView.Section.of(
                     EVENT,
-                    "The end of the event",
-                    "The final order is signed by " + event.signed().get().by() + ".");
+                    visit.words().say("page-rulings.the-end-of-the-event"),
+                    visit.words()
+                            .say(
+                                    "page-rulings.the-final-order-is-signed",
+                                    "by",
+                                    event.signed().get().by()));
         }
         List<ClubId> order = visit.ask(Answers::new).finalPlacing();
         String line = order.isEmpty()
-                ? "The final order stands here once every tie is finished and every table signed."
-                : "Final order: " + order.stream().map(event::clubName).collect(Collectors.joining(", ")) + ".";
+                ? visit.words().say("page-rulings.the-final-order-stands-here")
+                : visit.words()
+                        .say(
+                                "page-rulings.final-order",
+                                "joining",
+                                order.stream().map(event::clubName).collect(Collectors.joining(", ")));
         Fields fields = Fields.of(EVENT, tried);
-        return WorkView.Section.of(EVENT, "The end of the event", line)
+        return WorkView.Section.of(EVENT, visit.words().say("page-rulings.the-end-of-the-event"), line)
                 .with(new WorkView.WorkForm(
                         EVENT,
                         HERE + "/" + EVENT,
                         List.of(by(fields, AtFields.id(EVENT, "by"))),
-                        List.of(Button.other("Sign the final order"))));
+                        List.of(Button.other(visit.words().say("page-rulings.sign-the-final-order")))));
     }
 }

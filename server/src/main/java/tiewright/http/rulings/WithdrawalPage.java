@@ -29,6 +29,7 @@ import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.standings.Row;
 import tiewright.standings.Table;
+import tiewright.wording.Words;
 
 /** A club goes home: what each treatment does to who goes on stands side by side before one is chosen. */
 final class WithdrawalPage implements Page {
@@ -56,20 +57,26 @@ final class WithdrawalPage implements Page {
                 .toList();
         return WorkView.Section.of(
                         FORM,
-                        "A club goes home",
-                        "You first see what each treatment does to the table and to who goes on. Nothing is chosen for you.")
+                        Words.of(event).say("page-rulings.a-club-goes-home"),
+                        Words.of(event).say("page-rulings.you-first-see-what-each"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         ASK,
                         List.of(Fields.of(FORM, Tried.NOTHING)
-                                .select("club", "The club", "Choose the club", "", clubs)),
-                        List.of(Button.other("Show what each treatment does"))));
+                                .select(
+                                        "club",
+                                        Words.of(event).say("page-rulings.the-club"),
+                                        Words.of(event).say("page-rulings.choose-the-club"),
+                                        "",
+                                        clubs)),
+                        List.of(Button.other(Words.of(event).say("page-rulings.show-what-each-treatment-does")))));
     }
 
     private static ClubId club(Visit visit) {
         return visit.readId("club", ClubId::of)
                 .filter(id -> visit.event().club(id).isPresent())
-                .orElseThrow(() -> new NotFound("There is no club \"" + visit.path("club") + "\" in this event."));
+                .orElseThrow(() -> new NotFound(
+                        visit.words().say("page-rulings.there-is-no-club-in", "club", visit.path("club"))));
     }
 
     private static void withdraw(Visit visit) {
@@ -96,22 +103,24 @@ final class WithdrawalPage implements Page {
         sections.add(form(visit, preview, tried));
         return Screen.of(
                 "work",
-                name + " goes home",
+                visit.words().say("page-rulings.goes-home", "value", name),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink("/organiser/tables", "Back to the tables", false),
-                        List.of(
-                                "Walkover, retirement and withdrawal are three things. A rubber not played is a walkover, one given up a retirement:"
-                                        + " both are entered on its card. This page is for a club that leaves the event; what becomes of its ties is your ruling."),
+                        new NavLink("/organiser/tables", visit.words().say("page-rulings.back-to-the-tables"), false),
+                        List.of(visit.words().say("page-rulings.walkover-retirement-and-withdrawal-are")),
                         sections));
     }
 
     private static WorkView.Section sideBySide(VisibleEvent event, WithdrawalPreview preview, Table now) {
         List<Outlook> all = Stream.concat(Stream.of(preview.now()), preview.treatments().stream())
                 .toList();
-        List<ReasonTable.Column> columns = new ArrayList<>(List.of(new ReasonTable.Column("Place", false)));
+        List<ReasonTable.Column> columns =
+                new ArrayList<>(List.of(new ReasonTable.Column(Words.of(event).say("page-rulings.place"), false)));
         all.forEach(outlook -> columns.add(new ReasonTable.Column(
-                outlook.treatment().map(WithdrawalPage::title).orElse("As it stands"), false)));
+                outlook.treatment()
+                        .map(WithdrawalPage::title)
+                        .orElse(Words.of(event).say("page-rulings.as-it-stands")),
+                false)));
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (int line = 0; line < now.rows().size(); line++) {
             int at = line;
@@ -120,31 +129,38 @@ final class WithdrawalPage implements Page {
             rows.add(ReasonTable.Row.of(cells));
         }
         int left = now.tiesLeft();
-        return WorkView.Section.of("side", "Pool " + preview.pool().orElse("") + ", side by side")
+        return WorkView.Section.of(
+                        "side",
+                        Words.of(event)
+                                .say(
+                                        "page-rulings.pool-side-by-side",
+                                        "pool",
+                                        preview.pool().orElse("")))
                 .with(new ReasonTable(
                         "side-by-side",
-                        "The table under each treatment",
+                        Words.of(event).say("page-rulings.the-table-under-each-treatment"),
                         columns,
                         rows,
                         left == 0
-                                ? "Every tie is finished."
-                                : "Ties not finished now: " + left + ". The order can still change."));
+                                ? Words.of(event).say("page-rulings.every-tie-is-finished")
+                                : Words.of(event).say("page-rulings.ties-not-finished-now-the", "left", left)));
     }
 
     private static String cell(VisibleEvent event, Outlook outlook, int line) {
         if (!outlook.refused().isEmpty()) {
-            return "cannot be chosen";
+            return Words.of(event).say("page-rulings.cannot-be-chosen-2");
         }
         List<Row> rows = outlook.table().map(Table::rows).orElse(List.of());
         if (line >= rows.size()) {
-            return "no club";
+            return Words.of(event).say("page-rulings.no-club");
         }
         Row row = rows.get(line);
         boolean goes = outlook.goesOn().values().stream()
                 .anyMatch(club -> club.filter(row.club()::equals).isPresent());
-        String lot = row.onlyALotParts() ? ", level: a lot would part" : "";
+        String lot = row.onlyALotParts() ? Words.of(event).say("page-rulings.level-a-lot-would-part") : "";
         return event.clubName(row.club()) + " (" + row.tiePoints()
-                + (row.tiePoints() == 1 ? " tie point" : " tie points") + lot + ")" + (goes ? ", goes on" : "");
+                + (row.tiePoints() == 1 ? " tie point" : " tie points") + lot + ")"
+                + (goes ? Words.of(event).say("page-rulings.goes-on") : "");
     }
 
     private static WorkView.Section knockout(VisibleEvent event, WithdrawalPreview preview) {
@@ -152,20 +168,31 @@ final class WithdrawalPage implements Page {
         for (Outlook outlook : preview.treatments()) {
             String goes = outlook.goesOn().entrySet().stream()
                     .map(slot -> new TieViews(event).source(slot.getKey()) + ": "
-                            + slot.getValue().map(event::clubName).orElse("not known yet"))
+                            + slot.getValue()
+                                    .map(event::clubName)
+                                    .orElse(Words.of(event).say("page-rulings.not-known-yet")))
                     .collect(Collectors.joining("; "));
             String walkovers = outlook.walkovers().entrySet().stream()
-                    .map(tie -> "Tie " + tie.getKey() + " goes to " + event.clubName(tie.getValue()))
+                    .map(tie -> Words.of(event)
+                            .say(
+                                    "page-rulings.tie-goes-to",
+                                    "getKey",
+                                    tie.getKey(),
+                                    "getValue",
+                                    event.clubName(tie.getValue())))
                     .collect(Collectors.joining("; "));
             String all =
                     Stream.of(goes, walkovers).filter(text -> !text.isEmpty()).collect(Collectors.joining(". "));
             outlook.treatment()
                     .ifPresent(treatment -> lines.add(title(treatment) + ": "
                             + (!outlook.refused().isEmpty()
-                                    ? "cannot be chosen."
-                                    : all.isEmpty() ? "nobody goes on from here." : all + ".")));
+                                    ? Words.of(event).say("page-rulings.cannot-be-chosen")
+                                    : all.isEmpty()
+                                            ? Words.of(event).say("page-rulings.nobody-goes-on-from-here")
+                                            : all + ".")));
         }
-        return WorkView.Section.of("goes-on", "Who goes on into the knockout").saying(lines);
+        return WorkView.Section.of("goes-on", Words.of(event).say("page-rulings.who-goes-on-into-the"))
+                .saying(lines);
     }
 
     private static WorkView.Section form(Visit visit, WithdrawalPreview preview, Tried tried) {
@@ -174,19 +201,21 @@ final class WithdrawalPage implements Page {
                 .map(outlook -> option(visit, outlook))
                 .toList();
         return WorkView.Section.of(
-                        FORM, "The ruling", "Sheets that are sealed for ties that will not be played go back unseen.")
+                        FORM,
+                        visit.words().say("page-rulings.the-ruling"),
+                        visit.words().say("page-rulings.sheets-that-are-sealed-for"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         ASK + "/" + preview.club(),
                         List.of(
-                                fields.oneOf("treatment", "Its ties", "", treatments),
-                                fields.line("reason", "Why", "")
-                                        .withHint("Read by everybody; no health matters of a person.")
+                                fields.oneOf("treatment", visit.words().say("page-rulings.its-ties"), "", treatments),
+                                fields.line("reason", visit.words().say("page-rulings.why"), "")
+                                        .withHint(visit.words().say("page-rulings.read-by-everybody-no-health"))
                                         .mustBeFilled(),
-                                fields.line("by", "Who rules, by name", "")
+                                fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
                                         .withAutocomplete("name")
                                         .mustBeFilled()),
-                        List.of(Button.stop("Record the withdrawal"))));
+                        List.of(Button.stop(visit.words().say("page-rulings.record-the-withdrawal")))));
     }
 
     private static Option option(Visit visit, Outlook outlook) {
@@ -196,9 +225,9 @@ final class WithdrawalPage implements Page {
         String refused = outlook.refused().stream().map(visit.words()::sentence).collect(Collectors.joining(" "));
         String what =
                 switch (treatment) {
-                    case ANNUL -> "All its results are taken out; the table is made as if the club had never played.";
-                    case KEEP -> "Its results stand; ties not played are not counted for anybody.";
-                    case AWARD -> "Its results stand; each tie not played is lost, every rubber without a point.";
+                    case ANNUL -> visit.words().say("page-rulings.all-its-results-are-taken");
+                    case KEEP -> visit.words().say("page-rulings.its-results-stand-ties-not");
+                    case AWARD -> visit.words().say("page-rulings.its-results-stand-each-tie");
                 };
         return new Option(
                 treatment.code(),

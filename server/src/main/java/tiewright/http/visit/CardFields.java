@@ -14,6 +14,7 @@ import tiewright.http.pieces.Option;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.CardFormView;
 import tiewright.scoring.Score;
+import tiewright.wording.Words;
 
 /** The fields of a card, one rubber: the points of each game and how it ended. */
 public final class CardFields {
@@ -44,9 +45,15 @@ public final class CardFields {
         int most = event.conditions().bestOf();
         for (int game = 1; game <= most; game++) {
             games.add(new CardFormView.Game(
-                    most == 1 ? "" : "Game " + game,
-                    points("home-" + game, "Points of " + views.side(tie, Side.HOME), tried),
-                    points("away-" + game, "Points of " + views.side(tie, Side.AWAY), tried)));
+                    most == 1 ? "" : Words.of(event).say("page-visit.game", "game", game),
+                    points(
+                            "home-" + game,
+                            Words.of(event).say("page-visit.points-of-2", "home", views.side(tie, Side.HOME)),
+                            tried),
+                    points(
+                            "away-" + game,
+                            Words.of(event).say("page-visit.points-of", "away", views.side(tie, Side.AWAY)),
+                            tried)));
         }
         return games;
     }

@@ -54,7 +54,9 @@ public final class Changes {
     }
 
     private String now(OrderOfPlay.Change change) {
-        return change.calledOff() ? "not played" : times(change.after(), "no time today");
+        return change.calledOff()
+                ? words.say("page-visit.not-played")
+                : times(change.after(), words.say("page-visit.no-time-today"));
     }
 
     private String why(OrderOfPlay.Change change) {

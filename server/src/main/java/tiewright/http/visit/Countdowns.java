@@ -37,13 +37,18 @@ public final class Countdowns {
                 || !visit.event().goesOn(tie)) {
             return Optional.empty();
         }
-        String what = id.kind() == SheetKind.RUBBERS ? "Sheet for " : "Pair for the decider of ";
+        String key = id.kind() == SheetKind.RUBBERS ? "page-visit.sheet-by" : "page-visit.pair-by";
         return exchange.deadline()
                 .map(deadline -> new Countdown(
-                        what + views.title(tie) + ": seal it by "
-                                + HallClock.said(visit.event().clock(deadline)),
+                        visit.words()
+                                .say(
+                                        key,
+                                        "tie",
+                                        views.title(tie),
+                                        "deadline",
+                                        HallClock.said(visit.event().clock(deadline))),
                         deadline,
-                        "The deadline has passed: see the desk.",
+                        visit.words().say("page-visit.the-deadline-has-passed-see"),
                         (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id()));
     }
 

@@ -23,7 +23,10 @@ public final class DoNextViews {
                         clock().stream(),
                         visit.ask(Answers::new).doNext().stream().map(this::item))
                 .toList();
-        return new DoNext("Do this next", items, "Nothing waits for you now.");
+        return new DoNext(
+                visit.words().say("page-visit.do-this-next"),
+                items,
+                visit.words().say("page-visit.nothing-waits-for-you-now"));
     }
 
     private Optional<DoNext.Item> clock() {
@@ -31,12 +34,12 @@ public final class DoNextViews {
                 .clock()
                 .doubt()
                 .map(doubt -> new DoNext.Item(
-                        "The computer's clock jumped. Nothing opens, closes or is deleted until you say what time it is.",
+                        visit.words().say("page-visit.the-computers-clock-jumped-nothing"),
                         "",
                         "",
-                        new State(Mark.HELD, "needs a person"),
+                        new State(Mark.HELD, visit.words().say("page-visit.needs-a-person")),
                         "/desk/clock",
-                        "Say what time it is"));
+                        visit.words().say("page-visit.say-what-time-it-is")));
     }
 
     private DoNext.Item item(tiewright.desk.DoNext.Item item) {

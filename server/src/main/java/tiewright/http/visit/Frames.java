@@ -1,9 +1,7 @@
 package tiewright.http.visit;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Link;
@@ -13,28 +11,28 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Frame;
 import tiewright.http.pieces.NavLink;
+import tiewright.wording.Words;
 
 /** What stands round a page: event, version, how old it is, as whom one is here, where one can go. */
 final class Frames {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-
     private Frames() {}
 
     static Frame of(Visit visit, String title) {
         VisibleEvent event = visit.event();
+        Words words = visit.words();
         String now = HallClock.said(event.clock(event.now()));
-        List<NavLink> own = own(visit, visit.ctx().path());
-        List<NavLink> everybodys = everybodys(visit.ctx().path());
+        List<NavLink> own = own(visit);
+        List<NavLink> everybodys = everybodys(visit);
         return new Frame(
-                "en",
+                Spoken.speech(visit),
                 title,
-                event.about().map(Frames::eventLine).orElse("An event that is still being set up"),
-                "Version " + event.version() + plan(event),
-                "as of " + now,
+                event.about().map(about -> eventLine(about, words)).orElseGet(() -> words.say("frame.being-set-up")),
+                version(event, words),
+                words.say("frame.as-of", "at", now),
                 visit.ask(Answers::new)
                         .lastFromDesk()
-                        .map(at -> "last heard from the desk at " + HallClock.said(event.clock(at)))
-                        .orElse("the desk has not entered anything yet"),
+                        .map(at -> words.say("frame.heard", "at", HallClock.said(event.clock(at))))
+                        .orElseGet(() -> words.say("frame.not-heard")),
                 roleLine(visit),
                 own.isEmpty() ? everybodys : own,
                 own.isEmpty()
@@ -46,63 +44,79 @@ final class Frames {
     }
 
     /** Which plan holds: two versions on a wall can be told apart. */
-    private static String plan(VisibleEvent event) {
+    private static String version(VisibleEvent event, Words words) {
         return event.order()
                 .plan()
-                .map(plan -> ", order of play " + plan.version() + " of " + HallClock.said(event.clock(plan.at()))
-                        + " (notice " + plan.notice() + ")")
-                .orElse("");
+                .map(plan -> words.say(
+                        "frame.version-and-plan",
+                        "version",
+                        event.version(),
+                        "plan",
+                        plan.version(),
+                        "at",
+                        plan.at(),
+                        "notice",
+                        plan.notice()))
+                .orElseGet(() -> words.say("frame.version", "version", event.version()));
     }
 
-    private static String eventLine(SetUpFact.EventDescribed about) {
-        return about.name() + ", " + DAY.format(about.date()) + ", " + about.venue();
+    private static String eventLine(SetUpFact.EventDescribed about, Words words) {
+        return about.name() + ", " + words.weekdayAndDate(about.date()) + ", " + about.venue();
     }
 
     private static String roleLine(Visit visit) {
         return visit.visitor()
                 .link()
-                .map(link -> "You are here as " + whom(visit, link))
+                .map(link -> visit.words().say("frame.you-are", "whom", whom(visit, link)))
                 .orElse("");
     }
 
     private static String whom(Visit visit, Link link) {
+        Words words = visit.words();
         String club = link.club().map(visit.event()::clubName).orElse("");
         return switch (link.role()) {
-            case CAPTAIN -> "captain or deputy of " + club + " (" + link.label() + ")";
-            case PLAYER -> link.player().map(visit.event()::name).orElse("a player") + ", " + club;
-            case PUBLIC, VOLUNTEER, DESK, ORGANISER, REFEREE -> link.role().code() + " (" + link.label() + ")";
+            case CAPTAIN -> words.say("frame.captain", "club", club, "label", link.label());
+            case PLAYER ->
+                words.say(
+                        "frame.player",
+                        "player",
+                        link.player().map(visit.event()::name).orElseGet(() -> words.say("frame.a-player")),
+                        "club",
+                        club);
+            case PUBLIC, VOLUNTEER, DESK, ORGANISER, REFEREE ->
+                words.say("frame.role." + link.role().code(), "label", link.label());
         };
     }
 
-    private static List<NavLink> everybodys(String here) {
+    private static List<NavLink> everybodys(Visit visit) {
         return List.of(
-                link("/", "Now", here),
-                link("/ties", "Ties", here),
-                link("/tables", "Tables", here),
-                link("/bracket", "Knockout", here),
-                link("/notices", "Notices", here),
-                link("/clubs", "Clubs", here),
-                link("/conditions", "Conditions", here));
+                link("/", "now", visit),
+                link("/ties", "ties", visit),
+                link("/tables", "tables", visit),
+                link("/bracket", "knockout", visit),
+                link("/notices", "notices", visit),
+                link("/clubs", "clubs", visit),
+                link("/conditions", "conditions", visit));
     }
 
-    private static List<NavLink> own(Visit visit, String here) {
+    private static List<NavLink> own(Visit visit) {
         return switch (visit.role()) {
             case PUBLIC -> List.of();
             case PLAYER ->
                 visit.viewer()
                         .player()
-                        .map(player -> List.of(link("/player/" + player.code(), "My next", here)))
-                        .orElse(List.of(link("/club/" + code(visit), "My club", here)));
+                        .map(player -> List.of(link("/player/" + player.code(), "next", visit)))
+                        .orElse(List.of(link("/club/" + code(visit), "my-club", visit)));
             case CAPTAIN ->
                 List.of(
-                        link("/captain", "My ties", here),
-                        link("/captain/day", "My day", here),
-                        link("/captain/squad", "My squad", here));
-            case VOLUNTEER -> List.of(link("/cards", "Enter a card", here));
-            case DESK, REFEREE -> desk(here);
+                        link("/captain", "my-ties", visit),
+                        link("/captain/day", "my-day", visit),
+                        link("/captain/squad", "my-squad", visit));
+            case VOLUNTEER -> List.of(link("/cards", "card", visit));
+            case DESK, REFEREE -> desk(visit);
             case ORGANISER -> {
-                List<NavLink> links = new ArrayList<>(List.of(link("/organiser", "Organise", here)));
-                links.addAll(desk(here));
+                List<NavLink> links = new ArrayList<>(List.of(link("/organiser", "organise", visit)));
+                links.addAll(desk(visit));
                 yield links;
             }
         };
@@ -110,30 +124,30 @@ final class Frames {
 
     /** The own pages that are not asked for between two rubbers: on a phone they would push the page itself out of sight. */
     private static List<NavLink> laterOn(Visit visit) {
-        String here = visit.ctx().path();
         return visit.role() != Role.CAPTAIN
                 ? List.of()
                 : List.of(
-                        link("/captain/form", "Form and chemistry", here),
-                        link("/captain/playing-time", "Playing time", here),
-                        link("/captain/record", "Advice scored", here));
+                        link("/captain/form", "form", visit),
+                        link("/captain/playing-time", "playing-time", visit),
+                        link("/captain/record", "record", visit));
     }
 
-    private static List<NavLink> desk(String here) {
+    private static List<NavLink> desk(Visit visit) {
         return List.of(
-                link("/desk", "Desk", here),
-                link("/cards", "Cards", here),
-                link("/desk/check-in", "Check-in", here),
-                link("/desk/safety", "Safety", here),
-                link("/paper", "Paper", here),
-                link("/log", "Log", here));
+                link("/desk", "desk", visit),
+                link("/cards", "cards", visit),
+                link("/desk/check-in", "check-in", visit),
+                link("/desk/safety", "safety", visit),
+                link("/paper", "paper", visit),
+                link("/log", "log", visit));
     }
 
     private static String code(Visit visit) {
         return visit.viewer().club().map(ClubId::code).orElse("");
     }
 
-    private static NavLink link(String href, String text, String here) {
-        return new NavLink(href, text, href.equals(here));
+    private static NavLink link(String href, String where, Visit visit) {
+        String text = visit.words().say("frame.go." + where);
+        return new NavLink(href, text, href.equals(visit.ctx().path()));
     }
 }

@@ -20,10 +20,10 @@ public final class NoticeViews {
         String by = event.order().plans().stream()
                 .filter(plan -> plan.notice() == notice.number())
                 .findFirst()
-                .map(plan -> "by " + plan.by())
+                .map(plan -> words.say("page-visit.by", "by", plan.by()))
                 .orElse("");
         return new Notice(
-                "Notice " + notice.number(),
+                words.say("page-visit.notice", "notice", notice.number()),
                 words.saying(notice.text()),
                 HallClock.said(event.clock(posted.at())),
                 notice.before().map(words::saying).orElse(""),
@@ -40,8 +40,12 @@ public final class NoticeViews {
                 .map(event::clubName)
                 .toList();
         return posted.between()
-                .map(between -> "Concerns " + Words.of(event).saying(between))
-                .orElse(clubs.isEmpty() ? "" : "Concerns " + String.join(", ", clubs));
+                .map(between -> Words.of(event)
+                        .say("page-visit.concerns-2", "between", Words.of(event).saying(between)))
+                .orElse(
+                        clubs.isEmpty()
+                                ? ""
+                                : Words.of(event).say("page-visit.concerns", "clubs", String.join(", ", clubs)));
     }
 
     /** For officials: the notices of which somebody is still to be told, newest first. */
@@ -53,7 +57,10 @@ public final class NoticeViews {
                     - event.order().told(number).size();
             if (left > 0) {
                 links.add(new NavLink(
-                        "/desk/notice/" + number, "Notice " + number + ": tell " + Counted.of(left, "club"), false));
+                        "/desk/notice/" + number,
+                        Words.of(event)
+                                .say("page-visit.notice-tell", "value", number, "club", Counted.of(left, "club")),
+                        false));
             }
         }
         Collections.reverse(links);

@@ -103,6 +103,9 @@ public final class SheetFields {
                 })
                 .toList();
         return SelectField.of(
-                field(rubber.rubber(), SEATS.get(index)), index == 0 ? "Player" : "Partner", "Nobody", options);
+                field(rubber.rubber(), SEATS.get(index)),
+                index == 0 ? words.say("page-visit.player") : words.say("page-visit.partner"),
+                words.say("page-visit.nobody"),
+                options);
     }
 }

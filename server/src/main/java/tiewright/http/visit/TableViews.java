@@ -12,6 +12,7 @@ import tiewright.http.views.TablesView;
 import tiewright.standings.Row;
 import tiewright.standings.Table;
 import tiewright.wording.StandingsWords;
+import tiewright.wording.Words;
 
 /** The table of a pool, each place with its reason. */
 public final class TableViews {
@@ -24,28 +25,33 @@ public final class TableViews {
         boolean draws = table.rows().stream().anyMatch(row -> row.tiesDrawn() > 0);
         List<ReasonTable.Row> rows =
                 table.rows().stream().map(row -> row(row, words, event, draws)).toList();
-        ReasonTable shown =
-                new ReasonTable("table-" + pool, "Pool " + pool, columns(draws), rows, foot(visit, pool, table));
+        ReasonTable shown = new ReasonTable(
+                "table-" + pool,
+                visit.words().say("page-visit.pool", "pool", pool),
+                columns(visit.words(), draws),
+                rows,
+                foot(visit, pool, table));
         return new TablesView.PoolTable(
                 pool,
                 shown,
                 new CopyText(
                         "copy-" + pool,
-                        "Pool " + pool + " as text",
+                        visit.words().say("page-visit.pool-as-text", "pool", pool),
                         text(event, pool, table, shown.foot()),
-                        "Copy",
-                        "Copied"));
+                        visit.words().say("page-visit.copy"),
+                        visit.words().say("page-visit.copied")));
     }
 
-    private static List<ReasonTable.Column> columns(boolean draws) {
+    private static List<ReasonTable.Column> columns(Words words, boolean draws) {
         List<ReasonTable.Column> columns = new ArrayList<>();
-        columns.add(new ReasonTable.Column("Club", false));
-        columns.add(new ReasonTable.Column("Place", true));
-        columns.add(new ReasonTable.Column("Tie points", true));
-        columns.add(new ReasonTable.Column("Ties won-lost" + (draws ? "-drawn" : ""), true));
-        columns.add(new ReasonTable.Column("Rubbers", true));
-        columns.add(new ReasonTable.Column("Games", true));
-        columns.add(new ReasonTable.Column("Points", true));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.club"), false));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.place"), true));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.tie-points"), true));
+        columns.add(new ReasonTable.Column(
+                words.say(draws ? "page-visit.column.won-lost-drawn" : "page-visit.column.won-lost"), true));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.rubbers"), true));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.games"), true));
+        columns.add(new ReasonTable.Column(words.say("page-visit.column.points"), true));
         return columns;
     }
 
@@ -61,7 +67,8 @@ public final class TableViews {
         List<String> reasons = row.decidedBy().lines().stream()
                 .map(line -> words.line(row.club(), line))
                 .toList();
-        return new ReasonTable.Row(cells, "Why " + TieViews.ordinal(row.place()), reasons, false);
+        return new ReasonTable.Row(
+                cells, Words.of(event).say("page-visit.why", "place", TieViews.ordinal(row.place())), reasons, false);
     }
 
     private static String foot(Visit visit, String pool, Table table) {
@@ -72,28 +79,43 @@ public final class TableViews {
                     .map(event::clock)
                     .map(HallClock::said)
                     .orElse("");
-            return "Final, by " + signed.by() + (at.isEmpty() ? "." : ", " + at + ".");
+            return visit.words()
+                    .say(at.isEmpty() ? "page-visit.signed" : "page-visit.signed-at", "by", signed.by(), "at", at);
         }
         if (table.isProvisional()) {
-            return "Provisional: " + table.tiesLeft() + (table.tiesLeft() == 1 ? " tie is" : " ties are")
-                    + " not finished.";
+            return visit.words().say("page-visit.provisional", "ties", table.tiesLeft());
         }
         return visit.ask(Answers::new)
                 .objectionsUntil(pool)
                 .map(event::clock)
                 .map(HallClock::said)
-                .map(until -> "All ties are finished. Provisional, objections until " + until
-                        + ", then until an official signs this table.")
-                .orElse("All ties are finished. Provisional until an official signs this table.");
+                .map(until -> visit.words().say("page-visit.all-ties-are-finished-provisional-2", "until", until))
+                .orElse(visit.words().say("page-visit.all-ties-are-finished-provisional"));
     }
 
     private static String text(VisibleEvent event, String pool, Table table, String foot) {
         List<String> lines = new ArrayList<>();
-        lines.add("Pool " + pool);
+        lines.add(Words.of(event).say("page-visit.pool", "pool", pool));
         for (Row row : table.rows()) {
-            lines.add(row.place() + " " + event.clubName(row.club()) + ", ties " + row.tiesWon() + "-" + row.tiesLost()
-                    + ", rubbers " + row.rubbersWon() + "-" + row.rubbersLost() + ", points " + row.pointsFor() + "-"
-                    + row.pointsAgainst());
+            lines.add(Words.of(event)
+                    .say(
+                            "page-visit.ties-rubbers-points",
+                            "place",
+                            row.place(),
+                            "club",
+                            event.clubName(row.club()),
+                            "tiesWon",
+                            row.tiesWon(),
+                            "tiesLost",
+                            row.tiesLost(),
+                            "rubbersWon",
+                            row.rubbersWon(),
+                            "rubbersLost",
+                            row.rubbersLost(),
+                            "pointsFor",
+                            row.pointsFor(),
+                            "pointsAgainst",
+                            row.pointsAgainst()));
         }
         lines.add(foot);
         return String.join("\n", lines);

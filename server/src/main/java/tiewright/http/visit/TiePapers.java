@@ -17,6 +17,7 @@ import tiewright.http.pieces.CardView;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
+import tiewright.wording.Words;
 
 /** The papers of a tie as one viewer may see them: its card and its two sheets. */
 public final class TiePapers {
@@ -40,11 +41,11 @@ public final class TiePapers {
                 words.side(tie, Side.HOME),
                 words.side(tie, Side.AWAY),
                 rows,
-                "Rubbers won",
+                Words.of(event).say("page-visit.rubbers-won"),
                 progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.HOME)),
                 progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.AWAY)),
-                "Signed for " + words.side(tie, Side.HOME),
-                "Signed for " + words.side(tie, Side.AWAY));
+                Words.of(event).say("page-visit.signed-for-2", "home", words.side(tie, Side.HOME)),
+                Words.of(event).say("page-visit.signed-for", "away", words.side(tie, Side.AWAY)));
     }
 
     private CardView.Row row(Tie tie, RubberNo rubber, TieProgress progress) {
@@ -73,9 +74,15 @@ public final class TiePapers {
 
     private String held(Tie tie, RubberNo rubber) {
         if (tie.stopped().containsKey(rubber)) {
-            return "stopped since " + HallClock.said(event.clock(tie.stopped().get(rubber)));
+            return Words.of(event)
+                    .say(
+                            "page-visit.stopped-since",
+                            "stopped",
+                            HallClock.said(event.clock(tie.stopped().get(rubber))));
         }
-        return tie.card(rubber).standing() == Card.Standing.HELD ? "held: two cards differ" : "";
+        return tie.card(rubber).standing() == Card.Standing.HELD
+                ? Words.of(event).say("page-visit.held-two-cards-differ")
+                : "";
     }
 
     /** The two sheets: covered until both are open. */
@@ -91,22 +98,29 @@ public final class TiePapers {
                     .map(one -> sheetRow(one.getKey(), one.getValue().pair(side)))
                     .toList();
             String at = exchange.openedAt()
-                    .map(moment -> "opened at " + HallClock.said(event.clock(moment)))
+                    .map(moment ->
+                            Words.of(event).say("page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
                     .orElse("");
             return new SheetView(title, new State(Mark.OPENED, "opened"), at, rows, "");
         }
         boolean in = exchange.side(side).in();
         String until = exchange.deadline()
-                .map(at -> "both open at " + HallClock.said(event.clock(at)))
-                .orElse("no time yet");
+                .map(at -> Words.of(event).say("page-visit.both-open-at", "at", HallClock.said(event.clock(at))))
+                .orElse(Words.of(event).say("page-visit.no-time-yet"));
         return new SheetView(
-                title, in ? new State(Mark.SEALED, "in") : new State(Mark.PLAIN, "not in"), until, List.of(), "");
+                title,
+                in
+                        ? new State(Mark.SEALED, "in")
+                        : new State(Mark.PLAIN, Words.of(event).say("page-visit.not-in")),
+                until,
+                List.of(),
+                "");
     }
 
     private SheetView.Row sheetRow(RubberNo rubber, Optional<Pair> pair) {
         return new SheetView.Row(
                 TieViews.rubber(rubber),
-                pair.map(two -> event.name(two.first())).orElse("no pair"),
+                pair.map(two -> event.name(two.first())).orElse(Words.of(event).say("page-visit.no-pair")),
                 pair.map(two -> event.name(two.second())).orElse(""),
                 "");
     }

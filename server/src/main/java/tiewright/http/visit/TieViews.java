@@ -22,6 +22,7 @@ import tiewright.http.pieces.Moved;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TieLine;
 import tiewright.scoring.Score;
+import tiewright.wording.Words;
 
 /** Ties as one viewer may see them, in words and in one line. */
 public final class TieViews {
@@ -44,7 +45,7 @@ public final class TieViews {
     }
 
     public String title(Tie tie) {
-        return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
+        return Words.of(event).say("page-visit.v", "home", side(tie, Side.HOME), "away", side(tie, Side.AWAY));
     }
 
     /** The club, or where it will come from. */
@@ -56,9 +57,10 @@ public final class TieViews {
 
     public String source(SlotSource source) {
         return switch (source.kind()) {
-            case POOL_PLACE -> ordinal(source.place()) + " of pool " + source.of();
-            case WINNER -> "winner of " + source.of();
-            case LOSER -> "loser of " + source.of();
+            case POOL_PLACE ->
+                Words.of(event).say("page-visit.of-pool", "place", ordinal(source.place()), "source", source.of());
+            case WINNER -> Words.of(event).say("page-visit.winner-of", "source", source.of());
+            case LOSER -> Words.of(event).say("page-visit.loser-of", "source", source.of());
         };
     }
 
@@ -78,17 +80,24 @@ public final class TieViews {
     /** Pool and round, or the round of the knockout. */
     public String stage(Tie tie) {
         if (tie.stage() == Stage.POOL) {
-            return "Pool " + tie.pool().orElse("") + ", round " + tie.round();
+            return Words.of(event)
+                    .say("page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
         }
         long sameRound = event.ties().stream()
                 .filter(other -> other.stage() == Stage.KNOCKOUT && other.round() == tie.round() && !isForLosers(other))
                 .count();
         if (isForLosers(tie)) {
-            return "Tie for third place";
+            return Words.of(event).say("page-visit.tie-for-third-place");
         }
         return sameRound == 1
-                ? "Final"
-                : (sameRound == 2 ? "Semi-final " : sameRound == 4 ? "Quarter-final " : "Knockout ") + tie.id();
+                ? Words.of(event).say("page-visit.final")
+                : Words.of(event)
+                        .say(
+                                sameRound == 2
+                                        ? "page-visit.semi-final"
+                                        : sameRound == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
+                                "tie",
+                                tie.id());
     }
 
     public static boolean isForLosers(Tie tie) {
@@ -99,16 +108,18 @@ public final class TieViews {
     }
 
     public String when(Tie tie) {
-        return tie.start().map(HallClock::said).orElse("no time yet");
+        return tie.start().map(HallClock::said).orElse(Words.of(event).say("page-visit.no-time-yet"));
     }
 
     public String where(Tie tie) {
         List<String> courts = event.order().courts(tie);
-        return courts.isEmpty() ? "" : (courts.size() == 1 ? "Court " : "Courts ") + String.join(", ", courts);
+        return courts.isEmpty()
+                ? ""
+                : Words.of(event).say("page-visit.courts", "count", courts.size(), "courts", courts);
     }
 
     public TieLine line(Tie tie) {
-        return line(tie, "/tie/" + tie.id(), "Tie " + tie.id());
+        return line(tie, "/tie/" + tie.id(), Words.of(event).say("page-visit.tie", "tie", tie.id()));
     }
 
     public TieLine line(Tie tie, String href, String words) {
@@ -136,44 +147,50 @@ public final class TieViews {
         List<ClubId> umpires = event.order().umpires(tie.id());
         return umpires.isEmpty()
                 ? ""
-                : ", umpires: "
-                        + String.join(
-                                ", ", umpires.stream().map(event::clubName).toList());
+                : Words.of(event)
+                        .say(
+                                "page-visit.umpires",
+                                "umpires",
+                                String.join(
+                                        ", ",
+                                        umpires.stream().map(event::clubName).toList()));
     }
 
     public String pair(Optional<Pair> pair) {
-        return String.join(" and ", names(pair));
+        return Words.of(event).say("page-visit.pair", "names", names(pair));
     }
 
     public State state(Tie tie) {
         TieProgress progress = event.progress(tie);
         if (event.isGone(tie) && !(progress.finished() && !progress.rubbers().isEmpty())) {
-            return new State(Mark.STOP, gone(tie) + " withdrew: not played");
+            return new State(Mark.STOP, Words.of(event).say("page-visit.withdrew-not-played", "tie", gone(tie)));
         }
         if (!progress.held().isEmpty()) {
-            return new State(Mark.HELD, "two cards differ");
+            return new State(Mark.HELD, Words.of(event).say("page-visit.two-cards-differ"));
         }
         if (!tie.stopped().isEmpty()) {
-            return new State(Mark.HELD, "play stopped");
+            return new State(Mark.HELD, Words.of(event).say("page-visit.play-stopped"));
         }
         if (progress.finished() && !progress.rubbers().isEmpty()) {
             return new State(
                     Mark.FINAL,
-                    progress.winner().map(side -> side(tie, side) + " won").orElse("drawn"));
+                    progress.winner()
+                            .map(side -> Words.of(event).say("page-visit.won", "side", side(tie, side)))
+                            .orElseGet(() -> Words.of(event).say("page-visit.drawn")));
         }
         if (progress.awaitsDecider()) {
             return tie.isDeciderOpened()
-                    ? new State(Mark.PLAYING, "decider")
-                    : new State(Mark.HELD, "level: decider to be named");
+                    ? new State(Mark.PLAYING, Words.of(event).say("page-visit.decider"))
+                    : new State(Mark.HELD, Words.of(event).say("page-visit.level-decider-to-be-named"));
         }
         if (!tie.calls().isEmpty()) {
-            return new State(Mark.PLAYING, "on court");
+            return new State(Mark.PLAYING, Words.of(event).say("page-visit.on-court"));
         }
         if (!progress.rubbers().isEmpty()) {
-            return new State(Mark.PLAYING, "being played");
+            return new State(Mark.PLAYING, Words.of(event).say("page-visit.being-played"));
         }
         if (tie.isOpened()) {
-            return new State(Mark.OPENED, "sheets opened");
+            return new State(Mark.OPENED, Words.of(event).say("page-visit.sheets-opened"));
         }
         return beforeOpening(tie);
     }
@@ -190,16 +207,22 @@ public final class TieViews {
         boolean home = exchange.home().in();
         boolean away = exchange.away().in();
         if (home && away) {
-            return new State(Mark.SEALED, "both sheets in");
+            return new State(Mark.SEALED, Words.of(event).say("page-visit.both-sheets-in"));
         }
         if (home || away) {
-            return new State(Mark.SEALED, side(tie, home ? Side.HOME : Side.AWAY) + ": sheet in");
+            return new State(
+                    Mark.SEALED,
+                    Words.of(event).say("page-visit.sheet-in", "club", side(tie, home ? Side.HOME : Side.AWAY)));
         }
         return exchange.deadline().isPresent() && tie.isReady()
                 ? new State(
                         Mark.PLAIN,
-                        "sheets until "
-                                + HallClock.said(event.clock(exchange.deadline().get())))
+                        Words.of(event)
+                                .say(
+                                        "page-visit.sheets-until",
+                                        "deadline",
+                                        HallClock.said(
+                                                event.clock(exchange.deadline().get()))))
                 : State.NONE;
     }
 
@@ -218,7 +241,7 @@ public final class TieViews {
 
     public List<String> names(Optional<Pair> pair) {
         return pair.map(two -> List.of(event.name(two.first()), event.name(two.second())))
-                .orElse(List.of("no pair"));
+                .orElse(List.of(Words.of(event).say("page-visit.no-pair")));
     }
 
     /** How a rubber ended, in words that name the club; empty for one that was simply played. */
@@ -227,11 +250,11 @@ public final class TieViews {
         String away = side(tie, Side.AWAY);
         return switch (how) {
             case PLAYED -> "";
-            case RETIRED_HOME -> home + " retired";
-            case RETIRED_AWAY -> away + " retired";
-            case WALKOVER_HOME -> "walkover: " + home + " did not play";
-            case WALKOVER_AWAY -> "walkover: " + away + " did not play";
-            case VOID -> "void";
+            case RETIRED_HOME -> Words.of(event).say("page-visit.retired-2", "home", home);
+            case RETIRED_AWAY -> Words.of(event).say("page-visit.retired", "away", away);
+            case WALKOVER_HOME -> Words.of(event).say("page-visit.walkover-did-not-play-2", "home", home);
+            case WALKOVER_AWAY -> Words.of(event).say("page-visit.walkover-did-not-play", "away", away);
+            case VOID -> Words.of(event).say("page-visit.void");
         };
     }
 

@@ -155,8 +155,8 @@ public final class Visit {
             show(page.apply(this));
             return;
         }
-        String address =
-                ctx.path() + "?" + Optional.ofNullable(ctx.queryString()).orElse("");
+        String address = event().language() + " " + ctx.path() + "?"
+                + Optional.ofNullable(ctx.queryString()).orElse("");
         ctx.html(hall.pages()
                 .page(event().seq(), asker.directory(), event().now(), address, () -> html(page.apply(this))));
     }
@@ -191,7 +191,7 @@ public final class Visit {
             java.util.function.Consumer<Answer.Done> then,
             Function<Tried, Screen> again) {
         if (!form.isClean()) {
-            refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+            refuse(NOT_DONE, form, "frame.not-done-yet", form.faults(), again);
             return;
         }
         answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
@@ -233,9 +233,9 @@ public final class Visit {
                 seen(form).map(Seen::noted).orElse(OptionalLong.empty()));
         PrivateAnswer answer = door.apply(request, decision.get());
         if (answer instanceof PrivateAnswer.Refused refused) {
-            refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
+            refuse(NOT_DONE, form, "frame.not-done", refused.reasons(), again);
         } else if (answer instanceof PrivateAnswer.Stale stale) {
-            refuse(STALE, form, "Somebody of your club noted something else", bothVersions(stale), again);
+            refuse(STALE, form, "frame.club-noted", bothVersions(stale), again);
         } else {
             go(next);
         }
@@ -263,15 +263,15 @@ public final class Visit {
         if (answer instanceof Answer.Done done) {
             then.accept(done);
         } else if (answer instanceof Answer.Refused refused) {
-            refuse(NOT_DONE, form, "Not done", refused.reasons(), again);
+            refuse(NOT_DONE, form, "frame.not-done", refused.reasons(), again);
         } else {
-            refuse(STALE, form, "Something changed while you were writing", List.of(Refusal.of("form.stale")), again);
+            refuse(STALE, form, "frame.changed", List.of(Refusal.of("form.stale")), again);
         }
     }
 
     /** The page again, with what is wrong in the form. */
     public void refuse(Form form, Function<Tried, Screen> again) {
-        refuse(NOT_DONE, form, "Not done yet", form.faults(), again);
+        refuse(NOT_DONE, form, "frame.not-done-yet", form.faults(), again);
     }
 
     /** Every reason why this would be refused now; nothing is changed by asking. */
@@ -288,7 +288,7 @@ public final class Visit {
                 .map(reason -> new tiewright.http.pieces.Refusal.Problem(words.sentence(reason), reason.field()))
                 .distinct()
                 .toList();
-        now.show(status, again.apply(Tried.refused(form, title, problems)));
+        now.show(status, again.apply(Tried.refused(form, words.say(title), problems)));
     }
 
     private Request request(Form form) {
