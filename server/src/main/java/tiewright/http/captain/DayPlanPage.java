@@ -39,6 +39,7 @@ import tiewright.lineup.Budget;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.day.DayPlan;
 import tiewright.lineup.day.DayProblem;
+import tiewright.wording.DayWords;
 import tiewright.wording.LineupWords;
 import tiewright.wording.Words;
 
@@ -182,7 +183,7 @@ final class DayPlanPage implements Page, AutoCloseable {
         if (found.isEmpty()) {
             return List.of(visit.words().say("page-captain.there-is-nothing-to-plan"));
         }
-        LineupWords words = new LineupWords(visit.words());
+        DayWords words = new DayWords(visit.words());
         List<String> notes = new ArrayList<>(words.plan(found.get()));
         if (visit.event().seq() != job.seq()) {
             notes.add(visit.words()

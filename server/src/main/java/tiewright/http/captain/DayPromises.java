@@ -19,7 +19,7 @@ import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.PromiseRubbers;
 import tiewright.lineup.club.PlayingDay;
-import tiewright.wording.LineupWords;
+import tiewright.wording.DayWords;
 
 /** Rubbers that a captain promised to single players: kept, changed and taken back on the page of the day. Private to the club. */
 final class DayPromises {
@@ -41,7 +41,7 @@ final class DayPromises {
     }
 
     static DayPlanView.Promises view(Visit visit, PlayingDay day, Tried tried) {
-        LineupWords words = new LineupWords(visit.words());
+        DayWords words = new DayWords(visit.words());
         List<DayPlanView.Promise> lines = new ArrayList<>();
         for (PlayingDay.Line line : day.lines()) {
             if (line.promised() > 0) {

@@ -42,6 +42,7 @@ import tiewright.lineup.tie.Proposals;
 import tiewright.lineup.tie.ProposedSheet;
 import tiewright.lineup.tie.WhatIf;
 import tiewright.wording.LineupWords;
+import tiewright.wording.OrderWords;
 import tiewright.wording.Words;
 
 /** What to hand in, and who could play the decider: proposed to the own captain, decided by the captain. */
@@ -155,7 +156,7 @@ final class ProposalPages implements Page {
                     own,
                     candidates(visit, proposed.decider(), words),
                     notes(proposed.decider(), words),
-                    order.map(advice -> words.order(advice, asked.aim(), asked.seed()))
+                    order.map(advice -> new OrderWords(visit.words()).said(advice, asked.aim(), asked.seed()))
                             .orElse(List.of()),
                     drawn,
                     whatIf(inputs, asked, words),

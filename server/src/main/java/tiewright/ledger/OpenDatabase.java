@@ -1,0 +1,165 @@
+package tiewright.ledger;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.function.Consumer;
+import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The one connection to the database of a folder: transactions, what to do when one fails, and how large the file may grow. */
+final class OpenDatabase implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(OpenDatabase.class);
+
+    private final DataFolder folder;
+    private final Growth growth;
+    private Connection connection;
+    private DSLContext jooq;
+    private boolean isDoubtful;
+    private long sizeWhenOpened;
+
+    /** Work on the files. */
+    interface OnFiles {
+        void run() throws IOException;
+    }
+
+    OpenDatabase(DataFolder folder, Growth growth) {
+        this.folder = folder;
+        this.growth = growth;
+        if (folder.size() > growth.atStart()) {
+            tidy(() -> Rewriting.rewrite(folder.database()));
+        }
+        this.connection = new Owner(folder).open();
+        this.jooq = Jooq.on(connection);
+        folder.databaseIsThere();
+        this.sizeWhenOpened = folder.size();
+    }
+
+    DataFolder folder() {
+        return folder;
+    }
+
+    DSLContext jooq() {
+        return jooq;
+    }
+
+    /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
+    void durably(Consumer<DSLContext> work) {
+        if (isDoubtful) {
+            throw cannotBeWritten(null);
+        }
+        try {
+            connection.setAutoCommit(false);
+            try {
+                work.accept(jooq);
+            } catch (DataAccessException e) {
+                throw doubted(e);
+            } catch (RuntimeException e) {
+                connection.rollback();
+                throw e;
+            }
+            isDoubtful = true;
+            connection.commit();
+            folder.force();
+            isDoubtful = false;
+        } catch (SQLException | IOException e) {
+            throw doubted(e);
+        }
+    }
+
+    /** Whether the database must be opened anew before anything else: a file that it could not write it closes for good. */
+    boolean isDoubtful() {
+        return isDoubtful;
+    }
+
+    /** The database failed; what it holds is known only when it is read anew. */
+    LedgerException doubted(Exception failure) {
+        isDoubtful = true;
+        return cannotBeWritten(failure);
+    }
+
+    private LedgerException cannotBeWritten(@Nullable Exception cause) {
+        return folder.isFull(cause)
+                ? LedgerException.forNow(
+                        "The disk of the folder " + folder.path() + " is full, so nothing of this was kept."
+                                + " Make room on that disk and send it again: Tiewright goes on by itself, and what is sent twice counts once.",
+                        cause)
+                : LedgerException.forNow(
+                        "The database in " + folder.path() + " could not be written, so nothing of this was kept."
+                                + " Look at that disk, then send it again: Tiewright tries anew, and what is sent twice counts once.",
+                        cause);
+    }
+
+    /** Before a write: a file that has grown much since it was opened is written anew. */
+    void heedGrowth() {
+        if (folder.size() > sizeWhenOpened + growth.whileOpen()) {
+            tidy(() -> whileClosed(() -> Rewriting.rewrite(folder.database())));
+            sizeWhenOpened = folder.size();
+        }
+    }
+
+    /** Works on the files while the database is closed, and opens it again whatever came of the work. */
+    void whileClosed(OnFiles work) throws IOException {
+        isDoubtful = true;
+        try {
+            closeConnection();
+            folder.databaseIsClosed();
+            work.run();
+        } finally {
+            connection = new Owner(folder).open();
+            jooq = Jooq.on(connection);
+            folder.databaseIsThere();
+            isDoubtful = false;
+        }
+    }
+
+    /** One that the database has given up is closed already. */
+    private void closeConnection() {
+        try {
+            connection.close();
+        } catch (SQLException given) {
+            LOG.debug("the connection was closed already", given);
+        }
+    }
+
+    /** Without room on the disk the old file does as well, only larger. */
+    private void tidy(OnFiles rewriting) {
+        long before = folder.size();
+        long start = System.nanoTime();
+        try {
+            rewriting.run();
+            LOG.info(
+                    "The database in {} was written anew: {} kB instead of {} kB, in {} ms.",
+                    folder.path(),
+                    folder.size() >> 10,
+                    before >> 10,
+                    (System.nanoTime() - start) / 1_000_000);
+        } catch (IOException failure) {
+            LOG.warn(
+                    "The database in {} could not be written anew and stays as large as it is: {}.",
+                    folder.path(),
+                    failure.getMessage());
+        }
+    }
+
+    void copyTo(Path zip) {
+        try {
+            new Owner(folder).copyTo(zip);
+        } catch (SQLException e) {
+            throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try (folder) {
+            connection.close();
+        } catch (SQLException e) {
+            throw new LedgerException("The database in " + folder.path() + " did not close: " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package tiewright.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.event.Pair;
+import tiewright.event.Sheet;
+import tiewright.lineup.Aim;
+import tiewright.lineup.order.BlindGame;
+import tiewright.lineup.order.Habit;
+import tiewright.lineup.order.OrderAdvice;
+
+/** The advice in which order to name the pairs, in sentences. */
+public final class OrderWords {
+    private static final int MIX_SHOWN = 5;
+
+    private final Words words;
+
+    public OrderWords(Words words) {
+        this.words = words;
+    }
+
+    /** The draw of a sheet, and what a reading of the other club is worth. */
+    public List<String> said(OrderAdvice advice, Aim.Kind aim, long seed) {
+        List<String> said = new ArrayList<>();
+        advice.game()
+                .ifPresentOrElse(
+                        game -> game(game, aim, said),
+                        () -> said.add(words.sentence("lineup.order-too-many", Map.of())));
+        advice.drawn()
+                .ifPresent(sheet -> said.add(words.sentence(
+                        "lineup.order-drawn", Map.of("seed", Long.toString(seed), "pairs", pairs(sheet)))));
+        said.add(habit(advice.habit()));
+        said.add(words.sentence(
+                "lineup.order-straight",
+                Map.of(
+                        "pairs",
+                        pairs(advice.ifStraight().sheet()),
+                        "worth",
+                        LineupWords.worth(advice.ifStraight().worth(), aim),
+                        "gain",
+                        LineupWords.cost(advice.ifStraight().gain(), aim))));
+        if (advice.habit().sheets() > 0) {
+            said.add(words.sentence(
+                    "lineup.order-as-before",
+                    Map.of(
+                            "pairs",
+                            pairs(advice.ifAsBefore().sheet()),
+                            "gain",
+                            LineupWords.cost(advice.ifAsBefore().gain(), aim))));
+        }
+        return said;
+    }
+
+    private void game(BlindGame game, Aim.Kind aim, List<String> said) {
+        said.add(words.sentence(
+                game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts",
+                Map.of("worth", LineupWords.worth(game.value(), aim))));
+        said.add(words.sentence(
+                "lineup.order-sure",
+                Map.of(
+                        "worth",
+                        LineupWords.worth(game.guarantee(), aim),
+                        "gap",
+                        String.format(Locale.ROOT, "%.5f", game.gap()),
+                        "ours",
+                        game.ourSheets(),
+                        "theirs",
+                        game.theirSheets())));
+        game.mix().stream()
+                .limit(MIX_SHOWN)
+                .forEach(one -> said.add(words.sentence(
+                        "lineup.order-mix",
+                        Map.of("chance", LineupWords.percent(one.weight()), "pairs", pairs(one.sheet())))));
+        if (game.mix().size() > MIX_SHOWN) {
+            said.add(words.sentence(
+                    "lineup.order-rest", Map.of("sheets", game.mix().size() - MIX_SHOWN)));
+        }
+    }
+
+    private String habit(Habit habit) {
+        if (habit.sheets() == 0) {
+            return words.sentence("lineup.order-habit-none", Map.of());
+        }
+        return words.sentence(
+                habit.couldBeChance() ? "lineup.order-habit-chance" : "lineup.order-habit",
+                Map.of(
+                        "straight",
+                        habit.straight(),
+                        "sheets",
+                        habit.sheets(),
+                        "low",
+                        LineupWords.percent(habit.low()),
+                        "high",
+                        LineupWords.percent(habit.high()),
+                        "chance",
+                        LineupWords.percent(habit.byChance())));
+    }
+
+    private static List<Pair> pairs(Sheet sheet) {
+        return sheet.pairs().values().stream().flatMap(Optional::stream).toList();
+    }
+}
