@@ -109,7 +109,7 @@ final class BackupCommand implements Callable<Integer> {
         try (Ledger ledger = DataFolders.existing(data)) {
             ledger.backUp(file);
         } catch (LedgerException failure) {
-            throw new BadInput(failure.getMessage());
+            throw new BadInput(String.valueOf(failure.getMessage()));
         }
     }
 }

@@ -15,7 +15,7 @@ final class DataFolders {
         try {
             return Ledger.open(data, Clock.systemUTC());
         } catch (LedgerException cannot) {
-            throw new BadInput(cannot.getMessage());
+            throw new BadInput(String.valueOf(cannot.getMessage()));
         }
     }
 

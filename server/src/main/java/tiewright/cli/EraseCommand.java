@@ -59,7 +59,7 @@ final class EraseCommand implements Callable<Integer> {
             say(ledger);
             return status;
         } catch (LedgerException failure) {
-            throw new BadInput(failure.getMessage());
+            throw new BadInput(String.valueOf(failure.getMessage()));
         }
     }
 

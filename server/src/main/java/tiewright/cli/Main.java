@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -71,7 +72,7 @@ public final class Main {
                     + FolderFault.shortened(unmatched.getUnmatched().get(0)) + "\". The commands are "
                     + String.join(", ", command.getSubcommands().keySet()) + "; --help says what each does.");
         } else {
-            String said = wrong.getMessage()
+            String said = Objects.requireNonNullElse(wrong.getMessage(), "")
                     .replaceAll(" is not an? (int|long)$", " is not a whole number")
                     .replaceAll(" is not a double$", " is not a number");
             err.println(FolderFault.shortened(said) + ". What the command takes: "

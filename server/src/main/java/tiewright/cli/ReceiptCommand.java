@@ -72,7 +72,8 @@ final class ReceiptCommand implements Callable<Integer> {
                     ClubId.of(first.cell("club").orElse("")),
                     sheet);
         } catch (IllegalArgumentException noCode) {
-            throw new BadInput(first.fault("", noCode.getMessage()).toString());
+            throw new BadInput(
+                    first.fault("", String.valueOf(noCode.getMessage())).toString());
         }
     }
 

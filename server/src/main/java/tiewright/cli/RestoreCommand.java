@@ -3,6 +3,7 @@ package tiewright.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,7 +31,7 @@ final class RestoreCommand implements Callable<Integer> {
             names = "--key",
             paramLabel = "FILE",
             description = "seal.key of the first folder, to go on reading sealed sheets.")
-    private Path key;
+    private @Nullable Path key;
 
     @Override
     public Integer call() {
@@ -46,7 +47,7 @@ final class RestoreCommand implements Callable<Integer> {
                                     + " cannot be read without the key: the club must seal again."));
             return 0;
         } catch (LedgerException failure) {
-            throw new BadInput(failure.getMessage());
+            throw new BadInput(String.valueOf(failure.getMessage()));
         }
     }
 }

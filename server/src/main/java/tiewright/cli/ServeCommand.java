@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -40,7 +41,7 @@ final class ServeCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description =
                     "The event's data folder; made if it is not there. Not given: tiewright-data here, with --demo a new temporary one.")
-    private Path data;
+    private @Nullable Path data;
 
     @Option(
             names = "--port",
@@ -55,19 +56,19 @@ final class ServeCommand implements Callable<Integer> {
             defaultValue = "127.0.0.1",
             description =
                     "Address to listen on. 0.0.0.0 lets phones of the hall's network join (default ${DEFAULT-VALUE}: this machine only).")
-    private String host;
+    private String host = "";
 
     @Option(
             names = "--public-url",
             paramLabel = "URL",
             description = "How phones reach the service, if that is not http://HOST:PORT.")
-    private String publicUrl;
+    private @Nullable String publicUrl;
 
     @Option(names = "--tls-cert", paramLabel = "PEM", description = "Certificate chain for HTTPS; needs --tls-key.")
-    private Path tlsCert;
+    private @Nullable Path tlsCert;
 
     @Option(names = "--tls-key", paramLabel = "PEM", description = "Its private key, PKCS #8 without a pass phrase.")
-    private Path tlsKey;
+    private @Nullable Path tlsKey;
 
     @Option(
             names = "--demo",
@@ -122,7 +123,7 @@ final class ServeCommand implements Callable<Integer> {
             Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
             stop.await();
         } catch (LedgerException | IllegalArgumentException refused) {
-            throw new BadInput(refused.getMessage());
+            throw new BadInput(String.valueOf(refused.getMessage()));
         }
         spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
         return 0;

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import tiewright.scoring.Format;
@@ -80,7 +81,7 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     }
 
     public String value(Setting setting) {
-        return values.get(setting);
+        return Objects.requireNonNull(values.get(setting));
     }
 
     /** The settings that differ from the preset, in printed order. */

@@ -57,15 +57,14 @@ public final class Replay {
     }
 
     private void tables() {
-        for (String pool : List.copyOf(before.signedTables().keySet())) {
+        before.signedTables().forEach((pool, signed) -> {
             Optional<List<ClubId>> order = Results.order(now, pool);
-            boolean stands = Results.order(before, pool).equals(order)
-                    || order.equals(Optional.of(before.signedTables().get(pool).order()));
+            boolean stands = Results.order(before, pool).equals(order) || order.equals(Optional.of(signed.order()));
             if (!stands) {
                 add(new OfficialFact.SignatureWithdrawn(Optional.of(pool), ruling));
                 order.ifPresent(clubs -> add(new OfficialFact.TableSigned(pool, clubs, by)));
             }
-        }
+        });
     }
 
     /** From the first round on, for a tie that begins anew leaves nobody to those after it. */

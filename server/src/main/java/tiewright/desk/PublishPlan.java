@@ -61,7 +61,7 @@ public record PublishPlan(
 
         /** The court of its first rubber; the others lie beside it. */
         String court() {
-            return rubbers.get(rubbers.firstKey()).court();
+            return rubbers.values().iterator().next().court();
         }
     }
 
@@ -175,7 +175,7 @@ public record PublishPlan(
         return event.ties().values().stream()
                 .filter(other ->
                         !other.id().equals(tie.id()) && !event.progress(other).finished())
-                .filter(other -> other.isInPlay() || startsBefore(other, tie))
+                .filter(other -> other.isInPlay() || startsBefore(/* one= */ other, /* other= */ tie))
                 .anyMatch(other -> feeds(other, tie)
                         || Arrays.stream(Side.values())
                                 .flatMap(side -> tie.club(side).stream())

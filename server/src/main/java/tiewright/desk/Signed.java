@@ -1,6 +1,7 @@
 package tiewright.desk;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import tiewright.draw.SlotFills;
@@ -25,10 +26,10 @@ final class Signed {
                     .with("by", event.signed().get().by()));
         }
         return tie.pool()
-                .filter(event.signedTables()::containsKey)
-                .map(pool -> List.of(Refusal.of("desk.table-is-signed")
-                        .with("pool", pool)
-                        .with("by", event.signedTables().get(pool).by())))
+                .flatMap(pool -> Optional.ofNullable(event.signedTables().get(pool))
+                        .map(signed -> List.of(Refusal.of("desk.table-is-signed")
+                                .with("pool", pool)
+                                .with("by", signed.by()))))
                 .orElse(List.of());
     }
 

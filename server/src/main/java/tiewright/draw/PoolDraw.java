@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -157,7 +158,7 @@ public final class PoolDraw {
     private Pool numbered(int pool, String spokenSeed, List<DrawStep> numbers) {
         List<ClubId> members = entrants.stream()
                 .map(Entrant::club)
-                .filter(c -> poolOf.get(c) == pool)
+                .filter(c -> Objects.equals(poolOf.get(c), pool))
                 .toList();
         String name = poolName(pool);
         PublicLot lot = new PublicLot(spokenSeed, NUMBERS + name);

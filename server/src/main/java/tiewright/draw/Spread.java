@@ -62,21 +62,25 @@ final class Spread {
         return ways;
     }
 
+    /** Bins that look the same, counted for the first of them. */
+    private record Alike(int first, int count) {
+        Alike and(Alike other) {
+            return new Alike(first, count + other.count);
+        }
+    }
+
     private BigInteger countFromNext(SpreadState state) {
         SpreadState.Member next = state.next();
-        Map<String, Integer> alike = new LinkedHashMap<>();
-        Map<String, Integer> first = new HashMap<>();
+        Map<String, Alike> alike = new LinkedHashMap<>();
         for (int bin = 0; bin < state.bins(); bin++) {
             if (state.allows(next, bin)) {
-                String look = state.look(bin);
-                alike.merge(look, 1, Integer::sum);
-                first.putIfAbsent(look, bin);
+                alike.merge(state.look(bin), new Alike(bin, 1), Alike::and);
             }
         }
         BigInteger ways = BigInteger.ZERO;
-        for (Map.Entry<String, Integer> some : alike.entrySet()) {
-            BigInteger each = count(state.put(next, first.get(some.getKey())));
-            ways = ways.add(each.multiply(BigInteger.valueOf(some.getValue())));
+        for (Alike some : alike.values()) {
+            BigInteger each = count(state.put(next, some.first()));
+            ways = ways.add(each.multiply(BigInteger.valueOf(some.count())));
         }
         return ways;
     }

@@ -17,7 +17,7 @@ final class EnvelopesFold {
     }
 
     Envelopes done() {
-        boolean same = !exchanges.isWritten() && firstSealedAt == from.firstSealedAt();
+        boolean same = !exchanges.isWritten() && firstSealedAt.equals(from.firstSealedAt());
         return same ? from : new Envelopes(exchanges.asRead(), firstSealedAt);
     }
 

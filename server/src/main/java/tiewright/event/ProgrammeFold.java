@@ -23,9 +23,9 @@ final class ProgrammeFold {
 
     Programme done() {
         boolean same = !ties.isWritten()
-                && order == from.order()
-                && draw == from.draw()
-                && knockoutDraw == from.knockoutDraw();
+                && order.equals(from.order())
+                && draw.equals(from.draw())
+                && knockoutDraw.equals(from.knockoutDraw());
         return same ? from : new Programme(draw, knockoutDraw, ties.asRead(), order);
     }
 

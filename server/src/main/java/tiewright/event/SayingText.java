@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** A {@link Saying} as one text: {@code code{name=fact;name=[code{…},code{…}]}}, a sign of these after a backslash. */
 final class SayingText {
     private static final String SIGNS = "\\{}[]=;,";
+    private static final Pattern SIGN = Pattern.compile("[" + Pattern.quote(SIGNS) + "]");
 
     private final String text;
     private int at;
@@ -29,7 +31,7 @@ final class SayingText {
     }
 
     private static String quoted(String plain) {
-        return plain.replaceAll("[" + SIGNS.replaceAll(".", "\\\\$0") + "]", "\\\\$0");
+        return SIGN.matcher(plain).replaceAll("\\\\$0");
     }
 
     Saying read() {

@@ -103,7 +103,7 @@ final class TypedRally {
                 filmTime);
         return new RallyNote(
                 number,
-                Ending.parse(keys.get(RallyKey.Note.ENDING).value()).orElseThrow(),
+                value(RallyKey.Note.ENDING).flatMap(Ending::parse).orElseThrow(),
                 player(RallyKey.Note.ENDING),
                 player(RallyKey.Note.SERVER),
                 detail);

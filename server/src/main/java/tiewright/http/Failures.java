@@ -35,7 +35,9 @@ final class Failures {
     }
 
     void at(RoutesConfig routes) {
-        routes.exception(NotFound.class, (missing, ctx) -> show(ctx, 404, "Not found", notFound(missing.getMessage())));
+        routes.exception(
+                NotFound.class,
+                (missing, ctx) -> show(ctx, 404, "Not found", notFound(String.valueOf(missing.getMessage()))));
         routes.exception(
                 ClosedDoor.class, (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door())));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));

@@ -57,7 +57,7 @@ final class Gate implements Routes.Consumers {
             }
         }
         boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
-        if (ctx.method() == HandlerType.POST && (oddParts || !isFromOwnPage(ctx))) {
+        if (ctx.method().equals(HandlerType.POST) && (oddParts || !isFromOwnPage(ctx))) {
             LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
             throw new ClosedDoor(Door.ANYBODY);
         }

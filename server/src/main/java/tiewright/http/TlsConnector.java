@@ -73,7 +73,7 @@ final class TlsConnector {
             try {
                 return KeyFactory.getInstance(kind).generatePrivate(spec);
             } catch (InvalidKeySpecException otherKind) {
-                continue;
+                // the next one
             }
         }
         throw new InvalidKeySpecException("the key is of no kind known here");

@@ -85,8 +85,8 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
         }
         Codec inner = of(generic.getActualTypeArguments()[0]);
         return new Codec(
-                value -> ((Optional<?>) value).map(inner.write::apply).orElse(null),
-                column -> Optional.ofNullable(column).map(inner.read::apply));
+                value -> ((Optional<?>) value).map(inner.write).orElse(null),
+                column -> Optional.ofNullable(column).map(inner.read));
     }
 
     private static Map.Entry<Class<?>, Codec> asItIs(Class<?> type) {
@@ -98,7 +98,7 @@ record Codec(Function<Object, @Nullable Object> write, Function<@Nullable Object
         return Map.entry(type, text(write, read));
     }
 
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings("unchecked") // asked by the type of the component alone, so value and column are of it
     private static <T> Codec text(Function<T, String> write, Function<String, T> read) {
         return new Codec(value -> write.apply((T) value), column -> read.apply((String) column));
     }

@@ -141,7 +141,7 @@ final class FactRows {
         }
     }
 
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings("unchecked") // the codec was chosen by the type of the component
     private static Part part(Table<?> table, RecordComponent component) {
         String name = RENAMED.getOrDefault(component.getName(), snake(component.getName()));
         Field<?> column = Optional.<Field<?>>ofNullable(table.field(name))

@@ -1,5 +1,6 @@
 package tiewright.ledger;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The ledger cannot be opened, written or restored; the message is a plain sentence saying why and what to do. */
@@ -24,6 +25,11 @@ public final class LedgerException extends RuntimeException {
 
     static LedgerException forNow(String sentence, @Nullable Throwable cause) {
         return new LedgerException(sentence, cause, true);
+    }
+
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 
     /** The same may succeed later, for example once there is room on the disk; nothing was kept. */

@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.h2.mvstore.MVStore;
 import org.h2.mvstore.MVStoreException;
@@ -23,12 +24,13 @@ final class Rewriting {
 
     /** @param database must not be open */
     static void rewrite(Path database) throws IOException {
-        Path folder = database.toAbsolutePath().getParent();
+        Path folder = Objects.requireNonNull(database.toAbsolutePath().getParent());
         clear(folder);
         // in a folder of its own, which nobody else may enter: the tool makes the file as the system makes files
-        Path fresh = folder.resolve(FRESH).resolve("tiewright.mv.db");
+        Path room = folder.resolve(FRESH);
+        Path fresh = room.resolve("tiewright.mv.db");
         try {
-            DataFolder.make(fresh.getParent());
+            DataFolder.make(room);
             MVStore.compact(database.toString(), fresh.toString(), false, null);
             force(fresh, StandardOpenOption.WRITE);
             Files.move(fresh, database, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

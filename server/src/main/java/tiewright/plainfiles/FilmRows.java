@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -71,7 +72,7 @@ final class FilmRows {
                         game.start(),
                         game.card(),
                         noted.stream().map(Noted::rally).toList()),
-                rowOfGame.get(game.code()),
+                Objects.requireNonNull(rowOfGame.get(game.code())),
                 noted.stream().map(Noted::row).toList());
     }
 
@@ -127,10 +128,10 @@ final class FilmRows {
         return new Start(
                 format,
                 first,
-                players.get("right_1"),
-                players.get("left_1"),
-                players.get("right_2"),
-                players.get("left_2"));
+                Objects.requireNonNull(players.get("right_1")),
+                Objects.requireNonNull(players.get("left_1")),
+                Objects.requireNonNull(players.get("right_2")),
+                Objects.requireNonNull(players.get("left_2")));
     }
 
     private void rally(CsvTable.Row row) {

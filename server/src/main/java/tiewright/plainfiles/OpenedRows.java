@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -43,7 +44,11 @@ final class OpenedRows {
         this.pairs = new PairCells(reading);
     }
 
-    private record Played(CsvTable.Row row, Map<Side, Optional<Pair>> pairs) {}
+    private record Played(CsvTable.Row row, Map<Side, Optional<Pair>> pairs) {
+        Optional<Pair> pair(Side side) {
+            return Objects.requireNonNull(pairs.get(side));
+        }
+    }
 
     void read() {
         Map<ExchangeId, Map<Side, SheetRows.Opened>> sheets = new SheetRows(reading).read();
@@ -114,9 +119,9 @@ final class OpenedRows {
         reading.facts()
                 .add(new ExchangeFact.SheetsOpened(
                         exchange,
-                        named.get(Side.HOME),
+                        Objects.requireNonNull(named.get(Side.HOME)),
                         Optional.ofNullable(sheets.get(Side.HOME)).flatMap(SheetRows.Opened::secret),
-                        named.get(Side.AWAY),
+                        Objects.requireNonNull(named.get(Side.AWAY)),
                         Optional.ofNullable(sheets.get(Side.AWAY)).flatMap(SheetRows.Opened::secret),
                         sheets.values().stream()
                                 .flatMap(opened -> opened.at().stream())
@@ -126,7 +131,7 @@ final class OpenedRows {
 
     private static Optional<Sheet> fromRubbers(SortedMap<RubberNo, Played> rubbers, Side side) {
         SortedMap<RubberNo, Optional<Pair>> pairs = new TreeMap<>();
-        rubbers.forEach((rubber, who) -> pairs.put(rubber, who.pairs().get(side)));
+        rubbers.forEach((rubber, who) -> pairs.put(rubber, who.pair(side)));
         return pairs.isEmpty() ? Optional.empty() : Optional.of(new Sheet(pairs));
     }
 
@@ -137,14 +142,14 @@ final class OpenedRows {
             cells.fault(who.row(), "rubber", "the sheets of tie " + exchange.tie() + " have no rubber " + rubber);
             return;
         }
-        for (Side side : Side.values()) {
-            Optional<Pair> pair = who.pairs().get(side);
-            if (!pair.equals(named.get(side).pair(rubber))) {
+        named.forEach((side, sheet) -> {
+            Optional<Pair> pair = who.pair(side);
+            if (!pair.equals(sheet.pair(rubber))) {
                 reading.facts()
                         .add(new ExchangeFact.PairReplaced(
                                 exchange, club(exchange, side), rubber, pair, DOOR, APPROVED_BY));
             }
-        }
+        });
     }
 
     private ClubId club(ExchangeId exchange, Side side) {

@@ -136,12 +136,10 @@ final class SheetRows {
 
     private void openedTogether(Map<Side, Opened> sheets) {
         Optional<LocalTime> home = Optional.ofNullable(sheets.get(Side.HOME)).flatMap(Opened::at);
-        Optional<LocalTime> away = Optional.ofNullable(sheets.get(Side.AWAY)).flatMap(Opened::at);
-        if (home.isPresent() && away.isPresent() && !home.equals(away)) {
+        Opened other = sheets.get(Side.AWAY);
+        if (home.isPresent() && other != null && other.at().isPresent() && !home.equals(other.at())) {
             cells.fault(
-                    sheets.get(Side.AWAY).row(),
-                    "opened_at",
-                    "both sheets of a tie are opened at once; the other says " + home.get());
+                    other.row(), "opened_at", "both sheets of a tie are opened at once; the other says " + home.get());
         }
     }
 }

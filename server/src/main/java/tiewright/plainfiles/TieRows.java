@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -31,7 +32,8 @@ final class TieRows {
 
     void read() {
         reading.rows(PlainFile.TIES).forEach(this::tie);
-        rowOf.forEach((tie, row) -> sources.get(tie).forEach((side, source) -> source(tie, row, side, source)));
+        rowOf.forEach((tie, row) ->
+                Objects.requireNonNull(sources.get(tie)).forEach((side, source) -> source(tie, row, side, source)));
     }
 
     /** A slot of a tie: the club if it is known, the source if there is one. */

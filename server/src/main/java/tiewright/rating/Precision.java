@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.PriorityQueue;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -91,7 +92,7 @@ final class Precision {
                     .toArray();
             double[] column = new double[below.length];
             for (int i = 0; i < below.length; i++) {
-                column[i] = rows.get(at).get(below[i]) / root;
+                column[i] = Objects.requireNonNull(rows.get(at).get(below[i])) / root;
             }
             for (int i = 0; i < below.length; i++) {
                 rows.get(below[i]).remove(at);
@@ -121,7 +122,9 @@ final class Precision {
             for (int i = 0; i < rest.length; i++) {
                 int row = i;
                 matrix.setEntry(i, i, diagonal[rest[i]]);
-                rows.get(rest[i]).forEach((other, value) -> matrix.setEntry(row, place.get(other), value));
+                rows.get(rest[i])
+                        .forEach((other, value) ->
+                                matrix.setEntry(row, Objects.requireNonNull(place.get(other)), value));
             }
             double[][] lower = new CholeskyDecomposition(matrix, 1e-6, 0).getL().getData();
             return new Precision(pivots, rest, lower, done.length);

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 
@@ -52,6 +54,12 @@ final class Separation {
         partners.computeIfAbsent(pair.second(), any -> new LinkedHashSet<>()).add(pair.first());
     }
 
+    private static int[] places(Map<PlayerId, Integer> index, Pair pair) {
+        return Stream.of(pair.first(), pair.second())
+                .mapToInt(player -> Objects.requireNonNull(index.get(player)))
+                .toArray();
+    }
+
     private void work(Map<Pair, Double> seen) {
         Map<PlayerId, Integer> index = new LinkedHashMap<>();
         partners.keySet().forEach(player -> index.put(player, index.size()));
@@ -61,13 +69,13 @@ final class Separation {
         Arrays.fill(ridge, RIDGE * most);
         Precision.Builder equations = new Precision.Builder(ridge);
         double[] halves = {0.5, 0.5};
-        seen.forEach((pair, weight) ->
-                equations.add(new int[] {index.get(pair.first()), index.get(pair.second())}, halves, weight));
+        seen.forEach((pair, weight) -> equations.add(places(index, pair), halves, weight));
         Precision solved = equations.factored();
         seen.forEach((pair, weight) -> {
             double[] row = new double[index.size()];
-            row[index.get(pair.first())] = 0.5;
-            row[index.get(pair.second())] = 0.5;
+            for (int place : places(index, pair)) {
+                row[place] = 0.5;
+            }
             leverage.put(
                     pair,
                     weight

@@ -3,6 +3,7 @@ package tiewright.rating;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
@@ -132,7 +133,8 @@ public final class Strengths {
         double mean() {
             double sum = 0;
             for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
-                sum += other.getValue() * others.get(other.getKey()).mean();
+                sum += other.getValue()
+                        * Objects.requireNonNull(others.get(other.getKey())).mean();
             }
             for (int i = 0; i < weights.length; i++) {
                 sum += weights[i] * mean[i];
@@ -148,7 +150,7 @@ public final class Strengths {
         double others(Map<Object, Double> drawn, SplittableRandom random) {
             double sum = 0;
             for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
-                double sd = others.get(other.getKey()).sd();
+                double sd = Objects.requireNonNull(others.get(other.getKey())).sd();
                 sum += other.getValue() * drawn.computeIfAbsent(other.getKey(), any -> sd * random.nextGaussian());
             }
             return sum;
@@ -159,7 +161,7 @@ public final class Strengths {
             for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
                 variance += other.getValue()
                         * other.getValue()
-                        * others.get(other.getKey()).variance();
+                        * Objects.requireNonNull(others.get(other.getKey())).variance();
             }
             for (double each : half()) {
                 variance += each * each;

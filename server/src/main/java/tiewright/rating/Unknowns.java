@@ -62,18 +62,18 @@ final class Unknowns {
     /** Rallies that one pair served: they depend on its edge and on what serving is worth. */
     Observation observed(Pair serving, Pair receiving, Format.Kind kind, Likelihood says) {
         int[] at = edge(serving, receiving, 1);
-        at[6] = serves.get(kind);
+        at[6] = of(kind).orElseThrow();
         return new Observation(at, weights(1), says);
     }
 
     private int[] edge(Pair one, Pair other, int more) {
         int[] at = new int[6 + more];
-        at[0] = players.get(one.first());
-        at[1] = players.get(one.second());
-        at[2] = pairs.get(one);
-        at[3] = players.get(other.first());
-        at[4] = players.get(other.second());
-        at[5] = pairs.get(other);
+        at[0] = of(one.first()).orElseThrow();
+        at[1] = of(one.second()).orElseThrow();
+        at[2] = of(one).orElseThrow();
+        at[3] = of(other.first()).orElseThrow();
+        at[4] = of(other.second()).orElseThrow();
+        at[5] = of(other).orElseThrow();
         return at;
     }
 

@@ -2,6 +2,7 @@ package tiewright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import tiewright.event.Card;
 import tiewright.event.ClubId;
@@ -84,7 +85,7 @@ public record ReplacePair(
 
     private List<Refusal> faults(Event event) {
         List<Refusal> faults = new ArrayList<>();
-        Tie.OpenedRubber now = tie(event).opened().get(rubber);
+        Tie.OpenedRubber now = Objects.requireNonNull(tie(event).opened().get(rubber));
         if (now.pair(Gate.sideOf(event, exchange, club)).equals(pair)) {
             faults.add(Why.SAME_PAIR.refusal().with("rubber", rubber).at("pair"));
         }

@@ -2,6 +2,7 @@ package tiewright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -42,7 +43,7 @@ final class Reshuffle {
         if (moveUp && below.stream().allMatch(this::isUntouched)) {
             RubberNo free = asked.rubber();
             for (RubberNo next : below) {
-                changes.put(free, tie.opened().get(next).pair(side));
+                changes.put(free, opened(tie, next).pair(side));
                 changes.put(next, Optional.empty());
                 free = next;
             }
@@ -54,22 +55,26 @@ final class Reshuffle {
     private List<RubberNo> below() {
         return tie.opened().keySet().stream()
                 .filter(rubber -> rubber.compareTo(asked.rubber()) > 0 && !rubber.isDecider())
-                .filter(rubber -> tie.opened().get(rubber).pair(side).isPresent())
+                .filter(rubber -> opened(tie, rubber).pair(side).isPresent())
                 .toList();
+    }
+
+    private static Tie.OpenedRubber opened(Tie tie, RubberNo rubber) {
+        return Objects.requireNonNull(tie.opened().get(rubber));
     }
 
     /** Neither called to court nor carded, unless the card only says that the other side is empty. */
     private boolean isUntouched(RubberNo rubber) {
         boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
         return !tie.calls().containsKey(rubber)
-                && (!carded || tie.opened().get(rubber).pair(side.other()).isEmpty());
+                && (!carded || opened(tie, rubber).pair(side.other()).isEmpty());
     }
 
     /** A walkover that no longer holds is taken back; one that now holds is entered. */
     static List<Fact> cards(
             Event event, ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> now, String door) {
         Tie tie = event.tie(exchange.tie()).orElseThrow();
-        Tie.OpenedRubber before = tie.opened().get(rubber);
+        Tie.OpenedRubber before = opened(tie, rubber);
         boolean home = Gate.sideOf(event, exchange, club) == Side.HOME;
         Tie.OpenedRubber after = new Tie.OpenedRubber(home ? now : before.home(), home ? before.away() : now);
         Optional<PlayFact.CardEntered> old = Empties.card(tie.id(), rubber, before, event.conditions());

@@ -32,12 +32,12 @@ final class SheetCounter {
         this.pairs = pairs;
         NavigableMap<Integer, Integer> players = new TreeMap<>();
         ranks.forEach(rank -> players.merge(rank, 1, Integer::sum));
-        List<Integer> kinds = List.copyOf(players.keySet());
+        List<Map.Entry<Integer, Integer>> kinds = List.copyOf(players.entrySet());
         char[] start = new char[kinds.size() * (most + 1)];
         for (int one = 0; one < kinds.size(); one++) {
-            start[one * (most + 1)] = (char) (int) players.get(kinds.get(one));
+            start[one * (most + 1)] = (char) (int) kinds.get(one).getValue();
             for (int other = one; other < kinds.size(); other++) {
-                bySum.computeIfAbsent(kinds.get(one) + kinds.get(other), sum -> new ArrayList<>())
+                bySum.computeIfAbsent(kinds.get(one).getKey() + kinds.get(other).getKey(), sum -> new ArrayList<>())
                         .add(new Kinds(one, other));
             }
         }

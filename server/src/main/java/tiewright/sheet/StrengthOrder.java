@@ -2,6 +2,7 @@ package tiewright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import tiewright.conditions.OrderOfStrength;
@@ -19,12 +20,13 @@ public final class StrengthOrder {
 
     /** Every pair that breaks the order, top down; rubbers without a pair are left out of {@code sums}. */
     static List<Break> breaks(OrderOfStrength order, SortedMap<RubberNo, Integer> sums) {
-        List<RubberNo> rubbers = List.copyOf(sums.keySet());
+        List<Map.Entry<RubberNo, Integer>> rubbers = List.copyOf(sums.entrySet());
         List<Break> breaks = new ArrayList<>();
         for (int i = 1; i < rubbers.size(); i++) {
-            RubberNo above = rubbers.get(comparedWith(order, i));
-            RubberNo rubber = rubbers.get(i);
-            broken(order, above, sums.get(above), rubber, sums.get(rubber)).ifPresent(breaks::add);
+            Map.Entry<RubberNo, Integer> above = rubbers.get(comparedWith(order, i));
+            Map.Entry<RubberNo, Integer> rubber = rubbers.get(i);
+            broken(order, above.getKey(), above.getValue(), rubber.getKey(), rubber.getValue())
+                    .ifPresent(breaks::add);
         }
         return breaks;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -75,7 +76,7 @@ public final class DryRun {
             });
         }
         List<Found> found = new ArrayList<>();
-        times.forEach((way, count) -> found.add(new Found(way, count, examples.get(way))));
+        times.forEach((way, count) -> found.add(new Found(way, count, Objects.requireNonNull(examples.get(way)))));
         Share share = new Share(withLot, runs);
         return new Report(clubs, runs, seed, withLot, share.low(), share.high(), found);
     }

@@ -3,6 +3,7 @@ package tiewright.standings;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import tiewright.event.ClubId;
 import tiewright.event.RubberScore;
 import tiewright.event.Side;
@@ -22,11 +23,11 @@ final class TieCounter {
     }
 
     int home(TieScore tie) {
-        return position.get(tie.home());
+        return Objects.requireNonNull(position.get(tie.home()));
     }
 
     int away(TieScore tie) {
-        return position.get(tie.away());
+        return Objects.requireNonNull(position.get(tie.away()));
     }
 
     CountedTie count(TieScore tie) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -228,7 +229,7 @@ final class Board {
     List<String> courtNames(Spot spot) {
         return problem.courts().stream()
                 .map(PlanCourt::name)
-                .filter(name -> (spot.courts() >> courtNumbers.get(name) & 1) == 1)
+                .filter(name -> (spot.courts() >> Objects.requireNonNull(courtNumbers.get(name)) & 1) == 1)
                 .toList();
     }
 

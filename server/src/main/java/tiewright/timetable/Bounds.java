@@ -129,9 +129,9 @@ final class Bounds {
         int sum = 0;
         int lastSaves = 0;
         for (Map.Entry<Integer, Integer> tie : minutes.entrySet()) {
-            boolean inTurn =
-                    board.tie(tie.getKey()).oneAtATime() || tie.getValue().equals(most.get(tie.getKey()));
-            int length = inTurn ? tie.getValue() : most.get(tie.getKey());
+            int longest = most.getOrDefault(tie.getKey(), 0);
+            boolean inTurn = board.tie(tie.getKey()).oneAtATime() || tie.getValue() == longest;
+            int length = inTurn ? tie.getValue() : longest;
             int step = Clock.roundedUp(length + board.rest(), board.slot()) * board.slot();
             sum += step;
             lastSaves = Math.max(lastSaves, step - length);

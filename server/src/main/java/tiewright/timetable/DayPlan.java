@@ -23,6 +23,7 @@ class DayPlan {
 
     @ValueRangeProvider(id = CLUBS)
     @ProblemFactCollectionProperty
+    @SuppressWarnings("UnusedVariable") // read by OptaPlanner
     private List<Duty.OnDuty> clubs;
 
     @PlanningEntityCollectionProperty

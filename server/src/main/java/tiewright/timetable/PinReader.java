@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.conditions.TiePlay;
@@ -98,7 +99,8 @@ final class PinReader {
     }
 
     private LocalTime end(Tie tie, RubberNo rubber, LocalTime now) {
-        LocalTime planned = clock(tie.calls().get(rubber).at()).plusMinutes(problem.slotMinutes());
+        LocalTime planned =
+                clock(Objects.requireNonNull(tie.calls().get(rubber)).at()).plusMinutes(problem.slotMinutes());
         LocalTime least = now.plusMinutes(LEAST_LEFT);
         return planned.isAfter(least) ? planned : least;
     }

@@ -3,6 +3,7 @@ package tiewright.timetable;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * How good a plan is: what it breaks, and what it costs, part by part. A plan with fewer breaches is better; of two with as
@@ -21,7 +22,7 @@ public record PlanScore(long breaches, Map<Part, Long> parts) implements Compara
     }
 
     public long of(Part part) {
-        return parts.get(part);
+        return Objects.requireNonNull(parts.get(part));
     }
 
     /** Less than 0 if this one is better. */

@@ -44,6 +44,7 @@ final class TimetableSolver {
                 better -> budget.progress().better(TimetableWeights.read((BendableLongScore) better)));
     }
 
+    @SuppressWarnings("rawtypes") // withPhaseList takes them so
     static SolverConfig config(boolean umpires, Budget budget, EnvironmentMode mode) {
         List<PhaseConfig> phases = new ArrayList<>();
         if (umpires) {
@@ -77,6 +78,7 @@ final class TimetableSolver {
         return search;
     }
 
+    @SuppressWarnings("rawtypes") // the union takes them so
     private static MoveSelectorConfig<?> moves(boolean umpires) {
         List<MoveSelectorConfig> moves = new ArrayList<>();
         moves.add(new ChangeMoveSelectorConfig()

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.ConditionsNote;
 import tiewright.conditions.Domain;
@@ -128,9 +129,7 @@ public final class ConditionsWords {
         Map<String, Object> data = new HashMap<>(note.data());
         data.put("first", "\"" + name(settings.get(0)) + "\"");
         data.put("second", name(second) + ": " + value(second, conditions.value(second)));
-        if (data.containsKey("steps")) {
-            data.put("steps", steps(note.data().get("steps")));
-        }
+        Optional.ofNullable(note.data().get("steps")).ifPresent(steps -> data.put("steps", steps(steps)));
         return WORDS.sentence(note.kind().code(), data);
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Reads the pattern of a {@link Message} from left to right. */
 final class MessageReader {
@@ -114,15 +115,18 @@ final class MessageReader {
         return filling -> {
             String said = filling.said(name);
             long count = Long.parseLong(said);
-            Message exact = choices.get("=" + count);
-            Message form = choices.getOrDefault(language.plural(Math.abs(count)), choices.get(PluralRule.OTHER));
-            (exact == null ? form : exact).say(filling.counting(said));
+            choice(choices, choices.containsKey("=" + count) ? "=" + count : language.plural(Math.abs(count)))
+                    .say(filling.counting(said));
         };
     }
 
     private Message.Part select(String name, Map<String, Message> choices) {
-        return filling -> choices.getOrDefault(filling.said(name), choices.get(PluralRule.OTHER))
-                .say(filling);
+        return filling -> choice(choices, filling.said(name)).say(filling);
+    }
+
+    /** The words for this case; every sentence was read with words for all others. */
+    private static Message choice(Map<String, Message> choices, String wanted) {
+        return Objects.requireNonNull(choices.getOrDefault(wanted, choices.get(PluralRule.OTHER)));
     }
 
     private Map<String, Message> choices(boolean counted) {

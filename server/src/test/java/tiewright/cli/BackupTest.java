@@ -38,6 +38,7 @@ class BackupTest {
     }
 
     @Test
+    @SuppressWarnings("try") // the service is there to be found, not to be called
     void the_spare_laptop_goes_on_where_the_first_stopped() {
         Path first = folder.resolve("first");
         Path spare = folder.resolve("spare");

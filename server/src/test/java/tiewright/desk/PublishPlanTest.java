@@ -15,6 +15,7 @@ import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.PrivateNote;
+import tiewright.event.Recorded;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 
@@ -238,7 +239,7 @@ class PublishPlanTest {
         Days day = planned().opened("A1").card("A1", "1", "11-5");
         PublishPlan plan = plan(on(A2, "10:40", "1"));
         assertThat(day.facts().stream()
-                        .map(one -> (Fact) one.fact())
+                        .map(Recorded::fact)
                         .filter(plan::isStaledBy)
                         .map(Fact::kind)
                         .distinct())

@@ -24,6 +24,7 @@ class KilledTest {
     Path folder;
 
     @Test
+    @SuppressWarnings("try") // other work is there to be in the way, not to be called
     void every_acknowledged_fact_is_found_after_a_kill_at_any_moment() throws Exception {
         Seed seed = Seed.fresh();
         Kills kills = new Kills(folder, seed.random(), TimeUnit.MILLISECONDS.toNanos(500));

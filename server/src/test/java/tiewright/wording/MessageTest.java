@@ -89,6 +89,7 @@ class MessageTest {
                 });
     }
 
+    @SuppressWarnings("deprecation") // for the inside of ICU only, and the only way to see its rules in words
     private static String withoutSamples(PluralRules rules, String keyword) {
         return rules.getRules(keyword).replaceAll("@.*", "").strip();
     }

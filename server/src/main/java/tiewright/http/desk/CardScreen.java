@@ -2,6 +2,7 @@ package tiewright.http.desk;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.conditions.RetirementScore;
@@ -103,7 +104,8 @@ final class CardScreen {
         RetirementScore chosen = visit.event().conditions().retirementScore();
         String ways = visit.ask(Answers::new).retirements(rubber, games, how).entrySet().stream()
                 .map(way -> (way.getKey() == chosen ? "by the conditions " : "")
-                        + visit.words().say(RETIRED.get(way.getKey())) + " " + TieViews.score(way.getValue()))
+                        + visit.words().say(Objects.requireNonNull(RETIRED.get(way.getKey()))) + " "
+                        + TieViews.score(way.getValue()))
                 .collect(Collectors.joining("; "));
         return ways.isEmpty() ? "" : " How it counts: " + ways + ".";
     }

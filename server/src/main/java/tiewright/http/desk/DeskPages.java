@@ -86,13 +86,12 @@ final class DeskPages implements Page {
     private static List<DeskView.Callable> running(VisibleEvent event, TieViews views) {
         List<DeskView.Callable> running = new ArrayList<>();
         for (Tie tie : event.ties()) {
-            StopPages.stoppable(event, tie).stream()
-                    .filter(tie.calls()::containsKey)
-                    .forEach(rubber -> running.add(new DeskView.Callable(
-                            views.title(tie) + ", " + TieViews.rubber(rubber),
-                            "court " + tie.calls().get(rubber).court()
-                                    + (tie.stopped().containsKey(rubber) ? ", stopped" : ""),
-                            StopPages.press(tie, rubber))));
+            StopPages.stoppable(event, tie)
+                    .forEach(rubber -> Optional.ofNullable(tie.calls().get(rubber))
+                            .ifPresent(call -> running.add(new DeskView.Callable(
+                                    views.title(tie) + ", " + TieViews.rubber(rubber),
+                                    "court " + call.court() + (tie.stopped().containsKey(rubber) ? ", stopped" : ""),
+                                    StopPages.press(tie, rubber)))));
         }
         return running;
     }

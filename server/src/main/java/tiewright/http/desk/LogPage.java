@@ -148,8 +148,9 @@ final class LogPage implements Page {
                                 "time",
                                 HallClock.said(visit.event().clock(time))))
                 .orElse("");
-        String device =
-                by.device().isEmpty() ? "" : visit.words().say("page-desk.device", "device", devices.get(by.device()));
+        String device = Optional.ofNullable(devices.get(by.device()))
+                .map(number -> visit.words().say("page-desk.device", "device", number))
+                .orElse("");
         return ReasonTable.Row.of(List.of(
                 ReasonTable.Cell.of(visit.event()
                         .clock(entry.recorded().receivedAt())

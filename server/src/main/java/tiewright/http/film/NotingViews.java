@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -132,7 +133,7 @@ final class NotingViews {
                 .withHint(Words.of(event).say("page-film.letters-digits-and-hyphens-such")));
         NotedGame.PLACES.forEach(place -> fields.add(fields().select(
                         place,
-                        Words.of(event).say(PLACE_WORDS.get(place)),
+                        Words.of(event).say(Objects.requireNonNull(PLACE_WORDS.get(place))),
                         Words.of(event).say("page-film.choose-the-player"),
                         first.getOrDefault(place, ""),
                         players)));

@@ -49,7 +49,7 @@ final class PlanScreens {
     Screen plan(Visit visit, Tried tried) {
         Optional<Planning.Search<PlanAsk, Planned>> search = planning.plan();
         boolean running = search.filter(Planning.Search::isRunning).isPresent();
-        Optional<PlanView.Found> found = search.flatMap(one -> one.found().map(planned -> found(visit, one, planned)));
+        Optional<PlanView.Found> found = search.flatMap(one -> one.found().map(planned -> found(visit, planned)));
         return Screen.of(
                 "plan",
                 visit.words().say("page-plan.make-the-order-of-play"),
@@ -81,7 +81,7 @@ final class PlanScreens {
                 Button.stop("Stop and keep the best so far"));
     }
 
-    private static PlanView.Found found(Visit visit, Planning.Search<PlanAsk, Planned> search, Planned planned) {
+    private static PlanView.Found found(Visit visit, Planned planned) {
         PlanWords words = new PlanWords(visit);
         return switch (planned.kind()) {
             case FOUND ->

@@ -139,7 +139,7 @@ final class CorrectionPage implements Page {
         if (tried.isNothing()) {
             return Optional.empty();
         }
-        Form form = visit.ctx().method() == HandlerType.GET ? Form.ofQuery(visit.ctx()) : visit.form();
+        Form form = visit.ctx().method().equals(HandlerType.GET) ? Form.ofQuery(visit.ctx()) : visit.form();
         Correction correction = correction(visit, form);
         return form.isClean()
                         && visit.ask(DisputeAnswers::new).faults(correction).isEmpty()

@@ -34,6 +34,5 @@ public record CardFormView(
 
     public record Game(String label, TextField home, TextField away) {}
 
-    /** @param again words of the way back to the numbers */
     public record Confirm(String sentence, String button, List<HiddenField> fields) {}
 }

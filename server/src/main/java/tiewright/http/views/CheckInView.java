@@ -10,8 +10,8 @@ public record CheckInView(List<Club> clubs, Refusal refusal) {
     /** @param count "6 of 8 here" */
     public record Club(String id, String name, String count, List<Line> players) {}
 
-    /** @param button what a press enters ("Here", "Not here", "Take it back") */
     public record Line(String player, String name, State state, List<Press> presses) {}
 
+    /** @param words what a press enters ("Here", "Not here", "Take it back") */
     public record Press(String words, String value) {}
 }

@@ -9,7 +9,6 @@ import tiewright.http.pieces.State;
  *
  * @param running what is on court, with the one press that stops it
  * @param late clocks that run: since when a side that is not there may be claimed against
- * @param qr the address as a QR code, SVG
  */
 public record DeskView(
         DoNext doNext,

@@ -7,7 +7,12 @@ import tiewright.http.pieces.State;
 /** One tie's card and a way to enter each of its rubbers. */
 public record TieCardsView(CardView card, List<Rubber> rubbers) {
 
-    /** @param entries what was entered so far, the oldest first, one line each; @param presses what else can be done there; @param log where who, when and from which device is read, empty for no link; @param hangs where what hangs on the score is read */
+    /**
+     * @param entries what was entered so far, the oldest first, one line each
+     * @param presses what else can be done there
+     * @param log where who, when and from which device is read, empty for no link
+     * @param hangs where what hangs on the score is read
+     */
     public record Rubber(
             String label,
             String href,

@@ -14,6 +14,7 @@ public final class Background implements AutoCloseable {
     private final Set<Stop> unfinished = ConcurrentHashMap.newKeySet();
 
     /** @param name of the thread, as a log shows it */
+    @SuppressWarnings("ThreadPriorityCheck") // pages come first; nothing breaks where the machine ignores it
     public Background(String name) {
         this.worker = Executors.newSingleThreadExecutor(work -> {
             Thread thread = new Thread(work, name);

@@ -18,6 +18,7 @@ public final class EverybodysPages {
 
     /** What was shown in one second. */
     private record Shown(long seq, Directory directory, long second, Map<String, Once<String>> pages) {
+        @SuppressWarnings("ReferenceEquality") // the same fold gave it; looking into it would take longer than a page
         boolean isOf(long otherSeq, Directory other, long otherSecond) {
             return seq == otherSeq && directory == other && second == otherSecond;
         }

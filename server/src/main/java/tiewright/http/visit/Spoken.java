@@ -39,7 +39,7 @@ public final class Spoken {
         Context ctx = visit.ctx();
         String asked =
                 Optional.ofNullable(ctx.queryString()).map(query -> "?" + query).orElse("");
-        String back = ctx.method() == HandlerType.GET ? ctx.path() + asked : "/";
+        String back = ctx.method().equals(HandlerType.GET) ? ctx.path() + asked : "/";
         return "/language/" + language.tag() + "?page=" + URLEncoder.encode(back, StandardCharsets.UTF_8);
     }
 }

@@ -27,6 +27,7 @@ public record Tried(Form typed, Refusal refusal, Map<String, String> errors) {
         return new Tried(typed, Refusal.NONE, Map.of());
     }
 
+    @SuppressWarnings("ReferenceEquality") // an empty form that was sent is not nothing
     public boolean isNothing() {
         return this == NOTHING;
     }

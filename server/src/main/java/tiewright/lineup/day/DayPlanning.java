@@ -15,9 +15,11 @@ import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 @PlanningSolution
 class DayPlanning {
     @ProblemFactProperty
+    @SuppressWarnings("UnusedVariable") // read by OptaPlanner
     private Facts facts;
 
     @ProblemFactCollectionProperty
+    @SuppressWarnings("UnusedVariable") // read by OptaPlanner
     private List<DayPlayer> players;
 
     @PlanningEntityCollectionProperty

@@ -16,6 +16,7 @@ class PlannedTie {
     private int tie;
 
     @ValueRangeProvider(id = SHEETS)
+    @SuppressWarnings("UnusedVariable") // read by OptaPlanner
     private List<DaySheet> sheets = List.of();
 
     @PlanningVariable(valueRangeProviderRefs = SHEETS)

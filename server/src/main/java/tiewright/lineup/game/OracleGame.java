@@ -49,8 +49,9 @@ public record OracleGame(double guarantee, double gap, double[] rowMix, double[]
                         spread(rows, mixes.row(), payoff.rows()),
                         spread(columns, mixes.column(), payoff.columns()));
             }
-            boolean grown = grow(rows, byRow, 1) | grow(columns, byColumn, -1);
-            if (!grown) {
+            boolean moreRows = grow(rows, byRow, 1);
+            boolean moreColumns = grow(columns, byColumn, -1);
+            if (!moreRows && !moreColumns) {
                 break;
             }
         }

@@ -26,7 +26,6 @@ import tiewright.lineup.tie.TieOdds;
 final class SheetGame implements OracleGame.Payoff {
     private static final int MOST_RUBBERS_IN_ANY_ORDER = 5;
 
-    private final LineupProblem problem;
     private final Side ours;
     private final Side theirs;
     private final boolean anyOrder;
@@ -39,7 +38,6 @@ final class SheetGame implements OracleGame.Payoff {
     private record Side(Board board, List<int[]> lines, double[] closers) {}
 
     private SheetGame(LineupProblem problem, Side ours, Side theirs, boolean anyOrder) {
-        this.problem = problem;
         this.ours = ours;
         this.theirs = theirs;
         this.anyOrder = anyOrder;
@@ -63,8 +61,8 @@ final class SheetGame implements OracleGame.Payoff {
     static Optional<SheetGame> of(LineupProblem problem) {
         LineupProblem turned = new LineupProblem(
                 problem.rules(),
-                problem.theirs(),
-                problem.ours(),
+                /* ours= */ problem.theirs(),
+                /* theirs= */ problem.ours(),
                 Belief.straight(problem.rules(), problem.ours()),
                 List.of(),
                 Purpose.WIN,

@@ -60,7 +60,7 @@ public class LineupConstraints implements ConstraintProvider {
     /** Only who is here and fit to play can be named. */
     Constraint absent(ConstraintFactory factory) {
         return factory.forEach(Seat.class)
-                .filter(seat -> !seat.player().present())
+                .filter(seat -> !seat.taken().present())
                 .penalizeLong(LineupWeights.BREACH, seat -> 1)
                 .asConstraint(LineupWeights.ABSENT);
     }
@@ -68,7 +68,7 @@ public class LineupConstraints implements ConstraintProvider {
     /** The captain wants two players never as a pair. */
     Constraint apart(ConstraintFactory factory) {
         return factory.forEachUniquePair(Seat.class, equal(Seat::rubber))
-                .filter((one, other) -> !one.player().equals(other.player()))
+                .filter((one, other) -> !one.taken().equals(other.taken()))
                 .join(Wish.class)
                 .filter((one, other, wish) -> wish.kind() == Wish.Kind.APART && one.isOf(wish) && other.isOf(wish))
                 .penalizeLong(LineupWeights.BREACH, (one, other, wish) -> 1)
@@ -82,7 +82,7 @@ public class LineupConstraints implements ConstraintProvider {
                         Seat.class,
                         filtering((wish, seat, other) -> other.rubber() == seat.rubber()
                                 && other.isOf(wish)
-                                && !other.player().equals(seat.player())))
+                                && !other.taken().equals(seat.taken())))
                 .penalizeLong(LineupWeights.BREACH, (wish, seat) -> 1)
                 .asConstraint(LineupWeights.TOGETHER);
     }

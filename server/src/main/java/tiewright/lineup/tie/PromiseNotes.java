@@ -22,7 +22,7 @@ final class PromiseNotes {
                 .keySet()
                 .forEach(player -> reasons.add(Reason.of("promise-unkept")
                         .with("player", player)
-                        .with("missing", after.get(player))
+                        .with("missing", after.getOrDefault(player, 0))
                         .with("left", owed.elsewhere(player))));
         int together = owed.lostTogether(line);
         if (together > 0) {
@@ -40,13 +40,14 @@ final class PromiseNotes {
         Map<PlayerId, Integer> missing = owed.after(new int[0]);
         owed.hopeless()
                 .keySet()
-                .forEach(player -> reasons.add(
-                        Reason.of("promise-gone").with("player", player).with("missing", missing.get(player))));
+                .forEach(player -> reasons.add(Reason.of("promise-gone")
+                        .with("player", player)
+                        .with("missing", missing.getOrDefault(player, 0))));
         owed.due()
                 .forEach((player, rubbers) -> reasons.add(Reason.of("promise-due")
                         .with("player", player)
                         .with("rubbers", rubbers)
-                        .with("missing", missing.get(player))
+                        .with("missing", missing.getOrDefault(player, 0))
                         .with("left", owed.elsewhere(player))));
         if (!missing.isEmpty() && owed.due().isEmpty() && owed.hopeless().isEmpty()) {
             reasons.add(Reason.of("promises-wait").with("players", List.copyOf(missing.keySet())));
@@ -64,8 +65,8 @@ final class PromiseNotes {
                                             .purpose()
                                             .playingTime()
                                             .promised()
-                                            .get(player))
-                            .with("missing", missing.get(player))
+                                            .getOrDefault(player, 0))
+                            .with("missing", missing.getOrDefault(player, 0))
                             .with("left", owed.elsewhere(player))));
         }
         return reasons;

@@ -1,5 +1,6 @@
 package tiewright.lineup.tie;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.domain.entity.PlanningEntity;
@@ -39,6 +40,11 @@ class Seat {
         return player;
     }
 
+    /** Who sits here; an empty seat has nobody and must not be asked. */
+    SeatPlayer taken() {
+        return Objects.requireNonNull(player);
+    }
+
     Optional<SeatPlayer> occupant() {
         return Optional.ofNullable(player);
     }
@@ -53,7 +59,7 @@ class Seat {
 
     /** The rank of who sits here; an empty seat has none and must not be asked. */
     int rank() {
-        return java.util.Objects.requireNonNull(player).rank();
+        return taken().rank();
     }
 
     boolean isOf(Wish wish) {
