@@ -2,13 +2,13 @@
 const offset = Date.parse(document.querySelector('meta[name="server-now"]')?.content ?? "") - Date.now() || 0;
 const serverNow = () => Date.now() + offset; // the service's clock, for a phone's may be wrong
 
-// Countdown to a deadline: minutes until five are left, then seconds.
+// Countdown to a deadline.
 function left(ms) {
   const seconds = Math.ceil(ms / 1000);
   const two = (n) => String(n).padStart(2, "0");
   return seconds >= 3600
     ? `${Math.floor(seconds / 3600)}:${two(Math.floor(seconds / 60) % 60)} h`
-    : `${Math.floor(seconds / 60)}:${two(seconds % 60)} min`;
+    : `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
 }
 
 function tick() {
@@ -27,6 +27,20 @@ if (document.querySelector("[data-deadline]")) {
 document.addEventListener("visibilitychange", () => {
   if (document.hidden) for (const each of document.querySelectorAll("details[data-shoulder]")) each.open = false;
 });
+
+// Back leads where one came from: this tab remembers its way, and the last other page replaces the one a page would offer.
+const way = JSON.parse(sessionStorage.getItem("tiewright:way") ?? "[]");
+const at = location.pathname;
+while (way.length > 0 && way[way.length - 1].at === at) way.pop();
+const before = way.findIndex((each) => each.at === at);
+if (before >= 0) way.length = before; // gone back: what lay behind is no longer the way here
+const from = way[way.length - 1];
+for (const back of from ? document.querySelectorAll(".back a") : []) {
+  back.href = from.href;
+  back.textContent = document.body.dataset.back.replace("{page}", from.title);
+}
+way.push({ at, href: at + location.search, title: document.querySelector("h1")?.textContent ?? at });
+sessionStorage.setItem("tiewright:way", JSON.stringify(way.slice(-20)));
 
 // A refusal takes the focus, so that it is read first.
 document.getElementById("refusal")?.focus();

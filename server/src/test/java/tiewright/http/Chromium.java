@@ -75,6 +75,13 @@ public final class Chromium implements AutoCloseable {
         driver.manage().window().setSize(new Dimension(width, height));
     }
 
+    /** The page gets exactly this much room, whatever the window's own borders take. */
+    void phone(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", true));
+    }
+
     void go(String path) {
         driver.get(path.startsWith("http") ? path : url + path);
     }
@@ -141,6 +148,7 @@ public final class Chromium implements AutoCloseable {
     void tick(String name, String value) {
         WebElement box = driver.findElement(By.cssSelector("input[name='" + name + "'][value='" + value + "']"));
         if (!box.isSelected()) {
+            js("arguments[0].scrollIntoView({block: 'center'})", box);
             box.click();
         }
     }
@@ -156,8 +164,9 @@ public final class Chromium implements AutoCloseable {
     }
 
     void open(String summary) {
-        driver.findElement(By.xpath("//summary[normalize-space()='" + summary + "']"))
-                .click();
+        WebElement line = driver.findElement(By.xpath("//summary[normalize-space()='" + summary + "']"));
+        js("arguments[0].scrollIntoView({block: 'center'})", line);
+        line.click();
     }
 
     /** Presses the button that sends the form with this action, and waits for the page that follows. */

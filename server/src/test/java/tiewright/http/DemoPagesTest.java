@@ -94,19 +94,28 @@ class DemoPagesTest {
     }
 
     @Test
-    void a_sheet_due_within_the_hour_stands_on_every_page_of_its_captains_and_on_nobody_elses() {
+    void the_next_deadline_stands_on_every_page_of_its_captains_and_on_nobody_elses() {
         Guest captain = served.captain("KS");
         for (String page :
                 List.of("/", "/tables", "/captain/squad", "/tie/A-1-1", "/captain/proposal/A-3-2", "/conditions")) {
-            assertThat(captain.get(page).body())
-                    .as(page)
-                    .contains("href=\"/captain/sheet/A-3-2\"", "data-deadline=\"2026-11-28T11:15:00Z\"");
+            assertThat(captain.get(page).body()).as(page).contains("data-deadline=\"2026-11-28T10:57:00Z\"");
         }
-        assertThat(served.captain("MP").get("/").body()).doesNotContain("/captain/sheet/A-3-2");
+        assertThat(served.captain("GR").get("/").body())
+                .contains("data-deadline=\"2026-11-28T11:15:00Z\"")
+                .doesNotContain("10:57:00Z");
         assertThat(served.stranger().get("/").body()).doesNotContain("data-deadline");
         assertThat(served.as(Role.DESK).get("/").body()).doesNotContain("data-deadline");
         seal();
-        assertThat(captain.get("/tables").body()).doesNotContain("/captain/sheet/A-3-2");
+        assertThat(captain.get("/tables").body()).contains("10:57:00Z");
+        sealThePair();
+        assertThat(captain.get("/tables").body()).doesNotContain("data-deadline");
+    }
+
+    private void sealThePair() {
+        Actor captain = new Actor(Role.CAPTAIN, Optional.of(KS), "captain", "test");
+        served.ask(
+                captain,
+                new SealSheet(ExchangeId.decider(TieId.of("A-2-2")), KS, Sheet.decider(pair(1, 4)), "5e".repeat(32)));
     }
 
     private void seal() {

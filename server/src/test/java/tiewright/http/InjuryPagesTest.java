@@ -38,6 +38,27 @@ class InjuryPagesTest {
     }
 
     @Test
+    void who_came_by_hurt_stops_a_court_by_one_press() {
+        try (Served served = day()) {
+            for (Guest guest : List.of(served.captain("N"), served.as(Role.REFEREE), served.as(Role.DESK))) {
+                assertThat(guest.get("/hurt").body()).contains("action=\"" + STOP + "\"");
+            }
+            served.given(
+                    List.of(new tiewright.event.SetUpFact.ClubEntered(
+                            tiewright.event.ClubId.of("X"),
+                            "Club X",
+                            java.util.Optional.empty(),
+                            java.util.OptionalInt.empty())),
+                    List.of());
+            assertThat(served.captain("X").get("/hurt").body())
+                    .as("no captain stops the court of others")
+                    .doesNotContain("action=\"" + STOP + "\"");
+            assertThat(served.as(Role.DESK).send("/hurt", STOP, Map.of()).path())
+                    .isEqualTo(STOP);
+        }
+    }
+
+    @Test
     void one_press_at_the_desk_stops_it_and_says_what_to_say() {
         try (Served served = day()) {
             Guest desk = served.as(Role.DESK);
@@ -162,7 +183,10 @@ class InjuryPagesTest {
             assertThat(served.stranger().get("/hurt").status()).isEqualTo(403);
             assertThat(served.player("N", "N5").get("/hurt").status()).isEqualTo(403);
             assertThat(served.as(Role.DESK).get("/hurt").text()).contains("Player N5, Club N");
-            assertThat(served.as(Role.REFEREE).get("/log").text()).doesNotContainIgnoringCase("hurt");
+            assertThat(served.as(Role.REFEREE).get("/log").body().replaceAll("(?s).*<main|</main>.*", ""))
+                    .as("round the page stands the way to stop a court, for everybody who may")
+                    .contains("Card")
+                    .doesNotContainIgnoringCase("hurt");
         }
     }
 }

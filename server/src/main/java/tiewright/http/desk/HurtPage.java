@@ -16,6 +16,7 @@ import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
+import tiewright.http.views.ActionForm;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Cautions;
 import tiewright.http.visit.Door;
@@ -90,6 +91,27 @@ final class HurtPage implements Page {
                         List.of(Button.other(visit.words().say("page-desk.mark-as-hurt-or-ill")))));
     }
 
+    /** The courts that this viewer may stop, one press each, before any question. */
+    private static List<WorkView.Section> stops(Visit visit) {
+        List<WorkView.Section> stops = new ArrayList<>();
+        for (Tie tie : visit.event().ties()) {
+            if (visit.role() == Role.CAPTAIN && !tie.has(visit.club())) {
+                continue;
+            }
+            StopPages.stoppable(visit.event(), tie).stream()
+                    .filter(tie.calls()::containsKey)
+                    .forEach(rubber -> {
+                        ActionForm press = StopPages.press(tie, rubber);
+                        String court = tie.calls().get(rubber).court().toString();
+                        stops.add(WorkView.Section.of(
+                                        press.id(), visit.words().say("page-desk.court-number", "court", court))
+                                .with(new WorkView.WorkForm(
+                                        press.id(), press.path(), List.of(), List.of(press.button()))));
+                    });
+        }
+        return stops;
+    }
+
     private static List<Option> options(Visit visit, List<ClubId> clubs, boolean hurt) {
         List<Option> options = new ArrayList<>();
         for (ClubId club : clubs) {
@@ -111,7 +133,7 @@ final class HurtPage implements Page {
                 .filter(club -> isFor(visit, club))
                 .toList();
         List<Option> marked = options(visit, clubs, true);
-        List<WorkView.Section> sections = new ArrayList<>();
+        List<WorkView.Section> sections = stops(visit);
         if (marked.isEmpty()) {
             sections.add(WorkView.Section.of(WELL, "", visit.words().say("page-desk.nobody-is-marked-as-hurt")));
         } else {

@@ -5,6 +5,7 @@ import static tiewright.http.pieces.State.NONE;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tiewright.http.pieces.ReasonTable.Cell;
 import tiewright.http.pieces.ReasonTable.Column;
 import tiewright.wording.Words;
@@ -95,19 +96,21 @@ final class ExampleDay {
         return new Frame(
                 new Speech(Words.ofCodes(java.time.ZoneOffset.UTC), List.of()),
                 "One of each piece",
-                "Lowland Clubs Day, 8 May 2027, Tollgate Hall",
-                "Version 14",
-                "as of 12:58",
-                "last heard from the desk at 12:57",
-                "You are here as captain of Millrace.",
-                List.of(new NavLink("#", "My ties", true), new NavLink("#", "Playing time", false)),
-                List.of(
-                        new NavLink("#", "Now", false),
-                        new NavLink("#", "Tables", false),
-                        new NavLink("#", "Bracket", false),
-                        new NavLink("#", "Notices", false)),
-                List.of(),
-                Instant.parse("2027-05-08T10:58:00Z"));
+                new Frame.Named("Lowland Clubs Day", "Lowland Clubs Day, 8 May 2027, Tollgate Hall"),
+                new Frame.Named("Millrace", "You are here as captain of Millrace."),
+                new Frame.Age("Version 14", "as of 12:58", "heard 12:57", Instant.parse("2027-05-08T10:58:00Z")),
+                Optional.of(new NavLink("#", "Hurt", false)),
+                new Ways(
+                        List.of(
+                                new Ways.Place(
+                                        new NavLink("#", "My ties", true),
+                                        true,
+                                        List.of(new NavLink("#", "Protest", false))),
+                                new Ways.Place(new NavLink("#", "Advice", false), false, List.of()),
+                                new Ways.Place(new NavLink("#", "Squad", false), false, List.of()),
+                                new Ways.Place(new NavLink("#", "The hall", false), false, List.of())),
+                        List.of(new NavLink("#", "Tables", false), new NavLink("#", "Notices", false)),
+                        Optional.empty()));
     }
 
     private static List<Option> people() {

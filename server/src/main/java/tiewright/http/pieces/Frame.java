@@ -1,42 +1,35 @@
 package tiewright.http.pieces;
 
 import java.time.Instant;
-import java.util.List;
+import java.util.Optional;
 import tiewright.wording.Words;
 
 /**
- * What stands round every page: whose page it is, of which event and version, and how old it is.
+ * What stands round every page: whose page it is, how fresh, and the ways from it.
  *
  * @param speech the language of the page
  * @param title whose and what; the page's only h1
- * @param eventLine the event, its day and place
- * @param versionLine which version of the event the page shows ("Version 14")
- * @param asOfLine when the page was made ("as of 13:20")
- * @param heardLine when the desk was last heard from ("last heard from the desk at 13:18")
- * @param roleLine as whom the reader is here, empty for the public
- * @param nav the pages that this reader needs most
- * @param more the others, folded on a phone; empty where {@code nav} holds all
- * @param due deadlines of the reader that no page may hide
- * @param serverNow the service's clock when the page was made; countdowns trust it and not the phone's clock
+ * @param hurt where somebody who may stop a court goes when somebody is hurt; empty for all others
  */
-public record Frame(
-        Speech speech,
-        String title,
-        String eventLine,
-        String versionLine,
-        String asOfLine,
-        String heardLine,
-        String roleLine,
-        List<NavLink> nav,
-        List<NavLink> more,
-        List<Countdown> due,
-        Instant serverNow) {
+public record Frame(Speech speech, String title, Named event, Named who, Age age, Optional<NavLink> hurt, Ways ways) {
 
-    public Frame {
-        nav = List.copyOf(nav);
-        more = List.copyOf(more);
-        due = List.copyOf(due);
-    }
+    /**
+     * The event or the reader.
+     *
+     * @param name short, for the head and the browser's title
+     * @param line in full, for print and the foot; empty for nobody in particular
+     */
+    public record Named(String name, String line) {}
+
+    /**
+     * How old the page is.
+     *
+     * @param version which version of the event the page shows ("Version 14")
+     * @param asOf when the page was made ("as of 13:20")
+     * @param heard when the desk was last heard ("heard 13:18")
+     * @param now the service's clock when the page was made; countdowns trust it and not the phone's clock
+     */
+    public record Age(String version, String asOf, String heard, Instant now) {}
 
     public String lang() {
         return speech.tag();
@@ -47,8 +40,8 @@ public record Frame(
         return speech.words();
     }
 
-    /** The reader is on one of them: their list stands open. */
-    public boolean isOnMore() {
-        return more.stream().anyMatch(NavLink::current);
+    /** For the browser: which page, of which event. */
+    public String fullTitle() {
+        return title.equals(event.name()) ? title : title + ", " + event.name();
     }
 }

@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import java.util.Map;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 
@@ -13,6 +14,47 @@ public final class Addresses {
 
     /** Below it a tie and a rubber: where a wrong score is put right on which others have built. */
     public static final String CORRECTION = "/organiser/correct";
+
+    /** Pages to which the frame leads, by the key of their name among the words of the frame. */
+    static final Map<String, String> OF = Map.ofEntries(
+            Map.entry("now", "/"),
+            Map.entry("times", "/plan"),
+            Map.entry("ties", "/ties"),
+            Map.entry("clubs-days", "/plan/clubs"),
+            Map.entry("board", "/board"),
+            Map.entry("paper", "/paper"),
+            Map.entry("tables", "/tables"),
+            Map.entry("knockout", "/bracket"),
+            Map.entry("needs", "/needs"),
+            Map.entry("clubs", "/clubs"),
+            Map.entry("notices", "/notices"),
+            Map.entry("conditions", "/conditions"),
+            Map.entry("receipts", "/help/receipts"),
+            Map.entry("hurt", "/hurt"),
+            Map.entry("protests", "/protests"),
+            Map.entry("my-ties", "/captain"),
+            Map.entry("advice", "/captain/day"),
+            Map.entry("squad", "/captain/squad"),
+            Map.entry("form", "/captain/form"),
+            Map.entry("playing-time", "/captain/playing-time"),
+            Map.entry("record", "/captain/record"),
+            Map.entry("past", "/captain/past"),
+            Map.entry("film", "/captain/film"),
+            Map.entry("rota", "/captain/rota"),
+            Map.entry("desk", "/desk"),
+            Map.entry("cards", "/cards"),
+            Map.entry("check-in", "/desk/check-in"),
+            Map.entry("clock", "/desk/clock"),
+            Map.entry("safety", "/desk/safety"),
+            Map.entry("log", "/log"),
+            Map.entry("organise", "/organiser"),
+            Map.entry("people", "/organiser/links"),
+            Map.entry("plan", PLAN),
+            Map.entry("breaks", BREAKS),
+            Map.entry("rulings", "/organiser/rulings"),
+            Map.entry("cases", "/organiser/cases"),
+            Map.entry("post", "/organiser/notices"),
+            Map.entry("sign", "/organiser/tables"));
 
     private Addresses() {}
 

@@ -52,7 +52,7 @@ public final class Countdowns {
                         (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id()));
     }
 
-    /** What stands on every page of a captain: sheets of the own club that are due within the hour. */
+    /** What every page of a captain counts down: sheets of the own club that are due within the hour, the first one first. */
     static List<Countdown> dueSoon(Visit visit) {
         if (visit.role() != Role.CAPTAIN) {
             return List.of();
@@ -60,11 +60,9 @@ public final class Countdowns {
         Instant from = visit.event().now().minus(AN_HOUR);
         Instant until = visit.event().now().plus(AN_HOUR);
         TieViews views = new TieViews(visit.event());
-        String here = visit.ctx().path();
         return visit.event().tiesOf(visit.club()).stream()
                 .flatMap(tie -> of(visit, views, tie).stream())
                 .filter(due -> due.deadline().isAfter(from) && !due.deadline().isAfter(until))
-                .filter(due -> !here.equals("/captain") && !here.equals(due.href()))
                 .sorted(Comparator.comparing(Countdown::deadline))
                 .toList();
     }
