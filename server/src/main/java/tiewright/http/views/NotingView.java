@@ -12,32 +12,43 @@ import tiewright.http.pieces.TextField;
  * A game that is noted while its film runs. For the own club's eyes only.
  *
  * @param fill rubbers whose players and card can be filled in
- * @param game who plays, before the first rally
- * @param isGameOpen whether these fields are in sight
- * @param kept under which name what was typed survives a reload
  */
 public record NotingView(
-        Refusal refusal,
-        List<String> cautions,
-        String path,
-        String kept,
-        List<NavLink> fill,
-        List<FormField> game,
-        boolean isGameOpen,
-        TextField rallies,
-        List<Key> endings,
-        List<Key> players,
-        List<Group> keys,
-        Stands stands,
-        List<Button> buttons) {
+        Refusal refusal, List<String> cautions, List<NavLink> fill, Game game, Sent sent, Pad pad, Stands stands) {
     public NotingView {
         cautions = List.copyOf(cautions);
         fill = List.copyOf(fill);
-        game = List.copyOf(game);
-        endings = List.copyOf(endings);
-        keys = List.copyOf(keys);
-        players = List.copyOf(players);
-        buttons = List.copyOf(buttons);
+    }
+
+    /**
+     * Who plays, before the first rally.
+     *
+     * @param isOpen whether these fields are in sight
+     */
+    public record Game(List<FormField> fields, boolean isOpen) {
+        public Game {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    /**
+     * The form and where it goes.
+     *
+     * @param kept under which name what was typed survives a reload
+     */
+    public record Sent(String path, String kept, TextField rallies, List<Button> buttons) {
+        public Sent {
+            buttons = List.copyOf(buttons);
+        }
+    }
+
+    /** Keys for a thumb, and all of them in groups to read. */
+    public record Pad(List<Key> endings, List<Key> players, List<Group> groups) {
+        public Pad {
+            endings = List.copyOf(endings);
+            players = List.copyOf(players);
+            groups = List.copyOf(groups);
+        }
     }
 
     /** @param isFirst enough for a first look at a game: always in sight */

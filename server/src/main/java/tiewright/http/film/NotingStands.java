@@ -1,0 +1,97 @@
+package tiewright.http.film;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
+import tiewright.event.VisibleEvent;
+import tiewright.film.CardCheck;
+import tiewright.film.Counted;
+import tiewright.film.GameCounts;
+import tiewright.film.Measure;
+import tiewright.film.Step;
+import tiewright.http.answers.ClubAnswers;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.NotingView;
+import tiewright.http.visit.Visit;
+import tiewright.wording.FilmWords;
+import tiewright.wording.Words;
+
+/** How a noted game stands: what cannot be read, the score, the last rallies, and the counts. */
+final class NotingStands {
+    private static final int LAST = 3;
+    private static final List<Measure> OF_PAIRS =
+            List.of(Measure.RALLIES_WON, Measure.WON_SERVING, Measure.WON_RECEIVING);
+    private static final List<Measure> OF_PLAYERS =
+            List.of(Measure.WON_OWN_SERVE, Measure.EARNED, Measure.FORCED, Measure.GAVE);
+
+    private final Visit visit;
+    private final VisibleEvent event;
+    private final FilmWords words;
+
+    NotingStands(Visit visit) {
+        this.visit = visit;
+        this.event = visit.event();
+        this.words = new FilmWords(visit.words());
+    }
+
+    NotingView.Stands of(NotedGame noted) {
+        List<String> faults = new ArrayList<>(noted.faults().stream()
+                .filter(fault -> fault.field().equals(NotedGame.RALLIES))
+                .map((Refusal fault) -> visit.words().sentence(fault))
+                .toList());
+        if (noted.game().isEmpty()) {
+            return new NotingView.Stands(
+                    faults, List.of(Words.of(event).say("page-film.say-who-plays-then-it")), List.of());
+        }
+        CardCheck check = visit.ask(ClubAnswers::new).checked(noted.game().get());
+        if (check.replay().isOver()
+                || check.beyondCard().isPresent()
+                || check.firstImpossible().isPresent()) {
+            faults.addAll(words.conflicts(check));
+        }
+        List<String> lines = new ArrayList<>(words.stands(check.replay()));
+        List<Step> steps = check.replay().steps();
+        steps.subList(Math.max(0, steps.size() - LAST), steps.size()).forEach(step -> lines.add(words.rally(step)));
+        List<Counted> counts = GameCounts.of(check);
+        return new NotingView.Stands(
+                faults,
+                lines,
+                steps.isEmpty()
+                        ? List.of()
+                        : List.of(
+                                table("noted-pairs", Words.of(event).say("page-film.pairs"), OF_PAIRS, counts),
+                                table("noted-players", Words.of(event).say("page-film.players"), OF_PLAYERS, counts)));
+    }
+
+    /** A row for each pair or player, a column for each count: how many of how many. */
+    private ReasonTable table(String id, String caption, List<Measure> measures, List<Counted> counts) {
+        List<List<PlayerId>> all = counts.stream()
+                .filter(count -> measures.contains(count.measure()))
+                .map(Counted::who)
+                .distinct()
+                .toList();
+        List<ReasonTable.Column> columns = new ArrayList<>(List.of(new ReasonTable.Column(caption, false)));
+        measures.forEach(measure -> columns.add(new ReasonTable.Column(words.measure(measure), true)));
+        List<ReasonTable.Row> rows = all.stream()
+                .map(who -> {
+                    List<ReasonTable.Cell> cells = new ArrayList<>(List.of(
+                            ReasonTable.Cell.of(who.stream().map(event::name).collect(Collectors.joining(" and ")))));
+                    measures.forEach(measure -> cells.add(ReasonTable.Cell.of(count(counts, who, measure))));
+                    return ReasonTable.Row.of(cells);
+                })
+                .toList();
+        return new ReasonTable(id, caption, columns, rows, "");
+    }
+
+    private static String count(List<Counted> counts, List<PlayerId> who, Measure measure) {
+        return counts.stream()
+                .filter(one -> one.measure() == measure
+                        && one.who().equals(who)
+                        && one.outOf().orElse(0) > 0)
+                .findFirst()
+                .map(one -> one.value() + " of " + one.outOf().getAsInt())
+                .orElse("none");
+    }
+}
