@@ -23,11 +23,11 @@ final class NoteTables {
                     case HURT_MARKED -> of(PrivateNote.HurtMarked.class, note, PrivateTables::put);
                     case FORM_JUDGED -> of(PrivateNote.FormJudged.class, note, PrivateTables::put);
                     case CHEMISTRY_JUDGED -> of(PrivateNote.ChemistryJudged.class, note, PrivateTables::put);
-                    case TIE_WISH -> of(PrivateNote.TieWish.class, note, PrivateTables::put);
-                    case PLAYER_WISHED -> of(PrivateNote.PlayerWished.class, note, PrivateTables::put);
+                    case TIE_WISH -> of(PrivateNote.TieWish.class, note, WishTable::put);
+                    case PLAYER_WISHED -> of(PrivateNote.PlayerWished.class, note, WishTable::put);
                     case RUBBERS_PROMISED -> of(PrivateNote.RubbersPromised.class, note, PromiseTable::put);
                     case HALF_LIFE_CHOSEN -> of(PrivateNote.HalfLifeChosen.class, note, PrivateTables::put);
-                    case FORECAST -> of(PrivateNote.Forecast.class, note, PrivateTables::put);
+                    case FORECAST -> of(PrivateNote.Forecast.class, note, ForecastTable::put);
                     case PLAYER_FORGOTTEN -> of(PrivateNote.PlayerForgotten.class, note, OnePlayer::forget);
                     case EVERYTHING_ERASED -> of(PrivateNote.EverythingErased.class, note, PrivateData::erase);
                     case SHEET_KEPT -> of(PrivateNote.SheetKept.class, note, this::keep);

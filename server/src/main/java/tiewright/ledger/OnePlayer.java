@@ -39,7 +39,7 @@ final class OnePlayer {
     private static void wishes(DSLContext jooq, ClubId club, PlayerId player) {
         jooq.selectFrom(PRIVATE_TIE_WISH)
                 .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
-                .forEach(row -> PrivateTables.put(
+                .forEach(row -> WishTable.put(
                         jooq,
                         new TieWish(
                                 TieId.of(row.getTie()),

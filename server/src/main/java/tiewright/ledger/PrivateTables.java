@@ -1,12 +1,10 @@
 package tiewright.ledger;
 
 import static tiewright.schema.Tables.PRIVATE_CHEMISTRY;
-import static tiewright.schema.Tables.PRIVATE_FORECAST;
 import static tiewright.schema.Tables.PRIVATE_FORM;
 import static tiewright.schema.Tables.PRIVATE_HALF_LIFE;
 import static tiewright.schema.Tables.PRIVATE_HURT;
 import static tiewright.schema.Tables.PRIVATE_PERSON;
-import static tiewright.schema.Tables.PRIVATE_TIE_WISH;
 
 import java.util.Collection;
 import java.util.HashMap;
@@ -27,17 +25,11 @@ import tiewright.event.Directory.Person;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.ChemistryJudged;
-import tiewright.event.PrivateNote.Forecast;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
 import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PersonNamed;
-import tiewright.event.PrivateNote.PlayerWished;
-import tiewright.event.PrivateNote.TieWish;
-import tiewright.event.RubberNo;
-import tiewright.event.TieId;
-import tiewright.schema.tables.records.PrivateTieWishRecord;
 
 /** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */
 final class PrivateTables {
@@ -104,36 +96,6 @@ final class PrivateTables {
         }
     }
 
-    static void put(DSLContext jooq, TieWish note) {
-        jooq.deleteFrom(PRIVATE_TIE_WISH)
-                .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
-                .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
-                .execute();
-        if (!note.ends()) {
-            jooq.insertInto(PRIVATE_TIE_WISH)
-                    .set(PRIVATE_TIE_WISH.TIE, note.tie().code())
-                    .set(PRIVATE_TIE_WISH.CLUB, note.club().code())
-                    .set(PRIVATE_TIE_WISH.MUST_PLAY, Texts.players(note.mustPlay()))
-                    .set(PRIVATE_TIE_WISH.MUST_REST, Texts.players(note.mustRest()))
-                    .execute();
-        }
-    }
-
-    /** One player's wish among those of the tie. */
-    static void put(DSLContext jooq, PlayerWished note) {
-        TieWish before = jooq.selectFrom(PRIVATE_TIE_WISH)
-                .where(PRIVATE_TIE_WISH.TIE.eq(note.tie().code()))
-                .and(PRIVATE_TIE_WISH.CLUB.eq(note.club().code()))
-                .fetchOptional(row -> wishes(note.club(), row))
-                .orElse(new TieWish(note.tie(), note.club(), List.of(), List.of()));
-        put(jooq, before.with(note));
-    }
-
-    private static TieWish wishes(ClubId club, PrivateTieWishRecord row) {
-        return new TieWish(
-                TieId.of(row.getTie()), club, Texts.players(row.getMustPlay()), Texts.players(row.getMustRest()));
-    }
-
     static void put(DSLContext jooq, HalfLifeChosen note) {
         jooq.deleteFrom(PRIVATE_HALF_LIFE)
                 .where(PRIVATE_HALF_LIFE.CLUB.eq(note.club().code()))
@@ -144,38 +106,6 @@ final class PrivateTables {
                     .set(PRIVATE_HALF_LIFE.DAYS, note.days().getAsInt())
                     .execute();
         }
-    }
-
-    private static final String THE_TIE = "T";
-
-    static void put(DSLContext jooq, Forecast note) {
-        String part = note.part().map(RubberNo::toString).orElse(THE_TIE);
-        jooq.deleteFrom(PRIVATE_FORECAST)
-                .where(PRIVATE_FORECAST.TIE.eq(note.tie().code()))
-                .and(PRIVATE_FORECAST.CLUB.eq(note.club().code()))
-                .and(PRIVATE_FORECAST.PART.eq(part))
-                .execute();
-        jooq.insertInto(PRIVATE_FORECAST)
-                .set(PRIVATE_FORECAST.TIE, note.tie().code())
-                .set(PRIVATE_FORECAST.CLUB, note.club().code())
-                .set(PRIVATE_FORECAST.PART, part)
-                .set(PRIVATE_FORECAST.CHANCE, note.chance())
-                .set(PRIVATE_FORECAST.BY_RATING, note.byRating())
-                .set(PRIVATE_FORECAST.GIVEN_AWAY, note.givenAway())
-                .execute();
-    }
-
-    static List<Forecast> forecasts(DSLContext jooq, ClubId club) {
-        return jooq.selectFrom(PRIVATE_FORECAST)
-                .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
-                .orderBy(PRIVATE_FORECAST.TIE, PRIVATE_FORECAST.PART)
-                .fetch(row -> new Forecast(
-                        TieId.of(row.getTie()),
-                        club,
-                        row.getPart().equals(THE_TIE) ? Optional.empty() : RubberNo.parse(row.getPart()),
-                        row.getChance(),
-                        row.getByRating(),
-                        row.getGivenAway()));
     }
 
     /** What a captain noted about a player goes when the player leaves the squad: the next captain shall not read it. */
@@ -194,14 +124,8 @@ final class PrivateTables {
 
     /** A club that is entered later under the same code shall not read what this one noted, nor what it was told. */
     static void forget(DSLContext jooq, ClubId club) {
-        jooq.deleteFrom(PRIVATE_TIE_WISH)
-                .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
-                .execute();
         jooq.deleteFrom(PRIVATE_HALF_LIFE)
                 .where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
-                .execute();
-        jooq.deleteFrom(PRIVATE_FORECAST)
-                .where(PRIVATE_FORECAST.CLUB.eq(club.code()))
                 .execute();
     }
 
@@ -230,16 +154,12 @@ final class PrivateTables {
                             .map(code -> PairWish.valueOf(code.toUpperCase(Locale.ROOT)));
                     chemistry.put(pair, new ChemistryJudged(pair, row.getExtra(), optional(row.getSd()), wish));
                 });
-        Map<TieId, TieWish> wishes = new HashMap<>();
-        jooq.selectFrom(PRIVATE_TIE_WISH)
-                .where(PRIVATE_TIE_WISH.CLUB.eq(club.code()))
-                .forEach(row -> wishes.put(TieId.of(row.getTie()), wishes(club, row)));
         OptionalInt halfLife = jooq.selectFrom(PRIVATE_HALF_LIFE)
                 .where(PRIVATE_HALF_LIFE.CLUB.eq(club.code()))
                 .fetchOptional(PRIVATE_HALF_LIFE.DAYS)
                 .map(OptionalInt::of)
                 .orElse(OptionalInt.empty());
-        return new ClubNotes(forms, chemistry, wishes, PromiseTable.of(jooq, codes), halfLife);
+        return new ClubNotes(forms, chemistry, WishTable.of(jooq, club), PromiseTable.of(jooq, codes), halfLife);
     }
 
     private static @Nullable Double orNull(OptionalDouble value) {

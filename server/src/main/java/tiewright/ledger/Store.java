@@ -128,7 +128,7 @@ final class Store implements AutoCloseable {
     }
 
     List<PrivateNote.Forecast> forecasts(ClubId club) {
-        return PrivateTables.forecasts(jooq(), club);
+        return ForecastTable.of(jooq(), club);
     }
 
     List<PastGame> pastGames() {
@@ -174,6 +174,8 @@ final class Store implements AutoCloseable {
 
     private static void forget(DSLContext inside, ClubId club) {
         PrivateTables.forget(inside, club);
+        WishTable.forget(inside, club);
+        ForecastTable.forget(inside, club);
         FilmTable.forget(inside, club);
         PastGameTables.forget(inside, club);
         ChangeTables.forget(inside, club);

@@ -12,6 +12,7 @@ public final class FilmRoom implements Room {
                 new FilmPage(),
                 new NotingPage(),
                 new FilmCountsPage(),
+                new ClipsPage(),
                 new AgreementPage(),
                 new RotaPage(),
                 new PastPage());
