@@ -76,6 +76,9 @@ final class TimetableCommand implements Callable<Integer> {
             description = "A published start within so many minutes stays; as the conditions say unless given.")
     private Optional<Integer> freeze = Optional.empty();
 
+    @Option(names = "--earlier", description = "With --replan: ties may begin before their published starts.")
+    private boolean earlier;
+
     @Option(names = "--umpires", description = "A club that does not play umpires each tie.")
     private boolean umpires;
 
@@ -112,6 +115,7 @@ final class TimetableCommand implements Callable<Integer> {
             asked = asked.withCourtsPerTie(within("--courts-per-tie", courtsPerTie.get(), 1, PlanProblem.MOST_COURTS));
         }
         asked = asked.withoutCourts(lost(event));
+        asked = earlier ? asked.withEarlierStarts() : asked;
         return umpires ? asked.withUmpires() : asked;
     }
 

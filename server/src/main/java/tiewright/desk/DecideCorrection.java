@@ -118,7 +118,8 @@ public record DecideCorrection(Correction correction, CorrectionChoice choice, S
                 Optional.of(correction.tie()),
                 changes ? was : Optional.empty(),
                 changes ? Optional.of(Ruled.score(score)) : Optional.empty(),
-                Saying.typed(reason.strip()));
+                Saying.typed(reason.strip()),
+                Concerned.between(before, after));
     }
 
     /** Somebody entered something for this rubber, or decided about it, meanwhile. */

@@ -1,5 +1,6 @@
 package tiewright.desk;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,11 +8,13 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
+import tiewright.event.ClubId;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.How;
+import tiewright.event.MayPlay;
 import tiewright.event.OfficialFact;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.PlayFact;
@@ -55,14 +58,39 @@ final class PlanFacts {
                 plan.by().strip()));
         moved.forEach(one -> times(one, facts));
         ruling.ifPresent(number -> cut(number, facts));
+        List<ClubId> told = plan.earlier(event);
         facts.add(new OfficialFact.NoticeStated(
                 notice,
                 title(),
                 Optional.empty(),
                 before(),
-                Optional.of(after()),
-                Saying.typed(plan.reason().strip())));
+                Optional.of(new Earlier(event, plan.told()).said(after(), told)),
+                Saying.typed(plan.reason().strip()),
+                concerned()));
+        told.forEach(club -> facts.add(new OfficialFact.NoticeTold(notice, club, true)));
         return facts;
+    }
+
+    /** Clubs of ties that begin otherwise or not at all, and all that still play where the conditions change. */
+    List<ClubId> concerned() {
+        Stream<TieId> ties = Stream.concat(
+                moved.stream().filter(this::isAnotherTime).map(PublishPlan.Placed::tie), plan.cuts().all().stream());
+        Stream<TieId> open = event.ties().values().stream()
+                .filter(tie -> newConditions().isPresent() && !event.isGone(tie))
+                .filter(tie -> !event.progress(tie).left().isEmpty())
+                .map(Tie::id);
+        return List.copyOf(MayPlay.of(event, Stream.concat(ties, open).toList()));
+    }
+
+    /** Another start or other courts than published; the same said again changes nothing for anybody. */
+    private boolean isAnotherTime(PublishPlan.Placed one) {
+        Tie tie = event.tie(one.tie()).orElseThrow();
+        Optional<LocalTime> start = tie.isInPlay() && tie.start().isPresent() ? tie.start() : Optional.of(one.start());
+        List<String> courts = one.rubbers().values().stream()
+                .map(OrderOfPlay.Place::court)
+                .distinct()
+                .toList();
+        return !tie.start().equals(start) || !event.order().courts(tie).equals(courts);
     }
 
     /** Sheets of ties that will not be played are kept no longer. */

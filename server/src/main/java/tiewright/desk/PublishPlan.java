@@ -8,9 +8,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import tiewright.conditions.Conditions;
+import tiewright.event.ClubId;
 import tiewright.event.Court;
 import tiewright.event.Decision;
 import tiewright.event.Event;
@@ -35,6 +37,7 @@ import tiewright.event.TieId;
  * @param conditions those to play under from now on; empty = as they are
  * @param seed with which the plan was searched, empty if it was not
  * @param by who publishes it, as it will be printed
+ * @param told clubs that know already of starts earlier than published, or agreed to them
  */
 public record PublishPlan(
         List<Placed> placed,
@@ -43,8 +46,11 @@ public record PublishPlan(
         int slotMinutes,
         String seed,
         String reason,
-        String by)
+        String by,
+        Set<ClubId> told)
         implements Decision {
+    /** A plan is read, talked over and published in so many minutes (our reading); its first starts are past by then. */
+    private static final int READING_MINUTES = 15;
 
     /** The rubbers of one tie, at least one. */
     public record Placed(TieId tie, SortedMap<RubberNo, OrderOfPlay.Place> rubbers) {
@@ -93,16 +99,58 @@ public record PublishPlan(
 
     public PublishPlan {
         placed = List.copyOf(placed);
+        told = Set.copyOf(told);
+    }
+
+    /** Nobody was told of anything beforehand. */
+    public PublishPlan(
+            List<Placed> placed,
+            Cuts cuts,
+            Optional<Conditions> conditions,
+            int slotMinutes,
+            String seed,
+            String reason,
+            String by) {
+        this(placed, cuts, conditions, slotMinutes, seed, reason, by, Set.of());
+    }
+
+    public PublishPlan tellingBefore(Set<ClubId> clubs) {
+        return new PublishPlan(placed, cuts, conditions, slotMinutes, seed, reason, by, clubs);
+    }
+
+    /** Whoever has to be told of it once it is published: the same clubs that its notice then names. Sorted by code. */
+    public List<ClubId> concerned(Event event) {
+        return new PlanFacts(event, this, moved(event)).concerned();
+    }
+
+    /** Clubs whose ties it begins before their published starts; each has to be told beforehand. Sorted by code. */
+    public List<ClubId> earlier(Event event) {
+        Earlier earlier = new Earlier(event, told);
+        return moved(event).stream()
+                .flatMap(one -> event.tie(one.tie()).stream().flatMap(tie -> earlier.clubs(tie, one.start()).stream()))
+                .distinct()
+                .sorted(Comparator.comparing(ClubId::code))
+                .toList();
+    }
+
+    /** It is what stands already. */
+    public boolean isPublished(Event event) {
+        return moved(event).isEmpty() && cuts.isNone();
+    }
+
+    private List<Placed> moved(Event event) {
+        return placed.stream()
+                .filter(one -> event.tie(one.tie())
+                        .filter(tie -> changes(event, tie, one))
+                        .isPresent())
+                .toList();
     }
 
     @Override
     public Outcome decide(Event event, Given given) {
         Role role = given.by().role();
-        List<Placed> moved = placed.stream()
-                .filter(one -> event.tie(one.tie())
-                        .filter(tie -> changes(event, tie, one))
-                        .isPresent())
-                .toList();
+        List<Placed> moved = moved(event);
+        Earlier earlier = new Earlier(event, told);
         Asked asked = new Asked()
                 .unless(role == Role.ORGANISER || role == Role.REFEREE, Refusal.of("desk.organiser-or-referee-only"))
                 .text("reason", reason, Asked.LONG)
@@ -111,6 +159,7 @@ public record PublishPlan(
         placed.forEach(one -> asked.all(possible(event, one)));
         moved.forEach(
                 one -> asked.all(movable(event, given, event.tie(one.tie()).orElseThrow(), one.start())));
+        moved.forEach(one -> asked.all(earlier.untold(event.tie(one.tie()).orElseThrow(), one.start())));
         cuts.all().forEach(tie -> asked.all(cuttable(event, tie)));
         if (!asked.isFine()) {
             return asked.refused();
@@ -161,7 +210,9 @@ public record PublishPlan(
         }
         Optional<Instant> wanted = event.about()
                 .map(about -> about.date().atTime(start).atZone(about.zone()).toInstant());
-        if (moves && wanted.filter(at -> at.isBefore(given.now())).isPresent()) {
+        if (moves
+                && wanted.filter(at -> at.isBefore(given.now().minus(READING_MINUTES, ChronoUnit.MINUTES)))
+                        .isPresent()) {
             reasons.add(Refusal.of("desk.plan-in-the-past")
                     .with("tie", tie.id())
                     .with("start", start)

@@ -5,10 +5,13 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.MayPlay;
 import tiewright.event.OfficialFact;
 import tiewright.event.Refusal;
 import tiewright.event.Saying;
@@ -21,9 +24,18 @@ import tiewright.event.TieId;
  *
  * @param start empty = not fixed
  * @param court empty = not fixed
+ * @param told clubs that know already of a start earlier than the published one, or agreed to it
  */
-public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> court, String reason)
+public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> court, String reason, Set<ClubId> told)
         implements Decision {
+    public RetimeTie {
+        told = Set.copyOf(told);
+    }
+
+    public RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> court, String reason) {
+        this(tie, start, court, reason, Set.of());
+    }
+
     @Override
     public Outcome decide(Event event, Given given) {
         Optional<Tie> found = event.tie(tie);
@@ -31,7 +43,12 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
             return Asked.noTie(tie);
         }
         Tie now = found.get();
-        boolean changes = changes(now.start(), start) || changes(now.court(), court);
+        boolean changes = changes(now.start(), start)
+                || changes(now.court(), court)
+                || now.start().isEmpty()
+                        && now.court().isEmpty()
+                        && event.order().hadTime(tie);
+        Earlier earlier = new Earlier(event, told);
         Asked asked = Asked.byOfficial(given)
                 .unless(
                         !(now.start().equals(start) && now.court().equals(court)),
@@ -45,6 +62,7 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
                 .ifPresent(name -> asked.unless(
                         false,
                         Refusal.of("desk.no-such-court").with("court", name).at("court")));
+        start.ifPresent(at -> asked.all(earlier.untold(now, at)));
         if (changes) {
             asked.text("reason", reason, Asked.LONG);
         } else {
@@ -56,7 +74,7 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
         List<Fact> facts = new ArrayList<>(List.of(new DrawFact.TieTimed(tie, start, court)));
         facts.addAll(shifted(event, now));
         if (changes) {
-            facts.add(notice(event, now));
+            facts.addAll(notice(event, now, earlier));
         }
         return new Accepted(facts, List.of());
     }
@@ -81,14 +99,21 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
         return published.isPresent() && !published.equals(wanted);
     }
 
-    private OfficialFact.NoticeStated notice(Event event, Tie now) {
-        return new OfficialFact.NoticeStated(
-                Numbers.notice(event),
+    private List<Fact> notice(Event event, Tie now, Earlier earlier) {
+        int number = Numbers.notice(event);
+        List<ClubId> clubs = start.map(at -> earlier.clubs(now, at)).orElse(List.of());
+        Saying times = said(start, court);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new OfficialFact.NoticeStated(
+                number,
                 Saying.of("notices.tie").with("tie", tie),
                 Optional.of(tie),
                 Optional.of(said(now.start(), now.court())),
-                Optional.of(said(start, court)),
-                Saying.typed(reason.strip()));
+                Optional.of(earlier.said(times, clubs)),
+                Saying.typed(reason.strip()),
+                List.copyOf(MayPlay.of(event, tie))));
+        clubs.forEach(club -> facts.add(new OfficialFact.NoticeTold(number, club, true)));
+        return facts;
     }
 
     /** As it is printed and shown struck through: <em>10:20, court 3</em>. */

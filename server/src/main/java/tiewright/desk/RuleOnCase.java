@@ -72,7 +72,8 @@ public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, S
                 Optional.of(tie),
                 Optional.empty(),
                 Optional.empty(),
-                Saying.typed(reason.strip())));
+                Saying.typed(reason.strip()),
+                Concerned.between(event, event.after(facts, given))));
         return After.accepted(event, given, facts);
     }
 

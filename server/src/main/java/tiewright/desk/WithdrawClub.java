@@ -55,14 +55,8 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
 
     private Outcome accepted(Event event, Given given) {
         int number = Numbers.ruling(event);
-        String name = event.club(club).orElseThrow().name();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new OfficialFact.RulingStated(
-                number,
-                Saying.of("notices.withdrawal").with("club", name),
-                Saying.of("notices.withdrawal-treatment").with("treatment", treatment.code()),
-                reason.strip(),
-                by.strip()));
+        facts.add(new OfficialFact.RulingStated(number, about(event), treated(), reason.strip(), by.strip()));
         facts.add(new OfficialFact.ClubWithdrawn(club, lastPlayed(event), treatment, number));
         List<PrivateNote> notes = new ArrayList<>();
         for (Tie tie : event.ties().values()) {
@@ -72,7 +66,28 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
                 notes.addAll(sealed.notes());
             }
         }
+        facts.add(notice(event, given, facts, number));
         return After.accepted(event, given, facts, notes);
+    }
+
+    private OfficialFact.NoticeStated notice(Event event, Given given, List<Fact> facts, int ruling) {
+        return new OfficialFact.NoticeStated(
+                Numbers.notice(event),
+                Ruled.notice(about(event), treated(), ruling),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Saying.typed(reason.strip()),
+                Concerned.between(event, event.after(facts, given)));
+    }
+
+    private Saying about(Event event) {
+        return Saying.of("notices.withdrawal")
+                .with("club", event.club(club).orElseThrow().name());
+    }
+
+    private Saying treated() {
+        return Saying.of("notices.withdrawal-treatment").with("treatment", treatment.code());
     }
 
     /** The last tie of which the club has a card. */

@@ -175,6 +175,8 @@ public sealed interface OfficialFact extends Fact {
     /**
      * A notice that a decision puts into words: numbered, all of it as facts, so that it can be said in any language and
      * says the same for ever. The components are those of {@link NoticePosted}.
+     *
+     * @param clubs whom it concerns beside the clubs of the ties whose times it changes
      */
     record NoticeStated(
             int number,
@@ -182,8 +184,28 @@ public sealed interface OfficialFact extends Fact {
             Optional<TieId> tie,
             Optional<Saying> before,
             Optional<Saying> after,
-            Saying reason)
+            Saying reason,
+            List<ClubId> clubs)
             implements OfficialFact {
+        public NoticeStated {
+            clubs = List.copyOf(clubs);
+        }
+
+        /** Whom it concerns follows from the times that change with it. */
+        public NoticeStated(
+                int number,
+                Saying text,
+                Optional<TieId> tie,
+                Optional<Saying> before,
+                Optional<Saying> after,
+                Saying reason) {
+            this(number, text, tie, before, after, reason, List.of());
+        }
+
+        public NoticeStated concerning(List<ClubId> whom) {
+            return new NoticeStated(number, text, tie, before, after, reason, whom);
+        }
+
         @Override
         public FactKind kind() {
             return FactKind.NOTICE_STATED;

@@ -21,14 +21,16 @@ import java.util.stream.Stream;
  * @param plans whole plans in the order in which they were published
  * @param rubbers where and when each rubber of a planned tie stands; a tie that was moved by hand since has none
  * @param changes every start and court that was given, oldest first
+ * @param others the clubs that a notice concerns beside those of the changes under it, by its number
  * @param told the clubs that were told of a notice, by its number
  */
 public record OrderOfPlay(
         List<Plan> plans,
         Map<TieId, SortedMap<RubberNo, Place>> rubbers,
         List<Change> changes,
+        Map<Integer, List<ClubId>> others,
         Map<Integer, Set<ClubId>> told) {
-    static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of());
+    static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of(), Map.of());
 
     /**
      * A whole plan that was published under one notice.
@@ -112,6 +114,7 @@ public record OrderOfPlay(
         plans = List.copyOf(plans);
         rubbers = Collections.unmodifiableMap(new LinkedHashMap<>(rubbers));
         changes = List.copyOf(changes);
+        others = Collections.unmodifiableMap(new LinkedHashMap<>(others));
         told = Collections.unmodifiableMap(new LinkedHashMap<>(told));
     }
 
@@ -132,11 +135,17 @@ public record OrderOfPlay(
         return changes.stream().filter(change -> change.tie().equals(tie)).toList();
     }
 
-    /** The clubs that a notice about times concerns. */
+    /** The clubs that a notice concerns. */
     public Set<ClubId> concerned(int notice) {
         Set<ClubId> clubs = new TreeSet<>(java.util.Comparator.comparing(ClubId::code));
         under(notice).forEach(change -> clubs.addAll(change.clubs()));
+        clubs.addAll(others.getOrDefault(notice, List.of()));
         return clubs;
+    }
+
+    /** The tie had a time before, so that a new one is a change for those who read the old one. */
+    public boolean hadTime(TieId tie) {
+        return of(tie).stream().anyMatch(change -> !change.after().isNone());
     }
 
     public Set<ClubId> told(int notice) {
@@ -158,7 +167,7 @@ public record OrderOfPlay(
                 fact.by(),
                 at,
                 changes.size());
-        return new OrderOfPlay(more(plans, plan), rubbers, changes, told);
+        return new OrderOfPlay(more(plans, plan), rubbers, changes, others, told);
     }
 
     OrderOfPlay timed(Tie tie, Saying between, DrawFact.TieTimed fact, Instant at) {
@@ -179,9 +188,9 @@ public record OrderOfPlay(
     }
 
     private OrderOfPlay changed(Tie tie, Change change) {
-        Map<TieId, SortedMap<RubberNo, Place>> others = new LinkedHashMap<>(rubbers);
-        others.remove(tie.id());
-        return new OrderOfPlay(plans, others, more(changes, change), told);
+        Map<TieId, SortedMap<RubberNo, Place>> rest = new LinkedHashMap<>(rubbers);
+        rest.remove(tie.id());
+        return new OrderOfPlay(plans, rest, more(changes, change), others, told);
     }
 
     /** The courts that the tie stands on: those of its rubbers where they are planned, else its own. */
@@ -214,15 +223,25 @@ public record OrderOfPlay(
                 && now.get(last).notice().isEmpty()) {
             now.set(last, now.get(last).onto(courts(places)));
         }
-        return new OrderOfPlay(plans, all, now, told);
+        return new OrderOfPlay(plans, all, now, others, told);
     }
 
     /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
     OrderOfPlay noticed(OfficialFact.NoticeStated notice) {
-        Optional<Plan> told = plan().filter(plan -> plan.notice() == notice.number());
-        return told.map(plan -> byPlan(plan, notice.number()))
+        Optional<Plan> its = plan().filter(plan -> plan.notice() == notice.number());
+        return its.map(plan -> byPlan(plan, notice.number()))
                 .orElseGet(() ->
-                        notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this));
+                        notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this))
+                .concerning(notice);
+    }
+
+    private OrderOfPlay concerning(OfficialFact.NoticeStated notice) {
+        if (notice.clubs().isEmpty()) {
+            return this;
+        }
+        Map<Integer, List<ClubId>> all = new LinkedHashMap<>(others);
+        all.put(notice.number(), notice.clubs());
+        return new OrderOfPlay(plans, rubbers, changes, all, told);
     }
 
     private OrderOfPlay byPlan(Plan plan, int number) {
@@ -231,7 +250,7 @@ public record OrderOfPlay(
                 .filter(Change::isOne)
                 .map(change -> change.under(number))
                 .forEach(linked::add);
-        return new OrderOfPlay(plans, rubbers, linked, told);
+        return new OrderOfPlay(plans, rubbers, linked, others, told);
     }
 
     private OrderOfPlay byTie(TieId tie, int number) {
@@ -243,7 +262,7 @@ public record OrderOfPlay(
         }
         List<Change> linked = new ArrayList<>(changes);
         linked.set(last, changes.get(last).under(number));
-        return new OrderOfPlay(plans, rubbers, linked, told);
+        return new OrderOfPlay(plans, rubbers, linked, others, told);
     }
 
     OrderOfPlay told(OfficialFact.NoticeTold fact) {
@@ -255,7 +274,7 @@ public record OrderOfPlay(
             clubs.remove(fact.club());
         }
         all.put(fact.notice(), Collections.unmodifiableSet(clubs));
-        return new OrderOfPlay(plans, rubbers, changes, all);
+        return new OrderOfPlay(plans, rubbers, changes, others, all);
     }
 
     private static <T> List<T> more(List<T> list, T one) {

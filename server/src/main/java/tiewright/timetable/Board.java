@@ -237,13 +237,28 @@ final class Board {
         return tiesOfClub[club];
     }
 
-    /** Before this minute a club of the tie is not here. */
+    /** Before this minute a club of the tie is not here, or its start was published for then. */
     int ready(PlanTie tie) {
+        return Math.max(here(tie), published(tie));
+    }
+
+    private int here(PlanTie tie) {
         return tie.clubs().stream()
-                .flatMap(club -> Optional.ofNullable(problem.notBefore().get(club)).stream())
+                .flatMap(club -> Optional.ofNullable(problem.notBefore().clubs().get(club)).stream())
                 .mapToInt(Clock::minute)
                 .max()
                 .orElse(0);
+    }
+
+    private int published(PlanTie tie) {
+        return Optional.ofNullable(problem.notBefore().published().get(tie.id()))
+                .map(start -> Clock.minute(start, base))
+                .orElse(0);
+    }
+
+    /** It is the published start that keeps the tie from beginning earlier. */
+    boolean isKeptByItsStart(PlanTie tie) {
+        return published(tie) > here(tie);
     }
 
     int ready(int piece) {

@@ -21,6 +21,7 @@ final class Bounds {
         COURTS("bound-courts"),
         CLUB("bound-club"),
         SOURCES("bound-sources"),
+        PUBLISHED("bound-published"),
         PINNED("bound-pinned");
 
         private final String code;
@@ -30,10 +31,14 @@ final class Bounds {
         }
     }
 
-    /** A bound and what makes it. */
-    private record End(int minute, Cause cause) {
-        End or(int other, Cause why) {
-            return other > minute ? new End(other, why) : this;
+    /**
+     * A bound and what makes it.
+     *
+     * @param from nothing of what makes it can begin before this minute
+     */
+    private record End(int minute, Cause cause, int from) {
+        End or(int other, Cause why, int head) {
+            return other > minute ? new End(other, why, head) : this;
         }
     }
 
@@ -65,13 +70,16 @@ final class Bounds {
     }
 
     private Reason because(End end) {
-        List<Piece> free =
-                board.pieces().stream().filter(piece -> piece.pin().isEmpty()).toList();
+        List<Piece> free = board.pieces().stream()
+                .filter(piece -> piece.pin().isEmpty() && head(piece) >= end.from())
+                .toList();
         int rubbers = free.stream().mapToInt(piece -> piece.rubbers().size()).sum();
-        int bare = courts.endOfRubbers(rubbers);
+        int bare = courts.endOfRubbers(rubbers, end.from());
+        boolean late = end.cause() == Cause.COURTS && end.from() > board.base();
         boolean sideBySide =
                 end.cause() == Cause.COURTS && board.problem().play() == TiePlay.SIDE_BY_SIDE && bare < end.minute();
-        Reason because = Reason.of(sideBySide ? "bound-side-by-side" : end.cause().code)
+        Reason because = Reason.of(sideBySide ? "bound-side-by-side" : late ? "bound-courts-from" : end.cause().code)
+                .with("from", Clock.time(end.from()))
                 .with("rubbers", rubbers)
                 .with("courts", board.courts())
                 .with("slot", board.slot())
@@ -88,23 +96,31 @@ final class Bounds {
 
     /** No earlier end of these pieces. */
     private End end(List<Piece> pieces) {
-        End end = new End(board.base(), Cause.COURTS);
+        End end = new End(board.base(), Cause.COURTS, board.base());
         List<Piece> free =
                 pieces.stream().filter(piece -> piece.pin().isEmpty()).toList();
+        for (Piece piece : free) {
+            PlanTie tie = board.tie(piece);
+            if (board.isKeptByItsStart(tie)) {
+                int start = onGrid(board.ready(tie));
+                end = end.or(start + piece.minutes(), Cause.PUBLISHED, start);
+            }
+        }
         for (int head : heads(free)) {
             end = end.or(
                     courts.end(
                             free.stream().filter(piece -> head(piece) >= head).toList(), head),
-                    Cause.COURTS);
+                    Cause.COURTS,
+                    head);
         }
         for (ClubId club : board.clubs()) {
-            end = end.or(ofClub(club, free), Cause.CLUB);
+            end = end.or(ofClub(club, free), Cause.CLUB, board.base());
         }
         for (Piece piece : free) {
-            end = end.or(onGrid(head(piece)) + piece.minutes(), Cause.SOURCES);
+            end = end.or(onGrid(head(piece)) + piece.minutes(), Cause.SOURCES, board.base());
         }
         for (Piece piece : pieces) {
-            end = end.or(piece.pin().map(pin -> board.pinned(pin).end()).orElse(0), Cause.PINNED);
+            end = end.or(piece.pin().map(pin -> board.pinned(pin).end()).orElse(0), Cause.PINNED, board.base());
         }
         return end;
     }

@@ -49,9 +49,10 @@ final class CourtTime {
         return Clock.roundedUp(piece.minutes(), board.slot());
     }
 
-    /** When the courts could have held so many rubbers, were each played by itself as soon as a court is free. */
-    int endOfRubbers(int rubbers) {
-        return board.base() + area(rubbers, 0) * board.slot();
+    /** When the courts could have held so many rubbers, none before {@code from}, were each played as soon as a court is free. */
+    int endOfRubbers(int rubbers, int from) {
+        int first = Clock.roundedUp(from - board.base(), board.slot());
+        return board.base() + (first + area(rubbers, first)) * board.slot();
     }
 
     private int area(List<Piece> pieces, int first) {

@@ -60,7 +60,7 @@ final class Judge {
                         .with("start", Clock.time(spot.start())));
             }
             if (spot.start() < board.ready(one.number())) {
-                breach(Reason.of("breach-not-here")
+                breach(Reason.of(board.isKeptByItsStart(board.tie(one)) ? "breach-published" : "breach-not-here")
                         .with("tie", id(one))
                         .with("start", Clock.time(spot.start()))
                         .with("ready", Clock.time(board.ready(one.number()))));

@@ -117,7 +117,7 @@ final class PinReader {
         }
         int rubbers = event.progress(tie).left().size();
         int width = Math.min(problem.courtsPerTie(), rubbers);
-        List<String> courts = beside(court.get(), width);
+        List<String> courts = published(tie).orElseGet(() -> beside(court.get(), width));
         LocalTime free = pins.stream()
                 .filter(pin -> pin.courts().stream().anyMatch(courts::contains))
                 .map(Pin::end)
@@ -138,6 +138,14 @@ final class PinReader {
     private boolean isFrozen(LocalTime published, int now) {
         int at = Clock.minute(published, now);
         return asked.freezeMinutes() > 0 && at >= now && at <= now + asked.freezeMinutes();
+    }
+
+    /** The courts of its rubbers, where they were published one by one and can all be used. */
+    private Optional<List<String>> published(Tie tie) {
+        return Optional.of(event.order().rubbers(tie.id()))
+                .filter(places -> !places.isEmpty())
+                .map(places -> event.order().courts(tie))
+                .filter(courts -> courts.stream().allMatch(this::isUsable));
     }
 
     /** The published court names the first of those that a tie takes; the others lie beside it. */

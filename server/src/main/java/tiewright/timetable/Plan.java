@@ -3,6 +3,7 @@ package tiewright.timetable;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import tiewright.conditions.Conditions;
 import tiewright.event.ClubId;
 import tiewright.event.TieId;
 
@@ -86,5 +87,16 @@ public record Plan(
     /** What each part of the score means here, in the order in which they count. */
     public List<Reason> explained() {
         return Why.score(this);
+    }
+
+    /** Deciders have no slot in a plan: how many are to be expected, of even clubs; empty where ties have none. */
+    public Optional<Reason> expectedDeciders(Conditions conditions) {
+        double expected = problem.ties().size() * Shortening.levelChance(conditions.rubbers());
+        return conditions.expectsDeciders()
+                ? Optional.of(Reason.of("no-slot-for-deciders")
+                        .with("count", Math.round(expected))
+                        .with("ties", problem.ties().size())
+                        .with("minutes", problem.slotMinutes()))
+                : Optional.empty();
     }
 }

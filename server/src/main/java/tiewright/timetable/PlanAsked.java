@@ -27,8 +27,9 @@ public record PlanAsked(
     /**
      * @param now the first moment that can be planned; empty = the start of the event
      * @param freezeMinutes a published start so soon after now stays
+     * @param earlier whether a tie may begin before its published start, so that its clubs must agree to it
      */
-    public record From(Optional<LocalTime> now, int freezeMinutes) {}
+    public record From(Optional<LocalTime> now, int freezeMinutes, boolean earlier) {}
 
     /**
      * @param lostCourts courts that can no longer be used
@@ -50,12 +51,15 @@ public record PlanAsked(
 
     /** The whole day, nothing pinned. */
     public static PlanAsked wholeDay() {
-        return of(new From(Optional.empty(), 0));
+        return of(new From(Optional.empty(), 0, true));
     }
 
-    /** The rest of the day from now on; what is in play stays, and so does what starts within the freeze window. */
+    /**
+     * The rest of the day from now on; what is in play stays, and so does what starts within the freeze window. Nothing else
+     * begins before its published start.
+     */
     public static PlanAsked from(LocalTime now, int freezeMinutes) {
-        return of(new From(Optional.of(now), freezeMinutes));
+        return of(new From(Optional.of(now), freezeMinutes, false));
     }
 
     private static PlanAsked of(From from) {
@@ -80,6 +84,12 @@ public record PlanAsked(
 
     public Optional<LocalTime> closes() {
         return broken.closes();
+    }
+
+    /** Ties may begin before their published starts, to be agreed with their clubs. */
+    public PlanAsked withEarlierStarts() {
+        From free = new From(from.now, from.freezeMinutes, true);
+        return new PlanAsked(slotMinutes, pace, free, courtsPerTie, umpires, byHand, broken);
     }
 
     public PlanAsked withSlot(int minutes) {

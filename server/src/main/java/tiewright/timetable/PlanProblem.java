@@ -15,27 +15,21 @@ import tiewright.event.Event;
  * @param courts those that can be used, in the order in which they lie; at most 64
  * @param ties what is left to play
  * @param pins what stays where it is
- * @param notBefore clubs that cannot play from the start, and from when they can
+ * @param notBefore clubs that come later, and starts that were published and stay lower limits
  */
 public record PlanProblem(
-        Slots slots,
-        List<PlanCourt> courts,
-        List<PlanTie> ties,
-        Manner manner,
-        List<Pin> pins,
-        Map<ClubId, LocalTime> notBefore) {
+        Slots slots, List<PlanCourt> courts, List<PlanTie> ties, Manner manner, List<Pin> pins, NotBefore notBefore) {
     public static final int MOST_COURTS = 64;
 
     public PlanProblem {
         courts = List.copyOf(courts);
         ties = List.copyOf(ties);
         pins = List.copyOf(pins);
-        notBefore = Map.copyOf(notBefore);
     }
 
     /** Nothing is pinned, and every club is here from the start. */
     static PlanProblem free(Slots slots, List<PlanCourt> courts, List<PlanTie> ties, Manner manner) {
-        return new PlanProblem(slots, courts, ties, manner, List.of(), Map.of());
+        return new PlanProblem(slots, courts, ties, manner, List.of(), NotBefore.NOTHING);
     }
 
     /** Everything that is not over yet, under the conditions of the event. */
@@ -118,7 +112,11 @@ public record PlanProblem(
     }
 
     PlanProblem withNotBefore(Map<ClubId, LocalTime> clubs) {
-        return new PlanProblem(slots, courts, ties, manner, pins, clubs);
+        return with(notBefore.withClubs(clubs));
+    }
+
+    PlanProblem with(NotBefore other) {
+        return new PlanProblem(slots, courts, ties, manner, pins, other);
     }
 
     /** This problem with one more thing put somewhere by hand; what was pinned there before is not any more. */

@@ -6,8 +6,11 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.conditions.TiePlay;
 import tiewright.event.ClubId;
@@ -61,9 +64,46 @@ final class ProblemReader {
                         courts,
                         open.stream().map(this::tie).toList(),
                         Manner.of(play).together(true).umpired(asked.umpires()))
-                .withNotBefore(asked.lateClubs());
-        PlanProblem wide = wide(free);
-        return wide.withPins(new PinReader(event, asked, wide, open).pins());
+                .with(new NotBefore(asked.lateClubs(), published()));
+        PlanProblem wide = pinned(wide(free));
+        return onItsGrid(wide)
+                .map(this::pinned)
+                .filter(other -> length(other) < length(wide))
+                .orElse(wide);
+    }
+
+    private PlanProblem pinned(PlanProblem problem) {
+        return problem.withPins(new PinReader(event, asked, problem, open).pins());
+    }
+
+    /** What people were told; what has begun or was put somewhere by hand is not asked. */
+    private Map<TieId, LocalTime> published() {
+        return asked.from().earlier()
+                ? Map.of()
+                : open.stream()
+                        .filter(tie -> tie.start().isPresent() && !tie.isInPlay())
+                        .filter(tie -> asked.byHand().stream()
+                                .noneMatch(pin -> pin.tie().equals(tie.id())))
+                        .collect(Collectors.toMap(Tie::id, tie -> tie.start().orElseThrow()));
+    }
+
+    /**
+     * Slots that begin when most published starts do: else a day on time would begin each tie up to a slot after its start. Empty
+     * where the slots from now on are the same.
+     */
+    private Optional<PlanProblem> onItsGrid(PlanProblem problem) {
+        int base = Clock.minute(problem.start());
+        int slot = problem.slotMinutes();
+        Map<Integer, Long> offsets = problem.notBefore().published().values().stream()
+                .map(start -> Clock.minute(start, base) - base)
+                .filter(after -> after >= 0)
+                .collect(Collectors.groupingBy(after -> after % slot, TreeMap::new, Collectors.counting()));
+        return offsets.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .filter(offset -> offset > 0 && asked.byHand().isEmpty())
+                .map(offset -> problem.with(
+                        new Slots(problem.start().plusMinutes(offset), slot, problem.restMinutes(), problem.closes())));
     }
 
     /** The venue's closing, or an earlier moment after which every court is closed. */

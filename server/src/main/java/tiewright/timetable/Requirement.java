@@ -1,13 +1,10 @@
 package tiewright.timetable;
 
-import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import tiewright.event.ClubId;
 
 /** Something that an organiser could give up, and the problem without it. */
 record Requirement(Reason said, UnaryOperator<PlanProblem> without) {
@@ -43,9 +40,15 @@ record Requirement(Reason said, UnaryOperator<PlanProblem> without) {
                                 .toList())));
             }
         }
+        if (!problem.notBefore().published().isEmpty()) {
+            all.add(new Requirement(
+                    Reason.of("culprit-published"), p -> p.with(p.notBefore().withPublished(Map.of()))));
+        }
         problem.notBefore()
+                .clubs()
                 .forEach((club, time) -> all.add(new Requirement(
-                        Reason.of("culprit-late-club").with("club", club).with("start", time), p -> here(p, club))));
+                        Reason.of("culprit-late-club").with("club", club).with("start", time),
+                        p -> p.with(p.notBefore().without(club)))));
         if (problem.restMinutes() > 0) {
             all.add(new Requirement(Reason.of("culprit-rest").with("rest", problem.restMinutes()), p -> p.withRest(0)));
         }
@@ -86,11 +89,5 @@ record Requirement(Reason said, UnaryOperator<PlanProblem> without) {
 
     private static PlanProblem apart(PlanProblem p) {
         return p.with(p.manner().together(false));
-    }
-
-    private static PlanProblem here(PlanProblem p, ClubId club) {
-        Map<ClubId, LocalTime> others = new HashMap<>(p.notBefore());
-        others.remove(club);
-        return p.withNotBefore(others);
     }
 }

@@ -67,7 +67,7 @@ public class TimetableConstraints implements ConstraintProvider {
                 .asConstraint(TimetableWeights.COURT_CLOSED);
     }
 
-    /** A club that comes late does not play before. */
+    /** A club that comes late does not play before, and no tie begins before its published start. */
     Constraint clubNotHere(ConstraintFactory factory) {
         return factory.forEach(PlacedPiece.class)
                 .filter(piece -> piece.start() < piece.board().ready(piece.number()))

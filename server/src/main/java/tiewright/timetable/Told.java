@@ -1,15 +1,14 @@
 package tiewright.timetable;
 
 import java.time.LocalTime;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
-import tiewright.event.Side;
-import tiewright.event.Slot;
-import tiewright.event.SlotSource;
+import tiewright.event.MayPlay;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 
@@ -23,14 +22,12 @@ final class Told {
 
     /** @param rulesChange then everybody who still plays */
     Set<ClubId> clubs(Plan plan, List<TieId> notPlayed, boolean rulesChange) {
-        Set<ClubId> clubs = new LinkedHashSet<>();
-        for (PlanTie tie : plan.problem().ties()) {
-            if (rulesChange || isMoved(plan, tie.id())) {
-                addClubs(tie.id(), clubs);
-            }
-        }
-        notPlayed.forEach(tie -> addClubs(tie, clubs));
-        return clubs;
+        List<TieId> ties = new ArrayList<>(notPlayed);
+        plan.problem().ties().stream()
+                .map(PlanTie::id)
+                .filter(tie -> rulesChange || isMoved(plan, tie))
+                .forEach(ties::add);
+        return MayPlay.of(event, ties);
     }
 
     private boolean isMoved(Plan plan, TieId id) {
@@ -39,29 +36,18 @@ final class Told {
         boolean pinned = places.stream()
                 .allMatch(place ->
                         place.pinned().filter(why -> why != Pin.Why.BY_HAND).isPresent());
+        Optional<LocalTime> start =
+                tie.filter(Tie::isInPlay).flatMap(Tie::start).or(() -> plan.start(id));
         Optional<LocalTime> published = tie.flatMap(Tie::start);
-        boolean sameCourt = tie.flatMap(Tie::court)
-                .map(court -> places.stream().anyMatch(place -> place.courts().contains(court)))
-                .orElse(false);
-        return !pinned && !(published.isPresent() && published.equals(plan.start(id)) && sameCourt);
-    }
-
-    /** The clubs of a tie, or all that may still come to it. */
-    private void addClubs(TieId id, Set<ClubId> clubs) {
-        for (Tie tie : event.tie(id).stream().toList()) {
-            for (Side side : Side.values()) {
-                Slot slot = tie.slot(side);
-                slot.club().ifPresentOrElse(clubs::add, () -> slot.from().ifPresent(from -> addSources(from, clubs)));
-            }
-        }
-    }
-
-    private void addSources(SlotSource from, Set<ClubId> clubs) {
-        if (from.kind() == SlotSource.Kind.POOL_PLACE) {
-            clubs.addAll(event.pools().getOrDefault(from.of(), List.of()));
-        } else {
-            addClubs(TieId.of(from.of()), clubs);
-        }
+        List<String> courts = places.stream()
+                .flatMap(place -> place.lines(plan.problem().slotMinutes()).stream())
+                .sorted(Comparator.comparing(Assignment.Line::rubber))
+                .map(Assignment.Line::court)
+                .distinct()
+                .toList();
+        boolean same = published.equals(start)
+                && tie.filter(one -> event.order().courts(one).equals(courts)).isPresent();
+        return !pinned && !same;
     }
 
     int people(Set<ClubId> clubs) {

@@ -57,7 +57,7 @@ final class Why {
         int start = board.base() + slot * board.slot();
         Spot there = new Spot(start, start + piece.minutes(), slot, 0, 0);
         if (start < board.ready(piece.number())) {
-            return Reason.of("why-not-here")
+            return Reason.of(board.isKeptByItsStart(board.tie(piece)) ? "why-published" : "why-not-here")
                     .with("at", Clock.time(start))
                     .with("ready", Clock.time(board.ready(piece.number())));
         }

@@ -103,6 +103,16 @@ class DecideCorrectionTest {
     }
 
     @Test
+    void everybody_whose_opponent_or_time_changes_is_told_of_the_notice_and_nobody_where_it_stands() {
+        day.does(decide(CorrectionChoice.REPLAY));
+        assertThat(day.event().order().concerned(1))
+                .as("final and third place begin again, with each other's clubs")
+                .contains(N, S, ClubId.of("E"));
+        Days stands = CupDay.advanced().does(decide(CorrectionChoice.LET_STAND));
+        assertThat(stands.event().order().concerned(1)).isEmpty();
+    }
+
+    @Test
     void a_sheet_sealed_for_a_tie_that_begins_anew_goes_back_unseen() {
         day.does(decide(CorrectionChoice.REPLAY));
         ExchangeId sheets = ExchangeId.sheets(TieId.of("P3"));

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
 import tiewright.event.TieId;
@@ -61,6 +63,30 @@ class OfficialsTest {
         day.does(new RetimeTie(TieId.of("A2"), Optional.of(LocalTime.of(11, 0)), Optional.of("2"), ""));
         assertThat(day.tie("A2").court()).contains("2");
         assertThat(notices()).isEmpty();
+    }
+
+    @Test
+    void a_time_for_a_tie_that_lost_its_published_one_is_a_change_and_needs_its_notice() {
+        day.fact(new DrawFact.TieTimed(TieId.of("A1"), Optional.empty(), Optional.empty()));
+        assertThat(Why.not(day, retime("11:00", "1", ""))).containsExactly("desk.text-missing.reason");
+        day.does(retime("11:00", "1", "begins again"));
+        assertThat(notices()).hasSize(1);
+        assertThat(day.event().order().concerned(1)).extracting(ClubId::code).containsExactly("N", "S");
+    }
+
+    @Test
+    void by_hand_too_nothing_begins_before_its_published_start_unless_its_clubs_know() {
+        RetimeTie earlier = retime("09:50", "1", "court free");
+        assertThat(Why.not(day, earlier)).containsExactly("desk.earlier-than-published");
+        day.does(new RetimeTie(
+                earlier.tie(),
+                earlier.start(),
+                earlier.court(),
+                earlier.reason(),
+                Set.of(ClubId.of("N"), ClubId.of("S"))));
+        assertThat(notices().get(0).after().map(Days::said))
+                .contains("09:50, court 1; earlier than published, told beforehand: Club N and Club S");
+        assertThat(day.event().order().told(1)).hasSize(2);
     }
 
     @Test

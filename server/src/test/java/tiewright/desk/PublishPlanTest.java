@@ -5,18 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.DrawFact;
 import tiewright.event.Fact;
 import tiewright.event.FactKind;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.RubberNo;
+import tiewright.event.Slot;
+import tiewright.event.SlotSource;
+import tiewright.event.Stage;
 import tiewright.event.TieId;
 
 /** One press publishes one plan: one notice, old and new times, what may not move, what needs a ruling, and by whom. */
@@ -157,7 +162,7 @@ class PublishPlanTest {
                 .isEmpty();
         assertThat(late.at("10:10").codes(plan(on(TieId.of("A9"), "10:15", "2"))))
                 .as("never earlier")
-                .containsExactly("desk.plan-moves-frozen");
+                .containsExactly("desk.plan-moves-frozen", "desk.earlier-than-published");
     }
 
     @Test
@@ -170,6 +175,46 @@ class PublishPlanTest {
         assertThat(after.tie("A1").start())
                 .as("the tie itself began when it began")
                 .contains(LocalTime.of(10, 0));
+    }
+
+    @Test
+    void nothing_begins_before_its_published_start_unless_each_club_was_ticked_as_told_and_the_notice_says_so() {
+        PublishPlan earlier = plan(on(A2, "10:10", "1", "2", "3", "4"));
+        assertThat(planned().codes(earlier)).containsExactly("desk.earlier-than-published");
+        assertThat(planned().codes(earlier.tellingBefore(Set.of(ClubId.of("E")))))
+                .as("each club, not one of them")
+                .containsExactly("desk.earlier-than-published");
+        assertThat(earlier.earlier(planned().event())).extracting(ClubId::code).containsExactly("E", "W");
+        Days day = planned().does(earlier.tellingBefore(Set.of(ClubId.of("E"), ClubId.of("W"))));
+        assertThat(day.event().notices().get(1).notice().after().map(Days::said))
+                .contains("1 tie has a new time; earlier than published, told beforehand: Club E and Club W");
+        assertThat(day.event().order().told(2)).extracting(ClubId::code).containsExactlyInAnyOrder("E", "W");
+    }
+
+    @Test
+    void who_is_to_be_told_is_the_same_before_the_press_and_after_it() {
+        Days day = planned()
+                .fact(new DrawFact.TieArranged(
+                        TieId.of("F"),
+                        Stage.KNOCKOUT,
+                        Optional.empty(),
+                        1,
+                        Slot.from(SlotSource.place("A", 1)),
+                        Slot.of(ClubId.of("N"))))
+                .does(plan(on(TieId.of("F"), "11:00", "1")));
+        PublishPlan later = plan(on(A2, "10:20", "1", "2", "3", "4"), on(TieId.of("F"), "11:20", "1"));
+        List<ClubId> before = later.concerned(day.event());
+        assertThat(before)
+                .as("whoever may come to the final has to know when it is")
+                .extracting(ClubId::code)
+                .containsExactly("E", "N", "S", "W");
+        assertThat(day.does(later).event().order().concerned(3)).containsExactlyElementsOf(before);
+    }
+
+    @Test
+    void a_plan_can_be_published_some_minutes_after_its_first_start_for_it_is_read_first() {
+        assertThat(day().at("10:12").codes(plan(on(A1, "10:00", "1")))).isEmpty();
+        assertThat(day().at("10:16").codes(plan(on(A1, "10:00", "1")))).containsExactly("desk.plan-in-the-past");
     }
 
     @Test

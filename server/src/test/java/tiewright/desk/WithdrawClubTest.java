@@ -51,6 +51,16 @@ class WithdrawClubTest {
     }
 
     @Test
+    void has_a_numbered_notice_for_the_club_that_it_would_have_met() {
+        day.does(withdraw("E", Withdrawal.KEEP));
+        assertThat(day.event().notices())
+                .singleElement()
+                .satisfies(posted -> assertThat(Days.said(posted.notice().text()))
+                        .isEqualTo("Withdrawal of Club E. withdrawal: keep Ruling 1."));
+        assertThat(day.event().order().concerned(1)).extracting(ClubId::code).containsExactly("N");
+    }
+
+    @Test
     void an_awarded_tie_counts_for_the_other_club() {
         day.does(withdraw("E", Withdrawal.AWARD));
         assertThat(Standings.of(PoolTables.input(day.event(), "A")).row(ClubId.of("N")))

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
+import tiewright.event.How;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
@@ -143,6 +144,39 @@ class BrokenDayTest {
         Guest desk = served.as(Role.DESK);
         assertThat(desk.get("/notices").text()).contains("Notice 2: tell 6 clubs");
         assertThat(desk.get("/desk/notice/2").text()).contains("0 of 6 clubs told", "Player " + club + "1");
+    }
+
+    @Test
+    void a_card_that_comes_in_between_does_not_keep_a_plan_from_being_published_and_those_told_are_those_counted() {
+        Guest organiser = published();
+        assertThat(organiser.get(PLAN).text())
+                .contains("Published as version 1", "Published, version 1; ends at")
+                .doesNotContain("Draft, not published", "Publish this plan");
+        served.at(Days.moment("13:50"));
+        String first = served.ledger.event().order().changes().get(0).tie().code();
+        Guest.Got asked =
+                organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "injury", "from", "14:30", "slot", "20"));
+        assertThat(asked.status()).as(asked.text()).isEqualTo(200);
+        served.service.awaitPlans();
+        Guest.Got ways = organiser.get(BREAKS);
+        java.util.regex.Matcher counted = java.util.regex.Pattern.compile("To be told: (\\d+) people of ([^.]*)")
+                .matcher(part(ways.text(), "Fewer rounds"));
+        assertThat(counted.find()).as(ways.text()).isTrue();
+        served.given(
+                List.of(new tiewright.event.PlayFact.CardEntered(
+                        TieId.of(first), tiewright.event.RubberNo.of(1), Days.games("11-5"), How.PLAYED)),
+                List.of());
+        served.at(Days.moment("13:56"));
+        Guest.Got done = organiser.post(
+                BREAKS + "/publish",
+                organiser.filled(
+                        BREAKS,
+                        BREAKS + "/publish",
+                        Map.of("reason", "held up", "by", "Ines", "option", option(ways.body(), "fewer rounds"))));
+        assertThat(done.path()).as(done.text()).isEqualTo("/plan");
+        assertThat(served.ledger.event().order().concerned(2))
+                .extracting(club -> "Club " + club.code())
+                .containsExactly(counted.group(2).split(", "));
     }
 
     @Test

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.DrawFact;
 import tiewright.event.Event;
+import tiewright.event.RubberNo;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
 
@@ -211,6 +213,68 @@ class RainDayTest {
                 spots[piece] = null;
             }
         }
+    }
+
+    /** The same day on time: two rounds, one tie after the other, published from 15:00 on. */
+    private static Event published() {
+        Days day = Days.empty()
+                .fact(new SetUpFact.EventDescribed(
+                        "Dry day",
+                        Days.DATE,
+                        "Long Hall",
+                        Days.ZONE,
+                        LocalTime.of(9, 0),
+                        Optional.of(LocalTime.of(18, 0))))
+                .clubs("A", "B", "C", "D")
+                .courts("1", "2", "3", "4")
+                .poolTie("A-B", "P", 1, "A", "B")
+                .poolTie("C-D", "P", 1, "C", "D")
+                .poolTie("A-C", "P", 2, "A", "C")
+                .poolTie("B-D", "P", 2, "B", "D");
+        return day.timed("A-B", "15:00", "1")
+                .timed("C-D", "15:20", "1")
+                .timed("A-C", "16:00", "1")
+                .timed("B-D", "16:20", "1")
+                .event();
+    }
+
+    @Test
+    void as_planned_nothing_begins_before_its_published_start_and_a_day_on_time_keeps_every_start() {
+        PlanAsked asked = PlanAsked.from(LocalTime.of(14, 33), 0).withSlot(20);
+        List<ReplanOption> ways = Replan.options(published(), asked, Budget.ofSteps(3_000, 1));
+        for (ReplanOption way : ways) {
+            for (PlanTie tie : way.plan().problem().ties()) {
+                assertThat(way.plan().start(tie.id()).orElseThrow())
+                        .as(way.cut() + " " + tie.id())
+                        .isAfterOrEqualTo(
+                                published().tie(tie.id()).orElseThrow().start().orElseThrow());
+            }
+        }
+        assertThat(ways.get(0).finish()).isEqualTo("16:40");
+        assertThat(ways.get(0).plan().bound().finish()).isEqualTo("16:40");
+        assertThat(ways.get(0).plan().bound().because().code()).isEqualTo("timetable.bound-published");
+        assertThat(ways.get(0).plan().why(TieId.of("A-B")))
+                .extracting(Reason::code)
+                .as("the first slot of the grid is that of the published starts")
+                .containsExactly("timetable.why-published");
+        Replan.options(published(), asked.withEarlierStarts(), Budget.ofSteps(3_000, 1)).stream()
+                .filter(way -> way.cut() == Cut.AS_IS)
+                .forEach(way -> assertThat(way.finish()).isEqualTo("16:13"));
+    }
+
+    @Test
+    void a_frozen_tie_keeps_the_courts_of_its_rubbers_whatever_a_tie_takes_in_the_rest_of_the_plan() {
+        Days day = Days.aDay().clubs("A", "B").courts("1", "2", "3", "4").poolTie("A-B", "P", 1, "A", "B");
+        day.timed("A-B", "15:00", "1");
+        for (RubberNo rubber : RubberNo.upTo(4)) {
+            day.fact(new DrawFact.RubberTimed(
+                    TieId.of("A-B"), rubber, LocalTime.of(15, 0), rubber.toString(), Optional.empty()));
+        }
+        PlanAsked asked = PlanAsked.from(LocalTime.of(14, 50), 20).withSlot(20).withCourtsPerTie(2);
+        assertThat(PlanProblem.of(day.event(), asked).pins()).singleElement().satisfies(pin -> {
+            assertThat(pin.courts()).containsExactly("1", "2", "3", "4");
+            assertThat(pin.end()).isEqualTo("15:20");
+        });
     }
 
     @Test

@@ -3,6 +3,8 @@ package tiewright.http.answers;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import tiewright.desk.PublishPlan;
+import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -53,6 +55,21 @@ public final class PlanAnswers {
                 ? 1
                 : event.tie(tie).map(one -> event.progress(one).left().size()).orElse(1);
         return Math.max(1, (rubbers + courts - 1) / Math.max(1, courts));
+    }
+
+    /** The clubs that its notice will concern. */
+    public List<ClubId> concerned(PublishPlan plan) {
+        return plan.concerned(event);
+    }
+
+    /** The clubs of which it asks to begin before a published start. */
+    public List<ClubId> earlier(PublishPlan plan) {
+        return plan.earlier(event);
+    }
+
+    /** It is the order of play as it stands. */
+    public boolean isPublished(PublishPlan plan) {
+        return plan.isPublished(event);
     }
 
     /** A search for ways to go on after something broke. */

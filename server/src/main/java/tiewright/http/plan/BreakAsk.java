@@ -35,6 +35,7 @@ import tiewright.wording.Words;
  * @param lost courts that cannot be used any more
  * @param club that is late, and when it will be ready
  * @param closes the venue closes then, if that changed
+ * @param earlier whether ties may begin before their published starts, to be agreed with their clubs
  */
 record BreakAsk(
         What what,
@@ -46,7 +47,8 @@ record BreakAsk(
         Optional<LocalTime> closes,
         OptionalInt slotMinutes,
         Pace pace,
-        long seed) {
+        long seed,
+        boolean earlier) {
     private static final Duration LONGEST_SEARCH = Duration.ofSeconds(5);
     private static final int STEPS = 4_000;
 
@@ -95,7 +97,8 @@ record BreakAsk(
                 closes,
                 PlanAsk.within(form, "slot", 1, 240),
                 PlanAsk.pace(form),
-                PlanAsk.seed(form));
+                PlanAsk.seed(form),
+                form.isTicked(PlanAsk.EARLIER));
         what.ifPresent(which -> asked.check(which, form));
         return asked;
     }
@@ -148,6 +151,7 @@ record BreakAsk(
     PlanAsked asked(int freezeMinutes) {
         PlanAsked asked = PlanAsked.from(start(), freezeMinutes).withPace(pace);
         asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;
+        asked = earlier ? asked.withEarlierStarts() : asked;
         return switch (what) {
             case COURT -> asked.withoutCourts(lost);
             case LATE -> asked.withLateClubs(Map.of(club.orElseThrow(), ready.orElseThrow()));
@@ -205,6 +209,8 @@ record BreakAsk(
         all.add(fields.time("ready", Words.of(event).say("page-plan.it-is-ready-at"), last.flatMap(BreakAsk::ready)));
         all.add(fields.time(
                 "closes", Words.of(event).say("page-plan.the-venue-closes-at"), last.flatMap(BreakAsk::closes)));
+        all.add(PlanAsk.earlierField(
+                fields, event, last.filter(BreakAsk::earlier).isPresent()));
         all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
         all.add(fields.number(
                         "slot",

@@ -4,15 +4,17 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tiewright.desk.PublishPlan;
+import tiewright.event.ClubId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.PlanAnswers;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.State;
 import tiewright.http.views.BreaksView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
@@ -50,7 +52,7 @@ final class BreakScreens {
                         search.filter(one -> options.isPresent())
                                 .map(one -> Integer.toString(one.number()))
                                 .orElse(""),
-                        search.map(one -> publishFields(Fields.of(BreaksPage.PUBLISH, tried), one.asked()))
+                        search.map(one -> publishFields(visit, tried, one.asked()))
                                 .orElse(List.of()),
                         running ? Optional.empty() : Optional.of(look(visit, tried, search))));
     }
@@ -69,15 +71,24 @@ final class BreakScreens {
                                 : Button.other(visit.words().say("page-plan.what-can-be-done"))));
     }
 
-    private static List<tiewright.http.pieces.FormField> publishFields(Fields fields, BreakAsk asked) {
-        return List.of(
+    private static List<FormField> publishFields(Visit visit, Tried tried, BreakAsk asked) {
+        Fields fields = Fields.of(BreaksPage.PUBLISH, tried);
+        List<FormField> all = new ArrayList<>(List.of(
                 fields.line("reason", "Why, in one line", asked.reason())
                         .withMaxLength(300)
                         .mustBeFilled(),
                 fields.line("by", "Who publishes, by name", "")
                         .withAutocomplete("name")
                         .withMaxLength(200)
-                        .mustBeFilled());
+                        .mustBeFilled()));
+        if (asked.earlier()) {
+            all.add(Publishing.told(
+                    visit.words().say("page-plan.told-of-earlier"),
+                    visit.words().say("page-plan.told-of-earlier-hint"),
+                    visit.event().clubs(),
+                    tried));
+        }
+        return all;
     }
 
     private static List<String> verdict(Visit visit, Planning.Search<BreakAsk, PlanAnswers.Ways> search) {
@@ -101,6 +112,23 @@ final class BreakScreens {
                 .flatMap(PlanAnswers.Ways::fault)
                 .ifPresent(fault -> lines.addAll(new PlanWords(visit).impossible(fault)));
         return lines;
+    }
+
+    /** The same clubs that the notice then names. */
+    private static String toldOf(Visit visit, List<ClubId> clubs) {
+        VisibleEvent event = visit.event();
+        int people = clubs.stream()
+                .mapToInt(club -> Math.max(1, event.squad(club).size()))
+                .sum();
+        return visit.words()
+                .say(
+                        "page-plan.to-be-told",
+                        "people",
+                        people,
+                        "clubs",
+                        String.join(", ", clubs.stream().map(event::clubName).toList()),
+                        "count",
+                        clubs.size());
     }
 
     private static List<BreaksView.Choice> options(Visit visit, List<ReplanOption> options) {
@@ -139,14 +167,14 @@ final class BreakScreens {
         option.fairness().stream().map(words::said).forEach(lines::add);
         lines.add(
                 visit.words().say("page-plan.price-in-rubbers-lost-or", "cost", Math.round(option.cost() * 10) / 10.0));
-        lines.add("To be told: "
-                + Counted.of(option.people(), "person").replace("persons", "people") + " of "
-                + (option.clubs().isEmpty()
-                        ? "no club"
-                        : String.join(
-                                ", ",
-                                option.clubs().stream().map(event::clubName).toList()))
-                + ".");
+        PublishPlan published = Publishing.of(option, "", "");
+        lines.add(toldOf(visit, visit.ask(PlanAnswers::new).concerned(published)));
+        List<String> earlier = visit.ask(PlanAnswers::new).earlier(published).stream()
+                .map(event::clubName)
+                .toList();
+        if (!earlier.isEmpty()) {
+            lines.add(visit.words().say("page-plan.begins-earlier-for", "clubs", String.join(", ", earlier)));
+        }
         plan.breaches().stream().limit(4).map(words::said).forEach(lines::add);
         return new BreaksView.Choice(
                 "option-" + number,

@@ -98,7 +98,8 @@ final class BreaksPage implements Page {
                     .filter(court -> asked.lost().contains(court.name()))
                     .forEach(court -> all.add(new SetCourt(court.name(), court.from(), court.until(), false)));
         }
-        all.add(Publishing.of(option, form.text("reason"), form.text("by")));
+        all.add(Publishing.of(option, form.text("reason"), form.text("by"))
+                .tellingBefore(Publishing.told(form, visit.event())));
         return new Together(all);
     }
 }

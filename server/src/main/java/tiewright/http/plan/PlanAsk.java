@@ -18,6 +18,7 @@ import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
 import tiewright.timetable.Pin;
 import tiewright.timetable.PlanAsked;
+import tiewright.wording.Words;
 
 /**
  * What an organiser asks of a plan.
@@ -25,6 +26,7 @@ import tiewright.timetable.PlanAsked;
  * @param from the first moment to plan; empty = the start of the event
  * @param slotMinutes empty = as the conditions and the pace give
  * @param seconds that the search may take
+ * @param earlier whether ties may begin before their published starts, to be agreed with their clubs
  */
 record PlanAsk(
         Optional<LocalTime> from,
@@ -33,9 +35,11 @@ record PlanAsk(
         OptionalInt courtsPerTie,
         boolean umpires,
         long seed,
-        int seconds) {
+        int seconds,
+        boolean earlier) {
+    static final String EARLIER = "earlier";
     static final PlanAsk USUAL =
-            new PlanAsk(Optional.empty(), OptionalInt.empty(), Pace.USUAL, OptionalInt.empty(), false, 1, 20);
+            new PlanAsk(Optional.empty(), OptionalInt.empty(), Pace.USUAL, OptionalInt.empty(), false, 1, 20, false);
     private static final int MOST_SECONDS = 120;
     static final String PACE_SOURCE =
             "22 seconds: about 10.6 of play and 11.4 of rest in mixed badminton doubles (activity profile, Sports 2025, 13(11), 397;"
@@ -51,7 +55,8 @@ record PlanAsk(
                         USUAL.courtsPerTie,
                         USUAL.umpires,
                         USUAL.seed,
-                        USUAL.seconds)
+                        USUAL.seconds,
+                        USUAL.earlier)
                 : USUAL;
     }
 
@@ -66,7 +71,8 @@ record PlanAsk(
                 courts,
                 form.isTicked("umpires"),
                 seed(form),
-                seconds.orElse(USUAL.seconds()));
+                seconds.orElse(USUAL.seconds()),
+                form.isTicked(EARLIER));
     }
 
     static Pace pace(Form form) {
@@ -112,10 +118,19 @@ record PlanAsk(
                 .withPins(pins);
         asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;
         asked = courtsPerTie.isPresent() ? asked.withCourtsPerTie(courtsPerTie.getAsInt()) : asked;
+        asked = earlier ? asked.withEarlierStarts() : asked;
         return umpires ? asked.withUmpires() : asked;
     }
 
-    List<FormField> fields(Fields fields) {
+    static FormField earlierField(Fields fields, VisibleEvent event, boolean ticked) {
+        return fields.tick(
+                EARLIER,
+                Words.of(event).say("page-plan.published-starts"),
+                Words.of(event).say("page-plan.may-begin-earlier"),
+                ticked);
+    }
+
+    List<FormField> fields(Fields fields, VisibleEvent event) {
         List<FormField> all = new ArrayList<>();
         all.add(fields.time("from", "Plan from", from)
                 .withHint("Empty: the whole day. On the day: the time from which on everything may move."));
@@ -125,6 +140,7 @@ record PlanAsk(
         all.add(fields.number("courts-per-tie", "Courts that a tie takes at once", courtsPerTie)
                 .withHint("Empty: as many as make the day shortest."));
         all.add(fields.tick("umpires", "Umpires", "A club that does not play umpires each tie", umpires));
+        all.add(earlierField(fields, event, earlier));
         all.add(fields.text("seed", TextField.Kind.LINE, "Seed: a number or any words", Long.toString(seed))
                 .withHint("The same seed gives the same plan, as long as the search is not cut off by time."));
         all.add(fields.number("seconds", "Seconds that the search may take", OptionalInt.of(seconds)));

@@ -133,7 +133,8 @@ final class PlanPage implements Page {
         String by = form.text("by");
         visit.attempt(
                 form,
-                () -> (Decision) Publishing.of(plan.orElseThrow(), reason, by),
+                () -> (Decision) Publishing.of(plan.orElseThrow(), reason, by)
+                        .tellingBefore(Publishing.told(form, visit.event())),
                 "/plan",
                 tried -> screens.plan(visit, tried));
     }

@@ -3,8 +3,13 @@ package tiewright.http.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import tiewright.event.ClubId;
+import tiewright.event.OrderOfPlay;
 import tiewright.event.VisibleEvent;
+import tiewright.http.answers.PlanAnswers;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Option;
@@ -84,11 +89,22 @@ final class PlanScreens {
     private static PlanView.Found found(Visit visit, Planned planned) {
         PlanWords words = new PlanWords(visit);
         return switch (planned.kind()) {
-            case FOUND ->
-                words.found(
-                        new State(Mark.KEPT, visit.words().say("page-plan.a-plan-that-keeps-everything")),
+            case FOUND -> {
+                Plan plan = ((Planned.Found) planned).plan();
+                Optional<Integer> version = visit.event()
+                        .order()
+                        .plan()
+                        .filter(last -> isPublished(visit, plan))
+                        .map(OrderOfPlay.Plan::version);
+                yield words.found(
+                        new State(
+                                Mark.KEPT,
+                                version.map(number -> visit.words().say("page-plan.published-as", "version", number))
+                                        .orElseGet(() -> visit.words().say("page-plan.a-plan-that-keeps-everything"))),
                         List.of(),
-                        Optional.of(((Planned.Found) planned).plan()));
+                        Optional.of(plan),
+                        version);
+            }
             case BROKEN ->
                 words.found(
                         new State(Mark.HELD, visit.words().say("page-plan.the-best-plan-found-breaks")),
@@ -111,14 +127,17 @@ final class PlanScreens {
     private List<WorkView.Section> sections(
             Visit visit, Tried tried, Optional<Planning.Search<PlanAsk, Planned>> search) {
         List<WorkView.Section> sections = new ArrayList<>();
-        search.flatMap(one -> one.found().flatMap(PlanScreens::usable).map(plan -> publish(visit, tried, one)))
+        search.flatMap(one -> one.found()
+                        .flatMap(PlanScreens::usable)
+                        .filter(plan -> !isPublished(visit, plan))
+                        .map(plan -> publish(visit, tried, one, plan)))
                 .ifPresent(sections::add);
         sections.add(WorkView.Section.of(
                         PlanPage.MAKE, search.isEmpty() ? "" : visit.words().say("page-plan.search-again"))
                 .with(new WorkView.WorkForm(
                         PlanPage.MAKE,
                         PlanPage.HERE + "/" + PlanPage.MAKE,
-                        asked(visit).fields(Fields.of(PlanPage.MAKE, tried)),
+                        asked(visit).fields(Fields.of(PlanPage.MAKE, tried), visit.event()),
                         List.of(
                                 search.isEmpty()
                                         ? Button.main(visit.words().say("page-plan.make-a-plan"))
@@ -127,7 +146,27 @@ final class PlanScreens {
         return sections;
     }
 
-    private static WorkView.Section publish(Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search) {
+    /** It was published and stands so: no draft any more. */
+    private static boolean isPublished(Visit visit, Plan plan) {
+        return visit.event().order().plan().isPresent()
+                && visit.ask(PlanAnswers::new).isPublished(Publishing.of(plan, "", ""));
+    }
+
+    private static List<FormField> toldFields(Visit visit, Tried tried, Plan plan) {
+        List<ClubId> earlier = visit.ask(PlanAnswers::new).earlier(Publishing.of(plan, "", ""));
+        return earlier.isEmpty()
+                ? List.of()
+                : List.of(Publishing.told(
+                        visit.words().say("page-plan.told-of-earlier"),
+                        visit.words().say("page-plan.told-of-earlier-hint"),
+                        visit.event().clubs().stream()
+                                .filter(club -> earlier.contains(club.id()))
+                                .toList(),
+                        tried));
+    }
+
+    private static WorkView.Section publish(
+            Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search, Plan plan) {
         Fields fields = Fields.of(PlanPage.PUBLISH, tried);
         int next = visit.event().order().plans().size() + 1;
         boolean old = search.seen() != visit.event().seq();
@@ -141,19 +180,27 @@ final class PlanScreens {
                 .with(new WorkView.WorkForm(
                         PlanPage.PUBLISH,
                         PlanPage.HERE + "/" + PlanPage.PUBLISH,
-                        List.of(
-                                new HiddenField("search", Integer.toString(search.number())),
-                                fields.line(
-                                                "reason",
-                                                visit.words().say("page-plan.why-in-one-line"),
-                                                next == 1 ? visit.words().say("page-plan.the-order-of-play-of") : "")
-                                        .withMaxLength(300)
-                                        .mustBeFilled(),
-                                fields.line("by", visit.words().say("page-plan.who-publishes-by-name"), "")
-                                        .withAutocomplete("name")
-                                        .withMaxLength(200)
-                                        .mustBeFilled()),
+                        joined(
+                                toldFields(visit, tried, plan),
+                                List.of(
+                                        new HiddenField("search", Integer.toString(search.number())),
+                                        fields.line(
+                                                        "reason",
+                                                        visit.words().say("page-plan.why-in-one-line"),
+                                                        next == 1
+                                                                ? visit.words().say("page-plan.the-order-of-play-of")
+                                                                : "")
+                                                .withMaxLength(300)
+                                                .mustBeFilled(),
+                                        fields.line("by", visit.words().say("page-plan.who-publishes-by-name"), "")
+                                                .withAutocomplete("name")
+                                                .withMaxLength(200)
+                                                .mustBeFilled())),
                         List.of(Button.main(visit.words().say("page-plan.publish-version", "next", next)))));
+    }
+
+    private static <T> List<T> joined(List<? extends T> first, List<? extends T> second) {
+        return Stream.<T>concat(first.stream(), second.stream()).toList();
     }
 
     private static WorkView.Section pins(Visit visit, Tried tried) {

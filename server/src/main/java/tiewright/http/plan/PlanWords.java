@@ -64,9 +64,22 @@ final class PlanWords {
     }
 
     PlanView.Found found(State state, List<String> first, Optional<Plan> plan) {
+        return found(state, first, plan, Optional.empty());
+    }
+
+    /** @param version under which the plan was published; empty while it is a draft */
+    PlanView.Found found(State state, List<String> first, Optional<Plan> plan, Optional<Integer> version) {
         List<String> lines = new ArrayList<>(first);
         plan.ifPresent(one -> lines.addAll(lines(one)));
-        return new PlanView.Found(state, lines, plan.map(one -> chart("draft", one)), plan.map(this::table));
+        return new PlanView.Found(
+                state, lines, plan.map(one -> chart("draft", caption(one, version), one)), plan.map(this::table));
+    }
+
+    private String caption(Plan plan, Optional<Integer> version) {
+        String finish = HallClock.said(plan.finish());
+        return version.map(number ->
+                        Words.of(event).say("page-plan.published-version-ends-at", "version", number, "finish", finish))
+                .orElseGet(() -> Words.of(event).say("page-plan.draft-not-published-ends-at", "finish", finish));
     }
 
     /** End beside bound, the parts of the score, breaches, seed. */
@@ -80,11 +93,16 @@ final class PlanWords {
                 + said(plan.bound().because()));
         plan.explained().stream().map(this::said).forEach(lines::add);
         plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
+        plan.expectedDeciders(event.conditions()).ifPresent(one -> lines.add(said(one)));
         lines.add(Words.of(event).say("page-plan.seed", "seed", plan.seed()));
         return lines;
     }
 
     Chart chart(String id, Plan plan) {
+        return chart(id, caption(plan, Optional.empty()), plan);
+    }
+
+    private Chart chart(String id, String caption, Plan plan) {
         List<Charts.At> all = new ArrayList<>();
         for (Assignment assignment : plan.assignments()) {
             String mark = assignment.pinned().map(PlanWords::pinned).orElse("");
@@ -100,8 +118,6 @@ final class PlanWords {
                                     "",
                                     mark))));
         }
-        String caption =
-                Words.of(event).say("page-plan.draft-not-published-ends-at", "finish", HallClock.said(plan.finish()));
         return Charts.of(
                 id,
                 caption,

@@ -1,17 +1,27 @@
 package tiewright.http.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import tiewright.conditions.Conditions;
 import tiewright.desk.PublishPlan;
+import tiewright.event.Club;
+import tiewright.event.ClubId;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.Option;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.Tried;
 import tiewright.timetable.Assignment;
 import tiewright.timetable.Cut;
 import tiewright.timetable.Pin;
@@ -20,6 +30,8 @@ import tiewright.timetable.ReplanOption;
 
 /** What a found plan, or an option for a broken day, comes to when it is published. */
 final class Publishing {
+    private static final String TOLD = "told";
+
     private Publishing() {}
 
     static PublishPlan of(Plan plan, String reason, String by) {
@@ -43,6 +55,29 @@ final class Publishing {
                 Long.toString(option.plan().seed()),
                 reason,
                 by);
+    }
+
+    /** The clubs that a person ticked as told of a start earlier than published. */
+    static ChoiceList told(String label, String hint, Collection<Club> clubs, Tried tried) {
+        return new ChoiceList(
+                TOLD,
+                label,
+                hint,
+                tried.error(TOLD),
+                true,
+                clubs.stream()
+                        .map(club -> Option.of(
+                                club.id().code(),
+                                club.name(),
+                                tried.isChosen(TOLD, club.id().code(), false)))
+                        .toList());
+    }
+
+    static Set<ClubId> told(Form form, VisibleEvent event) {
+        return event.clubs().stream()
+                .map(Club::id)
+                .filter(club -> form.texts(TOLD).contains(club.code()))
+                .collect(Collectors.toSet());
     }
 
     private static PublishPlan.Cuts cuts(ReplanOption option) {

@@ -50,7 +50,10 @@ final class TimesPage implements Page {
             Optional<String> court = form.maybe(AtFields.id(row, "court"));
             if (!start.equals(tie.start()) || !court.equals(tie.court())) {
                 changes.add(new AtFields(
-                        row, new RetimeTie(tie.id(), start, court, form.text("reason")), Set.of("reason")));
+                        row,
+                        new RetimeTie(
+                                tie.id(), start, court, form.text("reason"), Publishing.told(form, visit.event())),
+                        Set.of("reason", "told")));
             }
         }
         if (changes.isEmpty() && form.isClean()) {
@@ -84,7 +87,12 @@ final class TimesPage implements Page {
                                     table(event, fields),
                                     fields.line("reason", visit.words().say("page-plan.why-if-a-time-or"), "")
                                             .withMaxLength(300)
-                                            .withHint(visit.words().say("page-plan.a-numbered-notice-then-shows"))),
+                                            .withHint(visit.words().say("page-plan.a-numbered-notice-then-shows")),
+                                    Publishing.told(
+                                            visit.words().say("page-plan.told-of-earlier"),
+                                            visit.words().say("page-plan.told-of-earlier-hint"),
+                                            event.clubs(),
+                                            tried)),
                             List.of(Button.main(visit.words().say("page-plan.publish-these-times"))))));
         }
         return Screen.of(

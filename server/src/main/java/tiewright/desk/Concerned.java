@@ -1,0 +1,62 @@
+package tiewright.desk;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import tiewright.conditions.Withdrawal;
+import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.MayPlay;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+
+/** Whom a ruling changes something for: time, court or opponent of a tie that was still to come or begins again. */
+final class Concerned {
+    private final Event before;
+    private final Event after;
+    private final Set<ClubId> clubs = new TreeSet<>(Comparator.comparing(ClubId::code));
+
+    private Concerned(Event before, Event after) {
+        this.before = before;
+        this.after = after;
+    }
+
+    /** Sorted by code; without clubs that went home, for they said so. */
+    static List<ClubId> between(Event before, Event after) {
+        Concerned concerned = new Concerned(before, after);
+        before.ties().values().forEach(concerned::add);
+        concerned.clubs.removeAll(after.withdrawals().keySet());
+        return List.copyOf(concerned.clubs);
+    }
+
+    private boolean isAnnulled(Tie tie) {
+        return tie.clubs().stream()
+                .flatMap(club -> Optional.ofNullable(after.withdrawals().get(club)).stream())
+                .anyMatch(withdrawn -> withdrawn.treatment() == Withdrawal.ANNUL);
+    }
+
+    private void add(Tie was) {
+        Optional<Tie> is = after.tie(was.id());
+        boolean timed = was.start().isPresent() || was.court().isPresent();
+        boolean moved = timed
+                && !(is.map(Tie::start).equals(Optional.of(was.start()))
+                        && is.map(tie -> after.order().courts(tie))
+                                .equals(Optional.of(before.order().courts(was))));
+        boolean gone =
+                !before.isGone(was) && is.map(after::isGone).orElse(true) && (before.goesOn(was) || isAnnulled(was));
+        if (moved || gone) {
+            clubs.addAll(MayPlay.of(before, was.id()));
+            clubs.addAll(MayPlay.of(after, was.id()));
+        }
+        for (Side side : Side.values()) {
+            if (was.club(side).isPresent()
+                    && !Objects.equals(is.map(tie -> tie.club(side)), Optional.of(was.club(side)))) {
+                clubs.addAll(was.clubs());
+                is.ifPresent(tie -> clubs.addAll(tie.clubs()));
+            }
+        }
+    }
+}
