@@ -2,6 +2,7 @@ package tiewright.desk;
 
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Actor;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.PlayFact;
@@ -12,8 +13,8 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 
 /**
- * Somebody is hurt or ill: the rubber and its clock stand still from now on. One press, nothing is asked: the desk, or a
- * captain of the tie. The card or {@link ResumePlay} ends it; nothing is ever lost by a clock.
+ * Somebody is hurt or ill: the rubber and its clock stand still from now on. One press, nothing is asked: the desk, a
+ * volunteer with the cards, or a captain of the tie. The card or {@link ResumePlay} ends it; nothing is ever lost by a clock.
  */
 public record StopPlay(TieId tie, RubberNo rubber) implements Decision {
     @Override
@@ -22,11 +23,13 @@ public record StopPlay(TieId tie, RubberNo rubber) implements Decision {
         if (found.isEmpty()) {
             return Asked.noTie(tie);
         }
-        boolean own = given.by().role() == Role.CAPTAIN
-                && given.by().club().filter(found.get()::has).isPresent();
+        Actor by = given.by();
+        boolean beside = by.role() == Role.VOLUNTEER
+                || by.role() == Role.CAPTAIN
+                        && by.club().filter(found.get()::has).isPresent();
         Asked asked = new Asked()
                 .unless(
-                        own || given.by().role().isOfficial(),
+                        beside || by.role().isOfficial(),
                         Refusal.of("desk.stop-by-court").with("tie", tie))
                 .all(place(event, found.get()));
         return asked.isFine() ? Accepted.of(new PlayFact.PlayStopped(tie, rubber)) : asked.refused();

@@ -116,12 +116,18 @@ class InjuryTest {
     }
 
     @Test
+    void somebody_with_the_cards_stops_a_court_too_and_only_an_official_lets_play_go_on() {
+        day.by(Days.volunteer("V")).does(new StopPlay(A1, THREE));
+        assertThat(day.tie("A1").stopped()).containsKey(THREE);
+        assertThat(Why.not(day.by(Days.volunteer("V")), new ResumePlay(A1, THREE)))
+                .containsExactly("desk.officials-only");
+    }
+
+    @Test
     void what_cannot_be_stopped_says_why() {
         assertThat(Why.not(day, new StopPlay(A1, RubberNo.of(1)))).containsExactly("desk.rubber-has-card");
         assertThat(Why.not(day, new StopPlay(A1, RubberNo.DECIDER))).containsExactly("desk.nothing-to-stop");
         assertThat(Why.not(day, new StopPlay(TieId.of("Z"), THREE))).containsExactly("desk.no-such-tie");
-        assertThat(Why.not(day.by(Days.volunteer("V")), new StopPlay(A1, THREE)))
-                .containsExactly("desk.stop-by-court");
         assertThat(Why.not(day.by(Days.captain("E")), new StopPlay(A1, THREE))).containsExactly("desk.stop-by-court");
         day.by(Days.desk()).does(new StopPlay(A1, THREE));
         assertThat(Why.not(day, new StopPlay(A1, THREE))).containsExactly("desk.stopped-already");

@@ -85,7 +85,6 @@ class AuditTest {
                 "/organiser/dry-run",
                 "/cards/A1/1/correct",
                 "/hurt",
-                "/stop/A1/1",
                 "/protests"
             })
     void a_volunteer_gets_no_other_page(String page) {

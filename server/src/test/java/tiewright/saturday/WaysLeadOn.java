@@ -25,7 +25,7 @@ final class WaysLeadOn implements Promise {
 
     private static Stream<Broken> todo(Sight desk, Moment moment) {
         return desk.page().select("#do-next li").stream()
-                .filter(line -> line.selectFirst("a.button") != null)
+                .filter(line -> line.selectFirst("a[href]") != null)
                 .filter(line -> !canBeDone(desk.who(), line))
                 .map(line -> new Broken(
                         16,
@@ -38,7 +38,7 @@ final class WaysLeadOn implements Promise {
         if (!line.text().contains("can be called")) {
             return true;
         }
-        Sight there = who.look(line.selectFirst("a.button").attr("href"));
+        Sight there = who.look(line.selectFirst("a[href]").attr("href"));
         return there.forms().stream().anyMatch(form -> form.attr("action").endsWith("/call"));
     }
 }

@@ -19,6 +19,7 @@ import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
+import tiewright.event.OrderOfPlay;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Recorded;
@@ -38,6 +39,8 @@ import tiewright.standings.Table;
 import tiewright.timetable.Expected;
 import tiewright.timetable.ExpectedTimes;
 import tiewright.timetable.Lateness;
+import tiewright.timetable.Pace;
+import tiewright.timetable.PlanProblem;
 import tiewright.wording.DoNextWords;
 import tiewright.wording.Language;
 import tiewright.wording.Words;
@@ -76,6 +79,14 @@ public final class Answers {
                 event.reach().everybody(),
                 visible.now(),
                 () -> ExpectedTimes.of(event, visible.now()).ties());
+    }
+
+    /** How long one rubber and its turnover are planned, in minutes: as in the plan that holds, else as is usual. */
+    public int rubberMinutes() {
+        return visible.order()
+                .plan()
+                .map(OrderOfPlay.Plan::slotMinutes)
+                .orElseGet(() -> PlanProblem.usualSlot(event, Pace.USUAL));
     }
 
     /** The rubbers that can be called now, by tie, each with its court. */

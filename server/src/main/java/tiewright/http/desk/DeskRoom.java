@@ -9,7 +9,9 @@ public final class DeskRoom implements Room {
     @Override
     public List<Page> pages() {
         return List.of(
-                new DeskPages(),
+                new DeskPage(),
+                new CourtPage(),
+                new CheckInPage(),
                 new DeskTiePages(),
                 new CardPages(),
                 new StopPages(),

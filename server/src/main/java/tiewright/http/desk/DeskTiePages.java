@@ -1,7 +1,5 @@
 package tiewright.http.desk;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import tiewright.desk.TakeBackCall;
 import tiewright.desk.TakeBackCard;
@@ -15,22 +13,12 @@ import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
 import tiewright.event.Side;
 import tiewright.event.Tie;
-import tiewright.event.VisibleEvent;
-import tiewright.event.VisibleExchange;
-import tiewright.http.answers.Answers;
-import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.State;
-import tiewright.http.views.DeskTieView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
-import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
-import tiewright.http.visit.Screen;
 import tiewright.http.visit.SheetFields;
-import tiewright.http.visit.TiePapers;
-import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.sheet.ForfeitSide;
@@ -41,13 +29,15 @@ import tiewright.sheet.SupplySide;
 
 /** One tie at the desk: sheets, rulings for a missing side, calls, changes after the opening. */
 final class DeskTiePages implements Page {
-    private static final State OPENED = new State(Mark.OPENED, "opened");
+    static String of(Tie tie) {
+        return "/desk/tie/" + tie.id();
+    }
 
     @Override
     public void at(Routes routes) {
         String tie = "/desk/tie/{tie}";
-        routes.get(Door.DESK, tie, visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.DESK, tie + "/call", visit -> DeskPages.callNow(visit, tried -> screen(visit, tried)));
+        routes.get(Door.DESK, tie, visit -> visit.show(DeskTieScreen.of(visit, Tried.NOTHING)));
+        routes.post(Door.DESK, tie + "/call", visit -> Calls.post(visit, tried -> DeskTieScreen.of(visit, tried)));
         routes.post(Door.DESK, tie + "/call-back", DeskTiePages::callBack);
         routes.post(Door.DESK, tie + "/card-back", DeskTiePages::cardBack);
         routes.post(
@@ -61,7 +51,7 @@ final class DeskTiePages implements Page {
     }
 
     private static void act(Visit visit, Form form, Decision decision) {
-        visit.attempt(form, () -> decision, "/desk/tie/" + visit.tie().id(), tried -> screen(visit, tried));
+        visit.attempt(form, () -> decision, of(visit.tie()), tried -> DeskTieScreen.of(visit, tried));
     }
 
     private static ExchangeId exchange(Visit visit, Form form) {
@@ -89,8 +79,8 @@ final class DeskTiePages implements Page {
         visit.attempt(
                 form,
                 () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), reason),
-                "/desk/tie/" + visit.tie().id(),
-                tried -> screen(visit, tried));
+                of(visit.tie()),
+                tried -> DeskTieScreen.of(visit, tried));
     }
 
     private static void giveBack(Visit visit) {
@@ -115,8 +105,8 @@ final class DeskTiePages implements Page {
         visit.attempt(
                 form,
                 () -> new SupplySide(id, club(visit, form.text("supply-side")), sheet.orElseThrow(), reason, by),
-                "/desk/tie/" + visit.tie().id(),
-                tried -> screen(visit, tried));
+                of(visit.tie()),
+                tried -> DeskTieScreen.of(visit, tried));
     }
 
     private static void replace(Visit visit) {
@@ -145,80 +135,7 @@ final class DeskTiePages implements Page {
                         pair,
                         form.text("replace-door"),
                         by),
-                "/desk/tie/" + visit.tie().id(),
-                tried -> screen(visit, tried));
-    }
-
-    private static Screen screen(Visit visit, Tried tried) {
-        Tie tie = visit.tie();
-        VisibleEvent event = visit.event();
-        TieViews views = new TieViews(event);
-        List<DeskTieView.Exchange> exchanges = new ArrayList<>();
-        for (SheetKind kind : SheetKind.values()) {
-            if (kind == SheetKind.RUBBERS || event.progress(tie).awaitsDecider() || tie.isDeciderOpened()) {
-                exchanges.add(exchange(visit, views, tie, new ExchangeId(tie.id(), kind), tried));
-            }
-        }
-        List<String> calls = tie.calls().entrySet().stream()
-                .map(call -> visit.words()
-                        .say(
-                                "page-desk.court-called-at",
-                                "getKey",
-                                TieViews.rubber(call.getKey()),
-                                "court",
-                                call.getValue().court(),
-                                "at",
-                                HallClock.said(event.clock(call.getValue().at()))))
-                .toList();
-        return Screen.of(
-                "deskTie",
-                visit.words().say("page-desk.desk-2", "tie", views.title(tie)),
-                new DeskTieView(
-                        new TiePapers(visit.event()).card(tie),
-                        tried.refusal(),
-                        exchanges,
-                        calls,
-                        DeskTieForms.ofPlay(visit, views, tie, tried),
-                        "/cards/" + tie.id()));
-    }
-
-    private static DeskTieView.Exchange exchange(Visit visit, TieViews views, Tie tie, ExchangeId id, Tried tried) {
-        VisibleEvent event = visit.event();
-        VisibleExchange exchange = event.exchange(id);
-        List<DeskTieView.Side> sides = new ArrayList<>();
-        for (Side side : Side.values()) {
-            VisibleExchange.VisibleSide one = exchange.side(side);
-            String asked = one.openingAsked() ? visit.words().say("page-desk.asks-to-open-now") : "";
-            String at = exchange.isOpened()
-                    ? ""
-                    : one.sealedAt()
-                            .map(moment ->
-                                    visit.words().say("page-desk.since", "moment", HallClock.said(event.clock(moment))))
-                            .orElse("");
-            sides.add(new DeskTieView.Side(
-                    views.side(tie, side),
-                    exchange.isOpened() ? OPENED : DeskPages.inOrNot(one),
-                    (at + (asked.isEmpty() || at.isEmpty() ? "" : ", ") + asked)));
-        }
-        String title = id.kind() == SheetKind.RUBBERS
-                ? visit.words().say("page-desk.sheets")
-                : visit.words().say("page-desk.pairs-for-the-decider");
-        String deadline = exchange.isOpened()
-                ? "Opened at "
-                        + exchange.openedAt()
-                                .map(at -> HallClock.said(event.clock(at)))
-                                .orElse("")
-                : "Until "
-                        + exchange.deadline()
-                                .map(at -> HallClock.said(event.clock(at)))
-                                .orElse("no time yet") + ". "
-                        + visit.ask(Answers::new).lateRule();
-        return new DeskTieView.Exchange(
-                title,
-                deadline,
-                sides,
-                exchange.isOpened() || !tie.isReady()
-                        ? List.of()
-                        : DeskTieForms.ofSheets(visit, views, tie, id, exchange, tried));
+                of(visit.tie()),
+                tried -> DeskTieScreen.of(visit, tried));
     }
 }

@@ -158,6 +158,6 @@ final class HurtPage implements Page {
         return Screen.of(
                 "work",
                 visit.words().say("page-desk.hurt-or-ill-today"),
-                new WorkView(tried.refusal(), back, Cautions.WHEN_SOMEBODY_IS_HURT, sections));
+                new WorkView(tried.refusal(), back, Cautions.whenSomebodyIsHurt(visit.words()), sections));
     }
 }

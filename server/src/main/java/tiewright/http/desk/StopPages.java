@@ -32,8 +32,8 @@ final class StopPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.COURT, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.COURT, HERE, visit -> {
+        routes.get(Door.STOP, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.STOP, HERE, visit -> {
             Tie tie = tie(visit);
             RubberNo rubber = visit.rubber();
             if (tie.stopped().containsKey(rubber)) {
@@ -83,7 +83,7 @@ final class StopPages implements Page {
     private static Tie tie(Visit visit) {
         Tie tie = visit.tie();
         if (visit.role() == Role.CAPTAIN && !tie.has(visit.club())) {
-            throw new ClosedDoor(Door.COURT);
+            throw new ClosedDoor(Door.STOP);
         }
         return tie;
     }
@@ -108,13 +108,17 @@ final class StopPages implements Page {
         return Screen.of(
                 "work",
                 title,
-                new WorkView(tried.refusal(), back(visit, tie), Cautions.WHEN_SOMEBODY_IS_HURT, sections));
+                new WorkView(tried.refusal(), back(visit, tie), Cautions.whenSomebodyIsHurt(visit.words()), sections));
     }
 
     private static NavLink back(Visit visit, Tie tie) {
-        return visit.role() == Role.CAPTAIN
-                ? new NavLink("/tie/" + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false)
-                : new NavLink("/desk/tie/" + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false);
+        String above =
+                switch (visit.role()) {
+                    case CAPTAIN -> "/tie/";
+                    case VOLUNTEER -> "/cards/";
+                    case PUBLIC, PLAYER, DESK, ORGANISER, REFEREE -> "/desk/tie/";
+                };
+        return new NavLink(above + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false);
     }
 
     private static WorkView.Section help(Visit visit, Tie tie, RubberNo rubber) {
@@ -172,14 +176,16 @@ final class StopPages implements Page {
                         ? visit.words().say("page-desk.another-pair-plays-on-these")
                         : visit.words().say("page-desk.another-pair-under-these-conditions"));
         sections.add(
-                visit.role() == Role.CAPTAIN
+                !Door.DESK.opensFor(visit.role())
                         ? ways
                         : ways.with(new WorkView.WorkForm(
                                 "on",
                                 path(tie, rubber) + "/on",
                                 List.of(),
                                 List.of(Button.other(visit.words().say("page-desk.play-goes-on"))))));
-        sections.add(HurtPage.marking(visit, tie));
+        if (Door.COURT.opensFor(visit.role())) {
+            sections.add(HurtPage.marking(visit, tie));
+        }
         return sections;
     }
 }

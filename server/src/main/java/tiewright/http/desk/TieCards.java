@@ -37,7 +37,7 @@ final class TieCards {
         Card card = tie.card(rubber);
         boolean empty = card.standing() == Card.Standing.EMPTY;
         boolean settled = !empty && visit.role().isOfficial();
-        boolean stoppable = Door.COURT.opensFor(visit.role())
+        boolean stoppable = Door.STOP.opensFor(visit.role())
                 && StopPages.stoppable(visit.event(), tie).contains(rubber);
         return new TieCardsView.Rubber(
                 TieViews.rubber(rubber),

@@ -47,7 +47,7 @@ final class OrganiserPage implements Page {
                 new DoNext(visit.words().say("page-organiser.from-nothing-to-a-published"), steps(visit), ""),
                 new DoNextViews(visit).list(),
                 places(),
-                Cautions.OF_THE_DESK);
+                Cautions.ofTheDesk(visit.words()));
     }
 
     private static List<DoNext.Item> steps(Visit visit) {

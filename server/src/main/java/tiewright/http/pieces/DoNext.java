@@ -12,9 +12,9 @@ public record DoNext(String title, List<Item> items, String nothing) {
     /**
      * @param what what to do, in a sentence
      * @param detail facts that help to do it
-     * @param since since when it waits, worded
+     * @param when the moment it is about, worded shortly; empty where the state says enough
      * @param href where it is done
      * @param action words of the link there
      */
-    public record Item(String what, String detail, String since, State state, String href, String action) {}
+    public record Item(String what, String detail, String when, State state, String href, String action) {}
 }

@@ -411,24 +411,19 @@ final class ExampleDay {
                         new DoNext.Item(
                                 "Two cards of tie A-5 differ in rubber 2.",
                                 "Desk 9-11, volunteer 9-12. Look at the paper card.",
-                                "since 12:52",
+                                "",
                                 HELD,
                                 "#",
-                                "Compare the two entries"),
+                                "Settle"),
                         new DoNext.Item(
                                 "The sheet of Tollgate is not in.",
                                 "Due 13:05. After that the late rule of the conditions holds.",
-                                "asked 12:50",
+                                "13:05",
                                 NONE,
                                 "#",
-                                "Remind the captain"),
+                                "Look"),
                         new DoNext.Item(
-                                "Court 2 is free.",
-                                "Nothing stands on it until 14:00.",
-                                "since 12:48",
-                                NONE,
-                                "#",
-                                "Call a tie")),
+                                "Court 2 is free.", "Nothing stands on it until 14:00.", "12:48", NONE, "#", "Call")),
                 "Nothing waits for you.");
     }
 

@@ -6,6 +6,8 @@ public enum Mark {
     PLAIN("plain"),
     /** A closed bar: secret, or in and not yet open. */
     SEALED("sealed"),
+    /** A dashed bar: not in. */
+    MISSING("missing"),
     /** An open bar: opened, to be read by all. */
     OPENED("opened"),
     /** A filled dot: being played now. */

@@ -1,29 +1,119 @@
 package tiewright.http.views;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import tiewright.http.pieces.DoNext;
+import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.State;
+import tiewright.picture.DayPicture;
 
 /**
- * The desk: what to do next, which sheets are in, who can be called, how phones join.
+ * The desk: every court with its one press, what to do next, which sheets are in, how the day runs, how phones join.
  *
- * @param running what is on court, with the one press that stops it
  * @param late clocks that run: since when a side that is not there may be claimed against
+ * @param address where phones reach the service
  */
 public record DeskView(
+        List<Spot> courts,
         DoNext doNext,
         List<Sheets> sheets,
-        List<Callable> calls,
-        List<Callable> running,
+        Run run,
         List<String> late,
         String address,
         String banner,
         List<String> cautions) {
+    public DeskView {
+        courts = List.copyOf(courts);
+        sheets = List.copyOf(sheets);
+        late = List.copyOf(late);
+        cautions = List.copyOf(cautions);
+    }
 
-    /** Sheets in or not in for one exchange; the same words for both clubs. */
-    public record Sheets(
-            String tie, String href, String deadline, String home, State homeState, String away, State awayState) {}
+    /** How a court looks: dashed while free, yellow while it needs a person. */
+    public enum Look {
+        FREE("free"),
+        ON("on"),
+        HELD("held"),
+        OUT("out");
 
-    /** A tie whose sheets are open and that can go to court. */
-    public record Callable(String tie, String when, ActionForm form) {}
+        private final String code;
+
+        Look(String code) {
+            this.code = code;
+        }
+
+        /** The name used in the stylesheet. */
+        public String code() {
+            return code;
+        }
+    }
+
+    /**
+     * One court.
+     *
+     * @param href where everything else is done that can be done with this court
+     * @param since since when it stands so, where that is counted in minutes
+     */
+    public record Spot(
+            String court,
+            String href,
+            Look look,
+            String state,
+            Optional<Instant> since,
+            Said said,
+            List<Press> presses) {
+        public Spot {
+            presses = List.copyOf(presses);
+        }
+    }
+
+    /**
+     * What is on a court, in words.
+     *
+     * @param what the tie and rubber
+     * @param who the pairs, or what is waited for
+     * @param sides the clubs whose pairs are waited for
+     */
+    public record Said(String what, List<String> who, List<SideIn> sides) {
+        public Said {
+            who = List.copyOf(who);
+            sides = List.copyOf(sides);
+        }
+    }
+
+    public record SideIn(String club, State state) {}
+
+    /**
+     * What can be pressed: a way to a page, or a form that does it at once.
+     *
+     * @param whole the words for somebody who does not see beside what they stand
+     * @param sent what the form sends beside its key
+     */
+    public record Press(String words, String whole, String path, boolean isWay, List<HiddenField> sent) {
+        public Press {
+            sent = List.copyOf(sent);
+        }
+
+        public static Press way(String words, String whole, String path) {
+            return new Press(words, whole, path, true, List.of());
+        }
+
+        public static Press form(String words, String whole, String path, List<HiddenField> sent) {
+            return new Press(words, whole, path, false, sent);
+        }
+    }
+
+    /** The sheets that open at one time. */
+    public record Sheets(String id, String heading, List<Line> lines) {
+        public Sheets {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** One exchange; the same words for both clubs. */
+    public record Line(String court, String href, String tie, SideIn home, SideIn away) {}
+
+    /** @param words how the day runs, in a sentence */
+    public record Run(String words, DayPicture picture) {}
 }

@@ -4,22 +4,26 @@ import java.util.List;
 import java.util.stream.Stream;
 import tiewright.event.VisibleEvent;
 import tiewright.wording.DeletionWords;
+import tiewright.wording.Words;
 
 /** The usual cautions, in one place. They defer to people: the organiser, first aid, licensed helpers, local rules. */
 public final class Cautions {
-    public static final List<String> OF_THE_DESK = List.of(
-            "Somebody is hurt or ill: stop the court, call first aid, say the court number aloud. Nothing on this screen comes first."
-                    + " It is no medical advice; a licensed person decides who goes on.",
-            "Heat, rain, a wet floor: the organiser and the rules of the place decide. A number on a thermometer is not a clearance;"
-                    + " stop if anyone feels ill.",
-            "Forfeits, defaults and penalties are given by people. The tool remembers them and gives none.",
-            "Birth years, contacts and health stay off the public pages; minors are shown by first name and initial.");
+    public static List<String> ofTheDesk(Words words) {
+        return said(
+                words,
+                "page-visit.caution.hurt",
+                "page-visit.caution.weather",
+                "page-visit.caution.penalties",
+                "page-visit.caution.private");
+    }
 
-    public static final List<String> WHEN_SOMEBODY_IS_HURT = List.of(
-            "Stop the court, stay with the person, call first aid. Chest pain, a faint or a collapse: call the emergency number first and"
-                    + " have the defibrillator brought. Nothing on this screen comes before that.",
-            "This is no medical advice. A licensed person decides who goes on; the referee's ruling stands, this screen is an aid.",
-            "In public this reads \"stopped\", \"retired\" or \"unavailable\", never why.");
+    public static List<String> whenSomebodyIsHurt(Words words) {
+        return said(words, "page-visit.caution.stay", "page-visit.caution.licensed", "page-visit.caution.never-why");
+    }
+
+    private static List<String> said(Words words, String... codes) {
+        return Stream.of(codes).map(words::say).toList();
+    }
 
     public static final String OF_ADVICE =
             "Small samples: this describes past results and a captain's own judgement, it does not judge a person. You decide.";

@@ -1,8 +1,13 @@
 package tiewright.http.visit;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
+import tiewright.desk.DoNext.Item;
+import tiewright.desk.DoNext.Kind;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 import tiewright.http.answers.Answers;
@@ -10,8 +15,11 @@ import tiewright.http.pieces.DoNext;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.State;
 
-/** The list "do this next" of the desk and the organiser: each item a sentence and the way to where it is done. */
+/** The list "do this next" of the desk and the organiser: each item a line with when, what, and the way to where it is done. */
 public final class DoNextViews {
+    /** Where the desk sees which sheets are in. */
+    private static final String SHEETS = "/desk#sheets";
+
     private final Visit visit;
 
     public DoNextViews(Visit visit) {
@@ -19,14 +27,23 @@ public final class DoNextViews {
     }
 
     public DoNext list() {
-        List<DoNext.Item> items = Stream.concat(
-                        clock().stream(),
-                        visit.ask(Answers::new).doNext().stream().map(this::item))
-                .toList();
-        return new DoNext(
-                visit.words().say("page-visit.do-this-next"),
-                items,
-                visit.words().say("page-visit.nothing-waits-for-you-now"));
+        List<DoNext.Item> lines = new ArrayList<>();
+        clock().ifPresent(lines::add);
+        List<Item> all = visit.ask(Answers::new).doNext();
+        Set<Optional<Instant>> deadlines = new HashSet<>();
+        for (Item item : all) {
+            if (item.kind() == Kind.CONDITIONS_UNREAD) {
+                lines.add(unread(item));
+            } else if (item.kind() != Kind.SHEET_MISSING) {
+                lines.add(line(item));
+            } else if (deadlines.add(item.at())) {
+                lines.add(missing(all.stream()
+                        .filter(other ->
+                                other.kind() == Kind.SHEET_MISSING && other.at().equals(item.at()))
+                        .toList()));
+            }
+        }
+        return new DoNext(say("page-visit.do-this-next"), lines, say("page-visit.nothing-waits-for-you-now"));
     }
 
     private Optional<DoNext.Item> clock() {
@@ -34,30 +51,68 @@ public final class DoNextViews {
                 .clock()
                 .doubt()
                 .map(doubt -> new DoNext.Item(
-                        visit.words().say("page-visit.the-computers-clock-jumped-nothing"),
+                        say("page-visit.the-computers-clock-jumped-nothing"),
                         "",
                         "",
-                        new State(Mark.HELD, visit.words().say("page-visit.needs-a-person")),
+                        now(),
                         "/desk/clock",
-                        visit.words().say("page-visit.say-what-time-it-is")));
+                        say("page-visit.say-what-time-it-is")));
     }
 
-    private DoNext.Item item(tiewright.desk.DoNext.Item item) {
-        String tie = item.tie()
-                .flatMap(visit.event()::tie)
-                .map(new TieViews(visit.event())::title)
-                .orElse("");
+    /** All sheets that are missing for one deadline, in one line. */
+    private DoNext.Item missing(List<Item> same) {
+        if (same.size() == 1) {
+            return line(same.get(0));
+        }
+        int count = same.stream().mapToInt(DoNextViews::clubs).sum();
+        return new DoNext.Item(
+                say("page-visit.sheets-not-in", "count", count),
+                "",
+                when(same.get(0)),
+                State.NONE,
+                SHEETS,
+                say("page-visit.do.sheets"));
+    }
+
+    private static int clubs(Item item) {
+        return item.data().get("clubs") instanceof List<?> clubs ? clubs.size() : 0;
+    }
+
+    /** Who has not ticked them stands on the page of the conditions, which has room for a list. */
+    private DoNext.Item unread(Item item) {
+        return new DoNext.Item(
+                say("page-visit.conditions-unread", "count", clubs(item)),
+                "",
+                say("page-visit.today"),
+                State.NONE,
+                href(item),
+                say("page-visit.do.conditions-unread"));
+    }
+
+    private DoNext.Item line(Item item) {
+        boolean urgent = isUrgent(item.kind());
         return new DoNext.Item(
                 visit.ask(Answers::new).doNextWords(item),
-                tie,
-                "",
-                state(item.kind()),
+                item.tie()
+                        .flatMap(visit.event()::tie)
+                        .map(new TieViews(visit.event())::title)
+                        .orElse(""),
+                urgent ? "" : when(item),
+                urgent ? now() : State.NONE,
                 mayOpen(item) ? href(item) : "",
-                action(item.kind()));
+                say("page-visit.do." + item.kind().code()));
+    }
+
+    private String when(Item item) {
+        return item.at().map(at -> HallClock.said(visit.event().clock(at))).orElseGet(() -> say("page-visit.at-once"));
+    }
+
+    private State now() {
+        return new State(Mark.HELD, say("page-visit.at-once"));
     }
 
     /** Tables and lots are signed by the organiser or the referee; the desk only reads that they wait. */
-    private boolean mayOpen(tiewright.desk.DoNext.Item item) {
+    private boolean mayOpen(Item item) {
         return switch (item.kind()) {
             case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN, RULING_NEEDED, PROTEST_OPEN ->
                 Door.OFFICIALS.opensFor(visit.role());
@@ -82,7 +137,8 @@ public final class DoNextViews {
         };
     }
 
-    private static State state(tiewright.desk.DoNext.Kind kind) {
+    /** Somebody must decide something, or somebody waits. */
+    private static boolean isUrgent(Kind kind) {
         return switch (kind) {
             case MEDICAL_OVER,
                     MEDICAL_SOON,
@@ -95,24 +151,28 @@ public final class DoNextViews {
                     SHEET_ON_PHONE,
                     TIE_LATE,
                     KNOCKOUT_LEVEL,
-                    LOT_NEEDED -> new State(Mark.HELD, "needs a person");
-            case SHEETS_TO_OPEN, DECIDER_TO_OPEN, DECIDER_NEEDED, SHEET_MISSING -> new State(Mark.SEALED, "sheets");
-            case CARD_MISSING,
+                    LOT_NEEDED -> true;
+            case SHEETS_TO_OPEN,
+                    DECIDER_TO_OPEN,
+                    DECIDER_NEEDED,
+                    SHEET_MISSING,
+                    CARD_MISSING,
                     TIE_TO_CALL,
                     WALKOVER_TO_ENTER,
                     TABLE_TO_SIGN,
                     SLOT_TO_FILL,
                     EVENT_TO_SIGN,
-                    CONDITIONS_UNREAD -> State.NONE;
+                    CONDITIONS_UNREAD -> false;
         };
     }
 
-    private static String href(tiewright.desk.DoNext.Item item) {
+    private static String href(Item item) {
         String tie = item.tie().map(TieId::code).orElse("");
         return switch (item.kind()) {
             case CARD_HELD -> "/cards/" + tie + "/" + rubber(item) + "/correct";
             case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED -> "/stop/" + tie + "/" + rubber(item);
-            case CARD_MISSING, WALKOVER_TO_ENTER -> "/cards/" + tie;
+            case CARD_MISSING -> "/cards/" + tie + "/" + rubber(item);
+            case WALKOVER_TO_ENTER -> "/cards/" + tie;
             case SHEETS_TO_OPEN,
                     DECIDER_TO_OPEN,
                     SHEET_LATE,
@@ -131,30 +191,13 @@ public final class DoNextViews {
         };
     }
 
-    private static String rubber(tiewright.desk.DoNext.Item item) {
+    private static String rubber(Item item) {
         return Optional.ofNullable((RubberNo) item.data().get("rubber"))
                 .map(RubberNo::toString)
                 .orElse("");
     }
 
-    private static String action(tiewright.desk.DoNext.Kind kind) {
-        return switch (kind) {
-            case MEDICAL_OVER, MEDICAL_SOON, PLAY_STOPPED -> "Look at the clock";
-            case CARD_HELD -> "Settle it from the card";
-            case CARD_MISSING, WALKOVER_TO_ENTER -> "Enter the card";
-            case SHEETS_TO_OPEN, DECIDER_TO_OPEN -> "Open both";
-            case SHEET_LATE,
-                    SHEET_ON_PHONE,
-                    DECIDER_NEEDED,
-                    SHEET_MISSING,
-                    KNOCKOUT_LEVEL,
-                    SLOT_DISPUTED,
-                    SLOT_TO_FILL -> "Look at the tie";
-            case TIE_LATE, TIE_TO_CALL -> "Call it";
-            case RULING_NEEDED, PROTEST_OPEN -> "Give the ruling";
-            case LOT_NEEDED -> "Draw the lot";
-            case TABLE_TO_SIGN, EVENT_TO_SIGN -> "Sign";
-            case CONDITIONS_UNREAD -> "Who has read them";
-        };
+    private String say(String code, Object... facts) {
+        return visit.words().say(code, facts);
     }
 }

@@ -14,6 +14,9 @@ public enum Door implements RouteRole {
             "those who enter cards and the captains of the tie",
             Set.of(Role.CAPTAIN, Role.VOLUNTEER, Role.DESK, Role.ORGANISER, Role.REFEREE)),
     COURT("the desk and the captains of the tie", Set.of(Role.CAPTAIN, Role.DESK, Role.ORGANISER, Role.REFEREE)),
+    STOP(
+            "the desk, those who enter cards and the captains of the tie",
+            Set.of(Role.CAPTAIN, Role.VOLUNTEER, Role.DESK, Role.ORGANISER, Role.REFEREE)),
     DESK("the desk", Set.of(Role.DESK, Role.ORGANISER, Role.REFEREE)),
     OFFICIALS("the organiser and the referee", Set.of(Role.ORGANISER, Role.REFEREE)),
     ORGANISER("the organiser", Set.of(Role.ORGANISER));

@@ -149,7 +149,8 @@ class StylesheetTest {
                 "names",
                 "table-foot",
                 "frame",
-                "columns");
+                "columns",
+                "do-next");
         var used = Pattern.compile("class=\"([a-z -]+)\"").matcher(ExamplesTest.rendered(Examples.shown()));
         while (used.find()) {
             for (String name : used.group(1).strip().split(" +")) {

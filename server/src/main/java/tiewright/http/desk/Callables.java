@@ -1,0 +1,71 @@
+package tiewright.http.desk;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tiewright.desk.NextCalls;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.event.TieId;
+import tiewright.event.VisibleEvent;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.HiddenField;
+import tiewright.http.views.DeskView.Press;
+import tiewright.http.visit.TieOrder;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+
+/** The rubbers that can be called now, and the one press that calls each to a court. */
+final class Callables {
+    private final Visit visit;
+    private final CourtWords words;
+    private final List<One> all;
+
+    /** @param court where it belongs by the order of play; empty while that court is taken, or for none */
+    record One(Tie tie, RubberNo rubber, Optional<String> court) {
+        static One of(Tie tie, NextCalls.Next next) {
+            return new One(tie, next.rubber(), next.court());
+        }
+    }
+
+    Callables(Visit visit) {
+        VisibleEvent event = visit.event();
+        this.visit = visit;
+        this.words = new CourtWords(event, new TieViews(event));
+        Map<TieId, List<NextCalls.Next>> next = visit.ask(Answers::new).nextCalls();
+        this.all = TieOrder.sorted(List.copyOf(event.ties())).stream()
+                .filter(tie -> !event.isGone(tie))
+                .flatMap(tie -> next.getOrDefault(tie.id(), List.of()).stream().map(one -> One.of(tie, one)))
+                .toList();
+    }
+
+    List<One> all() {
+        return all;
+    }
+
+    /** The first that belongs on this court. */
+    Optional<One> first(String court) {
+        return all.stream()
+                .filter(one -> one.court().filter(court::equals).isPresent())
+                .findFirst();
+    }
+
+    /** Those whose own court is taken, or that have none. */
+    List<One> elsewhere() {
+        return all.stream().filter(one -> one.court().isEmpty()).toList();
+    }
+
+    Press press(One one, String court) {
+        return Press.form(
+                visit.words()
+                        .say(
+                                one.rubber().isDecider() ? "page-desk.call-the-decider" : "page-desk.call-rubber",
+                                "rubber",
+                                one.rubber()),
+                words.rubber(one.tie(), one.rubber()).what(),
+                DeskTiePages.of(one.tie()) + "/call",
+                List.of(
+                        new HiddenField("rubber", one.rubber().toString()),
+                        new HiddenField(Calls.field(one.tie(), one.rubber()), court)));
+    }
+}
