@@ -205,6 +205,7 @@ final class Kills {
     }
 
     /** {@code [number of kills [seed]]}; ends with 1 if anything was lost, doubled or half done. */
+    @SuppressWarnings("try") // other work is there to be in the way, not to be called
     public static void main(String[] args) throws Exception {
         int number = args.length > 0 ? Integer.parseInt(args[0]) : 500;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : System.nanoTime() & 0xffffff;

@@ -98,18 +98,19 @@ final class HurtPage implements Page {
             if (visit.role() == Role.CAPTAIN && !tie.has(visit.club())) {
                 continue;
             }
-            StopPages.stoppable(visit.event(), tie).stream()
-                    .filter(tie.calls()::containsKey)
-                    .forEach(rubber -> {
-                        ActionForm press = StopPages.press(tie, rubber);
-                        String court = tie.calls().get(rubber).court().toString();
-                        stops.add(WorkView.Section.of(
-                                        press.id(), visit.words().say("page-desk.court-number", "court", court))
-                                .with(new WorkView.WorkForm(
-                                        press.id(), press.path(), List.of(), List.of(press.button()))));
-                    });
+            StopPages.stoppable(visit.event(), tie)
+                    .forEach(rubber -> Optional.ofNullable(tie.calls().get(rubber))
+                            .ifPresent(call -> stops.add(stop(
+                                    visit,
+                                    StopPages.press(tie, rubber),
+                                    call.court().toString()))));
         }
         return stops;
+    }
+
+    private static WorkView.Section stop(Visit visit, ActionForm press, String court) {
+        return WorkView.Section.of(press.id(), visit.words().say("page-desk.court-number", "court", court))
+                .with(new WorkView.WorkForm(press.id(), press.path(), List.of(), List.of(press.button())));
     }
 
     private static List<Option> options(Visit visit, List<ClubId> clubs, boolean hurt) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
@@ -134,7 +135,7 @@ final class Places {
 
     /** @param below the beginnings of addresses that belong to the place, with spaces between */
     private Ways.Place place(String key, String below, String... pages) {
-        return place(key, Addresses.OF.get(key), below, links(pages));
+        return place(link(key), below, links(pages));
     }
 
     private Ways.Place place(String key, String href, String below, List<NavLink> pages) {
@@ -161,10 +162,12 @@ final class Places {
     }
 
     private List<NavLink> links(String... keys) {
-        return Arrays.stream(keys)
-                .map(key -> new NavLink(
-                        Addresses.OF.get(key), say(key), Addresses.OF.get(key).equals(here)))
-                .toList();
+        return Arrays.stream(keys).map(this::link).toList();
+    }
+
+    private NavLink link(String key) {
+        String href = Objects.requireNonNull(Addresses.OF.get(key), key);
+        return new NavLink(href, say(key), href.equals(here));
     }
 
     private String say(String key) {
