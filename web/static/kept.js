@@ -69,9 +69,8 @@ function show() {
   if (!form) return;
   const can = Boolean(globalThis.crypto?.subtle);
   for (const each of form.querySelectorAll("[data-keep]")) each.hidden = !can;
-  for (const each of form.querySelectorAll("[data-hand-in]")) each.hidden = !stored(form);
+  for (const each of document.querySelectorAll("[data-hand-in]")) each.hidden = !stored(form);
   const note = form.querySelector("[data-kept-note]");
   if (note && !can) note.textContent = form.dataset.plain;
 }
-document.addEventListener("htmx:afterSwap", show);
 show();

@@ -180,7 +180,7 @@ public final class Service implements AutoCloseable {
     }
 
     private Stream<Page> pages() {
-        Stream<Page> own = Stream.of(new EntryPages(visitors), control, new StaticExtras(), new LanguagePage());
+        Stream<Page> own = Stream.of(new EntryPages(visitors), control, new LanguagePage());
         return Stream.concat(own, rooms.stream().flatMap(room -> room.pages().stream()));
     }
 }

@@ -134,6 +134,16 @@ public final class LineupWords {
         return String.format(Locale.ROOT, "%.1f %%", 100 * withoutRounding(chance));
     }
 
+    /** For pages, where a decimal would claim more than is known: 50 %. */
+    public static String whole(double chance) {
+        return bare(chance) + " %";
+    }
+
+    /** The same without its sign, for the ends of a range. */
+    public static String bare(double chance) {
+        return Long.toString(Math.round(100 * withoutRounding(chance)));
+    }
+
     /** A difference of two chances, such as 1.2 points. */
     public static String points(double difference) {
         return String.format(Locale.ROOT, "%.1f points", 100 * withoutRounding(difference));

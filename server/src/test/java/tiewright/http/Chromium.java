@@ -171,8 +171,10 @@ public final class Chromium implements AutoCloseable {
 
     /** Presses the button that sends the form with this action, and waits for the page that follows. */
     void press(String action, String words) {
-        WebElement button = driver.findElement(By.xpath(
-                "//form[@action='" + action + "']//button[starts-with(normalize-space(), \"" + words + "\")]"));
+        WebElement button = driver.findElement(By.xpath("//form[@action='" + action
+                + "']//button[starts-with(normalize-space(), \"" + words + "\")]"
+                + " | //button[@form=//form[@action='" + action + "']/@id][starts-with(normalize-space(), \"" + words
+                + "\")]"));
         js("window.before = true");
         js("arguments[0].scrollIntoView({block: 'center'})", button);
         button.click();
@@ -182,14 +184,6 @@ public final class Chromium implements AutoCloseable {
         if (has("#refusal")) {
             throw new AssertionError(action + " was refused: " + String.join(" ", texts("#refusal li")));
         }
-    }
-
-    /** Waits until a change of the form has been answered and swapped in. */
-    void settled() {
-        new WebDriverWait(driver, PATIENCE, POLL)
-                .until(d ->
-                        js("return document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling, .htmx-added') === null")
-                                .equals(true));
     }
 
     void waitFor(String css, String words) {

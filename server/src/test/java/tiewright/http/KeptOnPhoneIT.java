@@ -31,14 +31,13 @@ class KeptOnPhoneIT {
             browser.at(served.service.url());
             browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
             browser.go(PAGE);
-            browser.open("Name the pairs");
             for (int rubber = 1; rubber <= 4; rubber++) {
                 for (int seat = 0; seat < 2; seat++) {
                     // the second of a pair first, so that the receipt is made over sorted codes
                     browser.pick("sheet-" + rubber + (seat == 0 ? "-first" : "-second"), "N" + (2 * rubber - seat));
-                    browser.settled();
                 }
             }
+            browser.open("Keep it on this phone, send only the receipt");
             browser.press(PAGE, "Keep it on this phone");
 
             Exchange.SideOfExchange own = served.ledger.event().exchange(SHEETS).home();
@@ -53,8 +52,7 @@ class KeptOnPhoneIT {
                     .isFalse();
 
             browser.go(PAGE);
-            browser.open("Name the pairs");
-            browser.press(PAGE, "Hand in the sheet kept on this phone");
+            browser.press(PAGE, "Hand it in now");
             served.service.openWhatIsDue();
             assertThat(served.ledger.event().exchange(SHEETS).isOpened()).isTrue();
             assertThat(served.ledger

@@ -8,14 +8,16 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
+import tiewright.event.Exchange;
+import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
+import tiewright.event.TieId;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.ImportEvent;
 
@@ -23,17 +25,18 @@ import tiewright.plainfiles.ImportEvent;
  * What lies how far from a thumb: taps, swipes and pixels on a phone of 390 x 844 over the invented event. The figures are the
  * project's own aims and no published ones.
  */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReachIT {
     private static final int WIDTH = 390;
     private static final int HEIGHT = 844;
     private static final int FRAME = 120;
 
     private Served served;
+    private int taps;
+    private int swipes;
     private Chromium browser;
     private Map<Role, String> links;
 
-    @BeforeAll
+    @BeforeEach
     void the_invented_event_is_served() throws IOException {
         served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
         served.ask(
@@ -52,7 +55,7 @@ class ReachIT {
         browser.phone(WIDTH, HEIGHT);
     }
 
-    @AfterAll
+    @AfterEach
     void closed() {
         if (browser != null) {
             browser.close();
@@ -113,6 +116,86 @@ class ReachIT {
         }
         browser.enter(links.get(Role.PUBLIC));
         assertThat(browser.has(".head .hurt")).isFalse();
+    }
+
+    /** Presses what a thumb can reach without scrolling; anything below or behind the bar counts as a swipe. */
+    private void reach(String css) {
+        double lowest = number("document.querySelector(\"" + css + "\").getBoundingClientRect().bottom");
+        double bar = number(
+                "(document.querySelector('.thumb') ?? document.querySelector('.places')).getBoundingClientRect().top");
+        boolean inBar = browser.has(".thumb " + css) || browser.has(".places " + css);
+        if (lowest > (inBar ? HEIGHT : bar)) {
+            swipes++;
+        }
+        browser.tap(css);
+        taps++;
+    }
+
+    private void start(Role role) {
+        browser.enter(links.get(role));
+        taps = 0;
+        swipes = 0;
+    }
+
+    private Exchange exchange(ExchangeId id) {
+        return served.ledger.event().exchange(id);
+    }
+
+    @Test
+    void the_last_sheet_is_sealed_again_with_three_taps_and_no_swipe() {
+        start(Role.CAPTAIN);
+        reach("a[href='/captain/sheet/A-3-2']");
+        reach("[data-from-last]");
+        reach("[data-seal]");
+        browser.waitFor(".sheet", "sealed once");
+        assertThat(served.ledger.ownSheet(ExchangeId.sheets(TieId.of("A-3-2")), ClubId.of("KS")))
+                .isPresent();
+        assertThat(List.of(taps, swipes)).as("taps, swipes").containsExactly(3, 0);
+    }
+
+    @Test
+    void a_pair_for_the_decider_is_sealed_with_five_taps_and_one_swipe_at_most() {
+        start(Role.CAPTAIN);
+        reach("a[href='/captain/decider/A-2-2']");
+        reach("[data-player='KS1']");
+        reach("[data-player='KS4']");
+        reach("[data-seal]");
+        browser.waitFor(".sheet", "sealed once");
+        assertThat(exchange(ExchangeId.decider(TieId.of("A-2-2"))).home().isIn())
+                .isTrue();
+        assertThat(taps).isLessThanOrEqualTo(5);
+        assertThat(swipes).isLessThanOrEqualTo(1);
+    }
+
+    private List<String> places() {
+        return browser.texts("[data-seat]");
+    }
+
+    @Test
+    void places_and_rubbers_are_changed_over_by_two_taps_each_and_a_reload_loses_nothing() {
+        browser.enter(links.get(Role.CAPTAIN));
+        browser.go("/captain/sheet/A-3-2");
+        for (int player = 1; player <= 8; player++) {
+            browser.tap("[data-player='KS" + player + "']");
+        }
+        List<String> first = places();
+        assertThat(first).doesNotContain("").doesNotHaveDuplicates();
+        browser.tap("[data-seat='sheet-1-first']");
+        browser.tap("[data-seat='sheet-3-second']");
+        assertThat(places().get(0)).isEqualTo(first.get(5));
+        assertThat(places().get(5)).isEqualTo(first.get(0));
+        browser.tap("[data-rubber='2']");
+        browser.tap("[data-rubber='4']");
+        assertThat(places().subList(2, 4)).isEqualTo(first.subList(6, 8));
+        List<String> now = places();
+        browser.go("/captain/sheet/A-3-2");
+        assertThat(places()).isEqualTo(now);
+        browser.tap("[data-seat='sheet-1-first']");
+        assertThat(places().get(0)).isEqualTo("next: tap a name");
+        browser.tap("[data-undo]");
+        assertThat(places()).isEqualTo(now);
+        browser.tap("[data-cover]");
+        assertThat(places()).containsOnly("placed");
     }
 
     @Test

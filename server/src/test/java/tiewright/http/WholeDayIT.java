@@ -227,27 +227,25 @@ class WholeDayIT {
     private void seal(Tie tie, String club, String link) {
         browser.enter(link);
         browser.go("/captain/sheet/" + tie.id());
-        browser.open("Name the pairs");
         List<String> players = new ArrayList<>(event().squad(ClubId.of(club)).stream()
                 .map(player -> player.id().code())
                 .toList());
         java.util.Collections.shuffle(players, scores);
         for (int rubber = 1; rubber <= 4; rubber++) {
-            choose("sheet-" + rubber + "-first", players.get(2 * rubber - 2));
-            choose("sheet-" + rubber + "-second", players.get(2 * rubber - 1));
+            name("sheet-" + rubber + "-first", players.get(2 * rubber - 2));
+            name("sheet-" + rubber + "-second", players.get(2 * rubber - 1));
         }
         browser.press("/captain/sheet/" + tie.id(), "Seal this sheet");
         assertThat(browser.text()).as(club + " in " + tie.id()).contains("sealed once");
     }
 
     /** The first sheet by hand, the others by script. */
-    private void choose(String id, String value) {
+    private void name(String id, String player) {
         if (event().envelopes().firstSealedAt().isEmpty()) {
-            browser.choose(id, value);
+            browser.tap("[data-player='" + player + "']");
         } else {
-            browser.pick(id, value);
+            browser.pick(id, player);
         }
-        browser.settled();
     }
 
     private void call(Tie tie) {
@@ -297,9 +295,8 @@ class WholeDayIT {
             browser.enter(captains.get(club));
             String path = "/captain/decider/" + tie.id();
             browser.go(path);
-            browser.open("Name the pairs");
-            choose("sheet-D-first", event().squad(ClubId.of(club)).get(0).id().code());
-            choose("sheet-D-second", event().squad(ClubId.of(club)).get(3).id().code());
+            name("sheet-D-first", event().squad(ClubId.of(club)).get(0).id().code());
+            name("sheet-D-second", event().squad(ClubId.of(club)).get(3).id().code());
             browser.press(path, "Seal this pair");
             browser.press(path + "/ask", "Ask for the opening");
         }

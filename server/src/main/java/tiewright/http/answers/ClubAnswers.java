@@ -127,6 +127,15 @@ public final class ClubAnswers {
         return PlayingDay.of(event, club, ledger.privateOf(club).all(club));
     }
 
+    /** Minutes since the last rubber of each own player who has played, on the way to this tie. */
+    public Map<PlayerId, Integer> restedMinutes(TieId tie) {
+        Map<PlayerId, Integer> rests = new HashMap<>();
+        DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL)
+                .loads()
+                .forEach((player, load) -> load.minutes().ifPresent(minutes -> rests.put(player, minutes)));
+        return rests;
+    }
+
     /** A forecast for the own club, and how it went if that is known. */
     public record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
 

@@ -1,5 +1,6 @@
 package tiewright.http.captain;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,7 +45,8 @@ final class SheetPages implements Page {
     }
 
     private static void look(OwnExchange here) {
-        here.visit().show(screen(here, start(here), Tried.NOTHING));
+        boolean asked = here.visit().ctx().queryParam("from") != null;
+        here.visit().show(new SheetScreen(here, start(here)).screen(Tried.NOTHING, asked));
     }
 
     /** What the form starts with: the sealed sheet, or another one that was asked for, or nothing. */
@@ -84,8 +86,20 @@ final class SheetPages implements Page {
                         here.path(),
                         tried -> open(here, chosen, tried));
             }
+            case "shuffle" -> visit.show(open(here, shuffled(visit, chosen), Tried.again(form)));
             default -> visit.show(open(here, chosen, Tried.again(form)));
         }
+    }
+
+    /** The same pairs in other rubbers. */
+    private static Map<RubberNo, List<PlayerId>> shuffled(Visit visit, Map<RubberNo, List<PlayerId>> chosen) {
+        List<RubberNo> rubbers = List.copyOf(chosen.keySet());
+        List<Integer> order = BlindOrders.drawn(visit, rubbers.size());
+        Map<RubberNo, List<PlayerId>> shuffled = new LinkedHashMap<>();
+        for (int place = 0; place < rubbers.size(); place++) {
+            shuffled.put(rubbers.get(place), chosen.getOrDefault(rubbers.get(order.get(place)), List.of()));
+        }
+        return shuffled;
     }
 
     /** Only the receipt comes here: the sheet stays on the phone. */
@@ -108,7 +122,7 @@ final class SheetPages implements Page {
         return new SheetScreen(here, chosen).screen(tried, false);
     }
 
-    /** The form is not folded away: somebody is naming pairs. */
+    /** Somebody is naming pairs: what stands in the form is the latest that was chosen. */
     private static Screen open(OwnExchange here, Map<RubberNo, List<PlayerId>> chosen, Tried tried) {
         return new SheetScreen(here, chosen).screen(tried, true);
     }

@@ -20,14 +20,11 @@ import tiewright.http.pieces.State;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.SheetFormView;
 import tiewright.http.visit.Cautions;
-import tiewright.http.visit.Countdowns;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
-import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.sheet.Choices;
 
 /** What a captain sees of one exchange: the own sheet, its receipt, the form for another, and what else can be done. */
 final class SheetScreen {
@@ -51,19 +48,19 @@ final class SheetScreen {
                 here.id().kind() == SheetKind.RUBBERS ? "sheet" : visit.words().say("page-captain.pair-for-a-decider");
     }
 
-    /** @param open the form stands open, because somebody is naming pairs */
-    Screen screen(Tried tried, boolean open) {
+    /** @param given somebody just chose what stands in the form */
+    Screen screen(Tried tried, boolean given) {
         Optional<Decision.Sealed> kept = exchange.isOpened()
                 ? Optional.empty()
                 : visit.ask(ClubAnswers::new).ownSheet(here.id());
         SheetFormView view = new SheetFormView(
                 tried.refusal(),
-                now(kept),
+                head(),
+                kept.map(one -> inForYouNow(one.sheet())),
+                own.receipt().map(this::receipt),
                 exchange.isOpened() ? visit.words().say("page-captain.both-sheets-are-open-they") : "",
-                rule(),
                 exchange.isOpened() ? List.of() : askedFirst(),
-                starts(),
-                naming(kept.isPresent(), tried, open),
+                new SheetNaming(here, chosen).form(tried, given, seal()),
                 actions());
         String title = visit.words()
                 .say(
@@ -73,28 +70,36 @@ final class SheetScreen {
                         "what",
                         what,
                         "other",
-                        views.side(here.tie(), here.side().other()));
+                        other());
         return Screen.of("sheetForm", title, view);
     }
 
-    private SheetFormView.InNow now(Optional<Decision.Sealed> kept) {
-        return new SheetFormView.InNow(
-                own.in() ? Optional.empty() : Countdowns.of(visit, views, here.tie(), here.id()),
-                kept.map(one -> inForYouNow(one.sheet())),
-                own.receipt().map(this::receipt));
+    private String other() {
+        return views.side(here.tie(), here.side().other());
     }
 
-    private SheetFormView.Naming naming(boolean again, Tried tried, boolean open) {
-        Choices choices = visit.ask(ClubAnswers::new).choices(here.id(), chosen);
-        return new SheetFormView.Naming(
-                here.path(),
-                open,
-                SheetFields.rubbers(choices, visit.event()::name, visit.words(), tried),
-                unnamed(),
-                again
-                        ? visit.words().say("page-captain.seal-this-in-place-of", "what", what)
-                        : visit.words().say("page-captain.seal-this", "what", what),
-                keeping());
+    private String seal() {
+        return own.in()
+                ? visit.words().say("page-captain.seal-this-in-place-of", "what", what)
+                : visit.words().say("page-captain.seal-this", "what", what);
+    }
+
+    private SheetFormView.Head head() {
+        boolean sheets = here.id().kind() == SheetKind.RUBBERS;
+        String at = exchange.deadline()
+                .map(moment -> HallClock.said(visit.event().clock(moment)))
+                .orElse("");
+        return new SheetFormView.Head(
+                visit.words()
+                        .say(sheets ? "page-captain.sheet-for" : "page-captain.decider-pair-for", "other", other()),
+                at.isEmpty()
+                        ? ""
+                        : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
+                exchange.deadline(),
+                exchange.side(here.side().other()).in()
+                        ? visit.words().say("page-captain.theirs-in")
+                        : visit.words().say("page-captain.theirs-not-in"),
+                rule());
     }
 
     private Receipt receipt(String code) {
@@ -104,18 +109,6 @@ final class SheetScreen {
                 visit.words().say("page-captain.it-was-made-when-this", "what", what),
                 "/help/receipts",
                 visit.words().say("page-captain.how-anybody-can-check-it"));
-    }
-
-    private SheetFormView.Keeping keeping() {
-        boolean onPhone = own.in() && !own.atDesk();
-        return new SheetFormView.Keeping(
-                here.id().kind().code(),
-                here.id().tie().code(),
-                visit.club().code(),
-                onPhone,
-                onPhone
-                        ? visit.words().say("page-captain.your-sheet-is-on-the")
-                        : visit.words().say("page-captain.kept-on-the-phone-not"));
     }
 
     private List<String> rule() {
@@ -166,21 +159,6 @@ final class SheetScreen {
                 times + at,
                 rows,
                 visit.words().say("page-captain.show-the-names"));
-    }
-
-    private List<SheetFormView.Start> starts() {
-        return here.lastSheet().isPresent()
-                ? List.of(new SheetFormView.Start(
-                        visit.words().say("page-captain.start-from-our-last-opened"), here.path() + "?from=last"))
-                : List.of();
-    }
-
-    private List<String> unnamed() {
-        List<PlayerId> named = chosen.values().stream().flatMap(List::stream).toList();
-        return visit.event().squad(visit.club()).stream()
-                .filter(player -> !named.contains(player.id()))
-                .map(player -> visit.event().name(player.id()))
-                .toList();
     }
 
     private List<ActionForm> actions() {

@@ -1,8 +1,8 @@
 package tiewright.http.views;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import tiewright.http.pieces.Countdown;
 import tiewright.http.pieces.Receipt;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.SelectField;
@@ -11,41 +11,72 @@ import tiewright.http.pieces.SheetView;
 /**
  * Naming pairs: the sheet of a tie, or the pair for its decider.
  *
+ * @param own the sheet that is sealed now, under its cover; empty if none is in
  * @param closed why nothing can be sealed here now, empty while it can
- * @param opens words of what happens at the deadline and the rule for a late sheet
  * @param asks what to ask before somebody marked as hurt is named
- * @param starts other sheets to start from: words and address
- * @param actions what else can be done: ask for the opening, tell the club, take it back
+ * @param actions what else can be done: ask for the opening, tell the club
  */
 public record SheetFormView(
         Refusal refusal,
-        InNow now,
+        Head head,
+        Optional<SheetView> own,
+        Optional<Receipt> receipt,
         String closed,
-        List<String> opens,
         List<String> asks,
-        List<Start> starts,
         Naming naming,
         List<ActionForm> actions) {
 
     /**
-     * @param countdown until a sheet must be in; empty once one is
-     * @param own the sheet that is sealed now, under its cover; empty if none is in
+     * What the page is about and how long is left.
+     *
+     * @param by until when, in words
+     * @param theirs whether the other club's is in
+     * @param rules what happens at the deadline, and to a late sheet
      */
-    public record InNow(Optional<Countdown> countdown, Optional<SheetView> own, Optional<Receipt> receipt) {}
+    public record Head(String title, String by, Optional<Instant> deadline, String theirs, List<String> rules) {}
 
     /**
-     * The covered form.
+     * The form: fields for each rubber, and for a browser with scripts the same as places and names to tap.
      *
-     * @param open whether it stands open (after a refusal or a change of choices)
-     * @param unnamed the names of those who are on no rubber
-     * @param seal words of the button
-     * @param keeping how the sheet can stay on the phone until it is handed in
+     * @param worth what the sheet in the form is worth; empty while it is not whole
      */
     public record Naming(
-            String action, boolean open, List<Rubber> rubbers, List<String> unnamed, String seal, Keeping keeping) {}
+            String action,
+            List<Rubber> rubbers,
+            List<Name> squad,
+            Starts starts,
+            String seal,
+            Keeping keeping,
+            Optional<String> worth) {
+
+        /** Those who are on no rubber. */
+        public List<String> unnamed() {
+            return squad.stream().filter(name -> !name.named()).map(Name::name).toList();
+        }
+    }
 
     /** @param error what is wrong with this rubber, in sentences */
     public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}
+
+    /**
+     * A player to tap.
+     *
+     * @param detail what counts before naming: played, rested, to be asked first
+     * @param named stands in the form
+     */
+    public record Name(String code, String name, String detail, boolean named) {}
+
+    /**
+     * What a sheet can start from.
+     *
+     * @param sealed how often one was sealed: a draft from before the last sealing is not shown again
+     * @param given the form holds what somebody just chose, not what was there before
+     * @param last the club's sheet that was opened last, as codes in the order of the fields; empty if there is none
+     * @param shuffled chance may put the pairs into other rubbers
+     * @param proposal where to ask for one; empty where none is made
+     * @param most rubbers that a player may be named for
+     */
+    public record Starts(int sealed, boolean given, String last, boolean shuffled, String proposal, int most) {}
 
     /**
      * What a browser needs to keep the sheet itself: the codes that its receipt is made over.
@@ -53,6 +84,4 @@ public record SheetFormView(
      * @param onPhone a sheet is in, and it lies on a phone
      */
     public record Keeping(String exchange, String tie, String club, boolean onPhone, String words) {}
-
-    public record Start(String words, String href) {}
 }

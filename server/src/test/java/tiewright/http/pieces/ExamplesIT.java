@@ -293,11 +293,6 @@ class ExamplesIT {
                     .add(
                             "Content-Security-Policy",
                             "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
-        } else if (path.equals("/static/htmx.js")) {
-            type = "text/javascript";
-            body = getClass()
-                    .getResourceAsStream("/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js")
-                    .readAllBytes();
         } else if (path.startsWith("/static/")
                 && Files.isRegularFile(Path.of("../web").resolve(path.substring(1)))) {
             type = path.endsWith(".css")
