@@ -16,6 +16,7 @@ import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
+import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
@@ -83,6 +84,25 @@ public final class RulingNeeded {
         return needed.cases.stream().filter(one -> !isRuled(event, one)).toList();
     }
 
+    /**
+     * Players of other clubs who have the name of somebody in this case, by that player: they may be one person, or two.
+     *
+     * @return empty unless a name is what was found
+     */
+    public static Map<PlayerId, List<PlayerId>> namesakes(Event event, Directory directory, Case one) {
+        RulingNeeded needed = new RulingNeeded(event, directory);
+        Map<PlayerId, List<PlayerId>> namesakes = new LinkedHashMap<>();
+        if (one.kind() == Kind.INELIGIBLE) {
+            one.players().forEach(player -> {
+                List<PlayerId> others = needed.namesakes(one.club(), player);
+                if (!others.isEmpty()) {
+                    namesakes.put(player, others);
+                }
+            });
+        }
+        return namesakes;
+    }
+
     private static boolean isRuled(Event event, Case one) {
         return event.disputes().cases().stream()
                 .anyMatch(ruled -> ruled.what().equals(one.kind().code())
@@ -129,26 +149,29 @@ public final class RulingNeeded {
         return new Sheet(pairs);
     }
 
-    /** The same name stands in the squad of another club. */
+    /** The same name stands in the squad of another club, and nobody has said that it is another person. */
     private void twice(ClubId club, Sheet sheet, Set<RubberNo> rubbers, Set<PlayerId> players) {
         sheet.pairs()
                 .forEach((rubber, pair) ->
                         pair.ifPresent(two -> List.of(two.first(), two.second()).forEach(player -> {
-                            if (isInAnotherSquad(club, player)) {
+                            if (!namesakes(club, player).isEmpty()) {
                                 rubbers.add(rubber);
                                 players.add(player);
                             }
                         })));
     }
 
-    private boolean isInAnotherSquad(ClubId club, PlayerId player) {
+    /** In another squad, and nobody has said yet that they are two people. */
+    private List<PlayerId> namesakes(ClubId club, PlayerId player) {
         Optional<SameName> name = Optional.ofNullable(names.get(player));
-        return name.isPresent()
-                && event.players().values().stream()
-                        .filter(other ->
-                                !other.club().equals(club) && !other.id().equals(player))
-                        .anyMatch(other -> Optional.ofNullable(names.get(other.id()))
+        return event.players().values().stream()
+                .filter(other -> !other.club().equals(club) && !other.id().equals(player))
+                .map(Player::id)
+                .filter(other -> name.isPresent()
+                        && Optional.ofNullable(names.get(other))
                                 .filter(name.get()::is)
-                                .isPresent());
+                                .isPresent())
+                .filter(other -> !event.disputes().areTwoPeople(player, other))
+                .toList();
     }
 }

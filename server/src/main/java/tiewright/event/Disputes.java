@@ -15,9 +15,10 @@ import java.util.Optional;
 public record Disputes(
         List<OfficialFact.CorrectionDecided> corrections,
         List<OfficialFact.CaseRuled> cases,
+        List<OfficialFact.TwoPeople> namesakes,
         List<Protest> protests,
         Map<String, Instant> signedAt) {
-    static final Disputes NONE = new Disputes(List.of(), List.of(), List.of(), Map.of());
+    static final Disputes NONE = new Disputes(List.of(), List.of(), List.of(), List.of(), Map.of());
 
     /**
      * A protest and what became of it.
@@ -34,6 +35,7 @@ public record Disputes(
     public Disputes {
         corrections = List.copyOf(corrections);
         cases = List.copyOf(cases);
+        namesakes = List.copyOf(namesakes);
         protests = List.copyOf(protests);
         signedAt = Map.copyOf(signedAt);
     }
@@ -49,22 +51,36 @@ public record Disputes(
     }
 
     Disputes with(OfficialFact.CorrectionDecided correction) {
-        return new Disputes(and(corrections, correction), cases, protests, signedAt);
+        return new Disputes(and(corrections, correction), cases, namesakes, protests, signedAt);
     }
 
     Disputes with(OfficialFact.CaseRuled ruled) {
-        return new Disputes(corrections, and(cases, ruled), protests, signedAt);
+        return new Disputes(corrections, and(cases, ruled), namesakes, protests, signedAt);
+    }
+
+    /** It was said that these are two people, although their names are alike. */
+    public boolean areTwoPeople(PlayerId player, PlayerId other) {
+        return namesakes.stream().anyMatch(said -> said.isOf(player, other));
+    }
+
+    Disputes with(OfficialFact.TwoPeople said) {
+        return new Disputes(corrections, cases, and(namesakes, said), protests, signedAt);
     }
 
     Disputes with(OfficialFact.ProtestMade made, Instant at) {
         return new Disputes(
-                corrections, cases, and(protests, new Protest(made, at, Optional.empty(), Optional.empty())), signedAt);
+                corrections,
+                cases,
+                namesakes,
+                and(protests, new Protest(made, at, Optional.empty(), Optional.empty())),
+                signedAt);
     }
 
     Disputes with(OfficialFact.ProtestDecided decided, Instant at) {
         return new Disputes(
                 corrections,
                 cases,
+                namesakes,
                 protests.stream()
                         .map(protest -> protest.made().number() == decided.number()
                                 ? new Protest(protest.made(), protest.at(), Optional.of(decided), Optional.of(at))
@@ -76,7 +92,7 @@ public record Disputes(
     Disputes withSigned(String pool, Instant at) {
         Map<String, Instant> more = new HashMap<>(signedAt);
         more.put(pool, at);
-        return new Disputes(corrections, cases, protests, more);
+        return new Disputes(corrections, cases, namesakes, protests, more);
     }
 
     private static <T> List<T> and(List<T> list, T more) {

@@ -99,6 +99,7 @@ final class Fold {
             case HEAT_DECIDED -> officials = officials.with((OfficialFact.HeatDecided) fact, at);
             case CORRECTION_DECIDED -> disputed(d -> d.with((OfficialFact.CorrectionDecided) fact));
             case CASE_RULED -> disputed(d -> d.with((OfficialFact.CaseRuled) fact));
+            case TWO_PEOPLE -> disputed(d -> d.with((OfficialFact.TwoPeople) fact));
             case PROTEST_MADE -> disputed(d -> d.with((OfficialFact.ProtestMade) fact, at));
             case PROTEST_DECIDED -> disputed(d -> d.with((OfficialFact.ProtestDecided) fact, at));
         }
@@ -107,7 +108,7 @@ final class Fold {
     /** Worked out before the fact is applied: only a first sheet of a side may be noticed by others. */
     private Reach reached(Fact fact, Instant at) {
         return switch (fact.kind()) {
-            case LINK_ISSUED, LINK_REVOKED, CHECKED_IN, NOTICE_TOLD, HEAT_DECIDED -> reach.toOfficials(seq);
+            case LINK_ISSUED, LINK_REVOKED, CHECKED_IN, NOTICE_TOLD, HEAT_DECIDED, TWO_PEOPLE -> reach.toOfficials(seq);
             case CONDITIONS_READ -> reach.toOfficials(seq).toClub(((SetUpFact.ConditionsRead) fact).club(), seq);
             case CLUB_TOLD -> reach.toClub(((ExchangeFact.ClubTold) fact).club(), seq);
             case SHEET_SEALED ->

@@ -117,6 +117,18 @@ public sealed interface OfficialFact extends Fact {
         }
     }
 
+    /** Two players whose names are the same, or nearly, are two people: a question that is answered once. */
+    record TwoPeople(PlayerId one, PlayerId other) implements OfficialFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.TWO_PEOPLE;
+        }
+
+        public boolean isOf(PlayerId player, PlayerId second) {
+            return one.equals(player) && other.equals(second) || one.equals(second) && other.equals(player);
+        }
+    }
+
     /**
      * A club protests, in writing.
      *

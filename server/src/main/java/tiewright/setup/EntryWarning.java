@@ -45,6 +45,11 @@ public record EntryWarning(Kind kind, List<ClubId> clubs, List<PlayerId> players
         public String code() {
             return code;
         }
+
+        /** Whether two players may be one person: a question that somebody can answer. */
+        public boolean isAboutOnePerson() {
+            return this == SAME_PERSON || this == SHORTENED_PERSON || this == LIKE_PERSON || this == TWICE_IN_SQUAD;
+        }
     }
 
     public EntryWarning {

@@ -104,6 +104,9 @@ public final class EntryWarnings {
     }
 
     private void compare(Player one, SameName name, Player other, SameName otherName) {
+        if (event.disputes().areTwoPeople(one.id(), other.id())) {
+            return;
+        }
         boolean oneSquad = one.club().equals(other.club());
         if (name.is(otherName)) {
             pair(oneSquad ? EntryWarning.Kind.TWICE_IN_SQUAD : EntryWarning.Kind.SAME_PERSON, one, other);

@@ -252,6 +252,7 @@ final class RandomFacts {
             case CASE_RULED ->
                 new OfficialFact.CaseRuled(
                         "ineligible", one(TIES), club(), one(Arrays.asList(Penalty.values())), number);
+            case TWO_PEOPLE -> new OfficialFact.TwoPeople(player(), player());
             case PROTEST_MADE ->
                 new OfficialFact.ProtestMade(number, club(), maybe(one(TIES)), "text", maybe("20"), "R");
             default -> new OfficialFact.ProtestDecided(number, yes(), yes(), number);

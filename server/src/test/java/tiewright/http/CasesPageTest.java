@@ -32,6 +32,40 @@ class CasesPageTest {
     }
 
     @Test
+    void that_they_are_two_people_is_said_once_by_a_press_and_asked_no_more() {
+        try (Served served = day()) {
+            Guest referee = served.as(Role.REFEREE);
+            assertThat(referee.get(PAGE).text()).contains("Player N3 of Club N has the name of Player N3 of Club S");
+            Guest organiser = served.as(Role.ORGANISER);
+            String entries = "/organiser/clubs";
+            assertThat(organiser.get(entries).text())
+                    .contains("They are two people", "Player N3 of Club N and Player N3 of Club S");
+            String answer = "/organiser/two-people";
+            Map<String, String> form = organiser.filled(PAGE, answer, Map.of());
+            assertThat(served.as(Role.DESK).post(answer, form).status()).isEqualTo(403);
+            assertThat(organiser.post(answer, form).text()).contains("Nothing is found wrong");
+            assertThat(referee.get("/desk").text()).doesNotContain("ineligible");
+            assertThat(organiser.get(entries).text()).doesNotContain("Player N3 of Club N and Player N3 of Club S");
+            assertThat(organiser.post(answer, form).path())
+                    .as("sent twice it counts once")
+                    .isEqualTo(PAGE);
+            served.given(
+                    List.of(new tiewright.event.SetUpFact.PlayerEntered(
+                            tiewright.event.PlayerId.of("S10"),
+                            tiewright.event.ClubId.of("S"),
+                            java.util.OptionalInt.of(10),
+                            java.util.Optional.empty(),
+                            java.util.Optional.empty(),
+                            false)),
+                    List.of(new PrivateNote.PersonNamed(
+                            tiewright.event.PlayerId.of("S10"), "Player N3", java.util.OptionalInt.empty())));
+            assertThat(referee.get(PAGE).text())
+                    .as("another player of that name is another question")
+                    .contains("has the name of");
+        }
+    }
+
+    @Test
     void the_consequences_stand_there_and_only_a_ruling_applies_one() {
         try (Served served = day()) {
             Guest referee = served.as(Role.REFEREE);

@@ -197,6 +197,7 @@ final class ExampleFacts {
                 new OfficialFact.SignatureWithdrawn(Optional.of("A"), 8),
                 new OfficialFact.SignatureWithdrawn(Optional.empty(), 8),
                 new OfficialFact.CaseRuled("ineligible", TIE, ONE, Penalty.RUBBERS, 9),
+                new OfficialFact.TwoPeople(PlayerId.of("N1"), PlayerId.of("S1")),
                 new OfficialFact.ProtestMade(1, ONE, Optional.of(TIE), WORDS, Optional.of("20"), "Ana"),
                 new OfficialFact.ProtestMade(2, TWO, Optional.empty(), "t", Optional.empty(), ""),
                 new OfficialFact.ProtestDecided(1, true, true, 10));

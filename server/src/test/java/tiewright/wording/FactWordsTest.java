@@ -129,6 +129,7 @@ class FactWordsTest {
             correction(CorrectionChoice.RECORD_ONLY),
             new OfficialFact.SignatureWithdrawn(Optional.of("A"), 8),
             new OfficialFact.SignatureWithdrawn(Optional.empty(), 8),
+            new OfficialFact.TwoPeople(PlayerId.of("N1"), PlayerId.of("S1")),
             new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.NONE, 9),
             new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.RUBBERS, 9),
             new OfficialFact.CaseRuled("ineligible", TIE, N, Penalty.TIE, 9),

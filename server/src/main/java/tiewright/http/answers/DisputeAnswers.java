@@ -14,6 +14,7 @@ import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Penalty;
+import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.TieScore;
 import tiewright.event.VisibleEvent;
@@ -56,6 +57,11 @@ public final class DisputeAnswers {
     /** What was found wrong with opened sheets and waits for a ruling. */
     public List<RulingNeeded.Case> cases() {
         return RulingNeeded.of(event, ledger.directory());
+    }
+
+    /** Players of other clubs who have the name of somebody in it. */
+    public Map<PlayerId, List<PlayerId>> namesakes(RulingNeeded.Case one) {
+        return RulingNeeded.namesakes(event, ledger.directory(), one);
     }
 
     /** The tie of a case after this consequence. */

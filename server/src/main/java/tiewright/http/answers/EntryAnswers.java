@@ -9,6 +9,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
 import tiewright.ledger.Ledger;
+import tiewright.setup.EntryWarning;
 import tiewright.setup.EntryWarnings;
 import tiewright.wording.Words;
 
@@ -33,6 +34,13 @@ public final class EntryAnswers {
         Words words = Words.of(visible);
         return EntryWarnings.of(event, ledger.directory()).stream()
                 .map(warning -> words.sentence(warning.kind().code(), warning.data()))
+                .toList();
+    }
+
+    /** Pairs of players whose names are alike, one person perhaps, until somebody says that they are two. */
+    public List<EntryWarning> alike() {
+        return EntryWarnings.of(event, ledger.directory()).stream()
+                .filter(warning -> warning.kind().isAboutOnePerson())
                 .toList();
     }
 

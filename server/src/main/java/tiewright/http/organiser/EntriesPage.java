@@ -6,13 +6,17 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
+import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.EntryAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.AtFields;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
@@ -23,6 +27,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.setup.EnterClub;
+import tiewright.setup.EntryWarning;
 import tiewright.wording.Words;
 
 /** All clubs with the size of their squads, a form for one more, and what looks wrong about the entries. */
@@ -72,6 +77,7 @@ final class EntriesPage implements Page {
                         warnings.isEmpty()
                                 ? List.of(visit.words().say("page-organiser.no-player-stands-in-two"))
                                 : warnings));
+        visit.ask(EntryAnswers::new).alike().forEach(alike -> sections.add(twoPeople(visit, alike)));
         Fields fields = Fields.of(FORM, tried);
         sections.add(WorkView.Section.of(FORM, visit.words().say("page-organiser.enter-a-club"))
                 .with(new WorkView.WorkForm(
@@ -83,6 +89,22 @@ final class EntriesPage implements Page {
                 "work",
                 visit.words().say("page-organiser.clubs-and-squads"),
                 new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+    }
+
+    /** One press answers the question for the whole day. */
+    private static WorkView.Section twoPeople(Visit visit, EntryWarning alike) {
+        PlayerId one = alike.players().get(0);
+        PlayerId other = alike.players().get(1);
+        String name = "two-" + AtFields.safe(one.code()) + "-" + AtFields.safe(other.code());
+        return WorkView.Section.of(name, "", visit.words().sentence(alike.kind().code(), alike.data()))
+                .with(new WorkView.WorkForm(
+                        name,
+                        Addresses.TWO_PEOPLE,
+                        List.of(
+                                new HiddenField("one", one.code()),
+                                new HiddenField("other", other.code()),
+                                new HiddenField("back", HERE)),
+                        List.of(Button.other(visit.words().say("page-organiser.they-are-two-people")))));
     }
 
     static List<FormField> asked(Fields fields, Optional<Club> club) {

@@ -6,15 +6,19 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.correction.RulingNeeded;
 import tiewright.desk.RuleOnCase;
+import tiewright.desk.SayTwoPeople;
 import tiewright.event.Penalty;
+import tiewright.event.PlayerId;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieScore;
+import tiewright.event.VisibleEvent;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
 import tiewright.http.visit.AtFields;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
@@ -30,10 +34,12 @@ import tiewright.http.visit.Visit;
 /** Sheets that were not as they should be, each with the published consequences; only a ruling applies one. */
 final class CasesPage implements Page {
     private static final String HERE = "/organiser/cases";
+    private static final String ENTRIES = "/organiser/clubs";
 
     @Override
     public void at(Routes routes) {
         routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.OFFICIALS, Addresses.TWO_PEOPLE, CasesPage::twoPeople);
         routes.post(Door.OFFICIALS, HERE, visit -> {
             Form form = visit.form();
             String name = form.text(Fields.FORM);
@@ -60,6 +66,53 @@ final class CasesPage implements Page {
         });
     }
 
+    /** From the cases, or from the entries: one answer for both. */
+    private static void twoPeople(Visit visit) {
+        Form form = visit.form();
+        Optional<PlayerId> one = form.must("one", form.read("one", "form.not-a-player", PlayerId::of));
+        Optional<PlayerId> other = form.must("other", form.read("other", "form.not-a-player", PlayerId::of));
+        visit.attempt(
+                form,
+                () -> new SayTwoPeople(one.orElseThrow(), other.orElseThrow()),
+                form.text("back").equals(ENTRIES) ? ENTRIES : HERE,
+                tried -> screen(visit, tried));
+    }
+
+    private static List<WorkView.Section> namesakes(Visit visit, RulingNeeded.Case one) {
+        VisibleEvent event = visit.event();
+        List<WorkView.Section> sections = new ArrayList<>();
+        visit.ask(DisputeAnswers::new)
+                .namesakes(one)
+                .forEach((player, others) -> others.forEach(other -> {
+                    String name = "two-" + name(one) + "-" + AtFields.safe(other.code());
+                    sections.add(WorkView.Section.of(
+                                    name,
+                                    "",
+                                    visit.words()
+                                            .say(
+                                                    "page-rulings.one-name-in-two-squads",
+                                                    "player",
+                                                    event.name(player),
+                                                    "club",
+                                                    event.clubName(one.club()),
+                                                    "other",
+                                                    event.name(other),
+                                                    "otherClub",
+                                                    event.player(other)
+                                                            .map(known -> event.clubName(known.club()))
+                                                            .orElse("")))
+                            .with(new WorkView.WorkForm(
+                                    name,
+                                    Addresses.TWO_PEOPLE,
+                                    List.of(
+                                            new HiddenField("one", player.code()),
+                                            new HiddenField("other", other.code()),
+                                            new HiddenField("back", HERE)),
+                                    List.of(Button.other(visit.words().say("page-rulings.they-are-two-people"))))));
+                }));
+        return sections;
+    }
+
     private static String name(RulingNeeded.Case one) {
         return one.kind().code() + "-" + AtFields.safe(one.tie().code()) + "-"
                 + AtFields.safe(one.club().code());
@@ -67,7 +120,10 @@ final class CasesPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         List<WorkView.Section> sections = new ArrayList<>();
-        visit.ask(DisputeAnswers::new).cases().forEach(one -> sections.add(section(visit, one, tried)));
+        visit.ask(DisputeAnswers::new).cases().forEach(one -> {
+            sections.addAll(namesakes(visit, one));
+            sections.add(section(visit, one, tried));
+        });
         if (sections.isEmpty()) {
             sections.add(
                     WorkView.Section.of("none", "", visit.words().say("page-rulings.nothing-is-found-wrong-with")));

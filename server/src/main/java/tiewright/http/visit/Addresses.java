@@ -12,6 +12,9 @@ public final class Addresses {
     /** Where a broken day is planned anew. */
     public static final String BREAKS = "/organiser/day-breaks";
 
+    /** Where an official says that two players of one name are two people. */
+    public static final String TWO_PEOPLE = "/organiser/two-people";
+
     /** Below it a tie and a rubber: where a wrong score is put right on which others have built. */
     public static final String CORRECTION = "/organiser/correct";
 
