@@ -14,7 +14,8 @@ function left(ms) {
 function tick() {
   for (const each of document.querySelectorAll("[data-deadline]")) {
     const ms = Date.parse(each.dataset.deadline) - serverNow();
-    each.querySelector(".left").textContent = ms > 0 ? left(ms) : each.dataset.late;
+    const open = Date.parse(each.dataset.closes) > serverNow(); // a sheet is taken beyond the deadline where there is grace
+    each.querySelector(".left").textContent = ms > 0 ? left(ms) : open ? each.dataset.still : each.dataset.late;
     each.classList.toggle("late", ms < 5 * 60 * 1000);
   }
 }

@@ -1,12 +1,17 @@
 package tiewright.event;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
+import tiewright.conditions.Conditions;
+import tiewright.conditions.LateSheet;
 
 /** When the sheets of an exchange must be in. */
 public final class Deadlines {
+    private static final Duration THE_MINUTE_ITSELF = Duration.ofMinutes(1);
+
     private Deadlines() {}
 
     /**
@@ -17,6 +22,17 @@ public final class Deadlines {
         return event.tie(exchange.tie())
                 .flatMap(
                         tie -> exchange.kind() == SheetKind.RUBBERS ? beforeStart(event, tie) : afterLevel(event, tie));
+    }
+
+    /**
+     * From this moment on a first sheet is not taken any more. The whole minute of the deadline is still in time, for that is what
+     * the hall's clock shows; then comes the grace, where the conditions give one.
+     */
+    public static Instant closes(Instant deadline, Conditions conditions) {
+        Duration grace = conditions.lateSheet() == LateSheet.GRACE
+                ? Duration.ofMinutes(conditions.graceMinutes())
+                : Duration.ZERO;
+        return deadline.plus(THE_MINUTE_ITSELF).plus(grace);
     }
 
     private static Optional<Instant> beforeStart(Event event, Tie tie) {

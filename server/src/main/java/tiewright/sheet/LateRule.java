@@ -1,6 +1,5 @@
 package tiewright.sheet;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import tiewright.conditions.LateSheet;
@@ -11,10 +10,8 @@ import tiewright.event.ExchangeId;
 import tiewright.event.Refusal;
 import tiewright.event.Side;
 
-/** What the clock allows. The whole minute of the deadline is still in time, for that is what the hall's clock shows. */
+/** What the clock allows, see {@link Deadlines}. */
 final class LateRule {
-    private static final Duration THE_MINUTE_ITSELF = Duration.ofMinutes(1);
-
     private LateRule() {}
 
     /** The deadline has come: what is in can be opened. */
@@ -26,14 +23,7 @@ final class LateRule {
 
     /** From this moment on a first sheet is late; empty while there is no deadline. */
     static Optional<Instant> closes(Event event, ExchangeId exchange) {
-        return Deadlines.of(event, exchange)
-                .map(deadline -> deadline.plus(THE_MINUTE_ITSELF).plus(grace(event)));
-    }
-
-    private static Duration grace(Event event) {
-        return event.conditions().lateSheet() == LateSheet.GRACE
-                ? Duration.ofMinutes(event.conditions().graceMinutes())
-                : Duration.ZERO;
+        return Deadlines.of(event, exchange).map(deadline -> Deadlines.closes(deadline, event.conditions()));
     }
 
     /**

@@ -11,6 +11,7 @@ final class Promises {
             new OpensWhenDue(),
             new OneRubberACourt(),
             new NothingToldTooLate(),
+            new OpenFormsReadOpen(),
             new NothingBeforeItsTime(),
             new NoticesStay(),
             new WhoHasToKnow(),

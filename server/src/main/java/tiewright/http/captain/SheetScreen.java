@@ -116,7 +116,9 @@ final class SheetScreen {
         exchange.deadline()
                 .ifPresent(at -> lines.add(visit.words()
                         .say(
-                                "page-captain.both-open-at-until-then",
+                                exchange.past() && !exchange.isOpened()
+                                        ? "page-captain.open-once-both-are-in"
+                                        : "page-captain.both-open-at-until-then",
                                 "at",
                                 HallClock.said(visit.event().clock(at)))));
         lines.add(visit.ask(Answers::new).lateRule());

@@ -43,7 +43,8 @@ final class ExampleDay {
                 new Countdown(
                         "Seal this sheet by 13:05",
                         Instant.parse("2027-05-08T11:05:00Z"),
-                        "Late: speak to the desk",
+                        Instant.parse("2027-05-08T11:06:00Z"),
+                        new Countdown.Words("Late, and still taken until 13:05", "Late: speak to the desk", ""),
                         ""),
                 ties(),
                 sheets(),

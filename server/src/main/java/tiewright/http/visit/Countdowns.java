@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Deadlines;
 import tiewright.event.ExchangeId;
 import tiewright.event.Role;
 import tiewright.event.SheetKind;
@@ -48,8 +49,19 @@ public final class Countdowns {
                                         "deadline",
                                         HallClock.said(visit.event().clock(deadline))),
                         deadline,
-                        visit.words().say("page-visit.the-deadline-has-passed-see"),
+                        Deadlines.closes(deadline, visit.event().conditions()),
+                        after(visit, deadline),
                         (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id()));
+    }
+
+    /** A form that still works never reads as closed. */
+    private static Countdown.Words after(Visit visit, Instant deadline) {
+        Instant closes = Deadlines.closes(deadline, visit.event().conditions());
+        Instant now = visit.event().now();
+        String last = HallClock.said(visit.event().clock(closes.minusSeconds(1)));
+        String still = visit.words().say("page-visit.late-and-still-taken", "last", last);
+        String late = visit.words().say("page-visit.the-deadline-has-passed-see");
+        return new Countdown.Words(still, late, now.isBefore(deadline) ? "" : now.isBefore(closes) ? still : late);
     }
 
     /** What every page of a captain counts down: sheets of the own club that are due within the hour, the first one first. */

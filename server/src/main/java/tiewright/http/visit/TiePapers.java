@@ -105,7 +105,9 @@ public final class TiePapers {
         }
         boolean in = exchange.side(side).in();
         String until = exchange.deadline()
-                .map(at -> Words.of(event).say("page-visit.both-open-at", "at", HallClock.said(event.clock(at))))
+                .map(at -> exchange.past()
+                        ? Words.of(event).say("page-visit.open-once-both-are-in")
+                        : Words.of(event).say("page-visit.both-open-at", "at", HallClock.said(event.clock(at))))
                 .orElse(Words.of(event).say("page-visit.no-time-yet"));
         return new SheetView(
                 title,
