@@ -1,5 +1,6 @@
 package tiewright.event;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,22 @@ public record Entries(
 
     public Optional<Player> player(PlayerId id) {
         return Optional.ofNullable(players.get(id));
+    }
+
+    /** The link that somebody acted by; empty where it was none. */
+    public Optional<Link> link(Actor by) {
+        return by.link().map(links::get);
+    }
+
+    /** The captains' and deputies' links of a club. */
+    public ClubLinks linksOf(ClubId club) {
+        return ClubLinks.of(links.values(), club);
+    }
+
+    /** Whether this link reads what its club keeps for itself: a captain's or deputy's that was let in. */
+    public boolean isLetIn(Link link, Instant now) {
+        return link.role() == Role.CAPTAIN
+                && link.club().filter(club -> linksOf(club).isLetIn(link, now)).isPresent();
     }
 
     /** The squad in order of entry. */

@@ -67,26 +67,42 @@ final class EntriesFold {
         courts.toWrite().put(fact.court(), new Court(fact.court(), fact.from(), fact.until(), fact.usable()));
     }
 
-    void issued(SetUpFact.LinkIssued fact) {
+    Map<String, Link> links() {
+        return links.asRead();
+    }
+
+    void issued(SetUpFact.LinkIssued fact, Recorded recorded) {
+        Link.Life life = Link.Life.begun(recorded, isLetInAtOnce(fact, recorded));
         links.toWrite()
                 .put(
                         fact.link(),
                         new Link(
-                                fact.link(),
-                                fact.role(),
-                                fact.club(),
-                                fact.player(),
-                                fact.label(),
-                                fact.hash(),
-                                false));
+                                fact.link(), fact.role(), fact.club(), fact.player(), fact.label(), fact.hash(), life));
     }
 
-    void revoked(SetUpFact.LinkRevoked fact) {
-        links.toWrite().computeIfPresent(fact.link(), (name, link) -> link.asRevoked());
+    /** The first of a club, and those that it makes itself. */
+    private boolean isLetInAtOnce(SetUpFact.LinkIssued fact, Recorded recorded) {
+        boolean byOwn =
+                recorded.by().role() == Role.CAPTAIN && recorded.by().club().equals(fact.club());
+        return fact.role() == Role.CAPTAIN
+                && fact.club()
+                        .filter(club -> byOwn
+                                || ClubLinks.of(links.asRead().values(), club).isNone(Link.Act.of(recorded)))
+                        .isPresent();
+    }
+
+    void letIn(SetUpFact.LinkLetIn fact, Recorded recorded) {
+        links.toWrite().computeIfPresent(fact.link(), (name, link) -> link.letIn(recorded));
+    }
+
+    void revoked(SetUpFact.LinkRevoked fact, Recorded recorded) {
+        links.toWrite().computeIfPresent(fact.link(), (name, link) -> link.ended(recorded));
     }
 
     /** The organisers' links stay: somebody has to be able to show what was deleted. */
-    void erased() {
-        links.toWrite().replaceAll((name, link) -> link.role() == Role.ORGANISER ? link : link.asRevoked());
+    void erased(Recorded recorded) {
+        links.toWrite()
+                .replaceAll(
+                        (name, link) -> link.role() == Role.ORGANISER || link.revoked() ? link : link.ended(recorded));
     }
 }

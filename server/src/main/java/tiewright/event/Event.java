@@ -63,6 +63,18 @@ public record Event(
         return then(recorded);
     }
 
+    /** Whether this link of the club may read the sheet that the club has sealed and that nobody has opened yet. */
+    public boolean mayRead(Link link, ExchangeId exchange, Instant now) {
+        Optional<Sealings.InPlace> inPlace = link.club()
+                .flatMap(club -> tie(exchange.tie()).flatMap(tie -> tie.sideOf(club)))
+                .flatMap(side -> exchange(exchange).side(side).sealings().inPlace());
+        boolean asCaptain = link.role() == Role.CAPTAIN;
+        return !link.revoked()
+                && inPlace.filter(sheet ->
+                                sheet.wasThere(link) && (!asCaptain || sheet.isBy(link) || entries.isLetIn(link, now)))
+                        .isPresent();
+    }
+
     /** The conditions are frozen by the first sealed sheet. */
     public boolean isFrozen() {
         return envelopes.firstSealedAt().isPresent();

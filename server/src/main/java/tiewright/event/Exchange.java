@@ -20,21 +20,32 @@ public record Exchange(
     /**
      * One club's side.
      *
-     * @param sealed how often a sheet was sealed; the last one would count
+     * @param sealings how often a sheet was sealed, when and by whom; the last one would count
      * @param atDesk false while the sheet is kept on the captain's phone
      */
     public record SideOfExchange(
-            int sealed,
+            Sealings sealings,
             Optional<String> receipt,
-            Optional<Instant> firstSealedAt,
-            Optional<Instant> sealedAt,
             boolean atDesk,
             boolean openingAsked,
             boolean told,
             Optional<ExchangeFact.SideRuled> ruled) {
 
-        static final SideOfExchange NOTHING = new SideOfExchange(
-                0, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, Optional.empty());
+        static final SideOfExchange NOTHING =
+                new SideOfExchange(Sealings.NONE, Optional.empty(), false, false, false, Optional.empty());
+
+        /** How often a sheet was sealed. */
+        public int sealed() {
+            return sealings.times();
+        }
+
+        public Optional<Instant> firstSealedAt() {
+            return sealings.first();
+        }
+
+        public Optional<Instant> sealedAt() {
+            return sealings.last();
+        }
 
         public boolean isIn() {
             return receipt.isPresent();
@@ -47,41 +58,32 @@ public record Exchange(
 
         /** A sheet was sealed or ruled, whatever became of it. */
         boolean wasEverBegun() {
-            return sealed > 0 || ruled.isPresent();
+            return sealed() > 0 || ruled.isPresent();
         }
 
-        SideOfExchange sealed(ExchangeFact.SheetSealed fact, Instant at) {
+        SideOfExchange sealed(ExchangeFact.SheetSealed fact, Sealings now) {
             return new SideOfExchange(
-                    sealed + 1,
-                    Optional.of(fact.receipt()),
-                    firstSealedAt.or(() -> Optional.of(at)),
-                    Optional.of(at),
-                    !fact.keptOnPhone(),
-                    openingAsked,
-                    false,
-                    ruled);
+                    now, Optional.of(fact.receipt()), !fact.keptOnPhone(), openingAsked, false, ruled);
         }
 
         SideOfExchange returned() {
-            return new SideOfExchange(
-                    sealed, Optional.empty(), Optional.empty(), Optional.empty(), false, false, false, ruled);
+            return new SideOfExchange(sealings.returned(), Optional.empty(), false, false, false, ruled);
         }
 
         SideOfExchange handedIn() {
-            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, true, openingAsked, told, ruled);
+            return new SideOfExchange(sealings, receipt, true, openingAsked, told, ruled);
         }
 
         SideOfExchange asked() {
-            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, true, told, ruled);
+            return new SideOfExchange(sealings, receipt, atDesk, true, told, ruled);
         }
 
         SideOfExchange asTold() {
-            return new SideOfExchange(sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, true, ruled);
+            return new SideOfExchange(sealings, receipt, atDesk, openingAsked, true, ruled);
         }
 
         SideOfExchange ruled(ExchangeFact.SideRuled fact) {
-            return new SideOfExchange(
-                    sealed, receipt, firstSealedAt, sealedAt, atDesk, openingAsked, told, Optional.of(fact));
+            return new SideOfExchange(sealings, receipt, atDesk, openingAsked, told, Optional.of(fact));
         }
     }
 

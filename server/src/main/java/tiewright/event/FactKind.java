@@ -15,6 +15,7 @@ public enum FactKind {
     CHECKED_IN,
     LINK_ISSUED,
     LINK_REVOKED,
+    LINK_LET_IN,
     OPENING_CHOSEN,
     SAFETY_DESCRIBED,
     DELETION_DATED,

@@ -52,15 +52,16 @@ final class Fold {
             case OPENING_CHOSEN -> prospectus = prospectus.with((SetUpFact.OpeningChosen) fact);
             case SAFETY_DESCRIBED -> prospectus = prospectus.with((SetUpFact.SafetyDescribed) fact);
             case DELETION_DATED -> prospectus = prospectus.with((SetUpFact.DeletionDated) fact);
-            case DATA_ERASED -> erased(at);
+            case DATA_ERASED -> erased(recorded);
             case CLUB_ENTERED -> entries.entered((SetUpFact.ClubEntered) fact);
             case CLUB_REMOVED -> entries.removed((SetUpFact.ClubRemoved) fact);
             case PLAYER_ENTERED -> entries.entered((SetUpFact.PlayerEntered) fact);
             case PLAYER_REMOVED -> entries.removed((SetUpFact.PlayerRemoved) fact);
             case COURT_SET -> entries.set((SetUpFact.CourtSet) fact);
             case CHECKED_IN -> entries.checked((SetUpFact.CheckedIn) fact, at);
-            case LINK_ISSUED -> entries.issued((SetUpFact.LinkIssued) fact);
-            case LINK_REVOKED -> entries.revoked((SetUpFact.LinkRevoked) fact);
+            case LINK_ISSUED -> entries.issued((SetUpFact.LinkIssued) fact, recorded);
+            case LINK_LET_IN -> entries.letIn((SetUpFact.LinkLetIn) fact, recorded);
+            case LINK_REVOKED -> entries.revoked((SetUpFact.LinkRevoked) fact, recorded);
             case POOLS_DRAWN -> programme.drawn((DrawFact.PoolsDrawn) fact);
             case KNOCKOUT_DRAWN -> programme.drawn((DrawFact.KnockoutDrawn) fact);
             case TIE_ARRANGED -> arranged((DrawFact.TieArranged) fact);
@@ -71,7 +72,7 @@ final class Fold {
             case SLOT_FILLED -> filled((DrawFact.SlotFilled) fact);
             case SLOT_KEPT -> kept((DrawFact.SlotKept) fact);
             case TIE_RESTARTED -> restarted((DrawFact.TieRestarted) fact);
-            case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, at);
+            case SHEET_SEALED -> sealed((ExchangeFact.SheetSealed) fact, recorded);
             case SHEET_RETURNED -> returned((ExchangeFact.SheetReturned) fact);
             case SHEET_HANDED_IN -> handedIn((ExchangeFact.SheetHandedIn) fact);
             case OPENING_ASKED -> asked((ExchangeFact.OpeningAsked) fact);
@@ -108,7 +109,10 @@ final class Fold {
     /** Worked out before the fact is applied: only a first sheet of a side may be noticed by others. */
     private Reach reached(Fact fact, Instant at) {
         return switch (fact.kind()) {
-            case LINK_ISSUED, LINK_REVOKED, CHECKED_IN, NOTICE_TOLD, HEAT_DECIDED, TWO_PEOPLE -> reach.toOfficials(seq);
+            case CHECKED_IN, NOTICE_TOLD, HEAT_DECIDED, TWO_PEOPLE -> reach.toOfficials(seq);
+            case LINK_ISSUED -> reachedByLink(((SetUpFact.LinkIssued) fact).club());
+            case LINK_REVOKED -> reachedByLink(clubOf(((SetUpFact.LinkRevoked) fact).link()));
+            case LINK_LET_IN -> reachedByLink(clubOf(((SetUpFact.LinkLetIn) fact).link()));
             case CONDITIONS_READ -> reach.toOfficials(seq).toClub(((SetUpFact.ConditionsRead) fact).club(), seq);
             case CLUB_TOLD -> reach.toClub(((ExchangeFact.ClubTold) fact).club(), seq);
             case SHEET_SEALED ->
@@ -117,6 +121,16 @@ final class Fold {
                         : reach.toEverybody(seq, at);
             default -> reach.toEverybody(seq, at);
         };
+    }
+
+    /** What happens to its links a club is told as well. */
+    private Reach reachedByLink(Optional<ClubId> club) {
+        Reach officials = reach.toOfficials(seq);
+        return club.map(one -> officials.toClub(one, seq)).orElse(officials);
+    }
+
+    private Optional<ClubId> clubOf(String link) {
+        return Optional.ofNullable(entries.links().get(link)).flatMap(Link::club);
     }
 
     private boolean isReplacement(ExchangeFact.SheetSealed fact) {
@@ -131,9 +145,9 @@ final class Fold {
         return prospectus.conditions().rubbers();
     }
 
-    private void erased(Instant at) {
-        prospectus = prospectus.erased(at);
-        entries.erased();
+    private void erased(Recorded recorded) {
+        prospectus = prospectus.erased(recorded.receivedAt());
+        entries.erased(recorded);
     }
 
     /** A tie laid out anew begins anew. */
@@ -166,9 +180,13 @@ final class Fold {
         programme.restarted(fact);
     }
 
-    private void sealed(ExchangeFact.SheetSealed fact, Instant at) {
-        envelopes.sealedAt(at);
-        side(fact, fact.club(), side -> side.sealed(fact, at));
+    private void sealed(ExchangeFact.SheetSealed fact, Recorded recorded) {
+        envelopes.sealedAt(recorded.receivedAt());
+        Optional<Link> by = recorded.by().link().map(entries.links()::get);
+        boolean letIn = by.filter(link ->
+                        ClubLinks.of(entries.links().values(), fact.club()).isLetIn(link, recorded.receivedAt()))
+                .isPresent();
+        side(fact, fact.club(), side -> side.sealed(fact, side.sealings().sealed(recorded, by, letIn)));
     }
 
     private void returned(ExchangeFact.SheetReturned fact) {

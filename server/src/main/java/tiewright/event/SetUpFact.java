@@ -166,6 +166,14 @@ public sealed interface SetUpFact extends Fact {
         }
     }
 
+    /** A captain or deputy lets a link of the own club read what the club keeps for itself. */
+    record LinkLetIn(String link) implements SetUpFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.LINK_LET_IN;
+        }
+    }
+
     record LinkRevoked(String link) implements SetUpFact {
         @Override
         public FactKind kind() {
@@ -176,9 +184,22 @@ public sealed interface SetUpFact extends Fact {
     /**
      * How sheets are opened when an organiser also captains a club.
      *
-     * @param neutral the second person who opens; empty = the tool opens by itself at the deadline
+     * @param neutral the label of the second person who opens; empty = the tool opens by itself at the deadline
+     * @param link that person's link: no other opens; empty in what older versions wrote, where any with that label does
      */
-    record OpeningChosen(boolean organiserIsCaptain, Optional<String> neutral) implements SetUpFact {
+    record OpeningChosen(boolean organiserIsCaptain, Optional<String> neutral, Optional<String> link)
+            implements SetUpFact {
+        public OpeningChosen(boolean organiserIsCaptain, Optional<String> neutral) {
+            this(organiserIsCaptain, neutral, Optional.empty());
+        }
+
+        /** Whether it names a neutral person, and this is who. */
+        public boolean isNeutral(Actor by) {
+            return organiserIsCaptain
+                    && neutral.isPresent()
+                    && (link.isPresent() ? by.link().equals(link) : by.name().equals(neutral.get()));
+        }
+
         @Override
         public FactKind kind() {
             return FactKind.OPENING_CHOSEN;

@@ -236,9 +236,43 @@ public final class VisibleEvent {
         return event.opening();
     }
 
-    /** Links without their secrets, for the organiser only. */
+    /** Links without their secrets: all for officials, the own club's for its captain. */
     public List<Link> links() {
-        return viewer.role() == Role.ORGANISER ? List.copyOf(event.links().values()) : List.of();
+        return event.links().values().stream()
+                .filter(link -> viewer.role().isOfficial()
+                        || link.club().filter(viewer::isCaptainOf).isPresent())
+                .toList();
+    }
+
+    /** The captains' links of a club, for officials and its captain. */
+    public ClubLinks linksOf(ClubId club) {
+        return ClubLinks.of(links(), club);
+    }
+
+    private Optional<Link> link() {
+        return viewer.link().map(event.links()::get);
+    }
+
+    /** Whether this viewer's link reads what its club keeps for itself. */
+    public boolean isLetIn() {
+        return link().filter(link -> event.entries().isLetIn(link, now)).isPresent();
+    }
+
+    /** Whether this viewer's link was there when the own club sealed the sheet that is in, and so may read it. */
+    public boolean mayRead(ExchangeId exchange) {
+        return link().filter(link -> event.mayRead(link, exchange, now)).isPresent();
+    }
+
+    /** The link that sealed a sheet in place of one it cannot have read, while no older link has confirmed; for the own captain. */
+    public Optional<Link> unconfirmed(ExchangeId exchange) {
+        return viewer.club()
+                .filter(viewer::isCaptainOf)
+                .flatMap(club -> event.tie(exchange.tie()).flatMap(tie -> tie.sideOf(club)))
+                .filter(side -> !event.exchange(exchange).isOpened())
+                .flatMap(side -> event.exchange(exchange).side(side).sealings().inPlace())
+                .filter(Sealings.InPlace::isUnconfirmed)
+                .flatMap(Sealings.InPlace::by)
+                .map(event.links()::get);
     }
 
     /** The moment by which sheets must be sealed; empty while the tie has no published start. */

@@ -9,12 +9,14 @@ import java.io.InputStream;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.event.Role;
 import tiewright.http.pieces.EmptyPlace;
 import tiewright.http.visit.ClosedDoor;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
+import tiewright.http.visit.Visit;
 import tiewright.ledger.LedgerException;
 
 /** The one mapper from what went wrong to a page that says what to do. It tells nothing of what the page would have shown. */
@@ -39,7 +41,8 @@ final class Failures {
                 NotFound.class,
                 (missing, ctx) -> show(ctx, 404, "Not found", notFound(String.valueOf(missing.getMessage()))));
         routes.exception(
-                ClosedDoor.class, (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door())));
+                ClosedDoor.class,
+                (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door(), visits.visit(ctx))));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
         // a form in parts is read by the server below, which says only in the cause why it gave up
         routes.exception(
@@ -60,7 +63,14 @@ final class Failures {
         return place(what, "Look at what is on now, or at the list of ties.");
     }
 
-    private static EmptyPlace notFor(Door door) {
+    private static EmptyPlace notFor(Door door, Visit visit) {
+        if (door == Door.NOTES && visit.role() == Role.CAPTAIN) {
+            return new EmptyPlace(
+                    visit.words().say("page-service.this-link-is-not-let"),
+                    visit.words().say("page-service.whoever-has-an-older-link"),
+                    "/captain/links",
+                    visit.words().say("page-service.the-links-of-my-club"));
+        }
         return place(
                 door == Door.ANYBODY
                         ? "This form came from another site, so nothing was done."

@@ -52,7 +52,7 @@ final class Gate implements Routes.Consumers {
         Set<RouteRole> doors = ctx.routeRoles();
         Visit visit = visit(ctx);
         for (RouteRole door : doors) {
-            if (door instanceof Door one && !one.opensFor(visit.role())) {
+            if (door instanceof Door one && !(one.opensFor(visit.role()) && isLetIn(one, visit))) {
                 throw new ClosedDoor(one);
             }
         }
@@ -61,6 +61,10 @@ final class Gate implements Routes.Consumers {
             LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
             throw new ClosedDoor(Door.ANYBODY);
         }
+    }
+
+    private static boolean isLetIn(Door door, Visit visit) {
+        return door != Door.NOTES || visit.event().isLetIn();
     }
 
     private boolean isFromOwnPage(Context ctx) {

@@ -64,6 +64,7 @@ final class FactTables {
                 .set(LEDGER.BY_CLUB, recorded.by().club().map(ClubId::code).orElse(null))
                 .set(LEDGER.BY_NAME, recorded.by().name())
                 .set(LEDGER.DEVICE, recorded.by().device())
+                .set(LEDGER.BY_LINK, recorded.by().link().orElse(null))
                 .set(
                         LEDGER.DEVICE_TIME,
                         recorded.deviceTime()
@@ -81,7 +82,8 @@ final class FactTables {
                 Role.parse(row.get(LEDGER.BY_ROLE)).orElseThrow(),
                 Optional.ofNullable(row.get(LEDGER.BY_CLUB)).map(ClubId::of),
                 row.get(LEDGER.BY_NAME),
-                row.get(LEDGER.DEVICE));
+                row.get(LEDGER.DEVICE),
+                Optional.ofNullable(row.get(LEDGER.BY_LINK)));
         Optional<Instant> deviceTime =
                 Optional.ofNullable(row.get(LEDGER.DEVICE_TIME)).map(at -> at.toInstant());
         return new Recorded(

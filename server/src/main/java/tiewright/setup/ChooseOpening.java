@@ -17,31 +17,42 @@ import tiewright.event.SetUpFact;
  * Says how sheets are opened where an organiser also captains a club: by a neutral second person, or by themselves. A change
  * after the first sealed sheet is a numbered notice.
  *
- * @param neutral the label of that person's desk or referee link
+ * @param neutral the label of that person's desk or referee link; the choice holds for that link and no other
  */
 public record ChooseOpening(boolean organiserIsCaptain, Optional<String> neutral) implements Decision {
     @Override
     public Outcome decide(Event event, Given given) {
-        SetUpFact.OpeningChosen chosen = new SetUpFact.OpeningChosen(organiserIsCaptain, Plain.of(neutral));
+        List<Link> may = neutral.map(label -> mayOpen(event, label)).orElse(List.of());
+        SetUpFact.OpeningChosen chosen = new SetUpFact.OpeningChosen(
+                organiserIsCaptain,
+                Plain.of(neutral),
+                may.stream().map(Link::name).findFirst());
         return Checks.byOrganiser(given)
                 .line("neutral", neutral)
                 .refuseIf(
                         !organiserIsCaptain && chosen.neutral().isPresent(),
                         Refusal.of("setup.neutral-not-needed").at("neutral"))
                 .refuse(chosen.neutral()
-                        .filter(label -> event.links().values().stream().noneMatch(link -> mayOpen(link, label)))
+                        .filter(label -> may.isEmpty())
                         .map(label -> Refusal.of("setup.neutral-has-no-link")
+                                .with("label", label)
+                                .at("neutral")))
+                .refuse(chosen.neutral()
+                        .filter(label -> may.size() > 1)
+                        .map(label -> Refusal.of("setup.neutral-has-two-links")
                                 .with("label", label)
                                 .at("neutral")))
                 .refuseIf(event.opening().filter(chosen::equals).isPresent(), Refusal.of("setup.opening-unchanged"))
                 .then(() -> facts(event, chosen));
     }
 
-    /** A person of the desk or the referee, told from others by the label of the link. */
-    private static boolean mayOpen(Link link, String label) {
-        return !link.revoked()
-                && link.label().equals(label)
-                && (link.role() == Role.DESK || link.role() == Role.REFEREE);
+    /** The links of the desk or the referee with this label: one, but where older versions let two have the same. */
+    private static List<Link> mayOpen(Event event, String label) {
+        return event.links().values().stream()
+                .filter(link -> !link.revoked()
+                        && link.label().equals(label)
+                        && (link.role() == Role.DESK || link.role() == Role.REFEREE))
+                .toList();
     }
 
     private static List<Fact> facts(Event event, SetUpFact.OpeningChosen chosen) {

@@ -1,8 +1,10 @@
 package tiewright.setup;
 
+import java.util.ArrayList;
 import java.util.List;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Fact;
 import tiewright.event.Link;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
@@ -21,7 +23,7 @@ public record RevokeLink(String link) implements Decision {
                 .filter(l -> l.role() == Role.ORGANISER && !l.revoked())
                 .count();
         return new Checks()
-                .refuseIf(!LinkRights.mayHandle(given.by().role(), found.role()), LinkRights.refusal(found.role()))
+                .refuse(LinkRights.whyNot(event, given, found.role(), found.club()))
                 .refuseIf(
                         found.revoked(),
                         Refusal.of("setup.revoked-already").with("link", link).at("link"))
@@ -30,6 +32,13 @@ public record RevokeLink(String link) implements Decision {
                         Refusal.of("setup.last-organiser-link")
                                 .with("link", link)
                                 .at("link"))
-                .then(() -> List.of(new SetUpFact.LinkRevoked(link)));
+                .then(() -> facts(event, given, found));
+    }
+
+    private static List<Fact> facts(Event event, Given given, Link ended) {
+        List<Fact> facts = new ArrayList<>(List.of(new SetUpFact.LinkRevoked(ended.name())));
+        LinkNotices.of(event, given, ended.role(), ended.club(), ended.label(), "notices.link-ended")
+                .ifPresent(facts::add);
+        return facts;
     }
 }

@@ -21,7 +21,8 @@ public record AskOpening(ExchangeId exchange, ClubId club) implements Decision {
                 () -> Gate.when(
                         Exchanges.isEarly(event, exchange),
                         Why.NOT_LEVEL.refusal().with("tie", exchange.tie()).at("exchange")),
-                () -> state(Gate.stateOf(event, exchange, club)));
+                () -> state(Gate.stateOf(event, exchange, club)),
+                () -> Gate.reads(event, exchange, given));
         return reasons.isEmpty() ? Accepted.of(new ExchangeFact.OpeningAsked(exchange, club)) : new Refused(reasons);
     }
 

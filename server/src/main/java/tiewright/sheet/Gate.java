@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
+import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Exchange;
 import tiewright.event.ExchangeId;
@@ -113,6 +114,15 @@ final class Gate {
 
     static Exchange.SideOfExchange stateOf(Event event, ExchangeId exchange, ClubId club) {
         return event.exchange(exchange).side(sideOf(event, exchange, club));
+    }
+
+    /** Only a link that shows the sheet may tell it or ask for its opening: others could be anybody's. */
+    static List<Refusal> reads(Event event, ExchangeId exchange, Decision.Given given) {
+        boolean newer = event.entries()
+                .link(given.by())
+                .filter(link -> !event.mayRead(link, exchange, given.now()))
+                .isPresent();
+        return when(newer, Why.NEWER_LINK.refusal().at("exchange"));
     }
 
     static List<Refusal> reason(String reason) {

@@ -68,6 +68,7 @@ public record OpenSheets(ExchangeId exchange) implements Decision {
                                         home.sheet().pair(rubber), away.sheet().pair(rubber)),
                                 event.conditions())
                         .ifPresent(facts::add));
+        facts.addAll(Swaps.told(event, exchange));
         List<PrivateNote> dropped = new ArrayList<>();
         needs(event).forEach(ref -> dropped.add(new PrivateNote.SheetDropped(ref.exchange(), ref.club())));
         return Consequences.of(event, given, facts, dropped);

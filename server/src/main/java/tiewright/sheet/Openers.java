@@ -17,7 +17,8 @@ final class Openers {
         }
         return neutral(event)
                 .map(neutral -> Gate.when(
-                        !by.name().equals(neutral), Why.NEUTRAL_ONLY.refusal().with("neutral", neutral)))
+                        event.opening().filter(chosen -> chosen.isNeutral(by)).isEmpty(),
+                        Why.NEUTRAL_ONLY.refusal().with("neutral", neutral)))
                 .orElseGet(() -> Gate.when(!by.equals(Exchanges.AUTOMATIC), Why.AUTOMATIC_ONLY.refusal()));
     }
 

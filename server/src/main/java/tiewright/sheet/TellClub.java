@@ -18,7 +18,8 @@ public record TellClub(ExchangeId exchange, ClubId club) implements Decision {
                 () -> Gate.captainOf(club, given.by()),
                 () -> Gate.place(event, exchange, club),
                 () -> Gate.unopened(event, exchange),
-                () -> state(Gate.stateOf(event, exchange, club)));
+                () -> state(Gate.stateOf(event, exchange, club)),
+                () -> Gate.reads(event, exchange, given));
         return reasons.isEmpty() ? Accepted.of(new ExchangeFact.ClubTold(exchange, club)) : new Refused(reasons);
     }
 

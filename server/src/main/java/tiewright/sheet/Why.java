@@ -7,6 +7,7 @@ import tiewright.event.Refusal;
 enum Why {
     // who asks
     NOT_YOURS,
+    NEWER_LINK,
     OFFICIALS_ONLY,
     RULERS_ONLY,
     NEUTRAL_ONLY,

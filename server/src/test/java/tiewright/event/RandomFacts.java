@@ -100,6 +100,7 @@ final class RandomFacts {
                         "link",
                         "0".repeat(64));
             case LINK_REVOKED -> new SetUpFact.LinkRevoked("L" + random.nextInt(4));
+            case LINK_LET_IN -> new SetUpFact.LinkLetIn("L" + random.nextInt(4));
             case OPENING_CHOSEN -> new SetUpFact.OpeningChosen(yes(), maybe("Ola"));
             case SAFETY_DESCRIBED -> new SetUpFact.SafetyDescribed("door " + random.nextInt(3), "hall", "112");
             case DELETION_DATED ->

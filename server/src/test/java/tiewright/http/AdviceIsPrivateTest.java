@@ -192,18 +192,17 @@ class AdviceIsPrivateTest {
                                 Days.straight(club, 4),
                                 "ab".repeat(32)));
             }
-            served.captain("N")
-                    .send(
-                            "/captain/squad",
-                            "/captain/squad/form",
-                            Map.of("player", "N1", "form-N1", "8", "doubt-N1", "1"));
-            assertThat(served.captain("N").get("/captain/record").text())
+            Guest north = served.captain("N");
+            Guest south = served.captain("S");
+            north.send(
+                    "/captain/squad", "/captain/squad/form", Map.of("player", "N1", "form-N1", "8", "doubt-N1", "1"));
+            assertThat(north.get("/captain/record").text())
                     .contains("none with a forecast has ended yet")
                     .doesNotContain("Rubber 1");
             served.at(Days.moment("09:46"));
-            String own = record(served.captain("N"));
+            String own = record(north);
             assertThat(own).contains("Rubber 1", "Rubber 4", "no result yet", "gave away");
-            String theirs = record(served.captain("S"));
+            String theirs = record(south);
             assertThat(theirs).contains("Rubber 1").isNotEqualTo(own);
             assertThat(theirs).contains("50.0 %");
             for (Guest other : List.of(

@@ -56,6 +56,24 @@ class NeutralPersonTest {
         }
     }
 
+    /** The organiser who also captains a club cannot pass for the neutral person by a second link. */
+    @Test
+    void no_second_link_passes_for_the_neutral_person() {
+        try (Served served = bothIn()) {
+            Guest organiser = served.as(Role.ORGANISER);
+            served.enter(Role.REFEREE, Optional.empty(), Optional.empty(), "second person");
+            choose(served, organiser, "second person");
+            Map<String, String> link = Map.of("role", "desk", "label", "second person", "club", "", "player", "");
+            Guest.Got twin = organiser.send("/organiser/links", "/organiser/links/one", link);
+            assertThat(twin.status()).isEqualTo(422);
+            assertThat(twin.text()).contains("has the label second person already");
+            Guest other = served.enter(Role.DESK, Optional.empty(), Optional.empty(), "second person");
+            served.at(Days.moment("09:46"));
+            assertThat(other.send(TIE, TIE + "/open", Map.of()).status()).isEqualTo(422);
+            assertThat(isOpened(served)).isFalse();
+        }
+    }
+
     @Test
     void a_person_without_a_link_cannot_be_named_and_the_way_out_is_said() {
         try (Served served = bothIn()) {

@@ -20,11 +20,11 @@ class OwnClubTest {
         Days day = Days.oneTie();
         try (Served served = Served.empty(Days.moment("09:00"))
                 .given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            Guest player = served.player("N", "N3");
             served.ask(
                     Days.captain("N"),
                     new SealSheet(
                             ExchangeId.sheets(TieId.of("A1")), ClubId.of("N"), Days.straight("N", 4), "ab".repeat(32)));
-            Guest player = served.player("N", "N3");
             assertThat(player.get("/player/N3").text())
                     .doesNotContain("Your captain says")
                     .contains("Court 1", "10:00");

@@ -22,7 +22,7 @@ import tiewright.event.Role;
 final class Asked {
     static final Instant NINE = Instant.parse("2026-02-28T09:00:00.123Z");
     static final Clock CLOCK = Clock.fixed(NINE, ZoneOffset.UTC);
-    static final Actor DESK = new Actor(Role.DESK, Optional.empty(), "desk 2", "browser-7");
+    static final Actor DESK = new Actor(Role.DESK, Optional.empty(), "desk 2", "browser-7", Optional.of("L2"));
 
     private Asked() {}
 

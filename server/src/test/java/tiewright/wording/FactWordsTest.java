@@ -69,6 +69,7 @@ class FactWordsTest {
             new SetUpFact.CheckedIn(N1, false),
             new SetUpFact.LinkIssued("L1", Role.DESK, Optional.empty(), Optional.empty(), "desk 1", SECRET),
             new SetUpFact.LinkRevoked("L1"),
+            new SetUpFact.LinkLetIn("L2"),
             new SetUpFact.OpeningChosen(false, Optional.empty()),
             new SetUpFact.SafetyDescribed("By the door", "In the foyer", "112"),
             new SetUpFact.DeletionDated(LocalDate.of(2031, 6, 1), NamesKept.CODES),

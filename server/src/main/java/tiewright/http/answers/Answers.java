@@ -158,7 +158,7 @@ public final class Answers {
 
     /** The sealed sheet that a captain let the own club's links see; empty for everybody else. */
     public Optional<Sheet> toldSheet(ExchangeId exchange, ClubId club) {
-        if (!visible.viewer().isOf(club)) {
+        if (!visible.viewer().isOf(club) || !visible.mayRead(exchange)) {
             return Optional.empty();
         }
         boolean told = event.tie(exchange.tie())
@@ -176,12 +176,13 @@ public final class Answers {
         return VisibleLog.of(ledger.facts(0), visible.viewer());
     }
 
-    /** Who of the club is marked as hurt or ill: for officials and the own captain. */
+    /** Who of the club is marked as hurt or ill: for officials and the own captain; nobody, as far as a link knows that is not let in. */
     public List<PlayerId> hurt(ClubId club) {
         if (!visible.viewer().role().isOfficial() && !visible.viewer().isCaptainOf(club)) {
             throw new IllegalStateException("only officials and the captain of a club may ask this");
         }
-        Set<PlayerId> marked = ledger.hurt();
+        boolean shown = visible.viewer().role().isOfficial() || visible.isLetIn();
+        Set<PlayerId> marked = shown ? ledger.hurt() : Set.of();
         return event.squad(club).stream()
                 .map(Player::id)
                 .filter(marked::contains)

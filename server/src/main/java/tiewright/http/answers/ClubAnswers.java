@@ -7,16 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
-import tiewright.event.Decision;
 import tiewright.event.Event;
-import tiewright.event.ExchangeId;
 import tiewright.event.KeptGame;
 import tiewright.event.Player;
-import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
-import tiewright.event.RubberNo;
 import tiewright.event.SameGame;
-import tiewright.event.Sheet;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.film.CardCheck;
@@ -36,13 +31,11 @@ import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Ratings;
-import tiewright.sheet.Choices;
-import tiewright.sheet.SheetRules;
 import tiewright.standings.ThroughChances;
 
 /**
  * What the computing rooms answer the captain of a club about the own squad: from the public event, and from what is private to
- * that club. Cannot be made for anybody else.
+ * that club. Cannot be made for anybody else, nor for a link that the club has not let in.
  */
 public final class ClubAnswers {
     private static final int PLAYS_TO_SEE_WHETHER_IT_MATTERS = 60;
@@ -52,12 +45,13 @@ public final class ClubAnswers {
     private final Ledger ledger;
     private final ClubId club;
 
-    /** @throws IllegalStateException for anybody who is no captain */
+    /** @throws IllegalStateException for anybody who is no captain, or whose link is not let in */
     public ClubAnswers(Asker asker) {
         this.visible = asker.event();
         this.club = visible.viewer()
                 .club()
                 .filter(visible.viewer()::isCaptainOf)
+                .filter(own -> visible.isLetIn())
                 .orElseThrow(() -> new IllegalStateException("only the captain of a club may ask this"));
         this.event = asker.whole();
         this.ledger = asker.ledger();
@@ -127,15 +121,6 @@ public final class ClubAnswers {
         return PlayingDay.of(event, club, ledger.privateOf(club).all(club));
     }
 
-    /** Minutes since the last rubber of each own player who has played, on the way to this tie. */
-    public Map<PlayerId, Integer> restedMinutes(TieId tie) {
-        Map<PlayerId, Integer> rests = new HashMap<>();
-        DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL)
-                .loads()
-                .forEach((player, load) -> load.minutes().ifPresent(minutes -> rests.put(player, minutes)));
-        return rests;
-    }
-
     /** A forecast for the own club, and how it went if that is known. */
     public record Forecasted(PrivateNote.Forecast forecast, Optional<OwnRecord.Scored> result) {}
 
@@ -153,21 +138,6 @@ public final class ClubAnswers {
     /** A filmed game held against what counts for its rubber. */
     public CardCheck checked(FilmGame game) {
         return CardCheck.within(event, game);
-    }
-
-    /** The players that the own club may name, rubber by rubber. */
-    public Choices choices(ExchangeId exchange, Map<RubberNo, List<PlayerId>> soFar) {
-        return Choices.of(event, exchange, club, soFar);
-    }
-
-    /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
-    public boolean isLegal(ExchangeId exchange, Sheet sheet) {
-        return SheetRules.faults(event, exchange, club, sheet).isEmpty();
-    }
-
-    /** The club's own sealed sheet. */
-    public Optional<Decision.Sealed> ownSheet(ExchangeId exchange) {
-        return ledger.ownSheet(exchange, club);
     }
 
     /** @param known it counts for everybody already: on the list, or on a card of today */

@@ -19,7 +19,8 @@ public final class CaptainRoom implements Room {
                 new FormAndChemistryPage(),
                 new ProposalPages(),
                 dayPlans,
-                new OwnRecordPage());
+                new OwnRecordPage(),
+                new OwnLinksPage());
     }
 
     /** Waits for the plan of the day that this club's captain asked for. */

@@ -63,10 +63,10 @@ final class DayPlanPage implements Page, AutoCloseable {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.CAPTAIN, HERE, this::plan);
-        routes.post(Door.CAPTAIN, HERE + "/promise", this::promise);
-        routes.post(Door.CAPTAIN, HERE + "/stop", visit -> {
+        routes.get(Door.NOTES, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.NOTES, HERE, this::plan);
+        routes.post(Door.NOTES, HERE + "/promise", this::promise);
+        routes.post(Door.NOTES, HERE + "/stop", visit -> {
             Optional.ofNullable(jobs.get(visit.club()))
                     .ifPresent(job -> job.budget().stop().press());
             visit.go(HERE);

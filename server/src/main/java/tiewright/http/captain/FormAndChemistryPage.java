@@ -26,7 +26,7 @@ final class FormAndChemistryPage implements Page {
     @Override
     public void at(Routes routes) {
         routes.get(
-                Door.CAPTAIN,
+                Door.NOTES,
                 "/captain/form",
                 visit -> visit.show(Screen.of(
                         "formAndChemistry",

@@ -27,7 +27,7 @@ final class OwnRecordPage implements Page {
     @Override
     public void at(Routes routes) {
         routes.get(
-                Door.CAPTAIN,
+                Door.NOTES,
                 "/captain/record",
                 visit -> visit.show(Screen.of(
                         "ownRecord",

@@ -27,7 +27,7 @@ final class PlayingTimePage implements Page {
     @Override
     public void at(Routes routes) {
         routes.get(
-                Door.CAPTAIN,
+                Door.NOTES,
                 "/captain/playing-time",
                 visit -> visit.show(Screen.of(
                         "playingTime",

@@ -12,7 +12,7 @@ import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
-import tiewright.http.answers.ClubAnswers;
+import tiewright.http.answers.OwnSheets;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.DoubtBar;
 import tiewright.http.pieces.Option;
@@ -51,8 +51,8 @@ final class ProposalPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, "/captain/proposal/{tie}", visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.CAPTAIN, "/captain/proposal/{tie}/wishes", ProposalPages::wish);
+        routes.get(Door.NOTES, "/captain/proposal/{tie}", visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.NOTES, "/captain/proposal/{tie}/wishes", ProposalPages::wish);
     }
 
     private static Tie ownTie(Visit visit) {
@@ -108,9 +108,9 @@ final class ProposalPages implements Page {
         Budget budget = Budget.usual(asked.seed());
         Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
         List<ProposalView.Sheet> own = visit
-                .ask(ClubAnswers::new)
-                .ownSheet(ExchangeId.sheets(tie.id()))
-                .filter(kept -> visit.ask(ClubAnswers::new).isLegal(ExchangeId.sheets(tie.id()), kept.sheet()))
+                .ask(OwnSheets::new)
+                .sealed(ExchangeId.sheets(tie.id()))
+                .filter(kept -> visit.ask(OwnSheets::new).isLegal(ExchangeId.sheets(tie.id()), kept.sheet()))
                 .map(kept -> own(visit, Proposals.evaluate(inputs.problem(), kept.sheet(), budget), words))
                 .stream()
                 .toList();

@@ -16,7 +16,7 @@ import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
 import tiewright.http.answers.Answers;
-import tiewright.http.answers.ClubAnswers;
+import tiewright.http.answers.OwnSheets;
 import tiewright.http.views.SheetFormView;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
@@ -45,7 +45,7 @@ final class SheetNaming {
 
     /** @param given somebody just chose what stands in the form */
     SheetFormView.Naming form(Tried tried, boolean given, String seal) {
-        Choices choices = visit.ask(ClubAnswers::new).choices(here.id(), chosen);
+        Choices choices = visit.ask(OwnSheets::new).choices(here.id(), chosen);
         return new SheetFormView.Naming(
                 here.path(),
                 SheetFields.rubbers(choices, visit.event()::name, visit.words(), tried),
@@ -59,9 +59,9 @@ final class SheetNaming {
     private List<SheetFormView.Name> squad() {
         List<PlayerId> named = chosen.values().stream().flatMap(List::stream).toList();
         List<PlayerId> hurt = visit.ask(Answers::new).hurt(visit.club());
-        PlayingDay day = visit.ask(ClubAnswers::new).playingDay();
+        PlayingDay day = visit.ask(OwnSheets::new).playingDay();
         Map<PlayerId, Integer> rests =
-                visit.ask(ClubAnswers::new).restedMinutes(here.tie().id());
+                visit.ask(OwnSheets::new).restedMinutes(here.tie().id());
         return visit.event().squad(visit.club()).stream()
                 .map(Player::id)
                 .map(player -> new SheetFormView.Name(
@@ -122,12 +122,13 @@ final class SheetNaming {
 
     /** The same chance as the proposal would give it, by the same question. */
     private Optional<String> worth() {
-        if (here.id().kind() != SheetKind.RUBBERS
+        if (!visit.event().isLetIn()
+                || here.id().kind() != SheetKind.RUBBERS
                 || here.exchange().isOpened()
                 || !here.tie().isReady()) {
             return Optional.empty();
         }
-        return whole().filter(sheet -> visit.ask(ClubAnswers::new).isLegal(here.id(), sheet))
+        return whole().filter(sheet -> visit.ask(OwnSheets::new).isLegal(here.id(), sheet))
                 .map(sheet -> {
                     LineupInputs inputs =
                             Question.of(visit).inputs(visit, here.tie().id());

@@ -9,7 +9,7 @@ import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
-import tiewright.http.answers.ClubAnswers;
+import tiewright.http.answers.OwnSheets;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.Page;
@@ -56,8 +56,8 @@ final class SheetPages implements Page {
             return here.lastSheet().map(SheetFields::chosen).orElse(Map.of());
         }
         return here.visit()
-                .ask(ClubAnswers::new)
-                .ownSheet(here.id())
+                .ask(OwnSheets::new)
+                .sealed(here.id())
                 .map(kept -> SheetFields.chosen(kept.sheet()))
                 .orElse(Map.of());
     }

@@ -11,7 +11,7 @@ import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
 import tiewright.event.VisibleExchange;
 import tiewright.http.answers.Answers;
-import tiewright.http.answers.ClubAnswers;
+import tiewright.http.answers.OwnSheets;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Receipt;
@@ -52,7 +52,7 @@ final class SheetScreen {
     Screen screen(Tried tried, boolean given) {
         Optional<Decision.Sealed> kept = exchange.isOpened()
                 ? Optional.empty()
-                : visit.ask(ClubAnswers::new).ownSheet(here.id());
+                : visit.ask(OwnSheets::new).sealed(here.id());
         SheetFormView view = new SheetFormView(
                 tried.refusal(),
                 head(),
@@ -113,6 +113,9 @@ final class SheetScreen {
 
     private List<String> rule() {
         List<String> lines = new ArrayList<>();
+        if (own.in() && !exchange.isOpened() && !visit.event().mayRead(here.id())) {
+            lines.add(visit.words().say("page-captain.newer-than-the-sheet"));
+        }
         exchange.deadline()
                 .ifPresent(at -> lines.add(visit.words()
                         .say(

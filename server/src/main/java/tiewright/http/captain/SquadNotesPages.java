@@ -51,11 +51,11 @@ final class SquadNotesPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, "/captain/squad", visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.CAPTAIN, "/captain/squad/form", SquadNotesPages::form);
-        routes.post(Door.CAPTAIN, "/captain/squad/pair", SquadNotesPages::pair);
-        routes.post(Door.CAPTAIN, "/captain/squad/half-life", SquadNotesPages::halfLife);
-        routes.post(Door.CAPTAIN, FORGET, SquadNotesPages::forget);
+        routes.get(Door.NOTES, "/captain/squad", visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.NOTES, "/captain/squad/form", SquadNotesPages::form);
+        routes.post(Door.NOTES, "/captain/squad/pair", SquadNotesPages::pair);
+        routes.post(Door.NOTES, "/captain/squad/half-life", SquadNotesPages::halfLife);
+        routes.post(Door.NOTES, FORGET, SquadNotesPages::forget);
     }
 
     private static void form(Visit visit) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.event.Event;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.Sheet;
@@ -28,6 +29,7 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TiePapers;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.sheet.Swaps;
 import tiewright.wording.Words;
 
 /** All ties in the order of play, and one tie with its sheets, receipts and card. */
@@ -83,10 +85,10 @@ final class TiesPage implements Page {
         VisibleExchange decider = event.exchange(ExchangeId.decider(tie.id()));
         List<Receipt> receipts = new ArrayList<>(receipts(views, tie, sheets, "sheet"));
         receipts.addAll(receipts(views, tie, decider, Words.of(event).say("page-everybody.pair-for-the-decider")));
-        List<String> changes = java.util.stream.Stream.concat(
-                        sheets.replacements().stream(), decider.replacements().stream())
+        List<String> changes = new ArrayList<>(swaps(event, tie));
+        java.util.stream.Stream.concat(sheets.replacements().stream(), decider.replacements().stream())
                 .map(change -> change(event, change))
-                .toList();
+                .forEach(changes::add);
         return new TieView(
                 views.line(tie),
                 papers.card(tie),
@@ -100,6 +102,16 @@ final class TiesPage implements Page {
                         text(papers.card(tie)),
                         Words.of(event).say("page-everybody.copy"),
                         Words.of(event).say("page-everybody.copied")));
+    }
+
+    /** What the notice at the opening said of a sheet that a newer link had sealed. */
+    private static List<String> swaps(VisibleEvent event, Tie tie) {
+        return event.notices().stream()
+                .map(Event.Posted::notice)
+                .filter(notice -> notice.tie().filter(tie.id()::equals).isPresent())
+                .filter(notice -> notice.text().code().equals(Swaps.SAYING))
+                .map(notice -> Words.of(event).saying(notice.text()))
+                .toList();
     }
 
     private static List<Receipt> receipts(TieViews views, Tie tie, VisibleExchange exchange, String what) {

@@ -36,7 +36,7 @@ final class AgreementPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, PATH, visit -> {
+        routes.get(Door.NOTES, PATH, visit -> {
             List<FilmGame> games = visit.ask(ClubAnswers::new).films().stream()
                     .map(FilmNotes.Game::film)
                     .toList();

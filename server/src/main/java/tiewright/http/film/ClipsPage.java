@@ -38,7 +38,7 @@ final class ClipsPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, PATH, visit -> visit.show(clips(visit)));
+        routes.get(Door.NOTES, PATH, visit -> visit.show(clips(visit)));
     }
 
     /** The page with the rallies that this player ended so. */

@@ -38,7 +38,7 @@ final class FilmCountsPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, COUNTS, visit -> visit.show(counts(visit)));
+        routes.get(Door.NOTES, COUNTS, visit -> visit.show(counts(visit)));
     }
 
     static List<CardCheck> games(Visit visit) {

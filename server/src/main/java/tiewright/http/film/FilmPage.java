@@ -19,11 +19,11 @@ final class FilmPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, PATH, visit -> visit.show(screen(visit, GivenFilm.NOTHING, Tried.NOTHING)));
-        routes.postInParts(Door.CAPTAIN, PATH, FilmPage::give);
-        routes.post(Door.CAPTAIN, PATH + "/delete", FilmPage::delete);
-        routes.get(Door.CAPTAIN, PATH + "/games.csv", visit -> send(visit, PlainFile.GAMES));
-        routes.get(Door.CAPTAIN, PATH + "/rallies.csv", visit -> send(visit, PlainFile.RALLIES));
+        routes.get(Door.NOTES, PATH, visit -> visit.show(screen(visit, GivenFilm.NOTHING, Tried.NOTHING)));
+        routes.postInParts(Door.NOTES, PATH, FilmPage::give);
+        routes.post(Door.NOTES, PATH + "/delete", FilmPage::delete);
+        routes.get(Door.NOTES, PATH + "/games.csv", visit -> send(visit, PlainFile.GAMES));
+        routes.get(Door.NOTES, PATH + "/rallies.csv", visit -> send(visit, PlainFile.RALLIES));
     }
 
     /** Everything that was given is kept, or nothing. */

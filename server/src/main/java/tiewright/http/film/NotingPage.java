@@ -35,8 +35,8 @@ final class NotingPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, PATH, visit -> visit.show(screen(visit, first(visit), Tried.NOTHING)));
-        routes.post(Door.CAPTAIN, PATH, visit -> {
+        routes.get(Door.NOTES, PATH, visit -> visit.show(screen(visit, first(visit), Tried.NOTHING)));
+        routes.post(Door.NOTES, PATH, visit -> {
             if (visit.form().text(DO).equals(KEEP)) {
                 keep(visit);
             } else {

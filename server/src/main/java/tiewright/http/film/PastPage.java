@@ -30,13 +30,13 @@ final class PastPage implements Page {
     @Override
     public void at(Routes routes) {
         routes.get(
-                Door.CAPTAIN,
+                Door.NOTES,
                 PATH,
                 visit -> visit.show(screen(visit, GivenText.nothing(FILE), List.of(), Tried.NOTHING)));
-        routes.postInParts(Door.CAPTAIN, PATH, PastPage::give);
-        routes.post(Door.CAPTAIN, PATH + "/take-back", PastPage::takeBack);
+        routes.postInParts(Door.NOTES, PATH, PastPage::give);
+        routes.post(Door.NOTES, PATH + "/take-back", PastPage::takeBack);
         routes.get(
-                Door.CAPTAIN,
+                Door.NOTES,
                 PATH + "/" + FILE.fileName(),
                 visit -> visit.ctx()
                         .contentType("text/csv; charset=utf-8")

@@ -38,7 +38,7 @@ final class RotaPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.CAPTAIN, PATH, visit -> {
+        routes.get(Door.NOTES, PATH, visit -> {
             Form form = Form.ofQuery(visit.ctx());
             List<PlayerId> who = who(visit, form);
             if (who.size() < Rota.LEAST || who.size() > Rota.MOST) {

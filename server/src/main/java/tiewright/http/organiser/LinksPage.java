@@ -21,6 +21,7 @@ import tiewright.http.views.WorkView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
+import tiewright.http.visit.LinkSlips;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -40,11 +41,11 @@ final class LinksPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.ORGANISER, HERE + "/" + ONE, LinksPage::makeOne);
-        routes.post(Door.ORGANISER, HERE + "/" + CAPTAINS, LinksPage::makeCaptains);
-        routes.post(Door.ORGANISER, HERE + "/" + PLAYERS, LinksPage::makePlayers);
-        routes.post(Door.ORGANISER, HERE + "/" + CHANGE, LinksPage::change);
+        routes.get(Door.DESK, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.DESK, HERE + "/" + ONE, LinksPage::makeOne);
+        routes.post(Door.DESK, HERE + "/" + CAPTAINS, LinksPage::makeCaptains);
+        routes.post(Door.DESK, HERE + "/" + PLAYERS, LinksPage::makePlayers);
+        routes.post(Door.DESK, HERE + "/" + CHANGE, LinksPage::change);
     }
 
     private static void makeOne(Visit visit) {
@@ -56,7 +57,7 @@ final class LinksPage implements Page {
         if (role.filter(Role::isOfAClub).isPresent()) {
             form.must("club", club);
         }
-        LinkSlips slips = new LinkSlips(visit);
+        LinkSlips slips = new LinkSlips(visit, HERE);
         role.ifPresent(one -> slips.add(
                 one, one.isOfAClub() ? club : Optional.empty(), one.isOfAClub() ? player : Optional.empty(), label));
         make(visit, form, slips, slips.decisions());
@@ -64,7 +65,7 @@ final class LinksPage implements Page {
 
     private static void makeCaptains(Visit visit) {
         Form form = visit.form();
-        LinkSlips slips = new LinkSlips(visit);
+        LinkSlips slips = new LinkSlips(visit, HERE);
         slips.addCaptains();
         if (slips.decisions().isEmpty()) {
             form.fault(Refusal.of("form.links-are-there"));
@@ -75,7 +76,7 @@ final class LinksPage implements Page {
     private static void makePlayers(Visit visit) {
         Form form = visit.form();
         Optional<ClubId> club = form.must("of-club", form.read("of-club", "form.not-a-code", ClubId::of));
-        LinkSlips slips = new LinkSlips(visit);
+        LinkSlips slips = new LinkSlips(visit, HERE);
         club.ifPresent(slips::addPlayers);
         if (club.isPresent() && slips.decisions().isEmpty()) {
             form.fault(Refusal.of("form.links-are-there").at("of-club"));
@@ -92,11 +93,9 @@ final class LinksPage implements Page {
                 .findFirst()
                 .orElseThrow(() -> new NotFound(visit.words().say("page-organiser.this-link-is-not-in")));
         if (press[0].equals("replace")) {
-            LinkSlips slips = new LinkSlips(visit);
-            slips.add(link.role(), link.club(), link.player(), link.label());
-            List<Decision> both = new ArrayList<>(List.of(new RevokeLink(link.name())));
-            both.addAll(slips.decisions());
-            make(visit, form, slips, both);
+            LinkSlips slips = new LinkSlips(visit, HERE);
+            slips.addInPlaceOf(link);
+            make(visit, form, slips, slips.decisions());
             return;
         }
         if (visit.visitor().link().filter(own -> own.name().equals(link.name())).isPresent()) {
@@ -137,16 +136,19 @@ final class LinksPage implements Page {
         }
         List<WorkView.Section> sections = new ArrayList<>();
         if (!event.clubs().isEmpty()) {
-            sections.add(captains());
+            if (handles(visit, Role.CAPTAIN)) {
+                sections.add(captains());
+            }
             sections.add(players(event, Fields.of(PLAYERS, tried)));
         }
-        sections.add(one(event, Fields.of(ONE, tried)));
+        sections.add(one(visit, Fields.of(ONE, tried)));
         List<LinksView.Line> lines = event.links().stream()
+                .filter(link -> handles(visit, link.role()))
                 .sorted(Comparator.comparing(Link::revoked))
                 .map(link -> new LinksView.Line(
                         link.name(),
                         LinkSlips.whom(event, link.club(), link.player(), link.label()),
-                        LinkSlips.may(link.role()),
+                        LinkSlips.may(visit.words(), link.role()),
                         !link.revoked()))
                 .toList();
         return Screen.of(
@@ -157,6 +159,14 @@ final class LinksPage implements Page {
 
     private static boolean isLoopback(String url) {
         return url.contains("//127.") || url.contains("//localhost") || url.contains("//[::1]");
+    }
+
+    /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */
+    private static boolean handles(Visit visit, Role role) {
+        return visit.role() == Role.ORGANISER
+                || role == Role.PLAYER
+                || role == Role.VOLUNTEER
+                || role == Role.CAPTAIN && visit.isNeutral();
     }
 
     private static WorkView.Section captains() {
@@ -185,10 +195,11 @@ final class LinksPage implements Page {
                         List.of(Button.other(Words.of(event).say("page-organiser.make-one-for-each-player")))));
     }
 
-    private static WorkView.Section one(VisibleEvent event, Fields fields) {
+    private static WorkView.Section one(Visit visit, Fields fields) {
+        VisibleEvent event = visit.event();
         List<Option> roles = Arrays.stream(Role.values())
-                .filter(role -> role != Role.PUBLIC)
-                .map(role -> Option.of(role.code(), LinkSlips.may(role), false))
+                .filter(role -> role != Role.PUBLIC && handles(visit, role))
+                .map(role -> Option.of(role.code(), LinkSlips.may(Words.of(event), role), false))
                 .toList();
         List<Option> players = event.players().stream()
                 .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))

@@ -1,6 +1,7 @@
 package tiewright.http.pieces;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import tiewright.wording.Words;
 
@@ -9,9 +10,22 @@ import tiewright.wording.Words;
  *
  * @param speech the language of the page
  * @param title whose and what; the page's only h1
+ * @param alarms what somebody may have done in the name of the reader's club, in red, each with where to look
  * @param hurt where somebody who may stop a court goes when somebody is hurt; empty for all others
  */
-public record Frame(Speech speech, String title, Named event, Named who, Age age, Optional<NavLink> hurt, Ways ways) {
+public record Frame(
+        Speech speech,
+        String title,
+        Named event,
+        Named who,
+        Age age,
+        List<NavLink> alarms,
+        Optional<NavLink> hurt,
+        Ways ways) {
+
+    public Frame {
+        alarms = List.copyOf(alarms);
+    }
 
     /**
      * The event or the reader.

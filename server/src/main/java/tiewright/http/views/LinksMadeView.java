@@ -2,8 +2,12 @@ package tiewright.http.views;
 
 import java.util.List;
 
-/** New personal links, shown once, as slips to cut out. */
-public record LinksMadeView(List<Slip> slips) {
+/**
+ * New personal links, shown once, as slips to cut out.
+ *
+ * @param back address of the list of links
+ */
+public record LinksMadeView(List<Slip> slips, String back) {
     public LinksMadeView {
         slips = List.copyOf(slips);
     }

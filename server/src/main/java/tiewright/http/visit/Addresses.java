@@ -43,6 +43,7 @@ public final class Addresses {
             Map.entry("record", "/captain/record"),
             Map.entry("past", "/captain/past"),
             Map.entry("film", "/captain/film"),
+            Map.entry("club-links", "/captain/links"),
             Map.entry("rota", "/captain/rota"),
             Map.entry("desk", "/desk"),
             Map.entry("cards", "/cards"),

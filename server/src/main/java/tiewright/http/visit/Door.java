@@ -9,6 +9,8 @@ public enum Door implements RouteRole {
     ANYBODY("everybody", Set.of(Role.values())),
     CLUB("the players and captains of a club", Set.of(Role.PLAYER, Role.CAPTAIN)),
     CAPTAIN("captains and their deputies", Set.of(Role.CAPTAIN)),
+    /** What a club keeps for itself: a link of its captain opens it once it is let in. */
+    NOTES("captains and their deputies whose link the club has let in", Set.of(Role.CAPTAIN)),
     CARDS("those who enter cards", Set.of(Role.VOLUNTEER, Role.DESK, Role.ORGANISER, Role.REFEREE)),
     CARDS_OR_CAPTAIN(
             "those who enter cards and the captains of the tie",

@@ -22,6 +22,7 @@ final class Frames {
                 event,
                 who(visit, event.name()),
                 age(visit),
+                ClubAlarms.of(visit),
                 hurt(visit),
                 Places.of(visit));
     }

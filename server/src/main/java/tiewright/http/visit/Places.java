@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
+import tiewright.event.Role;
 import tiewright.http.pieces.Countdown;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Ways;
@@ -49,7 +50,7 @@ final class Places {
                                         "protests",
                                         "hurt"),
                                 place("advice", "/captain/proposal/", "playing-time", "rota", "record"),
-                                place("squad", "/captain/", "form", "past", "film"),
+                                place("squad", "/captain/", "form", "past", "film", "club-links"),
                                 captainsHall());
                     case VOLUNTEER ->
                         List.of(
@@ -114,6 +115,9 @@ final class Places {
     private Ways.Place desk(String... more) {
         List<NavLink> pages = new ArrayList<>(links(more));
         pages.addAll(links("check-in", "hurt", "protests", "safety", "clock", "paper", "log"));
+        if (visit.role() != Role.ORGANISER) {
+            pages.addAll(links("people"));
+        }
         return place("desk", "/desk", "/desk/ /stop/ /paper/ /cards/ /log", pages);
     }
 

@@ -78,6 +78,13 @@ public final class Visit {
         return asker.event();
     }
 
+    /** Whether this is the neutral person who was chosen because an organiser also captains a club. */
+    public boolean isNeutral() {
+        return event().opening()
+                .filter(chosen -> chosen.isNeutral(visitor.actor()))
+                .isPresent();
+    }
+
     /** What computing rooms answer this viewer: {@code visit.ask(ClubAnswers::new)}. */
     public <T> T ask(Function<Asker, T> answers) {
         return answers.apply(asker);

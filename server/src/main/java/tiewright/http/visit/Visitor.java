@@ -19,11 +19,11 @@ public record Visitor(Optional<Link> link, String device) {
     }
 
     public Viewer viewer() {
-        return link.map(one -> new Viewer(one.role(), one.club(), one.player())).orElse(Viewer.PUBLIC);
+        return link.map(Viewer::of).orElse(Viewer.PUBLIC);
     }
 
     Actor actor() {
-        return link.map(one -> new Actor(one.role(), one.club(), one.label(), device))
+        return link.map(one -> new Actor(one.role(), one.club(), one.label(), device, Optional.of(one.name())))
                 .orElse(Actor.of(Role.PUBLIC, "public"));
     }
 }

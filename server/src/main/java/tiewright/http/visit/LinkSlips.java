@@ -1,4 +1,4 @@
-package tiewright.http.organiser;
+package tiewright.http.visit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,33 +12,45 @@ import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.LinksMadeView;
-import tiewright.http.visit.Screen;
-import tiewright.http.visit.Tokens;
-import tiewright.http.visit.Visit;
 import tiewright.paper.QrCode;
 import tiewright.setup.IssueLink;
+import tiewright.setup.ReplaceLink;
+import tiewright.wording.Words;
 
 /** New links with their secrets, for as long as one answer lasts. */
-final class LinkSlips {
+public final class LinkSlips {
     private final Visit visit;
+    private final String back;
     private final List<Decision> decisions = new ArrayList<>();
     private final List<LinksMadeView.Slip> slips = new ArrayList<>();
 
-    LinkSlips(Visit visit) {
+    /** @param back where one goes from the slips */
+    public LinkSlips(Visit visit, String back) {
         this.visit = visit;
+        this.back = back;
     }
 
     /** @param label code words only: it stays in the record for ever, so no name of a person belongs in it */
-    void add(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
+    public void add(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
+        decisions.add(new IssueLink(role, club, player, label, slip(role, club, player, label)));
+    }
+
+    /** A new link in place of this one, for the same person. */
+    public void addInPlaceOf(Link link) {
+        decisions.add(new ReplaceLink(link.name(), slip(link.role(), link.club(), link.player(), link.label())));
+    }
+
+    /** Writes the slip, and gives the hash under which the new link is kept. */
+    private String slip(Role role, Optional<ClubId> club, Optional<PlayerId> player, String label) {
         String secret = visit.hall().tokens().linkSecret();
-        decisions.add(new IssueLink(role, club, player, label, Tokens.hash(secret)));
         String address = visit.hall().address().url() + "/enter/" + secret;
         QrCode code = QrCode.of(address);
         slips.add(new LinksMadeView.Slip(
-                whom(visit.event(), club, player, label), may(role), address, code.size(), code.path()));
+                whom(visit.event(), club, player, label), may(visit.words(), role), address, code.size(), code.path()));
+        return Tokens.hash(secret);
     }
 
-    void addCaptains() {
+    public void addCaptains() {
         for (Club club : visit.event().clubs()) {
             if (!has(Role.CAPTAIN, club.id(), Optional.empty())) {
                 add(
@@ -46,7 +58,10 @@ final class LinkSlips {
                         Optional.of(club.id()),
                         Optional.empty(),
                         visit.words()
-                                .say("page-organiser.captain", "club", club.id().code()));
+                                .say(
+                                        "page-visit.label-captain",
+                                        "club",
+                                        club.id().code()));
             }
             for (Player player : visit.event().squad(club.id())) {
                 if (player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id()))) {
@@ -56,7 +71,7 @@ final class LinkSlips {
                             Optional.of(player.id()),
                             visit.words()
                                     .say(
-                                            "page-organiser.deputy",
+                                            "page-visit.label-deputy",
                                             "player",
                                             player.id().code()));
                 }
@@ -64,7 +79,7 @@ final class LinkSlips {
         }
     }
 
-    void addPlayers(ClubId club) {
+    public void addPlayers(ClubId club) {
         for (Player player : visit.event().squad(club)) {
             if (!has(Role.PLAYER, club, Optional.of(player.id()))) {
                 add(
@@ -84,31 +99,24 @@ final class LinkSlips {
                         && link.player().equals(player));
     }
 
-    static String whom(VisibleEvent event, Optional<ClubId> club, Optional<PlayerId> player, String label) {
+    public static String whom(VisibleEvent event, Optional<ClubId> club, Optional<PlayerId> player, String label) {
         String name = player.map(event::name).orElse("");
         String of = club.map(event::clubName).orElse("");
         String person = name.isEmpty() ? of : name + ", " + of;
         return person.isEmpty() ? label : person + " (" + label + ")";
     }
 
-    static String may(Role role) {
-        return switch (role) {
-            case PUBLIC -> "Reads what everybody reads";
-            case PLAYER -> "Player: own next rubber, and what the captain tells the club";
-            case CAPTAIN -> "Captain or deputy: names and seals the club's sheets";
-            case VOLUNTEER -> "Volunteer: enters cards";
-            case DESK -> "Desk: calls, cards, check-in";
-            case ORGANISER -> "Organiser: everything but the names on sealed sheets";
-            case REFEREE -> "Referee: desk and rulings";
-        };
+    /** What a link of this role opens. */
+    public static String may(Words words, Role role) {
+        return words.say("page-visit.may." + role.code());
     }
 
-    List<Decision> decisions() {
+    public List<Decision> decisions() {
         return List.copyOf(decisions);
     }
 
-    Screen screen() {
+    public Screen screen() {
         return Screen.of(
-                "links-made", visit.words().say("page-organiser.new-personal-links"), new LinksMadeView(slips));
+                "links-made", visit.words().say("page-visit.new-personal-links"), new LinksMadeView(slips, back));
     }
 }

@@ -1,0 +1,272 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.ClubLinks;
+import tiewright.event.Decision;
+import tiewright.event.Link;
+import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
+import tiewright.event.Role;
+import tiewright.event.Together;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.EmptyPlace;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.ReasonTable;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.LinkSlips;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.setup.LetLinkIn;
+import tiewright.setup.RevokeLink;
+
+/** The links of the own club: when and by whom each was made or ended, and the ways to let one in, end one, make one. */
+final class OwnLinksPage implements Page {
+    private static final String HERE = "/captain/links";
+    private static final String CHANGE = "change";
+    private static final String MAKE = "make";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(Door.CAPTAIN, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.post(Door.CAPTAIN, HERE + "/" + CHANGE, OwnLinksPage::change);
+        routes.post(Door.CAPTAIN, HERE + "/" + MAKE, OwnLinksPage::make);
+    }
+
+    /** The press says what: {@code let-in L3}, {@code end L3} or {@code replace L3}. */
+    private static void change(Visit visit) {
+        Form form = visit.form();
+        String[] press = form.text("press").split(" ", 2);
+        Link link = visit.event().links().stream()
+                .filter(one -> press.length == 2 && one.name().equals(press[1]) && !one.revoked())
+                .findFirst()
+                .orElseThrow(() -> new NotFound(visit.words().say("page-captain.no-such-link-of-yours")));
+        switch (press[0]) {
+            case "let-in" -> attempt(visit, form, new LetLinkIn(link.name()));
+            case "replace" -> {
+                LinkSlips slips = new LinkSlips(visit, HERE);
+                slips.addInPlaceOf(link);
+                show(visit, form, slips);
+            }
+            default -> {
+                if (isOwn(visit, link)) {
+                    form.fault(Refusal.of("form.own-link").with("link", link.name()));
+                }
+                attempt(visit, form, new RevokeLink(link.name()));
+            }
+        }
+    }
+
+    private static void attempt(Visit visit, Form form, Decision decision) {
+        visit.attempt(form, () -> decision, HERE, tried -> screen(visit, tried));
+    }
+
+    private static void make(Visit visit) {
+        Form form = visit.form();
+        Optional<Role> role = form.must("role", form.maybe("role").flatMap(Role::parse));
+        Optional<PlayerId> player = form.read("player", "form.not-a-code", PlayerId::of);
+        String label = form.mustText("label");
+        LinkSlips slips = new LinkSlips(visit, HERE);
+        role.ifPresent(one -> slips.add(one, Optional.of(visit.club()), player, label));
+        show(visit, form, slips);
+    }
+
+    /** The secrets are in the answer to the first press only. */
+    private static void show(Visit visit, Form form, LinkSlips slips) {
+        visit.attempt(
+                form,
+                () -> new Together(slips.decisions()),
+                done -> visit.show(done.again() ? shownAlready(visit) : slips.screen()),
+                tried -> screen(visit, tried));
+    }
+
+    private static Screen shownAlready(Visit visit) {
+        return Screen.of(
+                "failure",
+                visit.words().say("page-captain.links-shown-once"),
+                new EmptyPlace(
+                        visit.words().say("page-captain.nobody-can-show-them-again"),
+                        visit.words().say("page-captain.replace-a-lost-one"),
+                        HERE,
+                        visit.words().say("page-captain.to-the-links")));
+    }
+
+    private static Screen screen(Visit visit, Tried tried) {
+        boolean letIn = visit.event().isLetIn();
+        List<String> intro = new ArrayList<>(List.of(
+                visit.words().say("page-captain.what-links-show"),
+                visit.words().say("page-captain.who-made-them-knows")));
+        if (!letIn) {
+            intro.add(0, waits(visit));
+        }
+        List<WorkView.Section> sections = new ArrayList<>();
+        sections.add(inUse(visit, letIn));
+        if (letIn) {
+            sections.add(making(visit, Fields.of(MAKE, tried)));
+        }
+        ended(visit).ifPresent(sections::add);
+        NavLink back = new NavLink("/captain", visit.words().say("page-captain.back-to-my-ties"), false);
+        return Screen.of(
+                "work",
+                visit.words()
+                        .say("page-captain.links-of-club", "club", visit.event().clubName(visit.club())),
+                new WorkView(tried.refusal(), back, intro, sections));
+    }
+
+    /** When a link that nobody lets in will open all the same. */
+    private static String waits(Visit visit) {
+        ClubLinks links = visit.event().linksOf(visit.club());
+        return visit.visitor()
+                .link()
+                .flatMap(links::letInBy)
+                .map(at -> visit.words()
+                        .say(
+                                "page-captain.nobody-older-is-left",
+                                "at",
+                                HallClock.said(visit.event().clock(at))))
+                .orElseGet(() -> visit.words().say("page-captain.an-older-link-lets-in"));
+    }
+
+    private static WorkView.Section inUse(Visit visit, boolean letIn) {
+        List<Link> links =
+                visit.event().links().stream().filter(link -> !link.revoked()).toList();
+        List<Button> buttons = new ArrayList<>();
+        for (Link link : links) {
+            boolean waiting = link.role() == Role.CAPTAIN && link.life().letIn().isEmpty();
+            if (waiting) {
+                buttons.add(press(
+                        Button.main(visit.words().say("page-captain.let-in", "link", link.name())), "let-in", link));
+            }
+            if (!isOwn(visit, link)) {
+                buttons.add(
+                        press(Button.stop(visit.words().say("page-captain.end", "link", link.name())), "end", link));
+            }
+            if (link.role() == Role.CAPTAIN) {
+                buttons.add(press(
+                        Button.other(visit.words().say("page-captain.replace", "link", link.name())), "replace", link));
+            }
+        }
+        WorkView.Section section = WorkView.Section.of("in-use", visit.words().say("page-captain.links-in-use"))
+                .with(table(visit, "links-in-use", links));
+        return letIn ? section.with(new WorkView.WorkForm(CHANGE, HERE + "/" + CHANGE, List.of(), buttons)) : section;
+    }
+
+    private static Button press(Button button, String what, Link link) {
+        return button.sending("press", what + " " + link.name());
+    }
+
+    private static boolean isOwn(Visit visit, Link link) {
+        return visit.viewer().link().filter(link.name()::equals).isPresent();
+    }
+
+    private static Optional<WorkView.Section> ended(Visit visit) {
+        List<Link> links = visit.event().links().stream().filter(Link::revoked).toList();
+        return links.isEmpty()
+                ? Optional.empty()
+                : Optional.of(WorkView.Section.of("ended", visit.words().say("page-captain.links-ended"))
+                        .with(table(visit, "links-ended", links)));
+    }
+
+    private static ReasonTable table(Visit visit, String id, List<Link> links) {
+        List<ReasonTable.Column> columns = List.of(
+                new ReasonTable.Column(visit.words().say("page-captain.link"), false),
+                new ReasonTable.Column(visit.words().say("page-captain.for-whom"), false),
+                new ReasonTable.Column(visit.words().say("page-captain.made"), false),
+                new ReasonTable.Column(visit.words().say("page-captain.how-it-stands"), false));
+        List<ReasonTable.Row> rows = links.stream()
+                .map(link -> ReasonTable.Row.of(List.of(
+                        ReasonTable.Cell.of(link.name()),
+                        ReasonTable.Cell.of(whom(visit, link)),
+                        ReasonTable.Cell.of(said(visit, link.life().made())),
+                        ReasonTable.Cell.of(state(visit, link)))))
+                .toList();
+        return new ReasonTable(id, visit.words().say("page-captain.who-did-what"), columns, rows, "");
+    }
+
+    private static String whom(Visit visit, Link link) {
+        return visit.words()
+                .say(
+                        "page-captain.whose-and-what",
+                        "whom",
+                        LinkSlips.whom(visit.event(), link.club(), link.player(), link.label()),
+                        "may",
+                        LinkSlips.may(visit.words(), link.role()));
+    }
+
+    private static String state(Visit visit, Link link) {
+        Link.Life life = link.life();
+        if (life.ended().isPresent()) {
+            return visit.words()
+                    .say("page-captain.ended", "act", said(visit, life.ended().get()));
+        }
+        if (isOwn(visit, link)) {
+            return visit.words().say("page-captain.this-one");
+        }
+        if (link.role() != Role.CAPTAIN) {
+            return visit.words().say("page-captain.in-use");
+        }
+        return life.letIn()
+                .map(act -> act.equals(life.made())
+                        ? visit.words().say("page-captain.in-use")
+                        : visit.words().say("page-captain.was-let-in", "act", said(visit, act)))
+                .orElseGet(() -> visit.words().say("page-captain.waits"));
+    }
+
+    private static String said(Visit visit, Link.Act act) {
+        return visit.words()
+                .say(
+                        "page-captain.act",
+                        "at",
+                        HallClock.said(visit.event().clock(act.at())),
+                        "role",
+                        act.by().role().code(),
+                        "by",
+                        act.by().name());
+    }
+
+    private static WorkView.Section making(Visit visit, Fields fields) {
+        VisibleEvent event = visit.event();
+        List<Option> roles = List.of(Role.CAPTAIN, Role.PLAYER).stream()
+                .map(role -> Option.of(role.code(), LinkSlips.may(visit.words(), role), false))
+                .toList();
+        List<Option> players = event.squad(visit.club()).stream()
+                .map(player -> Option.of(player.id().code(), event.name(player.id()), false))
+                .toList();
+        return WorkView.Section.of(
+                        MAKE,
+                        visit.words().say("page-captain.make-a-link"),
+                        visit.words().say("page-captain.nobody-else-sees-it"))
+                .with(new WorkView.WorkForm(
+                        MAKE,
+                        HERE + "/" + MAKE,
+                        List.of(
+                                fields.select(
+                                        "role",
+                                        visit.words().say("page-captain.what-it-may-do"),
+                                        visit.words().say("page-captain.choose"),
+                                        "",
+                                        roles),
+                                fields.select(
+                                        "player",
+                                        visit.words().say("page-captain.for-which-player"),
+                                        visit.words().say("page-captain.nobody-in-particular"),
+                                        "",
+                                        players),
+                                fields.line("label", visit.words().say("page-captain.label"), "")
+                                        .withMaxLength(60)
+                                        .withHint(visit.words().say("page-captain.label-hint"))
+                                        .mustBeFilled()),
+                        List.of(Button.other(visit.words().say("page-captain.make-this-link")))));
+    }
+}
