@@ -2,7 +2,6 @@ package tiewright.desk;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -53,7 +52,7 @@ final class Concerned {
         }
         for (Side side : Side.values()) {
             if (was.club(side).isPresent()
-                    && !Objects.equals(is.map(tie -> tie.club(side)), Optional.of(was.club(side)))) {
+                    && is.filter(tie -> tie.club(side).equals(was.club(side))).isEmpty()) {
                 clubs.addAll(was.clubs());
                 is.ifPresent(tie -> clubs.addAll(tie.clubs()));
             }

@@ -61,11 +61,11 @@ final class DayRun {
                 .filter(tie -> event.order().courts(tie).contains(court))
                 .map(tie -> block(tie, court))
                 .sorted(Comparator.comparingInt(Block::from))
-                .collect(ArrayList::new, this::follow, ArrayList::addAll);
+                .collect(ArrayList::new, this::follow, List::addAll);
     }
 
     /** A block that is reckoned to run into the next one ends where that begins, for nobody plays two at once. */
-    private void follow(ArrayList<Block> before, Block next) {
+    private void follow(List<Block> before, Block next) {
         int last = before.size() - 1;
         if (last >= 0 && before.get(last).to() > next.from()) {
             Block one = before.get(last);

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 
 /**
  * Start of the jar to its first page, without and with an archive of its classes, and its heap at rest; beside it a service
- * of one page. Needs {@code server/target/tiewright.jar} (another with {@code -Djar=}) and the compiled tests; {@code -Druns=} for fewer
+ * of one page from a database of one row. Needs {@code server/target/tiewright.jar} (another with {@code -Djar=}) and the compiled tests; {@code -Druns=} for fewer
  * or more starts than seven of each.
  */
 final class StartBench {
@@ -45,20 +45,25 @@ final class StartBench {
 
     private void measure() throws IOException, InterruptedException {
         String data = folder.resolve("event").toString();
-        List<String> bare = List.of("-cp", jar + File.pathSeparator + testClasses(), BareJavalin.class.getName());
+        List<String> bare = bare(jar, folder);
         List<String> service = List.of("-jar", jar.toString(), "serve", "--port", "0", "--data", data);
         Started.once(jar, List.of(), "--demo", "--data", data);
         Timings page = starts("a bare page", bare, List.of());
         Timings first = starts("the demo event's folder", service, List.of());
         List<String> packed = List.of("-XX:SharedArchiveFile=" + archive());
         Timings quick = starts("the demo event's folder, class-data archive", service, packed);
-        first.printRatio("the demo event's folder / a bare page", page);
-        quick.printRatio("with an archive / without", first);
+        first.printRatio("the demo event's folder / a bare page (aim: 2.5)", page);
+        quick.printRatio("the demo event's folder, with the archive / a bare page without (aim: 1.5)", page);
         heap("heap at rest, a bare page", bare);
         heap("heap at rest, the demo event's folder", service);
     }
 
-    static Path testClasses() {
+    /** Arguments of {@code java} for the page that everything is compared with; its database lies in the folder. */
+    static List<String> bare(Path jar, Path folder) {
+        return List.of("-cp", jar + File.pathSeparator + testClasses(), BareJavalin.class.getName(), folder.toString());
+    }
+
+    private static Path testClasses() {
         try {
             return Path.of(StartBench.class
                     .getProtectionDomain()

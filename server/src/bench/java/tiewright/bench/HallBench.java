@@ -1,7 +1,6 @@
 package tiewright.bench;
 
 import java.io.Closeable;
-import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -104,8 +103,7 @@ final class HallBench {
                 watcher.close();
             }
             double own = throughput("pages a second, the service", service.at());
-            try (Started bare = Started.java(
-                    List.of("-cp", JAR + File.pathSeparator + StartBench.testClasses(), BareJavalin.class.getName()))) {
+            try (Started bare = Started.java(StartBench.bare(JAR, data.resolveSibling("bare")))) {
                 System.out.printf(
                         Locale.ROOT,
                         "  %-60s %.3f%n",
