@@ -55,8 +55,7 @@ class DoNextTest {
     void a_sheet_is_missing_half_an_hour_before_the_deadline_and_late_from_it_on() {
         assertThat(kinds(day.at("09:14"))).isEmpty();
         assertThat(kinds(day.at("09:15"))).containsExactly(Kind.SHEET_MISSING);
-        assertThat(sentence(Kind.SHEET_MISSING))
-                .isEqualTo("Tie A1: no sheet yet of Club N, Club S. The deadline is 09:45.");
+        assertThat(sentence(Kind.SHEET_MISSING)).isEqualTo("Tie A1: no sheet yet of Club N, Club S; due by 09:45.");
         sealed("N").at("09:45");
         assertThat(kinds(day)).containsExactly(Kind.SHEET_LATE);
         assertThat(sentence(Kind.SHEET_LATE)).contains("no sheet of Club S.");
@@ -134,7 +133,7 @@ class DoNextTest {
     void a_level_tie_needs_its_decider_pairs() {
         day.opened("A1").at("10:40").cards("A1", "11-0", "11-0", "0-11", "0-11");
         assertThat(kinds(day)).containsExactly(Kind.DECIDER_NEEDED);
-        assertThat(sentence(Kind.DECIDER_NEEDED)).contains("By 10:45");
+        assertThat(sentence(Kind.DECIDER_NEEDED)).contains("by 10:45");
         ExchangeId decider = ExchangeId.decider(TieId.of("A1"));
         for (String club : List.of("N", "S")) {
             day.fact(new ExchangeFact.SheetSealed(decider, ClubId.of(club), "0".repeat(64), false));

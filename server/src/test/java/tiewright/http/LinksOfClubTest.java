@@ -220,8 +220,13 @@ class LinksOfClubTest {
                     captain.send(OWN, OWN + "/make", Map.of("role", "captain", "player", "N2", "label", "N2 deputy"));
             Guest deputy = opened(served, slips);
             assertThat(deputy.get("/captain/squad").status()).isEqualTo(200);
-            Guest own = opened(
-                    served, captain.send(OWN, OWN + "/change", Map.of("press", "replace " + name(served, "captain"))));
+            Guest.Got ownSlip =
+                    captain.send(OWN, OWN + "/change", Map.of("press", "replace " + name(served, "captain")));
+            assertThat(ownSlip.body())
+                    .as("offers nothing that the ended link no longer opens")
+                    .doesNotContain("href=\"/captain");
+            assertThat(ownSlip.text()).contains("Your own link has ended. Go on with the new one.");
+            Guest own = opened(served, ownSlip);
             assertThat(captain.get("/captain").status()).isEqualTo(403);
             assertThat(own.get("/captain/squad").status()).isEqualTo(200);
             own.send(OWN, OWN + "/change", Map.of("press", "end " + name(served, "spy")));

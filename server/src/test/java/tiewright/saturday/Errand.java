@@ -14,7 +14,7 @@ final class Errand {
     private static final int PRESSES = 3;
     /** What ends a day for everybody, or takes longer than a day of this machine has. */
     private static final String NOT_TODAY = "/leave|/organiser/private-data.*|/organiser/backup|/organiser/club/.*"
-            + "|/organiser/links.*|/organiser/plan.*|/organiser/day-breaks.*|/organiser/dry-run|/organiser/budget"
+            + "|/organiser/links.*|/captain/links.*|/organiser/plan.*|/organiser/day-breaks.*|/organiser/dry-run|/organiser/budget"
             + "|/organiser/event|/organiser/draw|/organiser/knockout|/captain/film.*|/captain/past.*";
 
     private static final String SLOW =

@@ -87,7 +87,7 @@ final class OwnLinksPage implements Page {
         visit.attempt(
                 form,
                 () -> new Together(slips.decisions()),
-                done -> visit.show(done.again() ? shownAlready(visit) : slips.screen()),
+                done -> slips.show(done.again(), shownAlready(visit)),
                 tried -> screen(visit, tried));
     }
 

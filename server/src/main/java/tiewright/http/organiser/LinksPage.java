@@ -109,7 +109,7 @@ final class LinksPage implements Page {
         visit.attempt(
                 form,
                 () -> new Together(decisions),
-                done -> visit.show(done.again() ? shownAlready() : slips.screen()),
+                done -> slips.show(done.again(), shownAlready()),
                 tried -> screen(visit, tried));
     }
 

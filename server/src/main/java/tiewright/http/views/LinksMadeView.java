@@ -1,13 +1,14 @@
 package tiewright.http.views;
 
 import java.util.List;
+import tiewright.http.pieces.NavLink;
 
 /**
  * New personal links, shown once, as slips to cut out.
  *
- * @param back address of the list of links
+ * @param onwards to the list of links, or in by the new link where the own one ended
  */
-public record LinksMadeView(List<Slip> slips, String back) {
+public record LinksMadeView(List<Slip> slips, NavLink onwards) {
     public LinksMadeView {
         slips = List.copyOf(slips);
     }

@@ -11,6 +11,7 @@ import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.views.LinksMadeView;
 import tiewright.paper.QrCode;
 import tiewright.setup.IssueLink;
@@ -23,6 +24,7 @@ public final class LinkSlips {
     private final String back;
     private final List<Decision> decisions = new ArrayList<>();
     private final List<LinksMadeView.Slip> slips = new ArrayList<>();
+    private Optional<String> ownAnew = Optional.empty();
 
     /** @param back where one goes from the slips */
     public LinkSlips(Visit visit, String back) {
@@ -38,6 +40,9 @@ public final class LinkSlips {
     /** A new link in place of this one, for the same person. */
     public void addInPlaceOf(Link link) {
         decisions.add(new ReplaceLink(link.name(), slip(link.role(), link.club(), link.player(), link.label())));
+        if (visit.viewer().link().filter(link.name()::equals).isPresent()) {
+            ownAnew = Optional.of(slips.get(slips.size() - 1).address());
+        }
     }
 
     /** Writes the slip, and gives the hash under which the new link is kept. */
@@ -115,8 +120,21 @@ public final class LinkSlips {
         return List.copyOf(decisions);
     }
 
-    public Screen screen() {
-        return Screen.of(
-                "links-made", visit.words().say("page-visit.new-personal-links"), new LinksMadeView(slips, back));
+    /**
+     * Shows them once. Whoever replaced the link by which this was asked is a stranger from here on, and goes on by the new one.
+     *
+     * @param again the same was asked before: they were shown then
+     * @param already says so
+     */
+    public void show(boolean again, Screen already) {
+        Screen made = Screen.of(
+                "links-made", visit.words().say("page-visit.new-personal-links"), new LinksMadeView(slips, onwards()));
+        (ownAnew.isPresent() ? visit.asStranger() : visit).show(again ? already : made);
+    }
+
+    private NavLink onwards() {
+        return ownAnew.map(
+                        address -> new NavLink(address, visit.words().say("page-visit.go-on-by-the-new-link"), false))
+                .orElseGet(() -> new NavLink(back, visit.words().say("page-visit.to-the-list-of-links"), false));
     }
 }
