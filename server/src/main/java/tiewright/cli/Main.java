@@ -17,30 +17,7 @@ import tiewright.plainfiles.FolderFault;
         name = "tiewright",
         mixinStandardHelpOptions = true,
         version = "tiewright 1.0",
-        description = "Runs a doubles club team event; its calculations also work on a folder of plain files.",
-        subcommands = {
-            ServeCommand.class,
-            BackupCommand.class,
-            RestoreCommand.class,
-            CheckCommand.class,
-            ImportCommand.class,
-            ExportCommand.class,
-            StandingsCommand.class,
-            NeedsCommand.class,
-            CorrectCommand.class,
-            SheetsCountCommand.class,
-            ReceiptCommand.class,
-            RubberChanceCommand.class,
-            GameCommand.class,
-            OrderGameCommand.class,
-            LineupCommand.class,
-            DeciderCommand.class,
-            RatingsCommand.class,
-            TimetableCommand.class,
-            FilmCommand.class,
-            RotaCommand.class,
-            EraseCommand.class
-        })
+        description = "Runs a doubles club team event; its calculations also work on a folder of plain files.")
 public final class Main {
     private Main() {}
 
@@ -52,8 +29,10 @@ public final class Main {
 
     /** Runs one command. Returns the exit status; results go to {@code out}, everything else to {@code err}. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
-        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+        String[] named = named(args);
+        CommandLine line = new CommandLine(new Main());
+        NamedCommands.wanted(named[0]).forEach(name -> line.addSubcommand(name, NamedCommands.of(name)));
+        line.setOut(out).setErr(err).setExecutionExceptionHandler((failure, command, parsed) -> {
             if (failure instanceof BadInput bad) {
                 bad.lines().forEach(err::println);
                 return CommandLine.ExitCode.USAGE;
@@ -61,7 +40,7 @@ public final class Main {
             return unforeseen(failure, err);
         });
         line.setParameterExceptionHandler((wrong, given) -> refused(wrong, err));
-        return line.execute(named(args));
+        return line.execute(named);
     }
 
     /** What was typed is no command, or not what the command takes. Nothing is guessed: a guess may be a command that deletes. */

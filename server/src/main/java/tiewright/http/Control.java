@@ -1,6 +1,7 @@
 package tiewright.http;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,8 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import tiewright.http.visit.ClosedDoor;
 import tiewright.http.visit.Door;
@@ -47,10 +46,18 @@ final class Control implements Page {
                 Files.createFile(
                         file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
             }
-            Map<String, String> door = new LinkedHashMap<>(Map.of("url", url, "local", local, "token", token));
-            certificate.ifPresent(
-                    pem -> door.put("certificate", pem.toAbsolutePath().toString()));
-            Files.write(file, new ObjectMapper().writeValueAsBytes(door));
+            // piece by piece, for a mapper of objects would load four hundred classes before the first page
+            try (JsonGenerator json = new JsonFactory().createGenerator(Files.newOutputStream(file))) {
+                json.writeStartObject();
+                json.writeStringField("url", url);
+                json.writeStringField("local", local);
+                json.writeStringField("token", token);
+                if (certificate.isPresent()) {
+                    json.writeStringField(
+                            "certificate", certificate.get().toAbsolutePath().toString());
+                }
+                json.writeEndObject();
+            }
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

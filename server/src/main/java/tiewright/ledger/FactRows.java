@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jooq.Field;
 import org.jooq.Record;
@@ -53,7 +54,8 @@ final class FactRows {
     /** The table of a kind and how its record is taken apart and put together. */
     private record Shape(Table<?> table, Constructor<?> constructor, List<Part> parts) {}
 
-    private static final Map<FactKind, Shape> SHAPES = shapes();
+    private static final Map<FactKind, Class<?>> RECORDS = records();
+    private static final Map<FactKind, Shape> SHAPES = new ConcurrentHashMap<>(); // made when first asked for
 
     private FactRows() {}
 
@@ -106,17 +108,17 @@ final class FactRows {
     }
 
     private static Shape shape(FactKind kind) {
-        return Objects.requireNonNull(SHAPES.get(kind), () -> "no record or no table for the kind " + kind.code());
+        return SHAPES.computeIfAbsent(
+                kind,
+                any -> shape(
+                        Objects.requireNonNull(DEFAULT_SCHEMA.getTable(kind.code()), kind::code),
+                        Objects.requireNonNull(RECORDS.get(kind), kind::code)));
     }
 
-    private static Map<FactKind, Shape> shapes() {
-        Map<FactKind, Shape> shapes = new EnumMap<>(FactKind.class);
-        records(Fact.class).forEach(type -> {
-            FactKind kind = FactKind.of(snake(type.getSimpleName()));
-            Optional.<Table<?>>ofNullable(DEFAULT_SCHEMA.getTable(kind.code()))
-                    .ifPresent(table -> shapes.put(kind, shape(table, type)));
-        });
-        return shapes;
+    private static Map<FactKind, Class<?>> records() {
+        Map<FactKind, Class<?>> records = new EnumMap<>(FactKind.class);
+        records(Fact.class).forEach(type -> records.put(FactKind.of(snake(type.getSimpleName())), type));
+        return records;
     }
 
     private static Stream<Class<?>> records(Class<?> type) {

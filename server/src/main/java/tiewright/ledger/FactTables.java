@@ -31,13 +31,18 @@ final class FactTables {
     /** Every fact in order. */
     static List<Recorded> read(DSLContext jooq) {
         Map<Long, Fact> facts = new HashMap<>();
-        for (FactKind kind : FactKind.values()) {
+        for (FactKind kind : kinds(jooq)) {
             jooq.selectFrom(FactRows.table(kind)).forEach(row -> facts.put(row.get(SEQ), FactRows.fact(kind, row)));
         }
         return jooq.selectFrom(LEDGER)
                 .orderBy(LEDGER.SEQ)
                 .fetch(row -> recorded(
                         row, Optional.ofNullable(facts.get(row.getSeq())).orElseThrow()));
+    }
+
+    /** The kinds that have happened: most days know half of them, and each asked for in vain would cost a start its time. */
+    private static List<FactKind> kinds(DSLContext jooq) {
+        return jooq.selectDistinct(LEDGER.KIND).from(LEDGER).fetch(row -> FactKind.of(row.value1()));
     }
 
     /** The first and the last seq that the key was answered with; first is last + 1 where it was no fact. */

@@ -39,7 +39,9 @@ final class Owner {
      */
     Connection open() {
         try (Connection owner = connection()) {
-            migrate();
+            if (!Migrations.areDone(owner)) {
+                migrate();
+            }
             // H2 answers a commit before it is written unless told to write at once.
             run(owner, "SET WRITE_DELAY 0");
             String password = password();
