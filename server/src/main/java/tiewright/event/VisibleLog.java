@@ -14,6 +14,23 @@ public final class VisibleLog {
 
     private VisibleLog() {}
 
+    /**
+     * What of these facts the viewer may notice.
+     *
+     * @param from the event before them
+     */
+    public static List<Recorded> noticed(Event from, List<Recorded> facts, Viewer viewer) {
+        Fold fold = new Fold(from);
+        List<Recorded> noticed = new ArrayList<>();
+        for (Recorded recorded : facts) {
+            fold.apply(recorded);
+            if (fold.reach().seq(viewer) == recorded.seq()) {
+                noticed.add(recorded);
+            }
+        }
+        return List.copyOf(noticed);
+    }
+
     /** @param facts all facts of the event from the first on, oldest first */
     public static List<Entry> of(List<Recorded> facts, Viewer viewer) {
         Fold fold = new Fold(Event.empty());

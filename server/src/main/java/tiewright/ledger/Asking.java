@@ -11,6 +11,8 @@ import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Recorded;
 import tiewright.event.Refusal;
+import tiewright.event.Viewer;
+import tiewright.event.VisibleLog;
 
 /** Asks a decision about the event as it stands, and writes down what it accepts before it is answered. */
 final class Asking {
@@ -45,13 +47,21 @@ final class Asking {
         return append(now, request, at, (Decision.Accepted) outcome);
     }
 
+    /** What came since the form was made, would change its answer, and may be noticed by who sends it: a refusal must not tell more. */
     private static List<Recorded> staling(Memory now, Request request, Decision decision) {
         if (request.seenSeq().isEmpty()) {
             return List.of();
         }
-        return now.after(request.seenSeq().getAsLong()).stream()
+        List<Recorded> since = now.after(request.seenSeq().getAsLong());
+        List<Recorded> staling = since.stream()
                 .filter(recorded -> decision.isStaledBy(recorded.fact()))
                 .toList();
+        if (staling.isEmpty()) {
+            return staling;
+        }
+        Viewer asker = new Viewer(request.by().role(), request.by().club(), Optional.empty());
+        List<Recorded> noticed = VisibleLog.noticed(now.asOf(since.get(0).seq() - 1), since, asker);
+        return staling.stream().filter(noticed::contains).toList();
     }
 
     private Result append(Memory now, Request request, Instant at, Decision.Accepted accepted) {

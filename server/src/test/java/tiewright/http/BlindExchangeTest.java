@@ -93,6 +93,31 @@ class BlindExchangeTest {
         same(seenByOthers(STRAIGHT, 1), seenByOthers(CROSSED, 4));
     }
 
+    /** A form that was made before the sheet was replaced is answered as if it had not been: status and words. */
+    @Test
+    void a_replaced_sheet_makes_no_form_of_others_stale() {
+        Guest.Got once = ruledAfter(1);
+        Guest.Got replaced = ruledAfter(2);
+        assertThat(once.status()).isEqualTo(422);
+        assertThat(replaced.status()).isEqualTo(once.status());
+        assertThat(withoutForms(replaced.body())).isEqualTo(withoutForms(once.body()));
+    }
+
+    private static Guest.Got ruledAfter(int times) {
+        try (Served served = oneTie()) {
+            Guest home = served.captain("N");
+            Guest organiser = served.as(Role.ORGANISER);
+            seal(home, "N", STRAIGHT);
+            Map<String, String> form = organiser.filled("/desk/check-in", "/desk/check-in", Map.of());
+            for (int i = 1; i < times; i++) {
+                seal(home, "N", CROSSED);
+            }
+            form.putAll(names("N", STRAIGHT));
+            form.putAll(Map.of("supply-side", "N", "supply-reason", "From paper.", "supply-by", "Ida Brandt"));
+            return organiser.post("/desk/tie/A1/supply", form);
+        }
+    }
+
     /** A pair sealed for a decider before it is known to be needed is as secret as a sheet. */
     @Test
     void twin_days_that_differ_in_a_decider_pair_look_the_same_to_others() {
