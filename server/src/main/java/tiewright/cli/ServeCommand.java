@@ -107,7 +107,7 @@ final class ServeCommand implements Callable<Integer> {
         try (Ledger ledger = Ledger.open(options.data(), clock);
                 Service service = Service.start(options, ledger, clock)) {
             PrintWriter out = spec.commandLine().getOut();
-            out.println("Tiewright is at " + service.url());
+            sayWhere(service, out);
             if (demo) {
                 DemoDay.begin(ledger, clock);
                 new FirstLinks(ledger, service).forEveryRole(out);
@@ -127,6 +127,14 @@ final class ServeCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
         return 0;
+    }
+
+    private static void sayWhere(Service service, PrintWriter out) {
+        out.println("Tiewright is at " + service.url());
+        if (service.isReadInTheAir()) {
+            out.println("It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
+                    + " their way. Give it a certificate (--tls-cert, --tls-key), or use paper for what must stay secret.");
+        }
     }
 
     /** The machine ends this program when this returns: not before service and ledger are closed. */

@@ -1,8 +1,16 @@
 package tiewright.http;
 
+import io.javalin.http.HandlerType;
+import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import tiewright.event.Link;
+import tiewright.http.pieces.Button;
 import tiewright.http.pieces.EmptyPlace;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.views.WorkView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -11,6 +19,9 @@ import tiewright.http.visit.Visit;
 
 /** Coming in by a personal link, finding the own page, going out. */
 final class EntryPages implements Page {
+    /** Who came in and who was not let in; a secret of a link is never written down. */
+    private static final Logger DOORS = LoggerFactory.getLogger("tiewright.doors");
+
     private static final int GONE = 410;
 
     private final Visitors visitors;
@@ -22,6 +33,7 @@ final class EntryPages implements Page {
     @Override
     public void at(Routes routes) {
         routes.get(Door.ANYBODY, "/enter/{secret}", this::enter);
+        routes.post(Door.ANYBODY, "/enter/{secret}", this::press);
         routes.get(Door.ANYBODY, "/my", visit -> visit.go(home(visit)));
         routes.post(Door.ANYBODY, "/leave", visit -> {
             visitors.leave(visit.ctx());
@@ -33,6 +45,9 @@ final class EntryPages implements Page {
         Optional<Link> link =
                 visitors.link(visit.path("secret"), visit.hall().ledger().event());
         if (link.isEmpty()) {
+            DOORS.warn(
+                    "A personal link that does not hold was tried from {}.",
+                    visit.ctx().ip());
             visit.show(
                     GONE,
                     Screen.of(
@@ -45,8 +60,57 @@ final class EntryPages implements Page {
                                     visit.words().say("page-service.what-is-on-now"))));
             return;
         }
-        visitors.enter(visit.ctx(), link.get(), visit.visitor());
+        if (isAsked(visit, link.get())) {
+            enterAs(visit, link.get());
+        } else {
+            visit.show(askFirst(visit, link.get()));
+        }
+    }
+
+    /** By the press on the page that asks, which no other site can send. */
+    private void press(Visit visit) {
+        visitors.link(visit.path("secret"), visit.hall().ledger().event())
+                .ifPresentOrElse(link -> enterAs(visit, link), () -> enter(visit));
+    }
+
+    private void enterAs(Visit visit, Link link) {
+        DOORS.info(
+                "Link {} ({}) was opened from {}.",
+                link.name(),
+                link.role().code(),
+                visit.ctx().ip());
+        visitors.enter(visit.ctx(), link, visit.visitor());
         visit.go("/my");
+    }
+
+    /**
+     * Whether a person opened the link: a page of another site that leads here, or a program that only looks, changes not who one
+     * is. Browsers that do not say where they come from are believed, unless they are somebody else here already.
+     */
+    private static boolean isAsked(Visit visit, Link link) {
+        String site = visit.ctx().header("Sec-Fetch-Site");
+        boolean other = visit.visitor()
+                .link()
+                .filter(own -> !own.name().equals(link.name()))
+                .isPresent();
+        return visit.ctx().method() == HandlerType.GET
+                && (site == null ? !other : site.equals("none") || site.equals("same-origin"));
+    }
+
+    private static Screen askFirst(Visit visit, Link link) {
+        return Screen.of(
+                "work",
+                visit.words().say("page-service.open-this-link"),
+                new WorkView(
+                        Refusal.NONE,
+                        new NavLink("/", visit.words().say("page-service.what-is-on-now"), false),
+                        List.of(visit.words().say("page-service.it-came-from-elsewhere", "label", link.label())),
+                        List.of(WorkView.Section.of("enter", "")
+                                .with(new WorkView.WorkForm(
+                                        "enter",
+                                        visit.ctx().path(),
+                                        List.of(),
+                                        List.of(Button.main(visit.words().say("page-service.open-it"))))))));
     }
 
     private static String home(Visit visit) {

@@ -4,9 +4,12 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.ServletException;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.ClosedChannelException;
 import java.util.UUID;
+import java.util.concurrent.TimeoutException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.Role;
@@ -25,6 +28,8 @@ final class Failures {
 
     private static final int UNREADABLE = 400;
     private static final int TOO_LONG = 413;
+    /** RFC 9110, 15.5.20: this server does not answer for that name. */
+    private static final int MISDIRECTED = 421;
     /** RFC 4918, 11.5: the server cannot store what is needed. */
     private static final int NO_ROOM = 507;
 
@@ -43,6 +48,8 @@ final class Failures {
         routes.exception(
                 ClosedDoor.class,
                 (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door(), visits.visit(ctx))));
+        routes.exception(
+                Hosts.Unknown.class, (unknown, ctx) -> show(ctx, MISDIRECTED, "Another address", anotherName()));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
         // a form in parts is read by the server below, which says only in the cause why it gave up
         routes.exception(
@@ -61,6 +68,12 @@ final class Failures {
 
     private static EmptyPlace notFound(String what) {
         return place(what, "Look at what is on now, or at the list of ties.");
+    }
+
+    private static EmptyPlace anotherName() {
+        return place(
+                "This service does not answer to the name in this address.",
+                "Open the address that the desk shows. Whoever runs the service allows a name by starting it with --public-url and that name.");
     }
 
     private static EmptyPlace notFor(Door door, Visit visit) {
@@ -89,6 +102,10 @@ final class Failures {
     }
 
     private void broken(Exception failure, Context ctx) {
+        if (isGone(root(failure))) {
+            LOG.debug("a browser went before it had its answer", failure);
+            return;
+        }
         String number = UUID.randomUUID().toString().substring(0, 8);
         // the address may hold a secret, so only its first part is written down
         String where = ctx.path().startsWith("/enter") ? "/enter" : ctx.path();
@@ -101,6 +118,15 @@ final class Failures {
                         "Something is wrong in the service; nothing was changed. Tell the organiser the number "
                                 + number + ".",
                         "Go back and try once more; paper cards and sheets count in the meantime."));
+    }
+
+    /** A phone that drops off the network in the middle is nothing that anybody could mend. */
+    private static boolean isGone(Throwable root) {
+        return root instanceof EOFException
+                || root instanceof ClosedChannelException
+                || root instanceof TimeoutException
+                || root instanceof IOException
+                        && String.valueOf(root.getMessage()).matches("(?i).*(reset|broken pipe).*");
     }
 
     private void unread(Context ctx, int status) {

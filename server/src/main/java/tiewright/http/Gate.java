@@ -21,12 +21,15 @@ import tiewright.http.visit.Visitor;
 /** Where every request comes in: it becomes a visit, and comes no further than its visitor may. */
 final class Gate implements Routes.Consumers {
     private static final Logger LOG = LoggerFactory.getLogger(Gate.class);
+    private static final Logger DOORS = LoggerFactory.getLogger("tiewright.doors");
     private static final String VISIT = "visit";
 
     private final Hall hall;
     private final Visitors visitors;
+    private final Hosts hosts;
 
-    Gate(Hall hall, Visitors visitors) {
+    Gate(Hall hall, Visitors visitors, Hosts hosts) {
+        this.hosts = hosts;
         this.hall = hall;
         this.visitors = visitors;
     }
@@ -51,8 +54,17 @@ final class Gate implements Routes.Consumers {
     void guard(Context ctx) {
         Set<RouteRole> doors = ctx.routeRoles();
         Visit visit = visit(ctx);
+        if (!hosts.knows(ctx.host())) {
+            throw new Hosts.Unknown();
+        }
         for (RouteRole door : doors) {
             if (door instanceof Door one && !(one.opensFor(visit.role()) && isLetIn(one, visit))) {
+                DOORS.info(
+                        "{} {} stayed closed for {} from {}.",
+                        ctx.method(),
+                        ctx.path(),
+                        visit.viewer().link().orElse("a stranger"),
+                        ctx.ip());
                 throw new ClosedDoor(one);
             }
         }

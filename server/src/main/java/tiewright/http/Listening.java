@@ -4,11 +4,23 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.staticfiles.Location;
 import java.util.Map;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.eclipse.jetty.util.component.LifeCycle;
 import tiewright.http.visit.Parts;
 
 /** How the server listens: where, how much it takes, and what it says with every answer. */
 final class Listening {
     private static final long MOST_BYTES = 1_000_000;
+    /** Any form of ours fits in; of a longer one so much. */
+    private static final int READ_FIRST = 64 << 10;
+    /** Browsers that join in one moment and wait to be heard. */
+    private static final int MOST_WAITING = 4096;
+
     private static final Map<String, String> HEADERS = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; media-src blob:;"
@@ -34,12 +46,38 @@ final class Listening {
         config.http.defaultContentType = "text/html; charset=utf-8";
         config.jetty.host = options.host();
         config.jetty.port = options.port();
-        options.tls().ifPresent(tls -> config.jetty.addConnector(new TlsConnector(tls, options)::of));
-        pages(config);
+        config.jetty.addConnector((server, http) -> connector(server, http, options));
+        config.jetty.modifyServer(Listening::readBodiesFirst);
+        pages(config, options);
+    }
+
+    private static Connector connector(Server server, HttpConfiguration http, ServiceOptions options) {
+        ServerConnector connector = options.tls()
+                .map(tls -> new TlsConnector(tls).of(server, http))
+                .orElseGet(() -> new ServerConnector(server, new HttpConnectionFactory(http)));
+        connector.setHost(options.host());
+        connector.setPort(options.port());
+        connector.setAcceptQueueSize(MOST_WAITING);
+        return connector;
+    }
+
+    /**
+     * A form takes a thread only once all of it is here: however many phones send theirs slowly, or never to the end, the others are
+     * answered.
+     */
+    private static void readBodiesFirst(Server server) {
+        server.addEventListener(new LifeCycle.Listener() {
+            @Override
+            public void lifeCycleStarting(LifeCycle event) {
+                server.setHandler(new EagerContentHandler(
+                        server.getHandler(),
+                        new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false)));
+            }
+        });
     }
 
     /** What is sent as it is, and what is said with every page. */
-    private static void pages(JavalinConfig config) {
+    private static void pages(JavalinConfig config, ServiceOptions options) {
         config.staticFiles.add(files -> {
             files.hostedPath = "/static";
             files.directory = "/tiewright/static";
@@ -49,6 +87,8 @@ final class Listening {
         config.routes.before(ctx -> {
             if (!ctx.path().startsWith("/static/")) {
                 HEADERS.forEach(ctx::header);
+                // browsers heed it only where they trust the certificate (RFC 6797, 8.1)
+                options.tls().ifPresent(tls -> ctx.header("Strict-Transport-Security", "max-age=2592000"));
             }
         });
     }

@@ -62,8 +62,9 @@ public final class Service implements AutoCloseable {
                 new Worked(),
                 new EverybodysPages(),
                 new Hall.Address(options.publicUrl()));
-        this.visitors = new Visitors(tokens, options.tls().isPresent());
-        this.gate = new Gate(hall, visitors);
+        this.visitors = new Visitors(
+                tokens, new EndedVisits(options.data()), options.tls().isPresent());
+        this.gate = new Gate(hall, visitors, Hosts.of(options));
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
         this.opener = new Opener(ledger, clock, live);
@@ -110,6 +111,11 @@ public final class Service implements AutoCloseable {
     /** The address without a slash at the end. */
     public String url() {
         return hall.address().url();
+    }
+
+    /** Whether what travels to phones can be read by who listens in their network: it leaves this machine, without TLS. */
+    public boolean isReadInTheAir() {
+        return hall.address().isReadInTheAir();
     }
 
     /** The address that a personal link with this secret has. */

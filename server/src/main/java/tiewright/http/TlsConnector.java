@@ -13,7 +13,6 @@ import java.security.cert.CertificateFactory;
 import java.security.spec.InvalidKeySpecException;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.util.Base64;
-import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
@@ -27,24 +26,19 @@ final class TlsConnector {
     private static final char[] IN_MEMORY_ONLY = "in memory only".toCharArray();
 
     private final ServiceOptions.Tls tls;
-    private final ServiceOptions options;
 
-    TlsConnector(ServiceOptions.Tls tls, ServiceOptions options) {
+    TlsConnector(ServiceOptions.Tls tls) {
         this.tls = tls;
-        this.options = options;
     }
 
-    Connector of(Server server, HttpConfiguration http) {
+    ServerConnector of(Server server, HttpConfiguration http) {
         HttpConfiguration https = new HttpConfiguration(http);
         https.addCustomizer(new SecureRequestCustomizer(false));
         SslContextFactory.Server context = new SslContextFactory.Server();
         context.setKeyStore(keyStore());
         context.setKeyStorePassword(new String(IN_MEMORY_ONLY));
-        ServerConnector connector = new ServerConnector(
+        return new ServerConnector(
                 server, new SslConnectionFactory(context, "http/1.1"), new HttpConnectionFactory(https));
-        connector.setHost(options.host());
-        connector.setPort(options.port());
-        return connector;
     }
 
     private KeyStore keyStore() {

@@ -11,22 +11,26 @@ import tiewright.http.visit.Visitor;
 
 /** Personal links: the secret in a link is exchanged once for a cookie, and only its hash is ever compared. */
 final class Visitors {
-    private static final String COOKIE = "tiewright";
     private static final String USE = "visitor";
     private static final int DAYS_30 = 30 * 24 * 60 * 60;
 
     private final Tokens tokens;
+    private final EndedVisits ended;
     private final boolean secure;
+    /** Of this event: browsers send a cookie to every port of a machine, and two events may run on one. */
+    private final String cookieName;
 
-    Visitors(Tokens tokens, boolean secure) {
+    Visitors(Tokens tokens, EndedVisits ended, boolean secure) {
         this.tokens = tokens;
+        this.ended = ended;
         this.secure = secure;
+        this.cookieName = "tiewright-" + tokens.name();
     }
 
     /** The visitor behind the cookie; a stranger when there is none, or its link was revoked. */
     Visitor of(Context ctx, Event event) {
-        String cookie = ctx.cookie(COOKIE);
-        if (cookie == null) {
+        String cookie = ctx.cookie(cookieName);
+        if (cookie == null || ended.isEnded(cookie)) {
             return Visitor.STRANGER;
         }
         return tokens.open(USE, cookie)
@@ -48,7 +52,7 @@ final class Visitors {
 
     void enter(Context ctx, Link link, Visitor before) {
         String device = before.device().isEmpty() ? tokens.secret().substring(0, 12) : before.device();
-        Cookie cookie = new Cookie(COOKIE, tokens.close(USE, link.name() + "\n" + device));
+        Cookie cookie = new Cookie(cookieName, tokens.close(USE, link.name() + "\n" + device));
         cookie.setPath("/");
         cookie.setHttpOnly(true);
         cookie.setSecure(secure);
@@ -58,6 +62,9 @@ final class Visitors {
     }
 
     void leave(Context ctx) {
-        ctx.removeCookie(COOKIE, "/");
+        Optional.ofNullable(ctx.cookie(cookieName))
+                .filter(cookie -> tokens.open(USE, cookie).isPresent())
+                .ifPresent(ended::end);
+        ctx.removeCookie(cookieName, "/");
     }
 }

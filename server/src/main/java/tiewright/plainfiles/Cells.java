@@ -11,10 +11,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import tiewright.event.Codes;
 
 /** Reads single values of rows and collects what is wrong with them. Every reading of an empty cell is empty. */
 final class Cells {
+    /**
+     * A text that a spreadsheet would reckon, and so run: it begins with one of = + @, or with - and is no number. An apostrophe
+     * before it makes it a text there.
+     */
+    private static final Pattern RECKONED = Pattern.compile("'*(?:[=+@]|-(?![0-9.]*$))[\\s\\S]*");
+
     /** Names and other words: as much as the ledger keeps. */
     static final int LONGEST_TEXT = 200;
 
@@ -27,6 +34,16 @@ final class Cells {
 
     void fault(CsvTable.Row row, String column, String reason) {
         faults.add(row.fault(column, reason));
+    }
+
+    /** As it stands in a file. */
+    static String guarded(String text) {
+        return RECKONED.matcher(text).matches() ? "'" + text : text;
+    }
+
+    /** As it was before it was written to a file. */
+    static String unguarded(String cell) {
+        return cell.startsWith("'") && RECKONED.matcher(cell).matches() ? cell.substring(1) : cell;
     }
 
     Optional<String> needed(CsvTable.Row row, String column) {

@@ -83,9 +83,10 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
         Map<String, String> cells = new LinkedHashMap<>();
         List<String> inOrder = new ArrayList<>();
         for (int i = 0; i < record.size(); i++) {
-            inOrder.add(bare(record.get(i)));
+            String cell = Cells.unguarded(bare(record.get(i)));
+            inOrder.add(cell);
             if (i < header.size()) {
-                cells.put(header.get(i), bare(record.get(i)));
+                cells.put(header.get(i), cell);
             }
         }
         if (record.size() != header.size()) {

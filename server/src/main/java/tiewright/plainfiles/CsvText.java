@@ -48,7 +48,7 @@ final class CsvText {
         if (value instanceof LocalTime time) {
             return HOUR.format(time);
         }
-        return value instanceof Double number ? Cells.plain(number) : value.toString();
+        return value instanceof Double number ? Cells.plain(number) : Cells.guarded(value.toString());
     }
 
     @Override

@@ -23,13 +23,23 @@ public final class Guest {
             Pattern.compile("<input type=\"hidden\" name=\"([^\"]+)\" value=\"([^\"]*)\">");
 
     private final String url;
+    private final CookieManager cookies = new CookieManager(null, CookiePolicy.ACCEPT_ALL);
     private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager(null, CookiePolicy.ACCEPT_ALL))
+            .cookieHandler(cookies)
             .followRedirects(HttpClient.Redirect.NORMAL)
             .build();
 
     Guest(String url) {
         this.url = url;
+    }
+
+    /** The cookie that was set here, as name=value; empty if none. */
+    String cookie() {
+        return cookies.getCookieStore().getCookies().stream()
+                .filter(one -> one.getName().startsWith("tiewright"))
+                .map(one -> one.getName() + "=" + one.getValue())
+                .findFirst()
+                .orElse("");
     }
 
     /** What came back. */

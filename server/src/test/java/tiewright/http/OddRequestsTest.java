@@ -49,11 +49,15 @@ class OddRequestsTest {
         return answer.statusCode() + " " + answer.body();
     }
 
+    private static String cookieName(Served served) {
+        return served.as(Role.DESK).cookie().split("=", 2)[0];
+    }
+
     @Test
     void a_forged_cookie_makes_a_stranger_whatever_its_length() throws Exception {
         try (Served served = oneTie()) {
             for (int length = 0; length <= 60; length++) {
-                assertThat(cookied(served, "tiewright=" + "A".repeat(length)))
+                assertThat(cookied(served, cookieName(served) + "=" + "A".repeat(length)))
                         .startsWith("200")
                         .doesNotContain("You are here as");
             }

@@ -11,6 +11,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CsvTableTest {
+    /** What a spreadsheet would run is a text there, and comes back as it was (OWASP, CSV injection: = + - @). */
+    @Test
+    void a_text_that_a_spreadsheet_would_reckon_is_written_as_text_and_read_as_it_was() {
+        java.util.List<String> texts = java.util.List.of(
+                "=1+1", "+49", "@cmd", "-x", "'=1", "''@", "-5", "-", "-0.5", "'tis", "O'Neil", "a=b");
+        CsvText written = new CsvText(java.util.List.of("text"));
+        texts.forEach(written::row);
+        assertThat(written.toString().lines().skip(1))
+                .startsWith("'=1+1", "'+49", "'@cmd", "'-x", "''=1", "'''@", "-5", "-", "-0.5");
+        assertThat(CsvTable.of("any.csv", written.toString()).rows().stream()
+                        .map(row -> row.cell("text").orElseThrow()))
+                .containsExactlyElementsOf(texts);
+    }
+
     @TempDir
     private Path folder;
 

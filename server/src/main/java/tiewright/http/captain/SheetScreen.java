@@ -116,6 +116,9 @@ final class SheetScreen {
         if (own.in() && !exchange.isOpened() && !visit.event().mayRead(here.id())) {
             lines.add(visit.words().say("page-captain.newer-than-the-sheet"));
         }
+        if (!exchange.isOpened() && visit.hall().address().isReadInTheAir()) {
+            lines.add(visit.words().say("page-captain.read-in-the-air"));
+        }
         exchange.deadline()
                 .ifPresent(at -> lines.add(visit.words()
                         .say(

@@ -127,7 +127,7 @@ final class LinksPage implements Page {
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
         List<String> intro = new ArrayList<>(List.of(visit.words().say("page-organiser.whoever-has-a-personal-link")));
-        if (isLoopback(visit.hall().address().url())) {
+        if (visit.hall().address().isLoopback()) {
             intro.add(visit.words()
                     .say(
                             "page-organiser.phones-cannot-reach-it-is",
@@ -155,10 +155,6 @@ final class LinksPage implements Page {
                 "links",
                 visit.words().say("page-organiser.personal-links"),
                 new LinksView(tried.refusal(), intro, sections, lines));
-    }
-
-    private static boolean isLoopback(String url) {
-        return url.contains("//127.") || url.contains("//localhost") || url.contains("//[::1]");
     }
 
     /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */

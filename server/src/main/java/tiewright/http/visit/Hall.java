@@ -65,5 +65,15 @@ public record Hall(
         public String url() {
             return url;
         }
+
+        /** It names this machine alone: no phone reaches it. */
+        public boolean isLoopback() {
+            return url.contains("//127.") || url.contains("//localhost") || url.contains("//[::1]");
+        }
+
+        /** Whoever listens in the network between can read what travels: it leaves this machine, without TLS. */
+        public boolean isReadInTheAir() {
+            return url.startsWith("http:") && !isLoopback();
+        }
     }
 }

@@ -30,6 +30,11 @@ public final class Tokens {
         this.random = random;
     }
 
+    /** Tells this key from others and says nothing of it: eight hex digits. */
+    public String name() {
+        return hash("name of " + HexFormat.of().formatHex(key.getEncoded())).substring(0, 8);
+    }
+
     /** @param use what the token is for; a token made for one use is no good for another */
     public String close(String use, String text) {
         byte[] nonce = new byte[NONCE_BYTES];
