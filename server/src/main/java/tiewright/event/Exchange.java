@@ -78,8 +78,8 @@ public record Exchange(
             return new SideOfExchange(sealings, receipt, atDesk, true, told, ruled);
         }
 
-        SideOfExchange asTold() {
-            return new SideOfExchange(sealings, receipt, atDesk, openingAsked, true, ruled);
+        SideOfExchange asTold(boolean now) {
+            return new SideOfExchange(sealings, receipt, atDesk, openingAsked, now, ruled);
         }
 
         SideOfExchange ruled(ExchangeFact.SideRuled fact) {

@@ -99,7 +99,11 @@ public sealed interface ExchangeFact extends Fact {
     }
 
     /** The captain lets the own club's personal links see who plays and who rests. */
-    record ClubTold(ExchangeId exchange, ClubId club) implements ExchangeFact {
+    record ClubTold(ExchangeId exchange, ClubId club, boolean told) implements ExchangeFact {
+        public ClubTold(ExchangeId exchange, ClubId club) {
+            this(exchange, club, true);
+        }
+
         @Override
         public FactKind kind() {
             return FactKind.CLUB_TOLD;

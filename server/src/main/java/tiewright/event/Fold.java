@@ -202,7 +202,7 @@ final class Fold {
     }
 
     private void told(ExchangeFact.ClubTold fact) {
-        side(fact, fact.club(), Exchange.SideOfExchange::asTold);
+        side(fact, fact.club(), side -> side.asTold(fact.told()));
     }
 
     private void ruled(ExchangeFact.SideRuled fact) {

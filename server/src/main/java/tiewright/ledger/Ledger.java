@@ -177,6 +177,14 @@ public final class Ledger implements AutoCloseable {
         return call(() -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
     }
 
+    /**
+     * A number by lot for this club: the same for the same question, and foreseen by nobody without the key of this folder, which
+     * is in no export, backup, print or log. Another folder, or another key, draws otherwise.
+     */
+    public long chance(ClubId club, String question) {
+        return call(() -> store.chance(club, question));
+    }
+
     /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
     public List<Decision.SealedRef> unreadableSheets() {
         return call(store::unreadable);

@@ -14,6 +14,7 @@ import java.util.Base64;
 import java.util.Optional;
 import javax.crypto.AEADBadTagException;
 import javax.crypto.Cipher;
+import javax.crypto.Mac;
 import javax.crypto.spec.GCMParameterSpec;
 import javax.crypto.spec.SecretKeySpec;
 import tiewright.event.Decision.Sealed;
@@ -98,6 +99,24 @@ final class Seal {
             return Optional.empty();
         } catch (GeneralSecurityException impossible) {
             throw new IllegalStateException("every Java has AES-GCM", impossible);
+        }
+    }
+
+    /**
+     * A number that nobody can foresee who has not the key, the same for the same question: the first eight bytes of HMAC-SHA-256
+     * (RFC 2104, FIPS 198-1), keyed with a key made from this one for nothing else.
+     */
+    long chance(String question) {
+        return ByteBuffer.wrap(hmac(hmac(key.getEncoded(), "chance"), question)).getLong();
+    }
+
+    private static byte[] hmac(byte[] key, String text) {
+        try {
+            Mac mac = Mac.getInstance("HmacSHA256");
+            mac.init(new SecretKeySpec(key, "HmacSHA256"));
+            return mac.doFinal(text.getBytes(StandardCharsets.UTF_8));
+        } catch (GeneralSecurityException impossible) {
+            throw new IllegalStateException("every Java has HMAC-SHA-256", impossible);
         }
     }
 

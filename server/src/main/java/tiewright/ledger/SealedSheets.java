@@ -28,6 +28,11 @@ final class SealedSheets {
         this.seal = seal;
     }
 
+    /** A number that only this club can have drawn, the same for the same question. */
+    long chance(ClubId club, String question) {
+        return seal.chance(club.code() + "," + question); // a code has no comma
+    }
+
     /** Keeps the sheet instead of an earlier one of the same club. */
     void keep(DSLContext jooq, SealedRef where, Sealed sheet) {
         drop(jooq, where);

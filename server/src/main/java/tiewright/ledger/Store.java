@@ -111,6 +111,10 @@ final class Store implements AutoCloseable {
                 hurt().stream().filter(squad::contains).collect(Collectors.toSet()));
     }
 
+    long chance(ClubId club, String question) {
+        return sheets.chance(club, question);
+    }
+
     SealedSheets.Opened open(Collection<SealedRef> wanted) {
         return sheets.open(jooq(), wanted);
     }

@@ -9,8 +9,12 @@ import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.Refusal;
 
-/** The captain lets the own club's personal links see who plays and who rests, before the opening. */
-public record TellClub(ExchangeId exchange, ClubId club) implements Decision {
+/**
+ * The captain lets the own club's personal links see who plays and who rests, before the opening, or hides it from them again.
+ *
+ * @param told false: not any more
+ */
+public record TellClub(ExchangeId exchange, ClubId club, boolean told) implements Decision {
 
     @Override
     public Outcome decide(Event event, Given given) {
@@ -19,8 +23,8 @@ public record TellClub(ExchangeId exchange, ClubId club) implements Decision {
                 () -> Gate.place(event, exchange, club),
                 () -> Gate.unopened(event, exchange),
                 () -> state(Gate.stateOf(event, exchange, club)),
-                () -> Gate.reads(event, exchange, given));
-        return reasons.isEmpty() ? Accepted.of(new ExchangeFact.ClubTold(exchange, club)) : new Refused(reasons);
+                () -> told ? Gate.reads(event, exchange, given) : List.of());
+        return reasons.isEmpty() ? Accepted.of(new ExchangeFact.ClubTold(exchange, club, told)) : new Refused(reasons);
     }
 
     private List<Refusal> state(Exchange.SideOfExchange own) {
@@ -29,6 +33,7 @@ public record TellClub(ExchangeId exchange, ClubId club) implements Decision {
                         !own.isIn(), Why.NOT_IN.refusal().with("club", club).at("exchange")),
                 () -> Gate.when(
                         !own.atDesk(), Why.ON_PHONE.refusal().with("club", club).at("exchange")),
-                () -> Gate.when(own.told(), Why.ALREADY_TOLD.refusal().at("exchange")));
+                () -> Gate.when(told && own.told(), Why.ALREADY_TOLD.refusal().at("exchange")),
+                () -> Gate.when(!told && !own.told(), Why.NOT_TOLD.refusal().at("exchange")));
     }
 }

@@ -32,6 +32,7 @@ enum Why {
     NOT_ON_PHONE,
     ALREADY_ASKED,
     ALREADY_TOLD,
+    NOT_TOLD,
     SIDE_MISSING,
     NOT_KEPT,
     RECEIPT_WRONG,

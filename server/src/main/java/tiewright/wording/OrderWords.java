@@ -55,9 +55,15 @@ public final class OrderWords {
     }
 
     private void game(BlindGame game, Aim.Kind aim, List<String> said) {
-        said.add(words.sentence(
-                game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts",
-                Map.of("worth", LineupWords.worth(game.value(), aim))));
+        boolean one = game.mix().size() == 1 && !game.interchangeable();
+        if (one) {
+            said.add(words.sentence(
+                    "lineup.order-one", Map.of("pairs", pairs(game.mix().get(0).sheet()))));
+        } else {
+            said.add(words.sentence(
+                    game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts",
+                    Map.of("worth", LineupWords.worth(game.value(), aim))));
+        }
         said.add(words.sentence(
                 "lineup.order-sure",
                 Map.of(
@@ -70,14 +76,22 @@ public final class OrderWords {
                         "theirs",
                         game.theirSheets())));
         game.mix().stream()
-                .limit(MIX_SHOWN)
-                .forEach(one -> said.add(words.sentence(
-                        "lineup.order-mix",
-                        Map.of("chance", LineupWords.percent(one.weight()), "pairs", pairs(one.sheet())))));
+                .limit(one ? 0 : MIX_SHOWN)
+                .forEach(weighted -> said.add(words.sentence(
+                        mix(game),
+                        Map.of("chance", LineupWords.percent(weighted.weight()), "pairs", pairs(weighted.sheet())))));
         if (game.mix().size() > MIX_SHOWN) {
             said.add(words.sentence(
                     "lineup.order-rest", Map.of("sheets", game.mix().size() - MIX_SHOWN)));
         }
+    }
+
+    /** Where the order is drawn too, no fixed order is named. */
+    private static String mix(BlindGame game) {
+        if (!game.interchangeable()) {
+            return "lineup.order-mix";
+        }
+        return game.mix().size() == 1 ? "lineup.order-pairs-one" : "lineup.order-pairs";
     }
 
     private String habit(Habit habit) {

@@ -121,7 +121,7 @@ class AdviceIsPrivateTest {
                     Map.of());
             captain.send("/captain/day", "/captain/day", Map.of("floor", "1", "row", "", "learn", "yes"));
             assertThat(captain.get("/captain/proposal/A1?aim=rubbers&seed=7").text())
-                    .contains("Drawn with the number 7", "rubbers");
+                    .contains("Drawn for your club, draw 7", "rubbers");
             assertThat(captain.get("/captain/squad").text()).contains("+8 in 100");
             List<String> busy = seen(served);
             for (int i = 0; i < quiet.size(); i++) {

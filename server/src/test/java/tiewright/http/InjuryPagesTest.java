@@ -158,6 +158,11 @@ class InjuryPagesTest {
                 pairs.put("sheet-" + rubber + "-second", "N" + order[2 * rubber - 1]);
             }
             pairs.put("step", "seal");
+            assertThat(captain.send("/captain/sheet/A2", "/captain/sheet/A2", pairs)
+                            .status())
+                    .as("a question before the press")
+                    .isEqualTo(422);
+            pairs.put("hurt-asked", "yes");
             captain.send("/captain/sheet/A2", "/captain/sheet/A2", pairs);
             assertThat(served.ledger
                             .event()

@@ -35,12 +35,15 @@ public final class Served implements AutoCloseable {
     public final Path folder;
     public final Ledger ledger;
     public final Service service;
+    private static final byte[] KEY =
+            "a key for tests, 32 bytes long.. ".substring(0, 32).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
     private int links;
 
     private Served(Instant now) {
         try {
             this.clock = new MovableClock(now);
             this.folder = Files.createTempDirectory("tiewright-served");
+            Files.write(folder.resolve("seal.key"), KEY); // twin days differ in nothing that a test does not say
             this.ledger = Ledger.open(folder, clock);
             this.service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
         } catch (IOException failure) {

@@ -12,6 +12,7 @@ final class Promises {
             new OneRubberACourt(),
             new NothingToldTooLate(),
             new OpenFormsReadOpen(),
+            new HurtIsAsked(),
             new NothingBeforeItsTime(),
             new NoticesStay(),
             new WhoHasToKnow(),

@@ -81,7 +81,8 @@ final class Saturday {
             looked.add(other.look(other.firstPage()));
         }
         looked.add(people.stranger().look(dice.any(List.of("/", "/notices", "/tables", "/ties"))));
-        return promises.look(new Moment(now, clock, served.ledger.event(), served.ledger.directory(), log, looked));
+        return promises.look(new Moment(
+                now, clock, served.ledger.event(), served.ledger.directory(), served.ledger.hurt(), log, looked));
     }
 
     private static Person drawn(People people, Dice dice) {

@@ -115,7 +115,7 @@ class PhoneAndAskTest {
 
     @Test
     void tells_the_own_club_what_lies_at_the_desk() {
-        TellClub tell = new TellClub(SHEETS, N);
+        TellClub tell = new TellClub(SHEETS, N, true);
         assertThat(why(captainN(), tell)).containsExactly("not-in");
         assertThat(why(captainN().does(keep(straight("N"))), tell)).containsExactly("on-phone");
         Days day = captainN().does(seal("N")).does(tell);
@@ -128,8 +128,8 @@ class PhoneAndAskTest {
 
     @Test
     void these_belong_to_the_own_captain() {
-        List<Decision> decisions =
-                List.of(keep(straight("N")), handIn(straight("N")), new AskOpening(SHEETS, N), new TellClub(SHEETS, N));
+        List<Decision> decisions = List.of(
+                keep(straight("N")), handIn(straight("N")), new AskOpening(SHEETS, N), new TellClub(SHEETS, N, true));
         for (Actor by :
                 List.of(Days.captain("S"), Days.player("N"), Days.desk(), Days.referee(), Days.volunteer("c"))) {
             decisions.forEach(

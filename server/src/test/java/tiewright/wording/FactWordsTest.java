@@ -96,6 +96,7 @@ class FactWordsTest {
             new ExchangeFact.SheetsOpened(SHEETS, SHEET, Optional.of(SECRET), SHEET, Optional.of(SECRET)),
             new ExchangeFact.PairReplaced(SHEETS, N, RubberNo.of(2), Optional.empty(), "injury", "Ines"),
             new ExchangeFact.ClubTold(SHEETS, N),
+            new ExchangeFact.ClubTold(SHEETS, N, false),
             new PlayFact.CourtCalled(TIE, Optional.empty(), "2"),
             new PlayFact.CallTakenBack(TIE, Optional.of(RubberNo.of(1)), "wrong court"),
             new PlayFact.CardEntered(TIE, RubberNo.of(1), List.of(Score.of(11, 7)), How.RETIRED_AWAY),

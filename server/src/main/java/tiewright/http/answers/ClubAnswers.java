@@ -67,6 +67,11 @@ public final class ClubAnswers {
                 .marking(ledger.hurt());
     }
 
+    /** By lot for the own club alone: what protects a secret comes from a secret. The same number draws the same again. */
+    public long chance(TieId tie, long draw) {
+        return ledger.chance(club, tie.code() + "," + draw);
+    }
+
     /** Form and chemistry of the own squad, from the public event and the own club's notes. */
     public Ratings ratings() {
         ClubNotes notes = ledger.privateOf(club);

@@ -105,7 +105,7 @@ final class ProposalPages implements Page {
     private static ProposalView beforeOpening(
             Visit visit, Tie tie, LineupInputs inputs, LineupWords words, Tried tried) {
         Question asked = Question.of(visit);
-        Budget budget = Budget.usual(asked.seed());
+        Budget budget = asked.budget(visit, tie.id());
         Proposal proposal = Proposals.propose(inputs.problem(), budget, SHOWN);
         List<ProposalView.Sheet> own = visit
                 .ask(OwnSheets::new)
@@ -115,7 +115,7 @@ final class ProposalPages implements Page {
                 .stream()
                 .toList();
         if (proposal instanceof Proposal.Proposed proposed) {
-            Optional<OrderAdvice> order = OrderAdvice.of(inputs.problem(), inputs.theirEarlier(), asked.seed());
+            Optional<OrderAdvice> order = OrderAdvice.of(inputs.problem(), inputs.theirEarlier(), budget.seed());
             List<ProposalView.Sheet> drawn = order
                     .flatMap(OrderAdvice::drawn)
                     .map(sheet ->
@@ -131,7 +131,7 @@ final class ProposalPages implements Page {
                     .toList();
             return new ProposalView(
                     tried.refusal(),
-                    cautions(inputs, words),
+                    cautions(visit, inputs, words),
                     List.of(),
                     sentences(proposed.promises(), words),
                     proposed.sheets().stream()
@@ -160,13 +160,13 @@ final class ProposalPages implements Page {
                             .orElse(List.of()),
                     drawn,
                     whatIf(inputs, asked, words),
-                    List.of(asked.ask(tie.id())),
+                    List.of(asked.ask(visit, tie.id())),
                     forms(visit, tie, tried));
         }
         Proposal.Impossible impossible = (Proposal.Impossible) proposal;
         return new ProposalView(
                 tried.refusal(),
-                cautions(inputs, words),
+                cautions(visit, inputs, words),
                 sentences(impossible.reasons(), words),
                 List.of(),
                 List.of(),
@@ -178,7 +178,7 @@ final class ProposalPages implements Page {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(asked.ask(tie.id())),
+                List.of(asked.ask(visit, tie.id())),
                 forms(visit, tie, tried));
     }
 
@@ -210,11 +210,16 @@ final class ProposalPages implements Page {
                 .toList();
     }
 
-    private static List<String> cautions(LineupInputs inputs, LineupWords words) {
-        return List.of(
-                Cautions.OF_ADVICE,
-                words.restsOn(inputs.basis()),
-                "Nothing of the other club's sheet is known to it. Any legal sheet of your own is accepted.");
+    /** First whom to ask before naming: a mark bars nobody, and nobody marked is proposed without a word. */
+    private static List<String> cautions(Visit visit, LineupInputs inputs, LineupWords words) {
+        List<String> cautions = new ArrayList<>(visit.event().squad(visit.club()).stream()
+                .filter(player -> inputs.hurt().contains(player.id()))
+                .map(player -> Cautions.beforeNaming(visit.event().name(player.id())))
+                .toList());
+        cautions.add(Cautions.OF_ADVICE);
+        cautions.add(words.restsOn(inputs.basis()));
+        cautions.add("Nothing of the other club's sheet is known to it. Any legal sheet of your own is accepted.");
+        return cautions;
     }
 
     private static ProposalView.Sheet own(Visit visit, Evaluation evaluation, LineupWords words) {

@@ -10,11 +10,16 @@ import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ProposalView;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.Aim;
+import tiewright.lineup.Budget;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.club.LineupInputs;
 
-/** What the captain asks of a proposal, as it stands in the address. What is not understood counts as not asked. */
+/**
+ * What the captain asks of a proposal, as it stands in the address. What is not understood counts as not asked.
+ *
+ * @param seed which draw, from 1; what is drawn comes from a secret of the club, so the number tells nobody anything
+ */
 record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean learning, boolean tired, long seed) {
     private static final int MOST_PROMISED = 5;
 
@@ -38,6 +43,11 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
         return asked.isEmpty() ? 1 : asked.matches("[0-9]{1,15}") ? Long.parseLong(asked) : asked.hashCode();
     }
 
+    /** What is by lot comes from the club's secret; the same wherever the question is asked. */
+    Budget budget(Visit visit, TieId tie) {
+        return Budget.usual(visit.ask(ClubAnswers::new).chance(tie, seed));
+    }
+
     LineupInputs inputs(Visit visit, TieId tie) {
         LineupInputs plain =
                 visit.ask(ClubAnswers::new).lineup(tie, against, seed).promising(floor);
@@ -50,7 +60,19 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
         });
     }
 
-    ProposalView.Ask ask(TieId tie) {
+    /** Another draw, of the same question. */
+    private String again(Visit visit) {
+        StringBuilder query = new StringBuilder("?seed=" + (seed + 1));
+        for (String name : List.of("against", "aim", "floor", "learn", "tired")) {
+            String typed = text(visit, name);
+            if (typed.matches("[a-z0-9]+")) {
+                query.append('&').append(name).append('=').append(typed);
+            }
+        }
+        return query.toString();
+    }
+
+    ProposalView.Ask ask(Visit visit, TieId tie) {
         return new ProposalView.Ask(
                 "/captain/proposal/" + tie,
                 List.of(
@@ -90,6 +112,7 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
                                 "Rest since the last rubber",
                                 "",
                                 List.of(Option.of("yes", "Counts", tired), Option.of("no", "Does not count", !tired)))),
-                Long.toString(seed));
+                Long.toString(seed),
+                again(visit));
     }
 }

@@ -21,7 +21,6 @@ import tiewright.http.views.SheetFormView;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.lineup.Budget;
 import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.tie.Proposals;
@@ -135,7 +134,7 @@ final class SheetNaming {
                     ProposedSheet worth = Proposals.evaluate(
                                     inputs.problem(),
                                     sheet,
-                                    Budget.usual(Question.of(visit).seed()))
+                                    Question.of(visit).budget(visit, here.tie().id()))
                             .sheet();
                     return visit.words()
                             .say(

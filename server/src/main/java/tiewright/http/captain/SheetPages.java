@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
+import tiewright.http.answers.Answers;
 import tiewright.http.answers.OwnSheets;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
@@ -39,7 +41,11 @@ final class SheetPages implements Page {
             });
             routes.post(Door.CAPTAIN, path + "/tell", visit -> {
                 OwnExchange here = OwnExchange.of(visit, kind);
-                act(here, new TellClub(here.id(), visit.club()));
+                act(here, new TellClub(here.id(), visit.club(), true));
+            });
+            routes.post(Door.CAPTAIN, path + "/untell", visit -> {
+                OwnExchange here = OwnExchange.of(visit, kind);
+                act(here, new TellClub(here.id(), visit.club(), false));
             });
         }
     }
@@ -70,6 +76,7 @@ final class SheetPages implements Page {
         switch (form.text("step")) {
             case "seal" -> {
                 Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
+                sheet.ifPresent(named -> askAboutHurt(visit, form, named));
                 String secret = visit.hall().tokens().secret();
                 visit.attempt(
                         form,
@@ -88,6 +95,19 @@ final class SheetPages implements Page {
             }
             case "shuffle" -> visit.show(open(here, shuffled(visit, chosen), Tried.again(form)));
             default -> visit.show(open(here, chosen, Tried.again(form)));
+        }
+    }
+
+    /** Nobody is barred; but somebody marked as hurt or ill is sealed only after a word with that person. */
+    private static void askAboutHurt(Visit visit, Form form, Sheet sheet) {
+        List<PlayerId> marked = visit.ask(Answers::new).hurt(visit.club()).stream()
+                .filter(sheet.players()::contains)
+                .toList();
+        if (!marked.isEmpty() && !form.isTicked(SheetScreen.ASKED)) {
+            form.fault(Refusal.of("form.ask-the-hurt")
+                    .with("players", marked)
+                    .with("count", marked.size())
+                    .at(SheetScreen.ASKED));
         }
     }
 

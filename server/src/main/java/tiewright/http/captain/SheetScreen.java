@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.event.Deadlines;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
@@ -20,6 +21,7 @@ import tiewright.http.pieces.State;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.SheetFormView;
 import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Fields;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
@@ -37,6 +39,9 @@ final class SheetScreen {
     private final String what;
 
     /** @param chosen who stands in the form: none, one or two for each rubber */
+    /** The field that says: they were asked. */
+    static final String ASKED = "hurt-asked";
+
     SheetScreen(OwnExchange here, Map<RubberNo, List<PlayerId>> chosen) {
         this.here = here;
         this.visit = here.visit();
@@ -59,7 +64,7 @@ final class SheetScreen {
                 kept.map(one -> inForYouNow(one.sheet())),
                 own.receipt().map(this::receipt),
                 exchange.isOpened() ? visit.words().say("page-captain.both-sheets-are-open-they") : "",
-                exchange.isOpened() ? List.of() : askedFirst(),
+                exchange.isOpened() ? SheetFormView.Asks.NOTHING : askedFirst(tried),
                 new SheetNaming(here, chosen).form(tried, given, seal()),
                 actions());
         String title = visit.words()
@@ -96,10 +101,30 @@ final class SheetScreen {
                         ? ""
                         : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
                 exchange.deadline(),
-                exchange.side(here.side().other()).in()
-                        ? visit.words().say("page-captain.theirs-in")
-                        : visit.words().say("page-captain.theirs-not-in"),
+                String.join(" ", theirs()),
                 rule());
+    }
+
+    /** Whether the other club's is in, until when it can come, and who asked for the opening now. */
+    private List<String> theirs() {
+        List<String> said = new ArrayList<>();
+        VisibleExchange.VisibleSide other = exchange.side(here.side().other());
+        if (other.in()) {
+            said.add(visit.words().say("page-captain.theirs-in"));
+        } else {
+            Optional<String> last = exchange.deadline()
+                    .filter(at -> own.in())
+                    .map(at -> Deadlines.closes(at, visit.event().conditions()).minusSeconds(1))
+                    .map(at -> HallClock.said(visit.event().clock(at)));
+            said.add(last.map(at -> visit.words().say("page-captain.theirs-not-in-until", "last", at))
+                    .orElseGet(() -> visit.words().say("page-captain.theirs-not-in")));
+        }
+        if (!exchange.isOpened() && other.openingAsked() && !own.openingAsked()) {
+            said.add(visit.words().say("page-captain.they-ask-to-open", "other", other()));
+        } else if (!exchange.isOpened() && own.openingAsked()) {
+            said.add(visit.words().say("page-captain.you-asked-to-open", "other", other()));
+        }
+        return said;
     }
 
     private Receipt receipt(String code) {
@@ -132,11 +157,21 @@ final class SheetScreen {
     }
 
     /** What the captain is asked before somebody marked as hurt or ill is named again. */
-    private List<String> askedFirst() {
-        return visit.ask(Answers::new).hurt(visit.club()).stream()
+    private SheetFormView.Asks askedFirst(Tried tried) {
+        List<String> lines = visit.ask(Answers::new).hurt(visit.club()).stream()
                 .map(visit.event()::name)
                 .map(Cautions::beforeNaming)
                 .toList();
+        return lines.isEmpty()
+                ? SheetFormView.Asks.NOTHING
+                : new SheetFormView.Asks(
+                        lines,
+                        Optional.of(Fields.of("sheet", tried)
+                                .tick(
+                                        ASKED,
+                                        visit.words().say("page-captain.before-naming-the-hurt"),
+                                        visit.words().say("page-captain.we-asked"),
+                                        false)));
     }
 
     private SheetView inForYouNow(Sheet sheet) {
@@ -175,7 +210,14 @@ final class SheetScreen {
             return actions;
         }
         String path = here.path();
-        if (!own.told()) {
+        if (own.told()) {
+            actions.add(ActionForm.of(
+                            "untell",
+                            path + "/untell",
+                            visit.words().say("page-captain.your-club-sees-it"),
+                            Button.other(visit.words().say("page-captain.hide-it-again")))
+                    .saying(visit.words().say("page-captain.who-has-read-it-knows")));
+        } else {
             actions.add(ActionForm.of(
                             "tell",
                             path + "/tell",

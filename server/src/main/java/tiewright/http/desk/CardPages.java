@@ -4,6 +4,7 @@ import java.util.List;
 import tiewright.desk.CorrectCard;
 import tiewright.desk.Correction;
 import tiewright.desk.RecordCard;
+import tiewright.event.Card;
 import tiewright.event.CorrectionChoice;
 import tiewright.event.Decision;
 import tiewright.event.How;
@@ -98,7 +99,17 @@ final class CardPages implements Page {
                 return;
             }
         }
-        visit.attempt(form, () -> decision, next(visit, tie), tried -> form(visit, correcting, tried));
+        String next = !correcting && differs(tie.card(rubber), games) ? here(tie, rubber) : next(visit, tie);
+        visit.attempt(form, () -> decision, next, tried -> form(visit, correcting, tried));
+    }
+
+    /** Another reading stands there: whoever typed this one stays at the card and reads what happens now. */
+    private static boolean differs(Card card, List<Score> games) {
+        return card.inForce().stream().anyMatch(entry -> !entry.games().equals(games));
+    }
+
+    private static String here(Tie tie, RubberNo rubber) {
+        return "/cards/" + tie.id() + "/" + rubber;
     }
 
     /** Others have gone on from the score, and this person may decide what becomes of it. */

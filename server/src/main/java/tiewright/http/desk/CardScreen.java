@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.conditions.RetirementScore;
 import tiewright.desk.Echo;
+import tiewright.event.Card;
 import tiewright.event.How;
 import tiewright.event.RubberNo;
 import tiewright.event.Side;
@@ -58,12 +59,29 @@ final class CardScreen {
                 new CardFormView.Asked(
                         CardFields.fields(visit.event(), views, tie, tried),
                         CardFields.how(views, tie, tried),
-                        correcting ? Optional.of(reason()) : Optional.empty()),
+                        correcting ? Optional.of(reason()) : Optional.empty(),
+                        correcting ? "" : differing()),
                 tried.refusal(),
                 confirm(),
                 new TieCards(visit, tie).entries(rubber),
                 back);
         return Screen.of("cardForm", TieViews.rubber(rubber) + ": " + views.title(tie), view);
+    }
+
+    /** Who just typed the second reading, and whoever comes to the card, reads that the two differ and what happens now. */
+    private String differing() {
+        Card card = tie.card(rubber);
+        return card.standing() != Card.Standing.HELD
+                ? ""
+                : visit.words()
+                        .say(
+                                "page-desk.readings-differ",
+                                "readings",
+                                card.inForce().stream()
+                                        .map(Card.Entry::games)
+                                        .distinct()
+                                        .map(TieViews::score)
+                                        .collect(Collectors.joining(" / ")));
     }
 
     private CardFormView.Side side(Side side) {

@@ -29,8 +29,9 @@ public record CardFormView(
     /**
      * @param games a pair of fields for each game, home first
      * @param reason asked where the entry settles or corrects, else empty
+     * @param differing what became of it where the readings differ, else empty
      */
-    public record Asked(List<Game> games, ChoiceList how, Optional<TextField> reason) {}
+    public record Asked(List<Game> games, ChoiceList how, Optional<TextField> reason, String differing) {}
 
     public record Game(String label, TextField home, TextField away) {}
 

@@ -39,8 +39,13 @@ public record ProposalView(
     /** @param use the way to take this sheet into the form */
     public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
 
-    /** A question put by its address, so that it can be asked again. */
-    public record Ask(String address, List<SelectField> fields, String seed) {}
+    /**
+     * A question put by its address, so that it can be asked again.
+     *
+     * @param seed which draw
+     * @param again the address that draws again
+     */
+    public record Ask(String address, List<SelectField> fields, String seed, String again) {}
 
     public record Line(String rubber, String pair, String chance) {}
 

@@ -3,6 +3,7 @@ package tiewright.http.views;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import tiewright.http.pieces.ChoiceList;
 import tiewright.http.pieces.Receipt;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.SelectField;
@@ -22,15 +23,25 @@ public record SheetFormView(
         Optional<SheetView> own,
         Optional<Receipt> receipt,
         String closed,
-        List<String> asks,
+        Asks asks,
         Naming naming,
         List<ActionForm> actions) {
+
+    /**
+     * What has to be asked before somebody marked as hurt is named.
+     *
+     * @param lines one for each marked player
+     * @param tick says that it was asked; empty where nobody is marked
+     */
+    public record Asks(List<String> lines, Optional<ChoiceList> tick) {
+        public static final Asks NOTHING = new Asks(List.of(), Optional.empty());
+    }
 
     /**
      * What the page is about and how long is left.
      *
      * @param by until when, in words
-     * @param theirs whether the other club's is in
+     * @param theirs whether the other club's is in, and what either captain asked
      * @param rules what happens at the deadline, and to a late sheet
      */
     public record Head(String title, String by, Optional<Instant> deadline, String theirs, List<String> rules) {}

@@ -174,7 +174,7 @@ final class SheetGame implements OracleGame.Payoff {
                 solved.guarantee(),
                 solved.gap(),
                 anyOrder,
-                mix(ours, solved.rowMix()),
+                mix(ours, EqualSheets.share(this, solved)),
                 mix(theirs, solved.columnMix()),
                 rows(),
                 columns());

@@ -129,6 +129,28 @@ class BlindGameTest {
         assertThat(reduced.value()).isCloseTo(MatrixGame.solve(all).value(), within(1e-5));
     }
 
+    /** Eight players of whom nothing is known, under an order that allows many sheets: all are worth the same. */
+    @Test
+    void equal_sheets_share_the_weight_so_that_not_everybody_draws_the_same_one() {
+        LineupProblem problem = LineupProblem.of(
+                Ties.rules(3, OrderOfStrength.RANK_SUM),
+                Ties.squad("a", 6),
+                Ties.squad("b", 6),
+                Ties.even(),
+                LineupProblem.Against.STRAIGHT,
+                1);
+        BlindGame game = BlindGame.of(problem).orElseThrow();
+        assertThat(game.mix()).hasSizeGreaterThan(3);
+        assertThat(game.mix().stream()
+                        .mapToDouble(BlindGame.Weighted::weight)
+                        .max()
+                        .orElseThrow())
+                .isLessThan(0.5);
+        assertThat(game.mix().stream().mapToDouble(BlindGame.Weighted::weight).sum())
+                .isCloseTo(1, within(1e-9));
+        assertThat(new Random(3).longs(6).mapToObj(game::draw).distinct()).hasSizeGreaterThan(1);
+    }
+
     private static List<Sheet> sheets(Board board) {
         List<Sheet> sheets = new java.util.ArrayList<>();
         SheetSearch.run(board, true, 1_000_000, line -> sheets.add(board.sheet(line)));

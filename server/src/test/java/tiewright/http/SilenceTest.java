@@ -1,0 +1,138 @@
+package tiewright.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import tiewright.event.Days;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
+import tiewright.event.Recorded;
+import tiewright.event.Role;
+
+/** What used to happen in silence: who did it reads what became of it, and whoever it concerns reads it too. */
+class SilenceTest {
+    private static final String SHEET = "/captain/sheet/A1";
+    private final Served served = served();
+    private final Guest home = served.captain("N");
+    private final Guest away = served.captain("S");
+
+    private static Served served() {
+        Days day = Days.oneTie();
+        return Served.empty(Days.moment("09:00"))
+                .given(
+                        day.facts().stream().map(Recorded::fact).toList(),
+                        day.directory().people().entrySet().stream()
+                                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
+                                        one.getKey(),
+                                        one.getValue().name(),
+                                        one.getValue().bornYear()))
+                                .toList());
+    }
+
+    @AfterEach
+    void stop() {
+        served.close();
+    }
+
+    private static Map<String, String> names(String club, String... more) {
+        Map<String, String> fields = new LinkedHashMap<>(Map.of("step", "seal"));
+        for (int i = 0; i < 8; i++) {
+            fields.put("sheet-" + (i / 2 + 1) + (i % 2 == 0 ? "-first" : "-second"), club + (i + 1));
+        }
+        for (String one : more) {
+            fields.put(one, "yes");
+        }
+        return fields;
+    }
+
+    @Test
+    void who_is_in_reads_that_the_other_is_missing_and_until_when() {
+        assertThat(home.send(SHEET, SHEET, names("N")).text())
+                .containsPattern("theirs is not in yet; it can come until \\d");
+        away.send(SHEET, SHEET, names("S"));
+        assertThat(home.get(SHEET).text()).doesNotContain("not in yet");
+    }
+
+    @Test
+    void asking_for_the_opening_is_read_by_who_asked_and_by_the_other_captain() {
+        home.send(SHEET, SHEET, names("N"));
+        away.send(SHEET, SHEET, names("S"));
+        assertThat(home.send(SHEET, SHEET + "/ask", Map.of()).text())
+                .contains("You asked to open now. Club S reads it here");
+        assertThat(away.get(SHEET).text()).contains("Club N asks to open both now");
+        away.send(SHEET, SHEET + "/ask", Map.of());
+        served.at(Days.moment("09:01"));
+        assertThat(home.get(SHEET).text()).doesNotContain("asked to open", "asks to open");
+    }
+
+    @Test
+    void letting_the_club_see_it_is_confirmed_and_can_be_taken_back() {
+        Guest player = served.player("N", "N1"); // what a link may read is settled when the sheet is sealed
+        home.send(SHEET, SHEET, names("N"));
+        assertThat(home.send(SHEET, SHEET + "/tell", Map.of()).text())
+                .contains("Your club sees who plays", "Hide it again");
+        String told = player.get("/player/N1").text();
+        assertThat(home.send(SHEET, SHEET + "/untell", Map.of()).text())
+                .contains("Let my club see it now")
+                .doesNotContain("Your club sees who plays");
+        assertThat(player.get("/player/N1").text()).isNotEqualTo(told);
+    }
+
+    @Test
+    void who_types_a_card_that_differs_reads_that_it_is_held() {
+        served.given(List.of(), List.of());
+        home.send(SHEET, SHEET, names("N"));
+        away.send(SHEET, SHEET, names("S"));
+        served.at(Days.moment("10:00"));
+        Map<String, String> first = Map.of("home-1", "11", "away-1", "5", "how", "played", "confirmed", "yes");
+        Map<String, String> other = Map.of("home-1", "11", "away-1", "8", "how", "played", "confirmed", "yes");
+        String card = "/cards/A1/1";
+        assertThat(home.send(card, card, first).text()).doesNotContain("readings of this card differ");
+        Guest.Got typed = away.send(card, card, other);
+        assertThat(typed.path()).isEqualTo(card);
+        assertThat(typed.text()).contains("The readings of this card differ: 11-5 / 11-8");
+        assertThat(home.get(card).text()).contains("The readings of this card differ");
+    }
+
+    @Test
+    void somebody_marked_as_hurt_is_sealed_only_after_a_word() {
+        served.given(List.of(), List.of(new PrivateNote.HurtMarked(PlayerId.of("N3"), true)));
+        assertThat(home.get("/captain/proposal/A1").text()).contains("Player N3 is marked as hurt or ill today");
+        assertThat(home.get("/captain/day").text()).contains("Player N3 is marked as hurt or ill today");
+        Guest.Got asked = home.send(SHEET, SHEET, names("N"));
+        assertThat(asked.status()).isEqualTo(422);
+        assertThat(asked.text()).contains("Player N3 is marked as hurt or ill today. Ask first");
+        assertThat(served.as(Role.DESK).get("/desk/tie/A1").text()).doesNotContain("Club N: in");
+        assertThat(home.send(SHEET, SHEET, names("N", "hurt-asked")).status()).isEqualTo(200);
+    }
+
+    @Test
+    void two_captains_who_ask_the_same_get_different_draws_and_each_finds_the_own_again() {
+        String ours = order(home);
+        assertThat(order(home)).isEqualTo(ours);
+        assertThat(order(away).replace("S", "N"))
+                .as("the same squads, the same question")
+                .isNotEqualTo(ours);
+        assertThat(home.get("/captain/proposal/A1").body()).contains("/captain/proposal/A1?seed=2");
+        assertThat(order(home, "?seed=2") + order(home, "?seed=3")).isNotEqualTo(ours + ours);
+    }
+
+    private static String order(Guest captain, String... query) {
+        String body =
+                captain.get("/captain/proposal/A1" + String.join("", query)).body();
+        int at = body.indexOf("value=\"choose\"");
+        StringBuilder order = new StringBuilder();
+        java.util.regex.Matcher names = java.util.regex.Pattern.compile(
+                        "name=\"sheet-\\d-(first|second)\" value=\"([NS]\\d)\"")
+                .matcher(body.substring(at, body.indexOf("</form>", at)));
+        while (names.find()) {
+            order.append(names.group(2)).append(' ');
+        }
+        assertThat(order).isNotEmpty();
+        return order.toString();
+    }
+}
