@@ -23,6 +23,7 @@ final class EntryPages implements Page {
     private static final Logger DOORS = LoggerFactory.getLogger("tiewright.doors");
 
     private static final int GONE = 410;
+    private static final int LONGEST_NAME = 60;
 
     private final Visitors visitors;
 
@@ -35,6 +36,7 @@ final class EntryPages implements Page {
         routes.get(Door.ANYBODY, "/enter/{secret}", this::enter);
         routes.post(Door.ANYBODY, "/enter/{secret}", this::press);
         routes.get(Door.ANYBODY, "/my", visit -> visit.go(home(visit)));
+        routes.post(Door.DESK, "/desk/sit", this::sit);
         routes.post(Door.ANYBODY, "/leave", visit -> {
             visitors.leave(visit.ctx());
             visit.go("/");
@@ -111,6 +113,13 @@ final class EntryPages implements Page {
                                         visit.ctx().path(),
                                         List.of(),
                                         List.of(Button.main(visit.words().say("page-service.open-it"))))))));
+    }
+
+    /** Asked at every hand-over, so that the log names a person and not a table. */
+    private void sit(Visit visit) {
+        String name = visit.form().text("sitting").replaceAll("\\s+", " ");
+        visitors.sit(visit.ctx(), visit.visitor(), name.substring(0, Math.min(name.length(), LONGEST_NAME)));
+        visit.go("/desk");
     }
 
     private static String home(Visit visit) {

@@ -34,11 +34,11 @@ final class Visitors {
             return Visitor.STRANGER;
         }
         return tokens.open(USE, cookie)
-                .map(text -> text.split("\n", 2))
-                .filter(parts -> parts.length == 2)
+                .map(text -> text.split("\n", 3))
+                .filter(parts -> parts.length >= 2)
                 .flatMap(parts -> Optional.ofNullable(event.links().get(parts[0]))
                         .filter(link -> !link.revoked())
-                        .map(link -> new Visitor(Optional.of(link), parts[1])))
+                        .map(link -> new Visitor(Optional.of(link), parts[1], parts.length == 3 ? parts[2] : "")))
                 .orElse(Visitor.STRANGER);
     }
 
@@ -52,7 +52,16 @@ final class Visitors {
 
     void enter(Context ctx, Link link, Visitor before) {
         String device = before.device().isEmpty() ? tokens.secret().substring(0, 12) : before.device();
-        Cookie cookie = new Cookie(cookieName, tokens.close(USE, link.name() + "\n" + device));
+        keep(ctx, link.name() + "\n" + device);
+    }
+
+    /** Somebody else sits at this device from now on; nobody in particular where the name is empty. */
+    void sit(Context ctx, Visitor visitor, String name) {
+        visitor.link().ifPresent(link -> keep(ctx, link.name() + "\n" + visitor.device() + "\n" + name));
+    }
+
+    private void keep(Context ctx, String whom) {
+        Cookie cookie = new Cookie(cookieName, tokens.close(USE, whom));
         cookie.setPath("/");
         cookie.setHttpOnly(true);
         cookie.setSecure(secure);

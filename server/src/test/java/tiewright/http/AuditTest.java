@@ -84,7 +84,6 @@ class AuditTest {
                 "/organiser/help",
                 "/organiser/dry-run",
                 "/cards/A1/1/correct",
-                "/hurt",
                 "/protests"
             })
     void a_volunteer_gets_no_other_page(String page) {

@@ -49,7 +49,7 @@ class CardEntryTest {
         try (Served served = opened()) {
             Guest volunteer = served.as(Role.VOLUNTEER);
             Guest.Got echo = volunteer.send(RUBBER, RUBBER, score("7", "11"));
-            assertThat(echo.text()).contains("Club S (Player S1 and Player S2) won 11-7.", "Club S won 11-7: record");
+            assertThat(echo.text()).contains("Club S (Player S1 and Player S2) won 11-7.", "Club S 11-7: record");
             assertThat(card(served).standing()).isEqualTo(Card.Standing.EMPTY);
             assertThat(enter(volunteer, "7", "11").path()).isEqualTo("/cards/A1");
             assertThat(card(served).standing()).isEqualTo(Card.Standing.RECORDED);
@@ -103,6 +103,53 @@ class CardEntryTest {
             assertThat(card(served).standing()).isEqualTo(Card.Standing.SETTLED);
             assertThat(referee.get("/cards/A1").text())
                     .contains("volunteer 1", "volunteer 2", "desk 1", "The card says 11-7");
+        }
+    }
+
+    @Test
+    void a_held_card_is_settled_by_choosing_what_the_card_says() {
+        try (Served served = opened()) {
+            enter(served.as(Role.VOLUNTEER), "11", "7");
+            enter(served.as(Role.DESK), "7", "11");
+            Guest referee = served.as(Role.REFEREE);
+            String page = RUBBER + "/correct";
+            assertThat(referee.get(page).text())
+                    .contains("Club N won", "Club S won", "Rubbers then: Club N 1, Club S 0.");
+            Map<String, String> form = referee.filled(page, page, Map.of("entry", "2", "reason", "Ana Brisk read it."));
+            assertThat(referee.post(page, form).status()).isEqualTo(200);
+            assertThat(card(served).standing()).isEqualTo(Card.Standing.SETTLED);
+            assertThat(card(served).score(RubberNo.of(1)).orElseThrow().winner())
+                    .contains(tiewright.event.Side.AWAY);
+        }
+    }
+
+    @Test
+    void whoever_typed_one_of_the_two_reads_before_the_press_that_somebody_else_settles_it() {
+        try (Served served = opened()) {
+            enter(served.as(Role.VOLUNTEER), "11", "7");
+            Guest desk = served.as(Role.DESK);
+            enter(desk, "7", "11");
+            String page = RUBBER + "/correct";
+            assertThat(desk.get(page).text()).contains("one of them came from \"desk\". Somebody else settles it");
+            Map<String, String> form = desk.filled(page, page, Map.of("entry", "1", "reason", "I read it."));
+            Guest.Got refused = desk.post(page, form);
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(card(served).standing()).isEqualTo(Card.Standing.HELD);
+        }
+    }
+
+    @Test
+    void the_log_names_who_sits_at_the_desk_and_each_hand_over_another() {
+        try (Served served = opened()) {
+            Guest desk = served.as(Role.DESK);
+            desk.send("/desk", "/desk/sit", Map.of("sitting", "Sol Idris"));
+            enter(desk, "11", "7");
+            desk.send("/desk", "/desk/sit", Map.of("sitting", "Mar Tan"));
+            assertThat(desk.get("/desk").text()).contains("Mar Tan sits here.");
+            enter(desk, "11", "7");
+            assertThat(card(served).entries())
+                    .extracting(entry -> entry.by().name())
+                    .containsExactly("Sol Idris (desk)", "Mar Tan (desk)");
         }
     }
 

@@ -13,6 +13,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -118,6 +119,11 @@ public final class Chromium implements AutoCloseable {
         driver.findElement(By.id(id)).sendKeys(keys);
     }
 
+    /** Into whatever has the focus. */
+    void keysHere(String keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+    }
+
     void tap(String css) {
         WebElement button = driver.findElement(By.cssSelector(css));
         js("arguments[0].scrollIntoView({block: 'center'})", button);
@@ -188,6 +194,7 @@ public final class Chromium implements AutoCloseable {
 
     void waitFor(String css, String words) {
         new WebDriverWait(driver, PATIENCE, POLL)
+                .ignoring(StaleElementReferenceException.class)
                 .until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
     }
 

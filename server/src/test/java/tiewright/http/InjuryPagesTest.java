@@ -185,7 +185,13 @@ class InjuryPagesTest {
             assertThat(other.send("/hurt", "/hurt", Map.of("player", "N1")).status())
                     .isEqualTo(422);
             assertThat(served.ledger.hurt()).containsExactly(PlayerId.of("N5"));
-            assertThat(served.as(Role.VOLUNTEER).get("/hurt").status()).isEqualTo(403);
+            assertThat(served.as(Role.VOLUNTEER).get("/hurt").text())
+                    .contains("Court 1")
+                    .doesNotContain("Marked today", "Who it is", "Player N5");
+            assertThat(served.as(Role.VOLUNTEER)
+                            .post("/hurt", Map.of("player", "N5"))
+                            .status())
+                    .isEqualTo(403);
             assertThat(served.stranger().get("/hurt").status()).isEqualTo(403);
             assertThat(served.player("N", "N5").get("/hurt").status()).isEqualTo(403);
             assertThat(served.as(Role.DESK).get("/hurt").text()).contains("Player N5, Club N");

@@ -274,7 +274,6 @@ class WholeDayIT {
         browser.go(path);
         browser.type("home-1", Integer.toString(home ? winner : loser));
         browser.type("away-1", Integer.toString(home ? loser : winner));
-        browser.press(path, "Read it back to me");
         String won = event().club(tie.club(home ? Side.HOME : Side.AWAY)
                         .orElse(event().tie(tie.id())
                                 .orElseThrow()
@@ -284,7 +283,7 @@ class WholeDayIT {
                 .name();
         assertThat(browser.texts(".echo").get(0)).startsWith(won).contains(winner + "-" + loser);
         browser.press(path, won);
-        assertThat(browser.path()).isEqualTo("/cards/" + tie.id());
+        assertThat(browser.path()).isIn("/cards/" + tie.id(), "/desk");
     }
 
     /** Both captains name a pair blind and ask for the opening; then the decider is called and its card entered. */

@@ -81,18 +81,20 @@ final class CardPages implements Page {
         Tie tie = visit.tie();
         mayEnter(visit, tie);
         RubberNo rubber = visit.rubber();
-        Form form = visit.form();
+        Form form = correcting ? SettleScreen.chosen(visit, visit.form()) : visit.form();
         How how = How.parse(form.text("how")).orElse(How.PLAYED);
         List<Score> games = CardFields.games(visit.event(), form, how);
         String reason = correcting ? form.mustText("reason") : "";
         Decision decision = correcting
                 ? new CorrectCard(tie.id(), rubber, games, how, reason)
                 : new RecordCard(tie.id(), rubber, games, how);
-        if (form.isClean() && !form.isTicked("confirmed")) {
-            if (correcting && isBuiltOn(visit, new Correction(tie.id(), rubber, games, how))) {
-                visit.go(Addresses.correction(tie, rubber) + "?" + CardFields.query(visit.event(), form));
-                return;
-            }
+        boolean once = form.isTicked("confirmed");
+        boolean first = !once || form.has(SettleScreen.ENTRY);
+        if (form.isClean() && correcting && first && isBuiltOn(visit, new Correction(tie.id(), rubber, games, how))) {
+            visit.go(Addresses.correction(tie, rubber) + "?" + CardFields.query(visit.event(), form));
+            return;
+        }
+        if (form.isClean() && !once) {
             visit.wouldRefuse(decision).forEach(form::fault);
             if (form.isClean()) {
                 visit.show(form(visit, correcting, Tried.again(form)));
@@ -100,7 +102,7 @@ final class CardPages implements Page {
             }
         }
         String next = !correcting && differs(tie.card(rubber), games) ? here(tie, rubber) : next(visit, tie);
-        visit.attempt(form, () -> decision, next, tried -> form(visit, correcting, tried));
+        visit.attempt(form, () -> decision, next, tried -> again(visit, correcting, tried));
     }
 
     /** Another reading stands there: whoever typed this one stays at the card and reads what happens now. */
@@ -112,6 +114,13 @@ final class CardPages implements Page {
         return "/cards/" + tie.id() + "/" + rubber;
     }
 
+    /** The page of which the form came: the two readings, or the numbers. */
+    private static Screen again(Visit visit, boolean correcting, Tried tried) {
+        return correcting && tried.typed().has(SettleScreen.ENTRY)
+                ? new SettleScreen(visit, tried).screen(next(visit, visit.tie()))
+                : form(visit, correcting, tried);
+    }
+
     /** Others have gone on from the score, and this person may decide what becomes of it. */
     private static boolean isBuiltOn(Visit visit, Correction correction) {
         return Door.OFFICIALS.opensFor(visit.role())
@@ -121,8 +130,13 @@ final class CardPages implements Page {
                         .reachesOthers();
     }
 
+    /** Back to where one came from: the court of the board, or the card of the tie. */
     private static String next(Visit visit, Tie tie) {
-        return visit.role() == Role.CAPTAIN ? "/tie/" + tie.id() : "/cards/" + tie.id();
+        if (visit.role() == Role.CAPTAIN) {
+            return "/tie/" + tie.id();
+        }
+        boolean fromBoard = Door.DESK.opensFor(visit.role()) && tie.calls().containsKey(visit.rubber());
+        return fromBoard ? DeskPage.HERE : "/cards/" + tie.id();
     }
 
     private static TieCardsView cards(Visit visit, Tie tie) {
@@ -133,6 +147,10 @@ final class CardPages implements Page {
     private static Screen form(Visit visit, boolean correcting, Tried tried) {
         Tie tie = visit.tie();
         mayEnter(visit, tie);
+        boolean held = tie.card(visit.rubber()).standing() == Card.Standing.HELD;
+        if (correcting && held && tried.isNothing() && visit.ctx().queryParam(SettleScreen.TYPED) == null) {
+            return new SettleScreen(visit, tried).screen(next(visit, tie));
+        }
         return new CardScreen(visit, tie, tried).screen(correcting, next(visit, tie));
     }
 }

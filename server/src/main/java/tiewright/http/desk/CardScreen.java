@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tiewright.conditions.RetirementScore;
 import tiewright.desk.Echo;
 import tiewright.event.Card;
@@ -22,6 +23,7 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.scoring.Score;
+import tiewright.wording.Words;
 
 /** The form of one rubber, and the winner said in words before the numbers count. */
 final class CardScreen {
@@ -38,6 +40,7 @@ final class CardScreen {
     private final RubberNo rubber;
     private final TieViews views;
     private final Tried tried;
+    private final CardWords words;
 
     CardScreen(Visit visit, Tie tie, Tried tried) {
         this.visit = visit;
@@ -45,6 +48,7 @@ final class CardScreen {
         this.rubber = visit.rubber();
         this.views = new TieViews(visit.event());
         this.tried = tried;
+        this.words = new CardWords(visit, tie, rubber);
     }
 
     /**
@@ -54,18 +58,18 @@ final class CardScreen {
     Screen screen(boolean correcting, String back) {
         CardFormView view = new CardFormView(
                 "/cards/" + tie.id() + "/" + rubber + (correcting ? "/correct" : ""),
-                side(Side.HOME),
-                side(Side.AWAY),
+                Stream.of(Side.values()).map(this::side).toList(),
                 new CardFormView.Asked(
                         CardFields.fields(visit.event(), views, tie, tried),
                         CardFields.how(views, tie, tried),
                         correcting ? Optional.of(reason()) : Optional.empty(),
                         correcting ? "" : differing()),
+                words.pad(),
                 tried.refusal(),
                 confirm(),
                 new TieCards(visit, tie).entries(rubber),
                 back);
-        return Screen.of("cardForm", TieViews.rubber(rubber) + ": " + views.title(tie), view);
+        return Screen.of("cardForm", words.title(), view);
     }
 
     /** Who just typed the second reading, and whoever comes to the card, reads that the two differ and what happens now. */
@@ -85,13 +89,13 @@ final class CardScreen {
     }
 
     private CardFormView.Side side(Side side) {
+        String club = views.side(tie, side);
         return new CardFormView.Side(
-                views.side(tie, side),
-                opened().map(two -> views.pair(two.pair(side))).orElse(""));
-    }
-
-    private Optional<Tie.OpenedRubber> opened() {
-        return Optional.ofNullable(tie.opened().get(rubber));
+                side.code(),
+                club,
+                words.pair(side).orElse(""),
+                words.won(side),
+                visit.words().say("page-desk.won-record", "who", club, "score", "{score}"));
     }
 
     private TextField reason() {
@@ -121,41 +125,40 @@ final class CardScreen {
     private String retired(List<Score> games, How how) {
         RetirementScore chosen = visit.event().conditions().retirementScore();
         String ways = visit.ask(Answers::new).retirements(rubber, games, how).entrySet().stream()
-                .map(way -> (way.getKey() == chosen ? "by the conditions " : "")
-                        + visit.words().say(Objects.requireNonNull(RETIRED.get(way.getKey()))) + " "
-                        + TieViews.score(way.getValue()))
+                .map(way -> visit.words()
+                        .say(
+                                way.getKey() == chosen ? "page-desk.counts-by-the-conditions" : "page-desk.counts",
+                                "way",
+                                visit.words().say(Objects.requireNonNull(RETIRED.get(way.getKey()))),
+                                "score",
+                                TieViews.score(way.getValue())))
                 .collect(Collectors.joining("; "));
-        return ways.isEmpty() ? "" : " How it counts: " + ways + ".";
+        return ways.isEmpty() ? "" : visit.words().say("page-desk.how-it-counts", "ways", ways);
     }
 
     private CardFormView.Confirm confirm(Echo echo, String retired) {
-        String who = echo.winner()
-                .map(side -> views.side(tie, side))
-                .orElse(visit.words().say("page-desk.nobody"));
-        String pair = echo.winner()
-                .flatMap(side -> opened().map(two -> " (" + views.pair(two.pair(side)) + ")"))
-                .orElse("");
-        boolean away = echo.winner().filter(Side.AWAY::equals).isPresent();
+        Words say = visit.words();
         String score = echo.games().isEmpty()
-                ? visit.words().say("page-desk.without-play")
-                : TieViews.score(
-                        away ? echo.games().stream().map(Score::swapped).toList() : echo.games());
-        String mark = echo.how() == How.PLAYED ? "" : ", " + CardFields.howWords(views, tie, echo.how());
+                ? say.say("page-desk.without-play")
+                : CardWords.score(echo.games(), echo.winner());
+        String sentence = say.say(
+                echo.how() == How.PLAYED ? "page-desk.won" : "page-desk.won-otherwise",
+                "who",
+                echo.winner().map(words::clubAndPair).orElse(say.say("page-desk.nobody")),
+                "score",
+                score,
+                "how",
+                CardFields.howWords(views, tie, echo.how()));
         return new CardFormView.Confirm(
-                visit.words()
-                        .say(
-                                "page-desk.won",
-                                "who",
-                                who,
-                                "pair",
-                                pair,
-                                "score",
-                                score,
-                                "mark",
-                                mark,
-                                "retired",
-                                retired),
-                visit.words().say("page-desk.won-record", "who", who, "score", score),
+                Stream.of(sentence, retired, words.then(echo.winner()))
+                        .filter(part -> !part.isEmpty())
+                        .collect(Collectors.joining(" ")),
+                say.say(
+                        "page-desk.won-record",
+                        "who",
+                        echo.winner().map(side -> views.side(tie, side)).orElse(say.say("page-desk.nobody")),
+                        "score",
+                        score),
                 typed());
     }
 

@@ -39,7 +39,7 @@ final class DeskPage implements Page {
                 new SheetsIn(visit).groups(),
                 new DayRun(visit).view(),
                 late(visit),
-                visit.hall().address().url(),
+                new DeskView.Here(visit.hall().address().url(), visit.visitor().sitting()),
                 banner(visit.event()),
                 Cautions.ofTheDesk(visit.words()));
     }

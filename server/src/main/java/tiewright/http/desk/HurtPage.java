@@ -36,7 +36,7 @@ final class HurtPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.COURT, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.get(Door.STOP, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
         routes.post(Door.COURT, HERE, HurtPage::mark);
     }
 
@@ -102,7 +102,7 @@ final class HurtPage implements Page {
                     .forEach(rubber -> Optional.ofNullable(tie.calls().get(rubber))
                             .ifPresent(call -> stops.add(stop(
                                     visit,
-                                    StopPages.press(tie, rubber),
+                                    StopPages.press(visit, tie, rubber),
                                     call.court().toString()))));
         }
         return stops;
@@ -135,6 +135,12 @@ final class HurtPage implements Page {
                 .toList();
         List<Option> marked = options(visit, clubs, true);
         List<WorkView.Section> sections = stops(visit);
+        if (!Door.COURT.opensFor(visit.role())) {
+            if (sections.isEmpty()) {
+                sections.add(WorkView.Section.of("stop", "", visit.words().say("page-desk.no-court-is-in-play")));
+            }
+            return work(visit, tried, sections);
+        }
         if (marked.isEmpty()) {
             sections.add(WorkView.Section.of(WELL, "", visit.words().say("page-desk.nobody-is-marked-as-hurt")));
         } else {
@@ -153,9 +159,17 @@ final class HurtPage implements Page {
                             List.of(Button.other(visit.words().say("page-desk.well-again"))))));
         }
         sections.add(section(visit, clubs, tried));
-        NavLink back = visit.role() == Role.CAPTAIN
-                ? new NavLink("/captain", visit.words().say("page-desk.back-to-my-ties"), false)
-                : new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false);
+        return work(visit, tried, sections);
+    }
+
+    private static Screen work(Visit visit, Tried tried, List<WorkView.Section> sections) {
+        NavLink back =
+                switch (visit.role()) {
+                    case CAPTAIN -> new NavLink("/captain", visit.words().say("page-desk.back-to-my-ties"), false);
+                    case VOLUNTEER -> new NavLink("/cards", visit.words().say("page-desk.back-to-the-cards"), false);
+                    case PUBLIC, PLAYER, DESK, ORGANISER, REFEREE ->
+                        new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false);
+                };
         return Screen.of(
                 "work",
                 visit.words().say("page-desk.hurt-or-ill-today"),

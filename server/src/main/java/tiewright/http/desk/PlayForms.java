@@ -25,7 +25,8 @@ final class PlayForms {
         if (open) {
             actions.addAll(calls());
         }
-        StopPages.stoppable(from.event, from.tie).forEach(rubber -> actions.add(StopPages.press(from.tie, rubber)));
+        StopPages.stoppable(from.event, from.tie)
+                .forEach(rubber -> actions.add(StopPages.press(from.visit, from.tie, rubber)));
         if (!from.tie.calls().isEmpty()) {
             actions.add(callBack());
         }

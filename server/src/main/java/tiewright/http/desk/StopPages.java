@@ -61,16 +61,14 @@ final class StopPages implements Page {
     }
 
     /** The one press, for a rubber that may be in play. */
-    static ActionForm press(Tie tie, RubberNo rubber) {
+    static ActionForm press(Visit visit, Tie tie, RubberNo rubber) {
         String id = "stop-" + AtFields.safe(tie.id().code()) + "-" + rubber;
-        String which = TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT);
-        return ActionForm.of(
-                id,
-                path(tie, rubber),
-                "",
-                tie.stopped().containsKey(rubber)
-                        ? Button.other("Look at the clock of " + which)
-                        : Button.stop("Somebody is hurt: stop " + which));
+        boolean stopped = tie.stopped().containsKey(rubber);
+        String code = stopped
+                ? rubber.isDecider() ? "page-desk.clock-of-decider" : "page-desk.clock-of-rubber"
+                : rubber.isDecider() ? "page-desk.stop-decider" : "page-desk.stop-rubber";
+        String words = visit.words().say(code, "rubber", rubber);
+        return ActionForm.of(id, path(tie, rubber), "", stopped ? Button.other(words) : Button.stop(words));
     }
 
     /** The rubbers of a tie that can be stopped or stand still. */

@@ -40,7 +40,11 @@ final class TieCards {
         boolean stoppable = Door.STOP.opensFor(visit.role())
                 && StopPages.stoppable(visit.event(), tie).contains(rubber);
         return new TieCardsView.Rubber(
-                TieViews.rubber(rubber),
+                visit.words()
+                        .say(
+                                rubber.isDecider() ? "page-desk.the-decider" : "page-desk.rubber-number",
+                                "rubber",
+                                rubber),
                 "/cards/" + tie.id() + "/" + rubber + (settled ? "/correct" : ""),
                 settled
                         ? (card.standing() == Card.Standing.HELD
@@ -49,18 +53,18 @@ final class TieCards {
                         : visit.words().say("page-desk.enter-this-rubber"),
                 state(card),
                 entries(rubber),
-                stoppable ? List.of(StopPages.press(tie, rubber)) : List.of(),
+                stoppable ? List.of(StopPages.press(visit, tie, rubber)) : List.of(),
                 settled ? LogPage.of(tie, rubber) : "",
                 !empty && Door.OFFICIALS.opensFor(visit.role()) ? Addresses.correction(tie, rubber) : "");
     }
 
-    private static State state(Card card) {
+    private State state(Card card) {
         return switch (card.standing()) {
             case EMPTY -> State.NONE;
-            case RECORDED -> new State(Mark.PLAIN, "entered once");
-            case CONFIRMED -> new State(Mark.KEPT, "confirmed by a second entry");
-            case HELD -> new State(Mark.HELD, "held: two entries differ");
-            case SETTLED -> new State(Mark.KEPT, "settled from the card");
+            case RECORDED -> new State(Mark.PLAIN, say("page-desk.entered-once"));
+            case CONFIRMED -> new State(Mark.KEPT, say("page-desk.confirmed"));
+            case HELD -> new State(Mark.HELD, say("page-desk.held-two-differ"));
+            case SETTLED -> new State(Mark.KEPT, say("page-desk.settled"));
         };
     }
 
@@ -71,10 +75,25 @@ final class TieCards {
             String what = entry.takenBack()
                     ? visit.words().say("page-desk.taken-back")
                     : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
-            lines.add(HallClock.said(visit.event().clock(entry.receivedAt())) + ", "
-                    + entry.by().name() + ": " + (entry.settles() ? "settled as " : "") + what
-                    + (entry.reason().isEmpty() ? "" : " (" + entry.reason() + ")"));
+            boolean because = !entry.reason().isEmpty();
+            String code = entry.settles()
+                    ? because ? "page-desk.entry-settled-because" : "page-desk.entry-settled"
+                    : because ? "page-desk.entry-because" : "page-desk.entry";
+            lines.add(say(
+                    code,
+                    "at",
+                    HallClock.said(visit.event().clock(entry.receivedAt())),
+                    "who",
+                    entry.by().name(),
+                    "what",
+                    what,
+                    "reason",
+                    entry.reason()));
         }
         return lines;
+    }
+
+    private String say(String code, Object... facts) {
+        return visit.words().say(code, facts);
     }
 }

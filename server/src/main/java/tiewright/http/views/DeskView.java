@@ -12,7 +12,6 @@ import tiewright.picture.DayPicture;
  * The desk: every court with its one press, what to do next, which sheets are in, how the day runs, how phones join.
  *
  * @param late clocks that run: since when a side that is not there may be claimed against
- * @param address where phones reach the service
  */
 public record DeskView(
         List<Spot> courts,
@@ -20,7 +19,7 @@ public record DeskView(
         List<Sheets> sheets,
         Run run,
         List<String> late,
-        String address,
+        Here here,
         String banner,
         List<String> cautions) {
     public DeskView {
@@ -29,6 +28,14 @@ public record DeskView(
         late = List.copyOf(late);
         cautions = List.copyOf(cautions);
     }
+
+    /**
+     * This desk.
+     *
+     * @param address where phones reach the service
+     * @param sitting who sits here now, as said at the last hand-over; may be empty
+     */
+    public record Here(String address, String sitting) {}
 
     /** How a court looks: dashed while free, yellow while it needs a person. */
     public enum Look {

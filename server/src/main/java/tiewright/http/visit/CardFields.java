@@ -69,19 +69,19 @@ public final class CardFields {
                 .map(how -> Option.of(
                         how.code(), howWords(views, tie, how), tried.isChosen("how", how.code(), how == How.PLAYED)))
                 .toList();
-        return ChoiceList.one("how", "How it ended", options)
-                .withHint("For a walkover the points may stay empty: the conditions say how it counts.")
+        return ChoiceList.one("how", views.say("page-visit.how-it-ended"), options)
+                .withHint(views.say("page-visit.points-of-a-walkover"))
                 .withError(tried.error("how"));
     }
 
     public static String howWords(TieViews views, Tie tie, How how) {
         return switch (how) {
-            case PLAYED -> "Played to the end";
-            case RETIRED_HOME -> views.side(tie, Side.HOME) + " retired";
-            case RETIRED_AWAY -> views.side(tie, Side.AWAY) + " retired";
-            case WALKOVER_HOME -> views.side(tie, Side.HOME) + " did not play (walkover)";
-            case WALKOVER_AWAY -> views.side(tie, Side.AWAY) + " did not play (walkover)";
-            case VOID -> "Void: neither side played";
+            case PLAYED -> views.say("page-visit.played-to-the-end");
+            case RETIRED_HOME -> views.say("page-visit.retired-2", "home", views.side(tie, Side.HOME));
+            case RETIRED_AWAY -> views.say("page-visit.retired", "away", views.side(tie, Side.AWAY));
+            case WALKOVER_HOME -> views.say("page-visit.did-not-play", "club", views.side(tie, Side.HOME));
+            case WALKOVER_AWAY -> views.say("page-visit.did-not-play", "club", views.side(tie, Side.AWAY));
+            case VOID -> views.say("page-visit.void-neither-played");
         };
     }
 

@@ -44,6 +44,13 @@ public final class Form {
         return new Form(typed);
     }
 
+    /** The same with these values in the place of what was typed there. */
+    public Form with(Map<String, String> values) {
+        Map<String, List<String>> more = new TreeMap<>(typed);
+        values.forEach((field, value) -> more.put(field, List.of(value)));
+        return new Form(more);
+    }
+
     public static Form empty() {
         return new Form(Map.of());
     }

@@ -72,7 +72,7 @@ final class Frames {
 
     /** Whoever may stop a court finds the way in the head of every page. */
     private static Optional<NavLink> hurt(Visit visit) {
-        return Door.COURT.opensFor(visit.role())
+        return Door.STOP.opensFor(visit.role())
                 ? Optional.of(new NavLink(
                         "/hurt",
                         visit.words().say("frame.hurt"),
@@ -95,9 +95,14 @@ final class Frames {
         if (link.role() == Role.PLAYER) {
             return link.player().map(visit.event()::name).orElseGet(() -> club(visit, link));
         }
-        return link.role() == Role.CAPTAIN
-                ? club(visit, link)
-                : visit.words().say("frame.at." + link.role().code());
+        return link.role() == Role.CAPTAIN ? club(visit, link) : at(visit, link);
+    }
+
+    /** Where several people share a link, the one who sits there now is named too. */
+    private static String at(Visit visit, Link link) {
+        String at = visit.words().say("frame.at." + link.role().code());
+        String sitting = visit.visitor().sitting();
+        return sitting.isEmpty() ? at : visit.words().say("frame.sitting", "at", at, "who", sitting);
     }
 
     private static String club(Visit visit, Link link) {

@@ -44,6 +44,10 @@ public final class TieViews {
         return expected.getOrDefault(tie.id(), "");
     }
 
+    String say(String code, Object... facts) {
+        return Words.of(event).say(code, facts);
+    }
+
     public String title(Tie tie) {
         return Words.of(event).say("page-visit.v", "home", side(tie, Side.HOME), "away", side(tie, Side.AWAY));
     }
