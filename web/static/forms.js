@@ -16,7 +16,7 @@ function tick() {
     const ms = Date.parse(each.dataset.deadline) - serverNow();
     const open = Date.parse(each.dataset.closes) > serverNow(); // a sheet is taken beyond the deadline where there is grace
     each.querySelector(".left").textContent = ms > 0 ? left(ms) : open ? each.dataset.still : each.dataset.late;
-    each.classList.toggle("late", ms < 5 * 60 * 1000);
+    each.classList.toggle("late", ms < 5 * 60 * 1000 || "held" in each.dataset);
   }
 }
 if (document.querySelector("[data-deadline]")) {
@@ -42,6 +42,30 @@ for (const back of from ? document.querySelectorAll(".back a") : []) {
 }
 way.push({ at, href: at + location.search, title: document.querySelector("h1")?.textContent ?? at });
 sessionStorage.setItem("tiewright:way", JSON.stringify(way.slice(-20)));
+
+// Cover: what neighbours must not read is hidden by a press, after two idle minutes, and when the screen is left.
+const cover = document.querySelector("[data-cover-page]");
+if (cover) {
+  const open = cover.textContent;
+  let idle = 0;
+  const hide = (on) => {
+    document.body.classList.toggle("covered", on);
+    cover.textContent = on ? cover.dataset.show : open;
+  };
+  const wait = (ms) => {
+    clearTimeout(idle);
+    idle = setTimeout(() => hide(true), ms);
+  };
+  cover.hidden = false;
+  cover.addEventListener("click", () => {
+    const look = document.body.classList.contains("covered");
+    hide(!look);
+    wait(look ? 20_000 : 120_000);
+  });
+  addEventListener("pointerdown", (press) => { if (press.target !== cover && !document.body.classList.contains("covered")) wait(120_000); });
+  document.addEventListener("visibilitychange", () => { if (document.hidden) hide(true); });
+  wait(120_000);
+}
 
 // A refusal takes the focus, so that it is read first.
 document.getElementById("refusal")?.focus();

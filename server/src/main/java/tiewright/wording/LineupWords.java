@@ -15,9 +15,20 @@ import tiewright.rating.Estimate;
 /** The advice to a captain in sentences, one for each reason. */
 public final class LineupWords {
     private final Words words;
+    private final boolean wholes;
 
     public LineupWords(Words words) {
+        this(words, false);
+    }
+
+    private LineupWords(Words words, boolean wholes) {
         this.words = words;
+        this.wholes = wholes;
+    }
+
+    /** For pages: chances and differences without decimals, which would claim more than is known. */
+    public static LineupWords inWholes(Words words) {
+        return new LineupWords(words, true);
     }
 
     /** For commands: codes stand for themselves. */
@@ -30,7 +41,7 @@ public final class LineupWords {
         Aim.Kind aim = reason.data().get("aim") instanceof Aim.Kind other ? other : Aim.Kind.WIN;
         reason.data()
                 .forEach((name, value) -> said.put(
-                        name, name.equals("cost") && value instanceof Double cost ? cost(cost, aim) : said(value)));
+                        name, name.equals("cost") && value instanceof Double cost ? costOf(cost, aim) : said(value)));
         return words.sentence(reason.code(), said);
     }
 
@@ -81,16 +92,17 @@ public final class LineupWords {
                         "players",
                         size.players(),
                         "worth",
-                        worth(size.worth(), aim),
+                        wholes && aim == Aim.Kind.WIN ? whole(size.worth()) + " to win" : worth(size.worth(), aim),
                         "cost",
-                        cost(size.cost(), aim),
+                        costOf(size.cost(), aim),
                         "without",
                         size.without()));
     }
 
     /** What it would cost without one of those here. */
     public String absence(WhatIf.Absence absence, Aim.Kind aim) {
-        return words.sentence("lineup.absence", Map.of("player", absence.player(), "cost", cost(absence.cost(), aim)));
+        return words.sentence(
+                "lineup.absence", Map.of("player", absence.player(), "cost", costOf(absence.cost(), aim)));
     }
 
     /** How much of an aim, in its unit. */
@@ -115,6 +127,16 @@ public final class LineupWords {
         };
     }
 
+    /** What is given away, as these words say numbers. */
+    public String costOf(double cost, Aim.Kind aim) {
+        if (!wholes || aim == Aim.Kind.RUBBERS) {
+            return cost(cost, aim);
+        }
+        long points = Math.round(100 * withoutRounding(cost));
+        String said = points == 0 ? "less than a point" : points == 1 ? "1 point" : points + " points";
+        return aim == Aim.Kind.QUALIFY ? said + " of the chance to go through" : said;
+    }
+
     private Object said(Object value) {
         if (value instanceof Wish wish) {
             return wish(wish);
@@ -124,7 +146,7 @@ public final class LineupWords {
                     Locale.ROOT, "%+.1f (%+.1f to %+.1f)", estimate.mean(), estimate.low(), estimate.high());
         }
         if (value instanceof Double share) {
-            return percent(share);
+            return wholes ? whole(share) : percent(share);
         }
         return value;
     }

@@ -75,8 +75,8 @@ class PlayerIsToldTest {
     @Test
     void reads_results_from_the_own_side_with_won_or_lost() {
         Days day = day().card("A1", "1", "11-7");
-        assertThat(page(day, "10:40", "N1")).contains(": won 11-7");
-        assertThat(page(day, "10:40", "S1")).contains(": lost 7-11");
+        assertThat(page(day, "10:40", "N1")).contains("won 11-7");
+        assertThat(page(day, "10:40", "S1")).contains("lost 7-11");
     }
 
     @Test

@@ -137,7 +137,7 @@ class PromisePagesTest {
                             "1 of 2 missing rubbers",
                             "leaves your promise to",
                             "The best sheet that keeps all you promised costs",
-                            "The best sheet that keeps what you promised Chance to win the tie");
+                            "The best sheet that keeps what you promised");
             captain.send(PROPOSAL, PROPOSAL + "/wishes", Map.of("player", "Q10", "wish", "rest"));
             assertThat(captain.get(PROPOSAL).text())
                     .contains("These cannot all hold.", "rests.", "is promised 2 rubbers today");

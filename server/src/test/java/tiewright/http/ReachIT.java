@@ -154,6 +154,40 @@ class ReachIT {
     }
 
     @Test
+    void a_proposal_is_sealed_with_four_taps_and_no_swipe() {
+        start(Role.CAPTAIN);
+        reach("a[href='/captain/sheet/A-3-2']");
+        reach(".three a[href='/captain/proposal/A-3-2']");
+        reach(".pairs + .action button");
+        reach("[data-seal]");
+        browser.waitFor(".sheet", "sealed once");
+        assertThat(served.ledger.ownSheet(ExchangeId.sheets(TieId.of("A-3-2")), ClubId.of("KS")))
+                .isPresent();
+        assertThat(List.of(taps, swipes)).as("taps, swipes").containsExactly(4, 0);
+    }
+
+    @Test
+    void the_answer_of_a_captains_page_stands_in_the_first_screen() {
+        browser.enter(links.get(Role.CAPTAIN));
+        for (String css : List.of(".now .button-main", ".now:nth-of-type(2)", ".row .strip")) {
+            assertThat(bottom(css)).as(css).isLessThanOrEqualTo(HEIGHT - 64.0);
+        }
+        browser.go("/captain/proposal/A-3-2");
+        for (String css : List.of(".chance", ".pairs", ".pairs + .action .button-main")) {
+            assertThat(bottom(css)).as(css).isLessThanOrEqualTo(HEIGHT - 64.0);
+        }
+        assertThat(number("document.documentElement.scrollHeight")).isLessThanOrEqualTo(3.0 * HEIGHT);
+        browser.go("/captain/sheet/A-3-2");
+        for (String css : List.of(".slot:nth-of-type(4)", ".chips", ".three")) {
+            assertThat(bottom(css)).as(css).isLessThanOrEqualTo(HEIGHT - 64.0);
+        }
+    }
+
+    private double bottom(String css) {
+        return number("document.querySelector(\"" + css + "\").getBoundingClientRect().bottom");
+    }
+
+    @Test
     void a_pair_for_the_decider_is_sealed_with_five_taps_and_one_swipe_at_most() {
         start(Role.CAPTAIN);
         reach("a[href='/captain/decider/A-2-2']");
@@ -196,6 +230,33 @@ class ReachIT {
         assertThat(places()).isEqualTo(now);
         browser.tap("[data-cover]");
         assertThat(places()).containsOnly("placed");
+    }
+
+    @Test
+    void everybody_finds_the_own_next_rubber_with_two_taps_and_a_player_with_none() {
+        start(Role.PUBLIC);
+        reach("a[href='/clubs']");
+        browser.tap("a[href='/player/KS1']");
+        taps++;
+        assertThat(taps).isEqualTo(2);
+        assertThat(browser.path()).isEqualTo("/player/KS1");
+        browser.enter(links.get(Role.PLAYER));
+        for (String css : List.of(".now", ".next .court", ".next .when", ".next dl")) {
+            assertThat(bottom(css)).as(css).isLessThanOrEqualTo(HEIGHT - 64.0);
+        }
+    }
+
+    @Test
+    void the_front_page_shows_the_chosen_club_first_and_remembers_it() {
+        browser.enter(links.get(Role.PUBLIC));
+        browser.go("/?club=KS");
+        assertThat(bottom(".now")).isLessThanOrEqualTo(HEIGHT / 2.0);
+        assertThat(bottom(".court-row:nth-of-type(3)")).isLessThanOrEqualTo(HEIGHT - 64.0);
+        browser.go("/");
+        assertThat(browser.path()).isEqualTo("/?club=KS");
+        browser.go("/?club=");
+        browser.go("/");
+        assertThat(browser.has(".now")).isFalse();
     }
 
     @Test

@@ -1,17 +1,19 @@
 package tiewright.http.captain;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import tiewright.event.ExchangeId;
+import tiewright.event.PlayerId;
 import tiewright.event.Tie;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
-import tiewright.http.pieces.Countdown;
+import tiewright.http.answers.Answers;
+import tiewright.http.answers.OwnSheets;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.views.CaptainView;
-import tiewright.http.visit.Countdowns;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.OwnDay;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -19,8 +21,10 @@ import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
 
-/** A captain's ties: what is due, and the way to each sheet, proposal and decider. */
+/** A captain's ties: what is due, the day so far and ahead, and the way to each sheet, proposal and decider. */
 final class CaptainPages implements Page {
+    private static final int JUST_OFF = 15;
+
     @Override
     public void at(Routes routes) {
         routes.get(
@@ -37,70 +41,80 @@ final class CaptainPages implements Page {
     }
 
     private static CaptainView view(Visit visit) {
-        VisibleEvent event = visit.event();
-        TieViews views = new TieViews(event);
-        List<Countdown> countdowns = new ArrayList<>();
-        List<CaptainView.Mine> mine = new ArrayList<>();
-        for (Tie tie : openFirst(event, TieOrder.sorted(event.tiesOf(visit.club())))) {
-            Countdowns.of(visit, views, tie).forEach(countdowns::add);
-            mine.add(new CaptainView.Mine(views.line(tie), todo(visit, tie)));
+        List<Tie> ties = TieOrder.sorted(visit.event().tiesOf(visit.club()));
+        OwnDay day = new OwnDay(visit, visit.club());
+        return new CaptainView(
+                new DueSheets(visit).all(ties),
+                ties.stream().map(tie -> day.line(tie, href(visit, tie))).toList(),
+                cards(visit, ties),
+                squad(visit, ties),
+                unread(visit));
+    }
+
+    /** Before the opening a tie of the own club is the sheet that is named for it. */
+    private static String href(Visit visit, Tie tie) {
+        return tie.isReady() && !tie.isOpened() && visit.event().goesOn(tie)
+                ? "/captain/sheet/" + tie.id()
+                : "/tie/" + tie.id();
+    }
+
+    private static List<NavLink> cards(Visit visit, List<Tie> ties) {
+        TieViews views = new TieViews(visit.event());
+        List<NavLink> links = new ArrayList<>();
+        for (Tie tie : ties) {
+            if (tie.isOpened() && visit.event().goesOn(tie)) {
+                links.add(new NavLink(
+                        "/cards/" + tie.id(),
+                        visit.words().say("page-captain.a-score-of", "tie", views.title(tie)),
+                        false));
+            }
+            if (mayNeedPair(visit.event(), tie) && !visit.event().progress(tie).awaitsDecider()) {
+                links.add(new NavLink(
+                        "/captain/decider/" + tie.id(),
+                        visit.words().say("page-captain.a-pair-should-it-come", "tie", views.title(tie)),
+                        false));
+            }
         }
+        return links;
+    }
+
+    private static Optional<String> squad(Visit visit, List<Tie> ties) {
+        Optional<Tie> next = ties.stream()
+                .filter(tie -> visit.event().goesOn(tie))
+                .filter(tie -> tie.isReady() && !tie.isOpened())
+                .findFirst();
+        Map<PlayerId, Integer> rests = next.map(tie -> visit.ask(OwnSheets::new).restedMinutes(tie.id()))
+                .orElse(Map.of());
+        if (rests.isEmpty()) {
+            return Optional.empty();
+        }
+        long off = rests.values().stream().filter(minutes -> minutes < JUST_OFF).count();
+        return Optional.of(visit.words()
+                .say(
+                        "page-captain.squad-now",
+                        "off",
+                        off,
+                        "rested",
+                        visit.event().squad(visit.club()).size() - off,
+                        "hurt",
+                        visit.ask(Answers::new).hurt(visit.club()).size()));
+    }
+
+    private static Optional<String> unread(Visit visit) {
+        VisibleEvent event = visit.event();
         boolean read = event.conditionsRead(visit.club()) >= event.conditionsVersion();
-        Optional<String> unread = read || event.conditionsVersion() == 0
+        return read || event.conditionsVersion() == 0
                 ? Optional.empty()
                 : Optional.of(visit.words()
                         .say(
                                 "page-captain.read-version-of-the-conditions",
                                 "conditionsVersion",
                                 event.conditionsVersion()));
-        return new CaptainView(countdowns, mine, unread, "/club/" + visit.club());
     }
 
-    private static List<Tie> openFirst(VisibleEvent event, List<Tie> ties) {
-        return ties.stream()
-                .sorted(Comparator.comparing(tie -> event.isGone(tie)
-                        || event.progress(tie).finished() && !tie.cards().isEmpty()))
-                .toList();
-    }
-
-    private static List<CaptainView.Todo> todo(Visit visit, Tie tie) {
-        TieProgress progress = visit.event().progress(tie);
-        List<CaptainView.Todo> todo = new ArrayList<>();
-        if (!tie.isReady()
-                || visit.event().isGone(tie)
-                || progress.finished() && !tie.cards().isEmpty()) {
-            return todo;
-        }
-        if (!tie.isOpened()) {
-            boolean in = Countdowns.isIn(visit, tie, ExchangeId.sheets(tie.id()));
-            todo.add(new CaptainView.Todo(
-                    in
-                            ? visit.words().say("page-captain.my-sealed-sheet")
-                            : visit.words().say("page-captain.name-the-pairs"),
-                    "/captain/sheet/" + tie.id(),
-                    !in));
-            todo.add(new CaptainView.Todo(
-                    visit.words().say("page-captain.proposal"), "/captain/proposal/" + tie.id(), false));
-        } else {
-            todo.add(
-                    new CaptainView.Todo(visit.words().say("page-captain.enter-a-score"), "/cards/" + tie.id(), false));
-        }
-        if (!tie.isDeciderOpened() && progress.canComeToDecider()) {
-            boolean wanted = progress.awaitsDecider();
-            boolean in = Countdowns.isIn(visit, tie, ExchangeId.decider(tie.id()));
-            if (wanted) {
-                todo.add(new CaptainView.Todo(
-                        visit.words().say("page-captain.who-could-play-it"), "/captain/proposal/" + tie.id(), false));
-            }
-            todo.add(new CaptainView.Todo(
-                    in
-                            ? visit.words().say("page-captain.my-sealed-pair-for-a")
-                            : wanted
-                                    ? visit.words().say("page-captain.name-the-pair-for-the")
-                                    : visit.words().say("page-captain.seal-a-pair-for-a"),
-                    "/captain/decider/" + tie.id(),
-                    wanted && !in));
-        }
-        return todo;
+    /** The tie goes on and can come to a decider whose pair is not opened. */
+    static boolean mayNeedPair(VisibleEvent event, Tie tie) {
+        TieProgress progress = event.progress(tie);
+        return tie.isOpened() && event.goesOn(tie) && !tie.isDeciderOpened() && progress.canComeToDecider();
     }
 }

@@ -3,6 +3,7 @@ package tiewright.http.captain;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tiewright.event.TieId;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.http.pieces.Option;
@@ -14,6 +15,7 @@ import tiewright.lineup.Budget;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.club.LineupInputs;
+import tiewright.wording.Words;
 
 /**
  * What the captain asks of a proposal, as it stands in the address. What is not understood counts as not asked.
@@ -73,46 +75,59 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
     }
 
     ProposalView.Ask ask(Visit visit, TieId tie) {
+        Words words = visit.words();
         return new ProposalView.Ask(
                 "/captain/proposal/" + tie,
+                words.say(
+                        "page-captain.asked",
+                        "aim",
+                        words.say("page-captain.aim-" + aim.code()),
+                        "order",
+                        words.say("page-captain.order-" + order()),
+                        "rest",
+                        words.say(tired ? "page-captain.rest-counts" : "page-captain.rest-does-not")),
                 List.of(
                         SelectField.of(
                                 "aim",
-                                "What this tie is for",
+                                words.say("page-captain.what-this-tie-is-for"),
                                 "",
-                                List.of(
-                                        Option.of("win", "Win the tie", aim == Aim.Kind.WIN),
-                                        Option.of("rubbers", "Rubbers for the count-back", aim == Aim.Kind.RUBBERS),
-                                        Option.of("qualify", "Go through", aim == Aim.Kind.QUALIFY))),
+                                Stream.of(Aim.Kind.values())
+                                        .map(kind -> Option.of(
+                                                kind.code(), words.say("page-captain.aim-" + kind.code()), aim == kind))
+                                        .toList()),
                         SelectField.of(
                                 "against",
-                                "What you expect of the other club",
+                                words.say("page-captain.what-you-expect"),
                                 "",
-                                List.of(
-                                        Option.of("unknown", "Any order", against == LineupProblem.Against.UNKNOWN),
-                                        Option.of(
-                                                "straight",
-                                                "Strongest pair first",
-                                                against == LineupProblem.Against.STRAIGHT))),
+                                Stream.of("unknown", "straight")
+                                        .map(code -> Option.of(
+                                                code, words.say("page-captain.order-" + code), order().equals(code)))
+                                        .toList()),
                         SelectField.of(
                                 "floor",
-                                "Rubbers for everybody by the end of this tie",
-                                "None promised",
+                                words.say("page-captain.rubbers-for-everybody"),
+                                words.say("page-captain.none-promised"),
                                 IntStream.rangeClosed(1, MOST_PROMISED)
                                         .mapToObj(count -> Option.of(
                                                 Integer.toString(count), Integer.toString(count), count == floor))
                                         .toList()),
                         SelectField.of(
                                 "learn",
-                                "Among equal sheets",
-                                "No matter which",
-                                List.of(Option.of("yes", "The one that teaches most", learning))),
+                                words.say("page-captain.among-equal-sheets"),
+                                words.say("page-captain.no-matter-which"),
+                                List.of(Option.of("yes", words.say("page-captain.teaches-most"), learning))),
                         SelectField.of(
                                 "tired",
-                                "Rest since the last rubber",
+                                words.say("page-captain.rest-since"),
                                 "",
-                                List.of(Option.of("yes", "Counts", tired), Option.of("no", "Does not count", !tired)))),
+                                List.of(
+                                        Option.of("yes", words.say("page-captain.rest-counts"), tired),
+                                        Option.of("no", words.say("page-captain.rest-does-not"), !tired)))),
                 Long.toString(seed),
                 again(visit));
+    }
+
+    private String order() {
+        return against == LineupProblem.Against.STRAIGHT ? "straight" : "unknown";
     }
 }

@@ -3,6 +3,7 @@ package tiewright.http.everybody;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.event.Club;
 import tiewright.event.Court;
@@ -38,8 +39,10 @@ final class ChartPage implements Page {
                 visit -> Screen.of("lists", visit.words().say("page-everybody.order-of-play-club-by"), lists(visit)));
         routes.everybodys(
                 "/board",
-                visit ->
-                        Screen.of("board", visit.words().say("page-everybody.on-court-and-next"), NowPage.view(visit)));
+                visit -> Screen.of(
+                        "board",
+                        visit.words().say("page-everybody.on-court-and-next"),
+                        NowPage.view(visit, Optional.empty())));
     }
 
     private static ChartView view(Visit visit) {

@@ -42,7 +42,10 @@ final class ClubsPage implements Page {
                         "/club/" + club.id(),
                         club.name(),
                         club.town().orElse(""),
-                        event.squad(club.id()).size()))
+                        "/?club=" + club.id(),
+                        event.squad(club.id()).stream()
+                                .map(player -> new ClubsView.Name("/player/" + player.id(), event.name(player.id())))
+                                .toList()))
                 .toList());
     }
 

@@ -6,7 +6,7 @@ import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 
-/** What people ask most: how to check a receipt, what the seal does and does not stop. */
+/** What people ask most: how such a day works, how to check a receipt, what the seal does and does not stop. */
 final class HelpPages implements Page {
     @Override
     public void at(Routes routes) {
@@ -15,5 +15,8 @@ final class HelpPages implements Page {
                 "/help/receipts",
                 visit -> visit.show(new Screen(
                         "pages/receiptsHelp", visit.words().say("page-everybody.how-to-check-a-receipt"), Map.of())));
+        routes.everybodys(
+                "/help/day",
+                visit -> new Screen("pages/help", visit.words().say("page-everybody.how-such-a-day-works"), Map.of()));
     }
 }

@@ -1,23 +1,26 @@
 package tiewright.http.everybody;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import tiewright.event.ClubId;
 import tiewright.event.Court;
 import tiewright.event.Event;
-import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
-import tiewright.http.pieces.CourtStrip;
-import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.State;
+import tiewright.http.answers.Answers;
+import tiewright.http.pieces.CourtRow;
+import tiewright.http.pieces.DayLine;
+import tiewright.http.pieces.Notice;
 import tiewright.http.views.NowView;
-import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Door;
 import tiewright.http.visit.NoticeViews;
+import tiewright.http.visit.OwnDay;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -25,91 +28,114 @@ import tiewright.http.visit.TextOrder;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
-import tiewright.wording.Words;
 
-/** What is on now, what comes next, what just ended. */
+/** The reader's club first, then what is on court now, what comes next, what just ended; after the last card, who won. */
 final class NowPage implements Page {
     private static final int A_FEW = 6;
+    private static final String CLUB = "club";
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys("/", visit -> Screen.of("now", visit.words().say("page-everybody.on-now"), view(visit)));
+        routes.get(Door.ANYBODY, "/", NowPage::show);
     }
 
-    static NowView view(Visit visit) {
+    /** A club once chosen is chosen on the next visit too; everybody who chose the same gets the same page. */
+    private static void show(Visit visit) {
+        String kept = Optional.ofNullable(visit.ctx().cookie(CLUB)).orElse("");
+        String asked = visit.ctx().queryParam(CLUB);
+        if (asked == null
+                && known(visit, kept).isPresent()
+                && visit.viewer().club().isEmpty()) {
+            visit.go("/?" + CLUB + "=" + known(visit, kept).get());
+            return;
+        }
+        if (asked != null) {
+            visit.ctx().cookie(CLUB, known(visit, asked).map(ClubId::code).orElse(""), 24 * 60 * 60);
+        }
+        visit.showEverybodys(one -> Screen.of("now", one.words().say("page-everybody.on-now"), view(one)));
+    }
+
+    private static Optional<ClubId> known(Visit visit, String code) {
+        return visit.event().clubs().stream()
+                .map(club -> club.id())
+                .filter(club -> club.code().equals(code))
+                .findFirst();
+    }
+
+    private static NowView view(Visit visit) {
+        Optional<ClubId> own = visit.viewer()
+                .club()
+                .or(() -> known(
+                        visit, Optional.ofNullable(visit.ctx().queryParam(CLUB)).orElse("")));
+        return view(visit, own);
+    }
+
+    static NowView view(Visit visit, Optional<ClubId> own) {
         VisibleEvent event = visit.event();
+        CourtRows rows = new CourtRows(visit, own);
         TieViews ties = visit.ties();
-        List<Tie> waiting = TieOrder.sorted(event.ties().stream()
-                .filter(tie -> event.goesOn(tie) && tie.calls().isEmpty() && tie.isReady())
-                .toList());
+        List<Tie> playing = playing(event);
+        List<CourtRow> on = playing.stream().map(rows::playing).toList();
         List<Tie> ended = new ArrayList<>(TieOrder.sorted(event.ties().stream()
                 .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
                 .toList()));
-        java.util.Collections.reverse(ended);
-        List<Event.Posted> notices = event.notices();
+        Collections.reverse(ended);
         return new NowView(
-                courts(event, ties, waiting),
-                waiting.stream().limit(A_FEW).map(ties::line).toList(),
+                own.map(club -> mine(visit, club)),
+                on,
+                free(visit, on),
+                TieOrder.sorted(event.ties().stream()
+                                .filter(tie -> event.goesOn(tie) && tie.isReady() && !playing.contains(tie))
+                                .toList())
+                        .stream()
+                        .limit(A_FEW)
+                        .map(rows::next)
+                        .toList(),
                 ended.stream().limit(A_FEW).map(ties::line).toList(),
-                notices.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(NoticeViews.notice(event, notices.get(notices.size() - 1))
-                                .inShort()),
+                latest(event),
+                visit.ask(Answers::new).finalPlacing().stream()
+                        .map(event::clubName)
+                        .toList(),
                 !event.ties().isEmpty());
     }
 
-    private static CourtStrip courts(VisibleEvent event, TieViews ties, List<Tie> waiting) {
-        Map<String, CourtStrip.Court> strip = new TreeMap<>(TextOrder.NUMBERS_BY_VALUE);
-        for (Court court : event.courts()) {
-            strip.put(court.name(), court(event, ties, waiting, court));
-        }
-        return new CourtStrip(List.copyOf(strip.values()));
+    private static List<Tie> playing(VisibleEvent event) {
+        return TieOrder.sorted(event.ties().stream()
+                .filter(event::goesOn)
+                .filter(tie -> {
+                    TieProgress progress = event.progress(tie);
+                    return !progress.rubbers().isEmpty() || !tie.calls().isEmpty();
+                })
+                .toList());
     }
 
-    private static CourtStrip.Court court(VisibleEvent event, TieViews ties, List<Tie> waiting, Court court) {
-        String next = waiting.stream()
-                .filter(tie -> event.order().courts(tie).contains(court.name()))
-                .findFirst()
-                .map(tie -> Words.of(event).say("page-everybody.next", "tie", ties.title(tie), "tie2", ties.when(tie)))
-                .orElse("");
-        if (!court.usable()) {
-            return new CourtStrip.Court(
-                    Words.of(event).say("page-everybody.court"),
-                    court.name(),
-                    new State(Mark.STOP, Words.of(event).say("page-everybody.out-of-use")),
-                    "",
-                    "",
-                    next);
-        }
-        Optional<Now> now = event.ties().stream()
-                .filter(tie -> !event.isGone(tie))
-                .flatMap(tie -> on(event, tie, court.name()).stream())
-                .max(Comparator.comparing(one -> one.call().at()));
-        return now.map(one -> new CourtStrip.Court(
-                        Words.of(event).say("page-everybody.court"),
-                        court.name(),
-                        new State(Mark.PLAYING, "playing"),
-                        ties.title(one.tie()) + ", "
-                                + TieViews.rubber(one.rubber()).toLowerCase(java.util.Locale.ROOT),
-                        Words.of(event)
-                                .say(
-                                        "page-everybody.called-at",
-                                        "at",
-                                        HallClock.said(event.clock(one.call().at()))),
-                        next))
-                .orElse(new CourtStrip.Court(
-                        Words.of(event).say("page-everybody.court"), court.name(), State.NONE, "free", "", next));
+    private static Optional<Notice> latest(VisibleEvent event) {
+        List<Event.Posted> notices = event.notices();
+        return notices.isEmpty()
+                ? Optional.empty()
+                : Optional.of(NoticeViews.notice(event, notices.get(notices.size() - 1))
+                        .inShort());
     }
 
-    private record Now(Tie tie, RubberNo rubber, Tie.Call call) {}
+    private static NowView.Mine mine(Visit visit, ClubId club) {
+        OwnDay day = new OwnDay(visit, club);
+        List<DayLine> lines = TieOrder.sorted(visit.event().tiesOf(club)).stream()
+                .filter(visit.event()::goesOn)
+                .map(day::line)
+                .toList();
+        return new NowView.Mine(visit.event().clubName(club), "/club/" + club, lines);
+    }
 
-    /** The first unfinished rubber of the tie that was called to this court. */
-    private static Optional<Now> on(VisibleEvent event, Tie tie, String court) {
-        TieProgress progress = event.progress(tie);
-        return tie.calls().entrySet().stream()
-                .filter(call ->
-                        call.getValue().court().equals(court) && progress.left().contains(call.getKey()))
-                .findFirst()
-                .map(call -> new Now(tie, call.getKey(), call.getValue()));
+    private static String free(Visit visit, List<CourtRow> on) {
+        Set<String> busy = on.stream().map(CourtRow::court).collect(Collectors.toSet());
+        Set<String> free = new TreeSet<>(TextOrder.NUMBERS_BY_VALUE);
+        visit.event().courts().stream()
+                .filter(Court::usable)
+                .map(Court::name)
+                .filter(court -> !busy.contains(court))
+                .forEach(free::add);
+        return free.isEmpty()
+                ? ""
+                : visit.words().say("page-everybody.courts-free", "count", free.size(), "courts", List.copyOf(free));
     }
 }

@@ -11,7 +11,6 @@ import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
-import tiewright.event.RubberScore;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -27,7 +26,6 @@ import tiewright.http.visit.Changes;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
-import tiewright.http.visit.OwnResult;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -63,13 +61,13 @@ final class PlayerPage implements Page {
                 .toList();
         List<NextCard> cards =
                 open.stream().flatMap(tie -> cards(visit, player, tie).stream()).toList();
-        String court = cards.isEmpty() ? "" : cards.get(0).court();
         return new PlayerView(
                 "/player/" + player.id(),
-                cards,
                 new Waiting(event, player, open).words(),
-                played(event, player),
-                court,
+                cards.stream().findFirst(),
+                cards.stream().skip(1).toList(),
+                new PlayedToday(event, player).all(),
+                new ClubAhead(visit, player.club(), open).view(),
                 new CalendarLink(
                         CalendarPage.player(player.id()),
                         CalendarPage.address(visit, CalendarPage.player(player.id()))));
@@ -119,9 +117,9 @@ final class PlayerPage implements Page {
                 .orElse(visit.words().say("page-everybody.who-plays-with-whom-is"));
         return new NextCard(
                 views.title(tie),
-                visit.words().say("page-everybody.court"),
                 courts.size() == 1 ? courts.get(0) : "",
                 views.when(tie),
+                event.startsAt(tie),
                 State.NONE,
                 lines,
                 note,
@@ -170,7 +168,6 @@ final class PlayerPage implements Page {
                 .orElse(Words.of(event).say("page-everybody.no-pair-walkover"));
         return new NextCard(
                 views.title(tie) + ", " + TieViews.rubber(rubber),
-                Words.of(event).say("page-everybody.court"),
                 call.map(Tie.Call::court)
                         .or(() -> planned.map(OrderOfPlay.Place::court))
                         .or(tie::court)
@@ -179,6 +176,7 @@ final class PlayerPage implements Page {
                                 .say("page-everybody.called-at", "at", HallClock.said(event.clock(one.at()))))
                         .orElse(planned.map(place -> HallClock.said(place.start()))
                                 .orElse(views.when(tie))),
+                call.isPresent() ? Optional.empty() : event.startsAt(tie),
                 call.isPresent()
                         ? new State(Mark.PLAYING, Words.of(event).say("page-everybody.go-to-the-court"))
                         : new State(Mark.OPENED, Words.of(event).say("page-everybody.sheets-opened")),
@@ -187,27 +185,5 @@ final class PlayerPage implements Page {
                         new NextCard.Line(Words.of(event).say("page-everybody.against"), other)),
                 "",
                 new Changes(event).last(tie));
-    }
-
-    /** Each rubber from the player's own side: won or lost, own points first. */
-    private static List<String> played(VisibleEvent event, Player player) {
-        TieViews views = new TieViews(event);
-        List<String> lines = new ArrayList<>();
-        for (Tie tie : TieOrder.sorted(event.tiesOf(player.club()))) {
-            Side side = tie.sideOf(player.club()).orElseThrow();
-            for (RubberScore score : event.progress(tie).rubbers()) {
-                Optional.ofNullable(tie.opened().get(score.rubber()))
-                        .flatMap(rubber -> rubber.pair(side))
-                        .filter(pair -> pair.has(player.id()))
-                        .ifPresent(pair -> lines.add(played(event, tie, score, pair.partnerOf(player.id()))
-                                + OwnResult.words(views, tie, side, score)));
-            }
-        }
-        return lines;
-    }
-
-    private static String played(VisibleEvent event, Tie tie, RubberScore score, PlayerId partner) {
-        return new TieViews(event).title(tie) + ", " + TieViews.rubber(score.rubber()) + " with " + event.name(partner)
-                + ": ";
     }
 }

@@ -387,7 +387,6 @@ final class ExampleDay {
         return List.of(
                 new NextCard(
                         "Aoife Byrne: your next rubber",
-                        "Court",
                         "3",
                         "13:20",
                         OPENED,
@@ -398,7 +397,6 @@ final class ExampleDay {
                         ""),
                 new NextCard(
                         "Ravi Menon: your next tie",
-                        "Court",
                         "",
                         "14:00",
                         NONE,

@@ -1,20 +1,33 @@
 package tiewright.http.views;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import tiewright.http.pieces.Countdown;
-import tiewright.http.pieces.TieLine;
+import tiewright.http.pieces.DayLine;
+import tiewright.http.pieces.NavLink;
 
 /**
  * A captain's ties.
  *
- * @param countdowns to the deadlines of sheets that are not in, the nearest first
+ * @param due what has to be done, the nearest deadline first
+ * @param cards the ties in which a score can be entered
+ * @param squad who has just played and who rests, with the way to the squad; empty before the first rubber
  * @param unread words that ask to read the conditions, with their version; empty once they were read
  */
-public record CaptainView(List<Countdown> countdowns, List<Mine> ties, Optional<String> unread, String clubHref) {
+public record CaptainView(
+        List<Due> due, List<DayLine> day, List<NavLink> cards, Optional<String> squad, Optional<String> unread) {
 
-    /** A tie with what its captain can do now. */
-    public record Mine(TieLine line, List<Todo> todo) {}
-
-    public record Todo(String words, String href, boolean main) {}
+    /**
+     * @param lines by when, and whose is in
+     * @param main the press that does it
+     * @param advice where to ask first; empty if nothing is left to ask
+     * @param held it needs the captain now, whatever the time
+     */
+    public record Due(
+            String title,
+            List<String> lines,
+            Optional<Instant> deadline,
+            NavLink main,
+            Optional<NavLink> advice,
+            boolean held) {}
 }

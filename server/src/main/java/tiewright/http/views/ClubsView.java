@@ -2,7 +2,10 @@ package tiewright.http.views;
 
 import java.util.List;
 
-/** All clubs. */
+/** All clubs with their players: everybody finds the own name by one tap. */
 public record ClubsView(List<Line> clubs) {
-    public record Line(String href, String name, String town, int players) {}
+    /** @param choose makes it the club that the front page shows first */
+    public record Line(String href, String name, String town, String choose, List<Name> players) {}
+
+    public record Name(String href, String name) {}
 }

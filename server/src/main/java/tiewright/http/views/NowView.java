@@ -2,15 +2,30 @@ package tiewright.http.views;
 
 import java.util.List;
 import java.util.Optional;
-import tiewright.http.pieces.CourtStrip;
+import tiewright.http.pieces.CourtRow;
+import tiewright.http.pieces.DayLine;
 import tiewright.http.pieces.Notice;
 import tiewright.http.pieces.TieLine;
 
 /**
  * What is on now.
  *
+ * @param mine the reader's own club; empty while none is chosen
+ * @param free words about the courts on which nothing is played; empty if there is none
  * @param latest the last notice, if there is one
+ * @param placing the clubs in the order of the day, the champion first; empty before the end
  * @param arranged there are ties at all
  */
 public record NowView(
-        CourtStrip courts, List<TieLine> next, List<TieLine> ended, Optional<Notice> latest, boolean arranged) {}
+        Optional<Mine> mine,
+        List<CourtRow> on,
+        String free,
+        List<CourtRow> next,
+        List<TieLine> ended,
+        Optional<Notice> latest,
+        List<String> placing,
+        boolean arranged) {
+
+    /** @param href the club's own page */
+    public record Mine(String club, String href, List<DayLine> day) {}
+}

@@ -1,53 +1,78 @@
 package tiewright.http.views;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import tiewright.http.pieces.DoubtBar;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.SelectField;
 
 /**
- * What the tool proposes to one captain. For that club's eyes only.
+ * What the tool proposes to one captain, the answer first. For that club's eyes only.
  *
+ * @param best the sheet proposed; empty if no sheet grants every wish, and once the sheets are open
  * @param impossible why no sheet grants every wish; empty if one does
- * @param promises what is due of the promises to single players, and which of them cannot hold
- * @param keeping the best sheet that keeps them, where the first does not
- * @param own the captain's own sealed sheet, measured the same way; empty if none is sealed
- * @param decider who could play the decider
- * @param order the blind draw and what a reading of the other club is worth
- * @param drawn the sheet that was drawn; empty if none can be
- * @param whatIf what fewer players and absences would cost
- * @param ask what can be asked otherwise; nothing once the sheets are open
+ * @param folds what else there is, each with its answer in one line
+ * @param cautions whose decision it stays, and what it rests on
+ * @param ask what can be asked otherwise; empty once the sheets are open
  * @param forms the form of wishes for this tie
  */
 public record ProposalView(
         Refusal refusal,
-        List<String> cautions,
+        Head head,
+        Optional<Sheet> best,
         List<String> impossible,
-        List<String> promises,
-        List<Sheet> sheets,
-        List<Sheet> keeping,
-        List<String> notes,
-        List<Sheet> own,
-        List<Candidate> decider,
-        List<String> deciderNotes,
-        List<String> order,
-        List<Sheet> drawn,
-        List<String> whatIf,
-        List<Ask> ask,
+        List<Part> folds,
+        List<String> cautions,
+        Optional<Ask> ask,
         List<ActionForm> forms) {
 
+    /**
+     * @param by which tie, and until when the sheet must be in
+     * @param unrated where to rate the squad, while nothing is known of it; empty once something is
+     */
+    public record Head(String what, String by, Optional<Instant> deadline, Optional<NavLink> unrated) {}
+
     /** @param use the way to take this sheet into the form */
-    public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {}
+    public record Sheet(String title, List<Line> lines, DoubtBar chance, List<String> reasons, List<ActionForm> use) {
+        /** The chance alone, large. */
+        public String large() {
+            return chance.words().replaceAll(",.*", "");
+        }
+
+        /** Its doubt in words. */
+        public String doubt() {
+            return chance.words().replaceAll("^[^,]*, *", "");
+        }
+    }
+
+    /** @param ask who is asked before being named; empty for nobody */
+    public record Line(String rubber, String pair, String ask, String chance, Optional<DoubtBar> bar) {}
+
+    /** Lines of one kind, such as "nearly as good". */
+    public record Part(String heading, List<Fold> folds) {}
+
+    /**
+     * What opens under its line.
+     *
+     * @param answer what it comes to; empty where the title says it
+     */
+    public record Fold(
+            String title, String answer, List<String> lines, List<Sheet> sheets, List<Candidate> candidates) {
+        public static Fold of(String title, String answer, List<String> lines) {
+            return new Fold(title, answer, lines, List.of(), List.of());
+        }
+    }
 
     /**
      * A question put by its address, so that it can be asked again.
      *
+     * @param said the question in one line
      * @param seed which draw
      * @param again the address that draws again
      */
-    public record Ask(String address, List<SelectField> fields, String seed, String again) {}
-
-    public record Line(String rubber, String pair, String chance) {}
+    public record Ask(String address, String said, List<SelectField> fields, String seed, String again) {}
 
     public record Candidate(String pair, String words, DoubtBar chance) {}
 }

@@ -33,6 +33,7 @@ public final class Addresses {
             Map.entry("notices", "/notices"),
             Map.entry("conditions", "/conditions"),
             Map.entry("receipts", "/help/receipts"),
+            Map.entry("how-it-works", "/help/day"),
             Map.entry("hurt", "/hurt"),
             Map.entry("protests", "/protests"),
             Map.entry("my-ties", "/captain"),

@@ -37,7 +37,7 @@ final class Places {
                 switch (visit.role()) {
                     case PUBLIC ->
                         List.of(
-                                place("now", "/tie/", "notices", "board", "conditions", "receipts"),
+                                place("now", "/tie/", "notices", "board", "conditions", "how-it-works", "receipts"),
                                 place("clubs", "/club/ /player/"),
                                 place("times", "/plan", "ties", "clubs-days", "paper"),
                                 place("tables", "", "knockout", "needs"));

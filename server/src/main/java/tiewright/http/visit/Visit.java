@@ -157,7 +157,7 @@ public final class Visit {
     }
 
     /** Whoever comes without a link gets the page that was made for the first of them who asked in this second. */
-    void showEverybodys(Function<Visit, Screen> page) {
+    public void showEverybodys(Function<Visit, Screen> page) {
         if (visitor.link().isPresent()) {
             show(page.apply(this));
             return;

@@ -1,0 +1,78 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.http.views.ProposalView;
+import tiewright.http.visit.Cautions;
+import tiewright.http.visit.Tried;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.decider.DeciderAdvice;
+import tiewright.wording.LineupWords;
+
+/** Who could play the decider, each pair with its chance. */
+final class DeciderAnswer {
+    private static final int SHOWN = 5;
+
+    private final Visit visit;
+    private final LineupInputs inputs;
+    private final LineupWords words;
+
+    DeciderAnswer(Visit visit, LineupInputs inputs) {
+        this.visit = visit;
+        this.inputs = inputs;
+        this.words = LineupWords.inWholes(visit.words());
+    }
+
+    /** The page once both sheets are open. */
+    ProposalView view(Tried tried, ProposalView.Head head) {
+        DeciderAdvice advice = inputs.decider();
+        List<ProposalView.Fold> folds = fold(Optional.of(advice)).stream().toList();
+        return new ProposalView(
+                tried.refusal(),
+                head,
+                Optional.empty(),
+                List.of(),
+                List.of(new ProposalView.Part("", folds)),
+                List.of(
+                        visit.words().say("page-captain.both-sheets-are-open-what"),
+                        words.restsOn(inputs.basis()),
+                        Cautions.OF_ADVICE),
+                Optional.empty(),
+                List.of());
+    }
+
+    /** The same as one line of another page; empty where nobody is asked for. */
+    Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice) {
+        return advice.map(one -> new ProposalView.Fold(
+                visit.words().say("page-captain.should-it-come-to-a"),
+                one.candidates().stream()
+                        .findFirst()
+                        .map(first ->
+                                ProposedSheets.names(visit, first.pair()) + ", " + LineupWords.whole(first.chance()))
+                        .orElse(""),
+                one.notes().stream().map(words::sentence).toList(),
+                List.of(),
+                one.candidates().stream().limit(SHOWN).map(this::candidate).toList()));
+    }
+
+    private ProposalView.Candidate candidate(DeciderAdvice.Candidate one) {
+        List<String> said = new ArrayList<>(List.of(words.verdict(one.verdict())));
+        if (one.weight() > 0) {
+            said.add(visit.words().say("page-captain.send-it", "share", LineupWords.whole(one.weight())));
+        }
+        if (one.hurt()) {
+            said.add(visit.words().say("page-captain.one-retired"));
+        }
+        return new ProposalView.Candidate(
+                ProposedSheets.names(visit, one.pair()),
+                String.join("; ", said),
+                ProposedSheets.bar(
+                        visit,
+                        visit.words().say("page-captain.chance-in-the-decider"),
+                        one.chance(),
+                        one.low(),
+                        one.high()));
+    }
+}

@@ -1,0 +1,112 @@
+package tiewright.http.captain;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tiewright.conditions.LateSheet;
+import tiewright.event.ExchangeId;
+import tiewright.event.SheetKind;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleExchange;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.views.CaptainView;
+import tiewright.http.visit.HallClock;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
+
+/** What a captain has to hand in: a sheet or pair that is not in, and first of all one that lies on a phone. */
+final class DueSheets {
+    private static final Instant NEVER = Instant.MAX;
+
+    private final Visit visit;
+    private final VisibleEvent event;
+    private final Words words;
+    private final TieViews views;
+
+    DueSheets(Visit visit) {
+        this.visit = visit;
+        this.event = visit.event();
+        this.words = visit.words();
+        this.views = new TieViews(event);
+    }
+
+    List<CaptainView.Due> all(List<Tie> ties) {
+        return ties.stream()
+                .flatMap(tie -> Stream.of(sheet(tie), pair(tie)).flatMap(Optional::stream))
+                .sorted(Comparator.comparing((CaptainView.Due due) -> !due.held())
+                        .thenComparing(due -> due.deadline().orElse(NEVER)))
+                .toList();
+    }
+
+    private Optional<CaptainView.Due> sheet(Tie tie) {
+        return !tie.isReady() || tie.isOpened() || !event.goesOn(tie)
+                ? Optional.empty()
+                : due(tie, ExchangeId.sheets(tie.id()), "sheet");
+    }
+
+    private Optional<CaptainView.Due> pair(Tie tie) {
+        return CaptainPages.mayNeedPair(event, tie) && event.progress(tie).awaitsDecider()
+                ? due(tie, ExchangeId.decider(tie.id()), "pair")
+                : Optional.empty();
+    }
+
+    private Optional<CaptainView.Due> due(Tie tie, ExchangeId id, String what) {
+        VisibleExchange exchange = event.exchange(id);
+        Side side = tie.sideOf(visit.club()).orElseThrow();
+        String other = views.side(tie, side.other());
+        boolean in = exchange.side(side).in();
+        boolean onPhone = in && !exchange.side(side).atDesk();
+        if (in && !onPhone) {
+            return Optional.empty();
+        }
+        String title = words.say("page-captain.due-" + what, "other", other);
+        NavLink main = new NavLink(
+                (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id(),
+                words.say(onPhone ? "page-captain.hand-it-in" : "page-captain.name-the-" + what),
+                false);
+        List<String> lines =
+                onPhone ? List.of(words.say("page-captain.still-on-this-phone")) : lines(exchange, side, other);
+        return Optional.of(new CaptainView.Due(
+                title,
+                lines,
+                exchange.deadline(),
+                main,
+                onPhone ? Optional.empty() : Optional.of(advice(tie)),
+                onPhone));
+    }
+
+    private NavLink advice(Tie tie) {
+        return new NavLink("/captain/proposal/" + tie.id(), words.say("frame.go.advice"), false);
+    }
+
+    private List<String> lines(VisibleExchange exchange, Side side, String other) {
+        List<String> lines = new ArrayList<>();
+        exchange.deadline().ifPresent(at -> lines.add(words.say("page-captain.seal-it-by", "at", said(at))));
+        String theirs =
+                exchange.side(side.other()).in() ? "page-captain.theirs-is-in" : "page-captain.theirs-is-not-in";
+        boolean grace = event.conditions().lateSheet() == LateSheet.GRACE
+                && event.conditions().graceMinutes() > 0
+                && exchange.deadline().isPresent();
+        Duration more = Duration.ofMinutes(event.conditions().graceMinutes());
+        String until = grace
+                ? " "
+                        + words.say(
+                                "page-captain.grace-until",
+                                "at",
+                                said(exchange.deadline().orElseThrow().plus(more)))
+                : "";
+        lines.add(words.say(theirs, "other", other) + until);
+        return lines;
+    }
+
+    private String said(Instant at) {
+        return HallClock.said(event.clock(at));
+    }
+}

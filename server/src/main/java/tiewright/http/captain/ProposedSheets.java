@@ -1,0 +1,147 @@
+package tiewright.http.captain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import tiewright.event.Pair;
+import tiewright.event.RubberNo;
+import tiewright.event.Tie;
+import tiewright.http.pieces.Button;
+import tiewright.http.pieces.DoubtBar;
+import tiewright.http.views.ActionForm;
+import tiewright.http.views.ProposalView;
+import tiewright.http.visit.SheetFields;
+import tiewright.http.visit.Visit;
+import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.tie.ProposedSheet;
+import tiewright.wording.LineupWords;
+
+/** Proposed sheets as a captain reads them: pairs with their chances, and another sheet as what is different in it. */
+final class ProposedSheets {
+    private final Visit visit;
+    private final Tie tie;
+    private final LineupInputs inputs;
+    private final LineupWords words;
+
+    ProposedSheets(Visit visit, Tie tie, LineupInputs inputs) {
+        this.visit = visit;
+        this.tie = tie;
+        this.inputs = inputs;
+        this.words = LineupWords.inWholes(visit.words());
+    }
+
+    ProposalView.Sheet sheet(ProposedSheet sheet, String title, boolean usable) {
+        return new ProposalView.Sheet(
+                title,
+                sheet.lines().stream().map(this::line).toList(),
+                bar(
+                        visit,
+                        visit.words().say("page-captain.chance-to-win-the-tie"),
+                        sheet.chance(),
+                        sheet.low(),
+                        sheet.high()),
+                sheet.reasons().stream().map(words::sentence).toList(),
+                usable ? List.of(use(sheet)) : List.of());
+    }
+
+    private ProposalView.Line line(ProposedSheet.Line line) {
+        return new ProposalView.Line(
+                line.rubber().toString(),
+                line.pair().map(pair -> names(visit, pair)).orElse(visit.words().say("page-captain.no-pair")),
+                line.pair().map(this::askFirst).orElse(""),
+                line.chance().map(LineupWords::whole).orElse(visit.words().say("page-captain.not-played")),
+                line.chance().map(chance -> bar(visit, line.rubber().toString(), chance, chance, chance)));
+    }
+
+    private String askFirst(Pair pair) {
+        List<String> hurt = Stream.of(pair.first(), pair.second())
+                .filter(inputs.hurt()::contains)
+                .map(visit.event()::name)
+                .toList();
+        return hurt.isEmpty() ? "" : visit.words().say("page-captain.ask-first", "players", hurt);
+    }
+
+    /** Another sheet in the words of what is different, with what it gives away. */
+    ProposalView.Fold against(ProposedSheet first, ProposedSheet other) {
+        List<String> changed = new ArrayList<>();
+        for (ProposedSheet.Line line : other.lines()) {
+            boolean same = first.lines().stream()
+                    .anyMatch(one ->
+                            one.rubber().equals(line.rubber()) && one.pair().equals(line.pair()));
+            if (!same) {
+                changed.add(line.rubber() + " "
+                        + line.pair()
+                                .map(pair -> names(visit, pair))
+                                .orElse(visit.words().say("page-captain.no-pair")));
+            }
+        }
+        String title =
+                changed.isEmpty() ? visit.words().say("page-captain.the-same-pairs") : String.join("; ", changed);
+        return new ProposalView.Fold(
+                title,
+                LineupWords.whole(other.chance()),
+                List.of(doubt(other)),
+                List.of(sheet(other, "", true)),
+                List.of());
+    }
+
+    private String doubt(ProposedSheet other) {
+        String cost = words.costOf(other.cost(), Question.of(visit).aim());
+        return visit.words()
+                .say(
+                        other.isWithinDoubt() ? "page-captain.gives-away-in-doubt" : "page-captain.gives-away",
+                        "cost",
+                        cost,
+                        "share",
+                        LineupWords.whole(other.beatsBest()));
+    }
+
+    static String names(Visit visit, Pair pair) {
+        return visit.words()
+                .say(
+                        "page-captain.pair",
+                        "first",
+                        visit.event().name(pair.first()),
+                        "second",
+                        visit.event().name(pair.second()));
+    }
+
+    static DoubtBar bar(Visit visit, String label, double best, double low, double high) {
+        double from = Math.min(low, best);
+        double to = Math.max(high, best);
+        String said = visit.words()
+                .say(
+                        "page-captain.could-be",
+                        "chance",
+                        LineupWords.whole(best),
+                        "low",
+                        LineupWords.bare(from),
+                        "high",
+                        LineupWords.bare(to));
+        return new DoubtBar(label, said, "", from, best, to, 0, 1, 0.5);
+    }
+
+    /** Takes the sheet into the form by a press: names never stand in an address. */
+    private ActionForm use(ProposedSheet sheet) {
+        ActionForm form = ActionForm.of(
+                        "use-" + Integer.toHexString(sheet.sheet().hashCode()),
+                        "/captain/sheet/" + tie.id(),
+                        "",
+                        Button.main(visit.words().say("page-captain.take-this")))
+                .sending("step", "choose");
+        for (Map.Entry<RubberNo, Optional<Pair>> one : sheet.sheet().pairs().entrySet()) {
+            if (one.getValue().isPresent()) {
+                Pair pair = one.getValue().get();
+                form = form.sending(
+                                SheetFields.field(one.getKey(), "first"),
+                                pair.first().code())
+                        .sending(
+                                SheetFields.field(one.getKey(), "second"),
+                                pair.second().code());
+            }
+        }
+        return form;
+    }
+}

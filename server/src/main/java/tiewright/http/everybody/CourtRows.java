@@ -1,0 +1,108 @@
+package tiewright.http.everybody;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tiewright.event.ClubId;
+import tiewright.event.ExchangeId;
+import tiewright.event.Pair;
+import tiewright.event.RubberNo;
+import tiewright.event.Side;
+import tiewright.event.Tie;
+import tiewright.event.TieProgress;
+import tiewright.event.VisibleEvent;
+import tiewright.event.VisibleExchange;
+import tiewright.http.pieces.CourtRow;
+import tiewright.http.pieces.Moved;
+import tiewright.http.visit.Changes;
+import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
+
+/** Ties beside the numbers of their courts, as a hall reads them. */
+final class CourtRows {
+    private final VisibleEvent event;
+    private final Words words;
+    private final TieViews views;
+    private final Optional<ClubId> own;
+
+    /** @param own the club whose ties are marked */
+    CourtRows(Visit visit, Optional<ClubId> own) {
+        this.event = visit.event();
+        this.words = visit.words();
+        this.views = visit.ties();
+        this.own = own;
+    }
+
+    /** A tie that is being played. */
+    CourtRow playing(Tie tie) {
+        return row(tie, now(tie));
+    }
+
+    /** A tie that is to come. */
+    CourtRow next(Tie tie) {
+        List<String> parts = new ArrayList<>(List.of(views.when(tie)));
+        if (!tie.isOpened()) {
+            VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
+            int in = (exchange.home().in() ? 1 : 0) + (exchange.away().in() ? 1 : 0);
+            parts.add(words.say("page-everybody.sheets-in", "in", in));
+        }
+        String likely = views.expected(tie);
+        if (!likely.isEmpty()) {
+            parts.add(likely);
+        }
+        new Changes(event).last(tie).map(Moved::why).ifPresent(parts::add);
+        return row(tie, String.join("; ", parts));
+    }
+
+    private CourtRow row(Tie tie, String detail) {
+        TieProgress progress = event.progress(tie);
+        List<String> courts = event.order().courts(tie);
+        List<String> called = tie.calls().entrySet().stream()
+                .filter(call -> progress.left().contains(call.getKey()))
+                .map(call -> call.getValue().court())
+                .distinct()
+                .toList();
+        return new CourtRow(
+                called.isEmpty() ? courts.isEmpty() ? "" : courts.get(0) : called.get(0),
+                "/tie/" + tie.id(),
+                side(tie, progress, Side.HOME),
+                side(tie, progress, Side.AWAY),
+                views.state(tie),
+                progress.rubbers().isEmpty()
+                        ? new Changes(event).last(tie).map(Moved::old).orElse("")
+                        : "",
+                detail,
+                own.filter(tie::has).isPresent());
+    }
+
+    private CourtRow.Side side(Tie tie, TieProgress progress, Side side) {
+        boolean begun = !progress.rubbers().isEmpty();
+        return new CourtRow.Side(
+                views.side(tie, side),
+                begun ? Integer.toString(progress.won(side)) : "",
+                progress.won(side) > progress.won(side.other()));
+    }
+
+    /** The rubber that was called first and is not finished, with all four names. */
+    private String now(Tie tie) {
+        TieProgress progress = event.progress(tie);
+        return tie.calls().keySet().stream()
+                .filter(progress.left()::contains)
+                .findFirst()
+                .map(rubber -> words.say(
+                        "page-everybody.rubber-now",
+                        "rubber",
+                        TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT),
+                        "home",
+                        names(tie, rubber, Side.HOME),
+                        "away",
+                        names(tie, rubber, Side.AWAY)))
+                .orElse("");
+    }
+
+    private String names(Tie tie, RubberNo rubber, Side side) {
+        Optional<Pair> pair = Optional.ofNullable(tie.opened().get(rubber)).flatMap(one -> one.pair(side));
+        return String.join(" + ", views.names(pair));
+    }
+}
