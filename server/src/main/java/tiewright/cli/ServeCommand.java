@@ -132,8 +132,9 @@ final class ServeCommand implements Callable<Integer> {
     private static void sayWhere(Service service, PrintWriter out) {
         out.println("Tiewright is at " + service.url());
         if (service.isReadInTheAir()) {
-            out.println("It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
-                    + " their way. Give it a certificate (--tls-cert, --tls-key), or use paper for what must stay secret.");
+            out.println(
+                    "It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
+                            + " their way. Give it a certificate (--tls-cert, --tls-key), or use paper for what must stay secret.");
         }
     }
 
