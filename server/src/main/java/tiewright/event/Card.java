@@ -96,6 +96,13 @@ public record Card(List<Entry> entries) {
         return new Card(more);
     }
 
+    /** What was entered up to this moment. */
+    Card until(Instant at) {
+        return new Card(entries.stream()
+                .filter(entry -> !entry.receivedAt().isAfter(at))
+                .toList());
+    }
+
     /** The entries since the last that was settled or taken back, that one included unless it took back. */
     public List<Entry> inForce() {
         List<Entry> kept = new ArrayList<>();

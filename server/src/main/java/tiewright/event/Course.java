@@ -74,6 +74,13 @@ public record Course(
         return new Course(opened, calls, cards, now);
     }
 
+    /** As it stood at this moment, as far as cards go. */
+    Course until(Instant at) {
+        SortedMap<RubberNo, Card> then = new TreeMap<>();
+        cards.forEach((rubber, card) -> then.put(rubber, card.until(at)));
+        return new Course(opened, calls, then, stopped);
+    }
+
     /** What is written on its card ends a rubber, also one that stood still. */
     Course written(RubberNo rubber, Card.Entry entry) {
         SortedMap<RubberNo, Card> now = new TreeMap<>(cards);

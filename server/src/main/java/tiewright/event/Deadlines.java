@@ -3,7 +3,6 @@ package tiewright.event;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.Optional;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.LateSheet;
@@ -15,8 +14,8 @@ public final class Deadlines {
     private Deadlines() {}
 
     /**
-     * Sheets: the published start less the minutes of the conditions. Decider: the last card of the tie plus its minutes;
-     * empty until the tie is level, or has no start.
+     * Sheets: the published start less the minutes of the conditions. Decider: see {@link DeciderClock}; empty until the
+     * tie is level.
      */
     public static Optional<Instant> of(Event event, ExchangeId exchange) {
         return event.tie(exchange.tie())
@@ -41,14 +40,6 @@ public final class Deadlines {
     }
 
     private static Optional<Instant> afterLevel(Event event, Tie tie) {
-        if (!event.progress(tie).deciderNeeded()) {
-            return Optional.empty();
-        }
-        return tie.cards().entrySet().stream()
-                .filter(card -> !card.getKey().isDecider())
-                .flatMap(card -> card.getValue().entries().stream())
-                .map(Card.Entry::receivedAt)
-                .max(Comparator.naturalOrder())
-                .map(last -> last.plus(event.conditions().deciderMinutes(), ChronoUnit.MINUTES));
+        return DeciderClock.of(tie, event.conditions()).deadline();
     }
 }

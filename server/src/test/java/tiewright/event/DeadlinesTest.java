@@ -2,6 +2,7 @@ package tiewright.event;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
@@ -52,9 +53,41 @@ class DeadlinesTest {
     }
 
     @Test
-    void a_confirmation_or_correction_of_a_card_gives_the_decider_more_time() {
-        assertThat(Deadlines.of(level().at("11:00").card("A1", "1", "15-3").event(), DECIDER))
-                .contains(Days.moment("11:05"));
+    void a_reading_that_only_confirms_gives_nobody_more_time() {
+        assertThat(Deadlines.of(
+                        level().at("10:54")
+                                .by(Days.captain("N"))
+                                .card("A1", "1", "15-3")
+                                .event(),
+                        DECIDER))
+                .contains(Days.moment("10:55"));
+    }
+
+    /** Level at 10:50, due at 10:55: three minutes are left when a captain types another score, also when it is settled at 11:10. */
+    @Test
+    void a_reading_that_differs_stops_the_clock_once_and_its_rest_runs_on_when_it_is_settled() {
+        Days held = level().at("10:52").by(Days.captain("N")).card("A1", "1", "15-4");
+        assertThat(Deadlines.of(held.event(), DECIDER)).isEmpty();
+        assertThat(DeciderClock.of(held.tie("A1"), held.event().conditions()).rest()).contains(Duration.ofMinutes(3));
+        Days settled = held.at("11:10").by(Days.referee()).fact(settles());
+        assertThat(Deadlines.of(settled.event(), DECIDER)).contains(Days.moment("11:13"));
+        assertThat(DeciderClock.of(settled.tie("A1"), settled.event().conditions()).rest())
+                .isEmpty();
+        Days again = settled.at("11:12").by(Days.captain("S")).card("A1", "2", "15-4");
+        assertThat(DeciderClock.of(again.tie("A1"), again.event().conditions()).rest())
+                .as("it stands still once")
+                .isEmpty();
+        assertThat(Deadlines.of(again.at("11:20").by(Days.referee()).fact(settles("2")).event(), DECIDER))
+                .contains(Days.moment("11:13"));
+    }
+
+    private static PlayFact.CardCorrected settles() {
+        return settles("1");
+    }
+
+    private static PlayFact.CardCorrected settles(String rubber) {
+        return new PlayFact.CardCorrected(
+                TieId.of("A1"), RubberNo.parse(rubber).orElseThrow(), Days.games("15-3"), How.PLAYED, "the card shows it");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package tiewright.http.answers;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -8,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import tiewright.event.Tie;
+import tiewright.event.DeciderClock;
 import tiewright.conditions.RetirementScore;
 import tiewright.desk.DoNext;
 import tiewright.desk.Echo;
@@ -60,6 +63,11 @@ public final class Answers {
         this.visible = asker.event();
         this.ledger = asker.ledger();
         this.worked = asker.worked();
+    }
+
+    /** What is left of the clock of a decider that stands still, because the readings of a card differ. */
+    public Optional<Duration> restOfDecider(Tie tie) {
+        return DeciderClock.of(tie, event.conditions()).rest();
     }
 
     /** When somebody at the desk last entered anything that everybody may see. */
