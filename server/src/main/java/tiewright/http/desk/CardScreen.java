@@ -118,7 +118,7 @@ final class CardScreen {
         List<Score> games = CardFields.games(visit.event(), tried.typed(), how);
         return visit.ask(Answers::new)
                 .echo(tie.id(), rubber, games, how)
-                .map(echo -> confirm(echo, retired(games, how)));
+                .map(echo -> confirm(echo, how.isRetirement() ? games : echo.games(), retired(games, how)));
     }
 
     /** Each published way to count a rubber that was given up; the one of the conditions is what will count. */
@@ -136,11 +136,12 @@ final class CardScreen {
         return ways.isEmpty() ? "" : visit.words().say("page-desk.how-it-counts", "ways", ways);
     }
 
-    private CardFormView.Confirm confirm(Echo echo, String retired) {
+    /** @param shown what the card shows: of a rubber that was given up, not what it counts for */
+    private CardFormView.Confirm confirm(Echo echo, List<Score> shown, String retired) {
         Words say = visit.words();
-        String score = echo.games().isEmpty()
+        String score = shown.isEmpty()
                 ? say.say("page-desk.without-play")
-                : CardWords.score(echo.games(), echo.winner());
+                : CardWords.score(shown, echo.winner());
         String sentence = say.say(
                 echo.how() == How.PLAYED ? "page-desk.won" : "page-desk.won-otherwise",
                 "who",
