@@ -68,16 +68,19 @@ class DeadlinesTest {
     void a_reading_that_differs_stops_the_clock_once_and_its_rest_runs_on_when_it_is_settled() {
         Days held = level().at("10:52").by(Days.captain("N")).card("A1", "1", "15-4");
         assertThat(Deadlines.of(held.event(), DECIDER)).isEmpty();
-        assertThat(DeciderClock.of(held.tie("A1"), held.event().conditions()).rest()).contains(Duration.ofMinutes(3));
+        assertThat(DeciderClock.of(held.tie("A1"), held.event().conditions()).rest())
+                .contains(Duration.ofMinutes(3));
         Days settled = held.at("11:10").by(Days.referee()).fact(settles());
         assertThat(Deadlines.of(settled.event(), DECIDER)).contains(Days.moment("11:13"));
-        assertThat(DeciderClock.of(settled.tie("A1"), settled.event().conditions()).rest())
+        assertThat(DeciderClock.of(settled.tie("A1"), settled.event().conditions())
+                        .rest())
                 .isEmpty();
         Days again = settled.at("11:12").by(Days.captain("S")).card("A1", "2", "15-4");
         assertThat(DeciderClock.of(again.tie("A1"), again.event().conditions()).rest())
                 .as("it stands still once")
                 .isEmpty();
-        assertThat(Deadlines.of(again.at("11:20").by(Days.referee()).fact(settles("2")).event(), DECIDER))
+        assertThat(Deadlines.of(
+                        again.at("11:20").by(Days.referee()).fact(settles("2")).event(), DECIDER))
                 .contains(Days.moment("11:13"));
     }
 
@@ -87,7 +90,11 @@ class DeadlinesTest {
 
     private static PlayFact.CardCorrected settles(String rubber) {
         return new PlayFact.CardCorrected(
-                TieId.of("A1"), RubberNo.parse(rubber).orElseThrow(), Days.games("15-3"), How.PLAYED, "the card shows it");
+                TieId.of("A1"),
+                RubberNo.parse(rubber).orElseThrow(),
+                Days.games("15-3"),
+                How.PLAYED,
+                "the card shows it");
     }
 
     @Test

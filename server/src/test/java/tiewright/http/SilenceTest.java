@@ -98,6 +98,35 @@ class SilenceTest {
         assertThat(home.get(card).text()).contains("The readings of this card differ");
     }
 
+    /** Level at 10:20, due ten minutes later; at 10:22 a captain types another score. */
+    @Test
+    void both_captains_read_that_the_clock_of_the_decider_stands_still_and_how_much_is_left() {
+        home.send(SHEET, SHEET, names("N"));
+        away.send(SHEET, SHEET, names("S"));
+        served.at(Days.moment("10:20"));
+        for (int rubber = 1; rubber <= 4; rubber++) {
+            served.given(
+                    List.of(new tiewright.event.PlayFact.CardEntered(
+                            tiewright.event.TieId.of("A1"),
+                            tiewright.event.RubberNo.of(rubber),
+                            Days.games(rubber < 3 ? "11-3" : "3-11"),
+                            tiewright.event.How.PLAYED)),
+                    List.of());
+        }
+        String decider = "/captain/decider/A1";
+        assertThat(home.get(decider).text()).doesNotContain("stands still");
+        served.at(Days.moment("10:22"));
+        home.send(
+                "/cards/A1/1",
+                "/cards/A1/1",
+                Map.of("home-1", "11", "away-1", "4", "how", "played", "confirmed", "yes"));
+        for (Guest captain : List.of(home, away)) {
+            assertThat(captain.get(decider).text())
+                    .containsPattern(
+                            "The clock of the decider stands still with \\d:00 left: two readings differ, Rubber 1: 11-3 / 11-4");
+        }
+    }
+
     @Test
     void somebody_marked_as_hurt_is_sealed_only_after_a_word() {
         served.given(List.of(), List.of(new PrivateNote.HurtMarked(PlayerId.of("N3"), true)));

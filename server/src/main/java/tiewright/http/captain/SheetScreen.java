@@ -2,8 +2,10 @@ package tiewright.http.captain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tiewright.event.Deadlines;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
@@ -119,12 +121,37 @@ final class SheetScreen {
             said.add(last.map(at -> visit.words().say("page-captain.theirs-not-in-until", "last", at))
                     .orElseGet(() -> visit.words().say("page-captain.theirs-not-in")));
         }
+        stopped().ifPresent(said::add);
         if (!exchange.isOpened() && other.openingAsked() && !own.openingAsked()) {
             said.add(visit.words().say("page-captain.they-ask-to-open", "other", other()));
         } else if (!exchange.isOpened() && own.openingAsked()) {
             said.add(visit.words().say("page-captain.you-asked-to-open", "other", other()));
         }
         return said;
+    }
+
+    /** For both captains alike: what is left, and what differs. */
+    private Optional<String> stopped() {
+        if (here.id().kind() == SheetKind.RUBBERS || exchange.isOpened()) {
+            return Optional.empty();
+        }
+        String readings = visit.event().progress(here.tie()).held().stream()
+                .map(rubber -> TieViews.rubber(rubber) + ": "
+                        + here.tie().card(rubber).readings().stream()
+                                .map(reading -> TieViews.score(reading.games()))
+                                .collect(Collectors.joining(" / ")))
+                .collect(Collectors.joining(", "));
+        return visit.ask(Answers::new)
+                .restOfDecider(here.tie())
+                .map(rest -> visit.words()
+                        .say(
+                                "page-captain.clock-stands-still",
+                                "minutes",
+                                rest.toMinutes(),
+                                "seconds",
+                                String.format(Locale.ROOT, "%02d", rest.toSecondsPart()),
+                                "readings",
+                                readings));
     }
 
     private Receipt receipt(String code) {
