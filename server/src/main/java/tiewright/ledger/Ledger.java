@@ -34,7 +34,7 @@ import tiewright.event.Recorded;
 public final class Ledger implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
-    private final Store store;
+    final Store store;
     private final InstantSource clock;
     private final Asking asking;
     private final Noting noting;
@@ -177,14 +177,6 @@ public final class Ledger implements AutoCloseable {
         return call(() -> Optional.ofNullable(store.open(Set.of(where)).sheets().get(where)));
     }
 
-    /**
-     * A number by lot for this club: the same for the same question, and foreseen by nobody without the key of this folder, which
-     * is in no export, backup, print or log. Another folder, or another key, draws otherwise.
-     */
-    public long chance(ClubId club, String question) {
-        return call(() -> store.chance(club, question));
-    }
-
     /** The sealed sheets that this folder holds but its key does not open; their clubs must seal again. */
     public List<Decision.SealedRef> unreadableSheets() {
         return call(store::unreadable);
@@ -274,7 +266,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     /** What could not be written once, for want of room, is tried anew: the folder is read again, and it goes on with what was kept. */
-    private <T> T call(Supplier<T> work) {
+    <T> T call(Supplier<T> work) {
         return writer.call(() -> {
             if (store.isDoubtful()) {
                 store.reopen();

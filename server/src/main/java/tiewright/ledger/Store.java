@@ -26,7 +26,7 @@ import tiewright.event.Recorded;
 /** What is kept: reads it, and writes what belongs together in one transaction. For one thread only. */
 final class Store implements AutoCloseable {
     private final OpenDatabase database;
-    private SealedSheets sheets;
+    SealedSheets sheets;
 
     /** Read by any thread. */
     private volatile Map<ClubId, Long> counts;
@@ -109,10 +109,6 @@ final class Store implements AutoCloseable {
                 filmsOf(club),
                 pastGamesOf(club),
                 hurt().stream().filter(squad::contains).collect(Collectors.toSet()));
-    }
-
-    long chance(ClubId club, String question) {
-        return sheets.chance(club, question);
     }
 
     SealedSheets.Opened open(Collection<SealedRef> wanted) {

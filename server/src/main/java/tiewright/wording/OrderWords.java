@@ -56,14 +56,7 @@ public final class OrderWords {
 
     private void game(BlindGame game, Aim.Kind aim, List<String> said) {
         boolean one = game.mix().size() == 1 && !game.interchangeable();
-        if (one) {
-            said.add(words.sentence(
-                    "lineup.order-one", Map.of("pairs", pairs(game.mix().get(0).sheet()))));
-        } else {
-            said.add(words.sentence(
-                    game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts",
-                    Map.of("worth", LineupWords.worth(game.value(), aim))));
-        }
+        said.add(one ? best(game) : kind(game, aim));
         said.add(words.sentence(
                 "lineup.order-sure",
                 Map.of(
@@ -84,6 +77,17 @@ public final class OrderWords {
             said.add(words.sentence(
                     "lineup.order-rest", Map.of("sheets", game.mix().size() - MIX_SHOWN)));
         }
+    }
+
+    private String best(BlindGame game) {
+        return words.sentence(
+                "lineup.order-one", Map.of("pairs", pairs(game.mix().get(0).sheet())));
+    }
+
+    private String kind(BlindGame game, Aim.Kind aim) {
+        return words.sentence(
+                game.interchangeable() ? "lineup.order-fair" : "lineup.order-counts",
+                Map.of("worth", LineupWords.worth(game.value(), aim)));
     }
 
     /** Where the order is drawn too, no fixed order is named. */

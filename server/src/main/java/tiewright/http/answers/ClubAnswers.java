@@ -16,6 +16,7 @@ import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.film.CardCheck;
 import tiewright.film.FilmGame;
+import tiewright.ledger.Chances;
 import tiewright.ledger.Ledger;
 import tiewright.lineup.Aim;
 import tiewright.lineup.Freshness;
@@ -69,7 +70,7 @@ public final class ClubAnswers {
 
     /** By lot for the own club alone: what protects a secret comes from a secret. The same number draws the same again. */
     public long chance(TieId tie, long draw) {
-        return ledger.chance(club, tie.code() + "," + draw);
+        return Chances.of(ledger, club, tie.code() + "," + draw);
     }
 
     /** Form and chemistry of the own squad, from the public event and the own club's notes. */

@@ -3,24 +3,19 @@ package tiewright.http.captain;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.ClubId;
 import tiewright.event.Pair;
 import tiewright.event.Refusal;
-import tiewright.event.Sheet;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
-import tiewright.http.answers.Answers;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Option;
@@ -150,7 +145,11 @@ final class DayPlanPage implements Page, AutoCloseable {
                                 visit.event().clubName(visit.club())),
                 new DayPlanView(
                         tried.refusal(),
-                        cautions(visit),
+                        HurtFirst.before(
+                                visit,
+                                HurtFirst.marked(visit),
+                                Cautions.OF_ADVICE,
+                                visit.words().say("page-captain.it-plans-with-the-pairs")),
                         form(job, tried),
                         job.filter(one -> !done).map(DayPlanPage::progress),
                         job.filter(one -> done)
@@ -162,15 +161,6 @@ final class DayPlanPage implements Page, AutoCloseable {
                                 .orElse(List.of()),
                         DayPromises.view(visit, day, tried),
                         players(visit.event(), day, plan)));
-    }
-
-    private static List<String> cautions(Visit visit) {
-        List<String> cautions = new ArrayList<>(visit.ask(Answers::new).hurt(visit.club()).stream()
-                .map(player -> Cautions.beforeNaming(visit.event().name(player)))
-                .toList());
-        cautions.add(Cautions.OF_ADVICE);
-        cautions.add(visit.words().say("page-captain.it-plans-with-the-pairs"));
-        return cautions;
     }
 
     private static Optional<DayPlan> result(Job job) {
@@ -212,27 +202,17 @@ final class DayPlanPage implements Page, AutoCloseable {
         return notes;
     }
 
-    /** Where the order is free it is drawn for this club alone, as in the proposal for the tie. */
-    private static Sheet drawn(Visit visit, DayPlan.Planned planned) {
-        List<Optional<Pair>> pairs = new ArrayList<>(planned.sheet().pairs().values());
-        boolean free = visit.event().conditions().orderOfStrength() == OrderOfStrength.NONE
-                && pairs.stream().allMatch(Optional::isPresent);
-        if (free) {
-            Collections.shuffle(pairs, new Random(visit.ask(ClubAnswers::new).chance(planned.tie(), 1)));
-        }
-        return Sheet.of(pairs);
-    }
-
     private static DayPlanView.Tie tie(Visit visit, DayPlan.Planned planned) {
         VisibleEvent event = visit.event();
         Tie tie = event.tie(planned.tie()).orElseThrow();
-        List<DayPlanView.Line> lines = drawn(visit, planned).pairs().entrySet().stream()
-                .map(rubber -> new DayPlanView.Line(
-                        TieViews.rubber(rubber.getKey()),
-                        rubber.getValue()
-                                .map(pair -> names(event, pair))
-                                .orElse(Words.of(event).say("page-captain.no-pair"))))
-                .toList();
+        List<DayPlanView.Line> lines =
+                BlindOrders.drawn(visit, planned.tie(), planned.sheet()).pairs().entrySet().stream()
+                        .map(rubber -> new DayPlanView.Line(
+                                TieViews.rubber(rubber.getKey()),
+                                rubber.getValue()
+                                        .map(pair -> names(event, pair))
+                                        .orElse(Words.of(event).say("page-captain.no-pair"))))
+                        .toList();
         return new DayPlanView.Tie(
                 new TieViews(event).title(tie),
                 "/captain/proposal/" + tie.id(),

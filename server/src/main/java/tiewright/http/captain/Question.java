@@ -62,8 +62,8 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
         });
     }
 
-    /** Another draw, of the same question. */
-    private String again(Visit visit) {
+    /** This draw, and the address of another one of the same question. */
+    private ProposalView.Draw draw(Visit visit) {
         StringBuilder query = new StringBuilder("?seed=" + (seed + 1));
         for (String name : List.of("against", "aim", "floor", "learn", "tired")) {
             String typed = text(visit, name);
@@ -71,7 +71,7 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
                 query.append('&').append(name).append('=').append(typed);
             }
         }
-        return query.toString();
+        return new ProposalView.Draw(Long.toString(seed), query.toString());
     }
 
     ProposalView.Ask ask(Visit visit, TieId tie) {
@@ -123,8 +123,7 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
                                 List.of(
                                         Option.of("yes", words.say("page-captain.rest-counts"), tired),
                                         Option.of("no", words.say("page-captain.rest-does-not"), !tired)))),
-                Long.toString(seed),
-                again(visit));
+                draw(visit));
     }
 
     private String order() {

@@ -6,11 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
-import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
-import tiewright.http.answers.Answers;
 import tiewright.http.answers.OwnSheets;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
@@ -74,16 +72,7 @@ final class SheetPages implements Page {
         List<RubberNo> rubbers = here.id().rubbers(visit.event().conditions());
         Map<RubberNo, List<PlayerId>> chosen = SheetFields.chosen(form, rubbers);
         switch (form.text("step")) {
-            case "seal" -> {
-                Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
-                sheet.ifPresent(named -> askAboutHurt(visit, form, named));
-                String secret = visit.hall().tokens().secret();
-                visit.attempt(
-                        form,
-                        () -> new SealSheet(here.id(), visit.club(), sheet.orElseThrow(), secret),
-                        here.path(),
-                        tried -> open(here, chosen, tried));
-            }
+            case "seal" -> seal(here, form, chosen);
             case "keep" -> keep(here, form);
             case "hand-in" -> {
                 Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
@@ -98,17 +87,17 @@ final class SheetPages implements Page {
         }
     }
 
-    /** Nobody is barred; but somebody marked as hurt or ill is sealed only after a word with that person. */
-    private static void askAboutHurt(Visit visit, Form form, Sheet sheet) {
-        List<PlayerId> marked = visit.ask(Answers::new).hurt(visit.club()).stream()
-                .filter(sheet.players()::contains)
-                .toList();
-        if (!marked.isEmpty() && !form.isTicked(SheetScreen.ASKED)) {
-            form.fault(Refusal.of("form.ask-the-hurt")
-                    .with("players", marked)
-                    .with("count", marked.size())
-                    .at(SheetScreen.ASKED));
-        }
+    private static void seal(OwnExchange here, Form form, Map<RubberNo, List<PlayerId>> chosen) {
+        Visit visit = here.visit();
+        Optional<Sheet> sheet =
+                SheetFields.sheet(form, here.id().rubbers(visit.event().conditions()));
+        sheet.ifPresent(named -> HurtFirst.check(visit, form, named));
+        String secret = visit.hall().tokens().secret();
+        visit.attempt(
+                form,
+                () -> new SealSheet(here.id(), visit.club(), sheet.orElseThrow(), secret),
+                here.path(),
+                tried -> open(here, chosen, tried));
     }
 
     /** The same pairs in other rubbers. */

@@ -2,11 +2,8 @@ package tiewright.http.captain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import tiewright.event.Deadlines;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
@@ -22,8 +19,6 @@ import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.SheetFormView;
-import tiewright.http.visit.Cautions;
-import tiewright.http.visit.Fields;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
@@ -41,9 +36,6 @@ final class SheetScreen {
     private final String what;
 
     /** @param chosen who stands in the form: none, one or two for each rubber */
-    /** The field that says: they were asked. */
-    static final String ASKED = "hurt-asked";
-
     SheetScreen(OwnExchange here, Map<RubberNo, List<PlayerId>> chosen) {
         this.here = here;
         this.visit = here.visit();
@@ -66,7 +58,7 @@ final class SheetScreen {
                 kept.map(one -> inForYouNow(one.sheet())),
                 own.receipt().map(this::receipt),
                 exchange.isOpened() ? visit.words().say("page-captain.both-sheets-are-open-they") : "",
-                exchange.isOpened() ? SheetFormView.Asks.NOTHING : askedFirst(tried),
+                exchange.isOpened() ? SheetFormView.Asks.NOTHING : HurtFirst.asks(visit, tried),
                 new SheetNaming(here, chosen).form(tried, given, seal()),
                 actions());
         String title = visit.words()
@@ -103,55 +95,8 @@ final class SheetScreen {
                         ? ""
                         : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
                 exchange.deadline(),
-                String.join(" ", theirs()),
+                String.join(" ", new Theirs(here, other()).said()),
                 rule());
-    }
-
-    /** Whether the other club's is in, until when it can come, and who asked for the opening now. */
-    private List<String> theirs() {
-        List<String> said = new ArrayList<>();
-        VisibleExchange.VisibleSide other = exchange.side(here.side().other());
-        if (other.in()) {
-            said.add(visit.words().say("page-captain.theirs-in"));
-        } else {
-            Optional<String> last = exchange.deadline()
-                    .filter(at -> own.in())
-                    .map(at -> Deadlines.closes(at, visit.event().conditions()).minusSeconds(1))
-                    .map(at -> HallClock.said(visit.event().clock(at)));
-            said.add(last.map(at -> visit.words().say("page-captain.theirs-not-in-until", "last", at))
-                    .orElseGet(() -> visit.words().say("page-captain.theirs-not-in")));
-        }
-        stopped().ifPresent(said::add);
-        if (!exchange.isOpened() && other.openingAsked() && !own.openingAsked()) {
-            said.add(visit.words().say("page-captain.they-ask-to-open", "other", other()));
-        } else if (!exchange.isOpened() && own.openingAsked()) {
-            said.add(visit.words().say("page-captain.you-asked-to-open", "other", other()));
-        }
-        return said;
-    }
-
-    /** For both captains alike: what is left, and what differs. */
-    private Optional<String> stopped() {
-        if (here.id().kind() == SheetKind.RUBBERS || exchange.isOpened()) {
-            return Optional.empty();
-        }
-        String readings = visit.event().progress(here.tie()).held().stream()
-                .map(rubber -> TieViews.rubber(rubber) + ": "
-                        + here.tie().card(rubber).readings().stream()
-                                .map(reading -> TieViews.score(reading.games()))
-                                .collect(Collectors.joining(" / ")))
-                .collect(Collectors.joining(", "));
-        return visit.ask(Answers::new)
-                .restOfDecider(here.tie())
-                .map(rest -> visit.words()
-                        .say(
-                                "page-captain.clock-stands-still",
-                                "minutes",
-                                rest.toMinutes(),
-                                "seconds",
-                                String.format(Locale.ROOT, "%02d", rest.toSecondsPart()),
-                                "readings",
-                                readings));
     }
 
     private Receipt receipt(String code) {
@@ -181,24 +126,6 @@ final class SheetScreen {
                                 HallClock.said(visit.event().clock(at)))));
         lines.add(visit.ask(Answers::new).lateRule());
         return lines;
-    }
-
-    /** What the captain is asked before somebody marked as hurt or ill is named again. */
-    private SheetFormView.Asks askedFirst(Tried tried) {
-        List<String> lines = visit.ask(Answers::new).hurt(visit.club()).stream()
-                .map(visit.event()::name)
-                .map(Cautions::beforeNaming)
-                .toList();
-        return lines.isEmpty()
-                ? SheetFormView.Asks.NOTHING
-                : new SheetFormView.Asks(
-                        lines,
-                        Optional.of(Fields.of("sheet", tried)
-                                .tick(
-                                        ASKED,
-                                        visit.words().say("page-captain.before-naming-the-hurt"),
-                                        visit.words().say("page-captain.we-asked"),
-                                        false)));
     }
 
     private SheetView inForYouNow(Sheet sheet) {
@@ -237,21 +164,7 @@ final class SheetScreen {
             return actions;
         }
         String path = here.path();
-        if (own.told()) {
-            actions.add(ActionForm.of(
-                            "untell",
-                            path + "/untell",
-                            visit.words().say("page-captain.your-club-sees-it"),
-                            Button.other(visit.words().say("page-captain.hide-it-again")))
-                    .saying(visit.words().say("page-captain.who-has-read-it-knows")));
-        } else {
-            actions.add(ActionForm.of(
-                            "tell",
-                            path + "/tell",
-                            visit.words().say("page-captain.tell-my-club"),
-                            Button.other(visit.words().say("page-captain.let-my-club-see-it")))
-                    .saying(visit.words().say("page-captain.players-who-came-by-a")));
-        }
+        actions.add(own.told() ? untell(path) : tell(path));
         if (!own.openingAsked() && !exchange.past()) {
             actions.add(ActionForm.of(
                             "ask",
@@ -261,5 +174,23 @@ final class SheetScreen {
                     .saying(visit.words().say("page-captain.both-sheets-open-before-the")));
         }
         return actions;
+    }
+
+    private ActionForm tell(String path) {
+        return ActionForm.of(
+                        "tell",
+                        path + "/tell",
+                        visit.words().say("page-captain.tell-my-club"),
+                        Button.other(visit.words().say("page-captain.let-my-club-see-it")))
+                .saying(visit.words().say("page-captain.players-who-came-by-a"));
+    }
+
+    private ActionForm untell(String path) {
+        return ActionForm.of(
+                        "untell",
+                        path + "/untell",
+                        visit.words().say("page-captain.your-club-sees-it"),
+                        Button.other(visit.words().say("page-captain.hide-it-again")))
+                .saying(visit.words().say("page-captain.who-has-read-it-knows"));
     }
 }

@@ -65,14 +65,14 @@ public record ProposalView(
         }
     }
 
+    /** A question put by its address, so that it can be asked again; {@code said} is the question in one line. */
+    public record Ask(String address, String said, List<SelectField> fields, Draw draw) {}
+
     /**
-     * A question put by its address, so that it can be asked again.
-     *
-     * @param said the question in one line
-     * @param seed which draw
-     * @param again the address that draws again
+     * @param number which draw
+     * @param again the query that draws again
      */
-    public record Ask(String address, String said, List<SelectField> fields, String seed, String again) {}
+    public record Draw(String number, String again) {}
 
     public record Candidate(String pair, String words, DoubtBar chance) {}
 }
