@@ -139,9 +139,7 @@ final class CardScreen {
     /** @param shown what the card shows: of a rubber that was given up, not what it counts for */
     private CardFormView.Confirm confirm(Echo echo, List<Score> shown, String retired) {
         Words say = visit.words();
-        String score = shown.isEmpty()
-                ? say.say("page-desk.without-play")
-                : CardWords.score(shown, echo.winner());
+        String score = shown.isEmpty() ? say.say("page-desk.without-play") : CardWords.score(shown, echo.winner());
         String sentence = say.say(
                 echo.how() == How.PLAYED ? "page-desk.won" : "page-desk.won-otherwise",
                 "who",
