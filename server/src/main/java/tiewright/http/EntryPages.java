@@ -95,7 +95,7 @@ final class EntryPages implements Page {
                 .link()
                 .filter(own -> !own.name().equals(link.name()))
                 .isPresent();
-        return visit.ctx().method() == HandlerType.GET
+        return visit.ctx().method().equals(HandlerType.GET)
                 && (site == null ? !other : site.equals("none") || site.equals("same-origin"));
     }
 
