@@ -71,8 +71,6 @@ final class DeciderAnswer {
                 ProposedSheets.bar(
                         visit,
                         visit.words().say("page-captain.chance-in-the-decider"),
-                        one.chance(),
-                        one.low(),
-                        one.high()));
+                        new ProposedSheets.Doubted(one.chance(), one.low(), one.high())));
     }
 }

@@ -51,11 +51,8 @@ final class ProposalAnswer {
         List<String> impossible = List.of();
         List<ProposalView.Part> parts = new ArrayList<>();
         if (proposal instanceof Proposal.Proposed proposed) {
-            ProposedSheet first = proposed.sheets().get(0);
-            best = Optional.of(sheets.sheet(first, "", true));
-            parts.add(new ProposalView.Part(say("page-captain.nearly-as-good"), nearly(proposed, first)));
-            parts.add(new ProposalView.Part(say("page-captain.and-if"), andIf(proposed)));
-            parts.add(new ProposalView.Part(say("page-captain.why"), why(proposed, first)));
+            best = Optional.of(sheets.sheet(proposed.sheets().get(0), "", true));
+            parts.addAll(parts(proposed));
         } else if (proposal instanceof Proposal.Impossible none) {
             impossible = sentences(none.reasons());
             parts.add(new ProposalView.Part(
@@ -70,6 +67,14 @@ final class ProposalAnswer {
                 List.of(inShort(visit, inputs)),
                 Optional.of(asked.ask(visit, tie.id())),
                 forms);
+    }
+
+    private List<ProposalView.Part> parts(Proposal.Proposed proposed) {
+        ProposedSheet first = proposed.sheets().get(0);
+        return List.of(
+                new ProposalView.Part(say("page-captain.nearly-as-good"), nearly(proposed, first)),
+                new ProposalView.Part(say("page-captain.and-if"), andIf(proposed)),
+                new ProposalView.Part(say("page-captain.why"), why(proposed, first)));
     }
 
     private List<ProposalView.Fold> nearly(Proposal.Proposed proposed, ProposedSheet first) {

@@ -88,16 +88,6 @@ final class ProposalPages implements Page {
 
     private static ProposalView.Head head(Visit visit, Tie tie, Question asked, LineupInputs inputs) {
         ExchangeId id = tie.isOpened() ? ExchangeId.decider(tie.id()) : ExchangeId.sheets(tie.id());
-        String by = visit.event()
-                .deadline(id)
-                .map(at -> visit.words()
-                        .say(
-                                "page-captain.other-seal-by",
-                                "other",
-                                other(visit, tie),
-                                "at",
-                                HallClock.said(visit.event().clock(at))))
-                .orElse(other(visit, tie));
         Basis basis = inputs.basis();
         boolean known = basis.cards() + basis.earlier() + basis.filmed() > 0
                 || !visit.hall().ledger().privateOf(visit.club()).forms().isEmpty();
@@ -108,12 +98,25 @@ final class ProposalPages implements Page {
                                         ? "page-captain.who-plays-the-decider"
                                         : "page-captain.best-sheet-"
                                                 + asked.aim().code()),
-                by,
+                by(visit, tie, id),
                 visit.event().deadline(id),
                 known
                         ? Optional.empty()
                         : Optional.of(new NavLink(
                                 "/captain/squad", visit.words().say("page-captain.rate-the-squad"), false)));
+    }
+
+    private static String by(Visit visit, Tie tie, ExchangeId id) {
+        return visit.event()
+                .deadline(id)
+                .map(at -> visit.words()
+                        .say(
+                                "page-captain.other-seal-by",
+                                "other",
+                                other(visit, tie),
+                                "at",
+                                HallClock.said(visit.event().clock(at))))
+                .orElse(other(visit, tie));
     }
 
     private static List<ActionForm> forms(Visit visit, Tie tie, Tried tried) {

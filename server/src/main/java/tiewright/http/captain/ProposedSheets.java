@@ -39,9 +39,7 @@ final class ProposedSheets {
                 bar(
                         visit,
                         visit.words().say("page-captain.chance-to-win-the-tie"),
-                        sheet.chance(),
-                        sheet.low(),
-                        sheet.high()),
+                        new Doubted(sheet.chance(), sheet.low(), sheet.high())),
                 sheet.reasons().stream().map(words::sentence).toList(),
                 usable ? List.of(use(sheet)) : List.of());
     }
@@ -52,7 +50,7 @@ final class ProposedSheets {
                 line.pair().map(pair -> names(visit, pair)).orElse(visit.words().say("page-captain.no-pair")),
                 line.pair().map(this::askFirst).orElse(""),
                 line.chance().map(LineupWords::whole).orElse(visit.words().say("page-captain.not-played")),
-                line.chance().map(chance -> bar(visit, line.rubber().toString(), chance, chance, chance)));
+                line.chance().map(chance -> bar(visit, line.rubber().toString(), new Doubted(chance, chance, chance))));
     }
 
     private String askFirst(Pair pair) {
@@ -108,9 +106,13 @@ final class ProposedSheets {
                         visit.event().name(pair.second()));
     }
 
-    static DoubtBar bar(Visit visit, String label, double best, double low, double high) {
-        double from = Math.min(low, best);
-        double to = Math.max(high, best);
+    /** A chance with both ends of its range, from 0 to 1. */
+    record Doubted(double best, double low, double high) {}
+
+    static DoubtBar bar(Visit visit, String label, Doubted chance) {
+        double best = chance.best();
+        double from = Math.min(chance.low(), best);
+        double to = Math.max(chance.high(), best);
         String said = visit.words()
                 .say(
                         "page-captain.could-be",

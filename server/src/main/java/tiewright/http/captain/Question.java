@@ -86,44 +86,52 @@ record Question(LineupProblem.Against against, Aim.Kind aim, int floor, boolean 
                         words.say("page-captain.order-" + order()),
                         "rest",
                         words.say(tired ? "page-captain.rest-counts" : "page-captain.rest-does-not")),
-                List.of(
-                        SelectField.of(
-                                "aim",
-                                words.say("page-captain.what-this-tie-is-for"),
-                                "",
-                                Stream.of(Aim.Kind.values())
-                                        .map(kind -> Option.of(
-                                                kind.code(), words.say("page-captain.aim-" + kind.code()), aim == kind))
-                                        .toList()),
-                        SelectField.of(
-                                "against",
-                                words.say("page-captain.what-you-expect"),
-                                "",
-                                Stream.of("unknown", "straight")
-                                        .map(code -> Option.of(
-                                                code, words.say("page-captain.order-" + code), order().equals(code)))
-                                        .toList()),
-                        SelectField.of(
-                                "floor",
-                                words.say("page-captain.rubbers-for-everybody"),
-                                words.say("page-captain.none-promised"),
-                                IntStream.rangeClosed(1, MOST_PROMISED)
-                                        .mapToObj(count -> Option.of(
-                                                Integer.toString(count), Integer.toString(count), count == floor))
-                                        .toList()),
-                        SelectField.of(
-                                "learn",
-                                words.say("page-captain.among-equal-sheets"),
-                                words.say("page-captain.no-matter-which"),
-                                List.of(Option.of("yes", words.say("page-captain.teaches-most"), learning))),
-                        SelectField.of(
-                                "tired",
-                                words.say("page-captain.rest-since"),
-                                "",
-                                List.of(
-                                        Option.of("yes", words.say("page-captain.rest-counts"), tired),
-                                        Option.of("no", words.say("page-captain.rest-does-not"), !tired)))),
+                Stream.of(expected(words), minded(words)).flatMap(List::stream).toList(),
                 draw(visit));
+    }
+
+    private List<SelectField> expected(Words words) {
+        return List.of(
+                SelectField.of(
+                        "aim",
+                        words.say("page-captain.what-this-tie-is-for"),
+                        "",
+                        Stream.of(Aim.Kind.values())
+                                .map(kind -> Option.of(
+                                        kind.code(), words.say("page-captain.aim-" + kind.code()), aim == kind))
+                                .toList()),
+                SelectField.of(
+                        "against",
+                        words.say("page-captain.what-you-expect"),
+                        "",
+                        Stream.of("unknown", "straight")
+                                .map(code ->
+                                        Option.of(code, words.say("page-captain.order-" + code), order().equals(code)))
+                                .toList()));
+    }
+
+    private List<SelectField> minded(Words words) {
+        return List.of(
+                SelectField.of(
+                        "floor",
+                        words.say("page-captain.rubbers-for-everybody"),
+                        words.say("page-captain.none-promised"),
+                        IntStream.rangeClosed(1, MOST_PROMISED)
+                                .mapToObj(count ->
+                                        Option.of(Integer.toString(count), Integer.toString(count), count == floor))
+                                .toList()),
+                SelectField.of(
+                        "learn",
+                        words.say("page-captain.among-equal-sheets"),
+                        words.say("page-captain.no-matter-which"),
+                        List.of(Option.of("yes", words.say("page-captain.teaches-most"), learning))),
+                SelectField.of(
+                        "tired",
+                        words.say("page-captain.rest-since"),
+                        "",
+                        List.of(
+                                Option.of("yes", words.say("page-captain.rest-counts"), tired),
+                                Option.of("no", words.say("page-captain.rest-does-not"), !tired))));
     }
 
     private String order() {

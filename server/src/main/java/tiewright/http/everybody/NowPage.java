@@ -76,10 +76,6 @@ final class NowPage implements Page {
         TieViews ties = visit.ties();
         List<Tie> playing = playing(event);
         List<CourtRow> on = playing.stream().map(rows::playing).toList();
-        List<Tie> ended = new ArrayList<>(TieOrder.sorted(event.ties().stream()
-                .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
-                .toList()));
-        Collections.reverse(ended);
         return new NowView(
                 own.map(club -> mine(visit, club)),
                 on,
@@ -91,12 +87,21 @@ final class NowPage implements Page {
                         .limit(A_FEW)
                         .map(rows::next)
                         .toList(),
-                ended.stream().limit(A_FEW).map(ties::line).toList(),
+                ended(event).stream().limit(A_FEW).map(ties::line).toList(),
                 latest(event),
                 visit.ask(Answers::new).finalPlacing().stream()
                         .map(event::clubName)
                         .toList(),
                 !event.ties().isEmpty());
+    }
+
+    /** The last one first. */
+    private static List<Tie> ended(VisibleEvent event) {
+        List<Tie> ended = new ArrayList<>(TieOrder.sorted(event.ties().stream()
+                .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
+                .toList()));
+        Collections.reverse(ended);
+        return ended;
     }
 
     private static List<Tie> playing(VisibleEvent event) {
