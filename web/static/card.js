@@ -72,7 +72,8 @@ function pad(inputs, main, asIs) {
     const score = said ? `${Math.max(home, away)}-${Math.min(home, away)}` : "";
     sides.forEach((each, at) => each.classList.toggle("won", at === winner));
     for (const key of keys) key.classList.toggle("chosen", winner >= 0 && key.dataset.lost === inputs[1 - winner].value);
-    form.querySelector(".pad h2").textContent = side ? sides[1 - winner].dataset.points : "\u00A0";
+    const points = form.querySelector(".pad h2");
+    points.textContent = side ? sides[1 - winner].dataset.points : points.dataset.before;
     echo.textContent = said ? side.dataset.won.replace("{score}", score) : "";
     main.textContent = said ? side.dataset.record.replace("{score}", score) : asIs;
     if (said) form.append(confirmed);

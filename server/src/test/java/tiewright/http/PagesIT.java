@@ -23,6 +23,7 @@ import tiewright.plainfiles.ImportEvent;
  * back, and public pages of less than 200 kB with all that they load.
  */
 class PagesIT {
+    private static final int HEIGHT = 900;
     private static final List<Integer> WIDTHS = List.of(390, 1280);
     private static final long MOST_BYTES = 200_000;
     private static final List<String> PUBLIC = List.of(
@@ -191,7 +192,7 @@ class PagesIT {
 
     private void look(String who, List<String> pages) {
         for (int width : WIDTHS) {
-            browser.size(width, 900);
+            browser.size(width, HEIGHT);
             for (String page : pages) {
                 browser.go(page);
                 String where = who + ", " + page + " at " + width + " px";
@@ -205,9 +206,19 @@ class PagesIT {
                 found.assertThat(overhang())
                         .as("px beyond the screen: " + where)
                         .isLessThanOrEqualTo(0);
+                unrolled(width);
                 found.assertThat(browser.faults()).as("axe: " + where).isEmpty();
+                browser.size(width, HEIGHT);
                 found.assertThat(browser.complaints()).as("log: " + where).isEmpty();
             }
+        }
+    }
+
+    /** Whole in sight: a bar that stays under the thumb covers by half whatever happens to be scrolled under it. */
+    private void unrolled(int width) {
+        int tall = ((Number) browser.js("return document.documentElement.scrollHeight")).intValue();
+        if (tall > HEIGHT) {
+            browser.size(width, tall);
         }
     }
 
