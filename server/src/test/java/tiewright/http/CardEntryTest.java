@@ -203,7 +203,7 @@ class CardEntryTest {
             assertThat(served.as(Role.DESK).send(RUBBER, RUBBER, typed).text())
                     .contains(
                             "by the conditions points kept, the other side lifted 8-11; to nil 0-11; as it stood 8-6.",
-                            "won 6-8, Club N retired");
+                            "won 6-8: Club N retired");
         }
     }
 }

@@ -31,7 +31,7 @@ class DeciderDoorTest {
     void a_void_rubber_of_three_opens_the_way_to_the_decider() {
         try (Served served = served(ofThree().card("A1", "3", "", How.VOID))) {
             Guest captain = served.captain("N");
-            assertThat(captain.get("/captain").text()).contains("Name the pair for the decider");
+            assertThat(captain.get("/captain").text()).contains("Name the pair");
             assertThat(captain.get("/captain").body()).contains(DOOR);
             assertThat(captain.send(DOOR, DOOR, Map.of("step", "seal", "sheet-D-first", "N1", "sheet-D-second", "N2"))
                             .text())

@@ -130,7 +130,7 @@ class SilenceTest {
     @Test
     void somebody_marked_as_hurt_is_sealed_only_after_a_word() {
         served.given(List.of(), List.of(new PrivateNote.HurtMarked(PlayerId.of("N3"), true)));
-        assertThat(home.get("/captain/proposal/A1").text()).contains("Player N3 is marked as hurt or ill today");
+        assertThat(home.get("/captain/proposal/A1").text()).contains("ask Player N3 first");
         assertThat(home.get("/captain/day").text()).contains("Player N3 is marked as hurt or ill today");
         Guest.Got asked = home.send(SHEET, SHEET, names("N"));
         assertThat(asked.status()).isEqualTo(422);

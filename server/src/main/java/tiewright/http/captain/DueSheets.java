@@ -16,6 +16,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.views.CaptainView;
+import tiewright.http.visit.Countdowns;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
@@ -88,12 +89,16 @@ final class DueSheets {
 
     private List<String> lines(VisibleExchange exchange, Side side, String other) {
         List<String> lines = new ArrayList<>();
-        exchange.deadline().ifPresent(at -> lines.add(words.say("page-captain.seal-it-by", "at", said(at))));
+        Optional<String> late =
+                exchange.deadline().map(at -> Countdowns.late(visit, at)).filter(said -> !said.isEmpty());
+        exchange.deadline()
+                .ifPresent(at -> lines.add(late.orElseGet(() -> words.say("page-captain.seal-it-by", "at", said(at)))));
         String theirs =
                 exchange.side(side.other()).in() ? "page-captain.theirs-is-in" : "page-captain.theirs-is-not-in";
         boolean grace = event.conditions().lateSheet() == LateSheet.GRACE
                 && event.conditions().graceMinutes() > 0
-                && exchange.deadline().isPresent();
+                && exchange.deadline().isPresent()
+                && late.isEmpty();
         Duration more = Duration.ofMinutes(event.conditions().graceMinutes());
         String until = grace
                 ? " "

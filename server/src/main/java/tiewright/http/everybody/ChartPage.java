@@ -42,7 +42,7 @@ final class ChartPage implements Page {
                 visit -> Screen.of(
                         "board",
                         visit.words().say("page-everybody.on-court-and-next"),
-                        NowPage.view(visit, Optional.empty())));
+                        NowPage.view(visit.asStranger(), Optional.empty())));
     }
 
     private static ChartView view(Visit visit) {

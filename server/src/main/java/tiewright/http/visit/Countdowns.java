@@ -64,6 +64,11 @@ public final class Countdowns {
         return new Countdown.Words(still, late, now.isBefore(deadline) ? "" : now.isBefore(closes) ? still : late);
     }
 
+    /** What is said once the deadline has passed: that it is still taken and until when, or who decides now; empty before it. */
+    public static String late(Visit visit, Instant deadline) {
+        return after(visit, deadline).now();
+    }
+
     /** What every page of a captain counts down: sheets of the own club that are due within the hour, the first one first. */
     static List<Countdown> dueSoon(Visit visit) {
         if (visit.role() != Role.CAPTAIN) {
