@@ -118,9 +118,9 @@ final class ServeCommand implements Callable<Integer> {
                 out.println(FirstPage.of(service.url()));
                 return 0;
             }
+            Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
             out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
             out.flush();
-            Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
             stop.await();
         } catch (LedgerException | IllegalArgumentException refused) {
             throw new BadInput(String.valueOf(refused.getMessage()));

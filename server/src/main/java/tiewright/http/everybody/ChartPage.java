@@ -37,12 +37,12 @@ final class ChartPage implements Page {
         routes.everybodys(
                 "/plan/clubs",
                 visit -> Screen.of("lists", visit.words().say("page-everybody.order-of-play-club-by"), lists(visit)));
-        routes.everybodys(
+        routes.onTheWall(
                 "/board",
                 visit -> Screen.of(
                         "board",
                         visit.words().say("page-everybody.on-court-and-next"),
-                        NowPage.view(visit.asStranger(), Optional.empty())));
+                        NowPage.view(visit, Optional.empty())));
     }
 
     private static ChartView view(Visit visit) {

@@ -31,6 +31,11 @@ public final class Routes {
         get(Door.ANYBODY, path, visit -> visit.showEverybodys(page));
     }
 
+    /** A page for a wall: as anybody without a link gets it, whoever opens it. */
+    public void onTheWall(String path, Function<Visit, Screen> page) {
+        get(Door.ANYBODY, path, visit -> visit.asStranger().showEverybodys(page));
+    }
+
     public void post(Door door, String path, Consumer<Visit> page) {
         routes.post(path, ctx -> page.accept(visits.visit(ctx)), door);
     }
