@@ -34,6 +34,11 @@ public final class Deadlines {
         return deadline.plus(THE_MINUTE_ITSELF).plus(grace);
     }
 
+    /** The last minute, as the hall's clock shows it, in which a first sheet is still taken. */
+    public static Instant lastMinute(Instant deadline, Conditions conditions) {
+        return closes(deadline, conditions).minus(THE_MINUTE_ITSELF);
+    }
+
     private static Optional<Instant> beforeStart(Event event, Tie tie) {
         return event.startsAt(tie)
                 .map(start -> start.minus(event.conditions().sheetDeadlineMinutes(), ChronoUnit.MINUTES));

@@ -13,8 +13,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.TieId;
 
@@ -56,15 +54,7 @@ class BlindExchangeTest {
 
     private static Served oneTie() {
         Days day = Days.oneTie();
-        return Served.empty(Days.moment("09:00"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names(day));
-    }
-
-    private static List<PrivateNote> names(Days day) {
-        return day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
+        return Served.of(day, Days.moment("09:00"));
     }
 
     private static Map<String, String> names(String club, List<String> players) {

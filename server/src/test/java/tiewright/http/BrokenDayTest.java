@@ -12,8 +12,6 @@ import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.How;
 import tiewright.event.OrderOfPlay;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
@@ -28,8 +26,7 @@ class BrokenDayTest {
     private static final String PLAN = "/organiser/plan";
     private static final String BREAKS = "/organiser/day-breaks";
     private final Days day = day();
-    private final Served served = Served.empty(Days.moment("13:00"))
-            .given(day.facts().stream().map(Recorded::fact).toList(), names());
+    private final Served served = Served.of(day, Days.moment("13:00"));
 
     private static Days day() {
         Days day = Days.empty()
@@ -51,13 +48,6 @@ class BrokenDayTest {
             }
         }
         return day;
-    }
-
-    private List<PrivateNote> names() {
-        return day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
     }
 
     @AfterEach

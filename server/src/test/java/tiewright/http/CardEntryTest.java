@@ -9,8 +9,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Card;
 import tiewright.event.Days;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
@@ -21,12 +19,7 @@ class CardEntryTest {
 
     private static Served opened() {
         Days day = Days.oneTie().opened("A1");
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("10:05"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("10:05"));
     }
 
     private static Map<String, String> score(String home, String away) {

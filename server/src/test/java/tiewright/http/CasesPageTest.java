@@ -7,7 +7,6 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
 import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -23,12 +22,7 @@ class CasesPageTest {
                 .cards("A1", "11-5", "11-5", "11-5", "5-11")
                 .player("S9", "S", 9)
                 .named("S9", "Player N3");
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("12:00"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("12:00"));
     }
 
     @Test

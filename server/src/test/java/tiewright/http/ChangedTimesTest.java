@@ -8,8 +8,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 
 /** A changed time is seen by everybody it concerns: old struck, new, why, and the desk ticks who was told. */
@@ -17,15 +15,7 @@ class ChangedTimesTest {
     private static final String OLD =
             "<s class=\"old\"><span class=\"hidden-words\">No longer: </span>10:00, court 1</s>";
     private final Days day = Days.oneTie();
-    private final Served served = Served.empty(Days.moment("09:00"))
-            .given(
-                    day.facts().stream().map(Recorded::fact).toList(),
-                    day.directory().people().entrySet().stream()
-                            .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                                    one.getKey(),
-                                    one.getValue().name(),
-                                    one.getValue().bornYear()))
-                            .toList());
+    private final Served served = Served.of(day, Days.moment("09:00"));
 
     @AfterEach
     void stop() {

@@ -11,8 +11,6 @@ import tiewright.correction.CupDay;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.PlayFact;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
@@ -23,12 +21,7 @@ class CorrectionPagesTest {
 
     static Served cup() {
         Days day = CupDay.advanced();
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("13:31"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("13:31"));
     }
 
     private static Map<String, String> score(String home, String away) {

@@ -6,8 +6,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.Days;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 
 /** What a captain reads around the deadline of a sheet, 09:50 with five minutes of grace: never that something is closed which is open. */
 class GracePagesTest {
@@ -19,15 +17,7 @@ class GracePagesTest {
                 .with(Setting.LATE_SHEET, "grace")
                 .with(Setting.GRACE_MINUTES, "5")
                 .with(Setting.SHEET_DEADLINE_MINUTES, "10");
-        return Served.empty(Days.moment("09:00"))
-                .given(
-                        day.facts().stream().map(Recorded::fact).toList(),
-                        day.directory().people().entrySet().stream()
-                                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                                        one.getKey(),
-                                        one.getValue().name(),
-                                        one.getValue().bornYear()))
-                                .toList());
+        return Served.of(day, Days.moment("09:00"));
     }
 
     @AfterEach

@@ -12,7 +12,6 @@ import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
@@ -29,12 +28,7 @@ class InjuryPagesTest {
                 .does(new CallToCourt(TieId.of("A1"), RubberNo.of(3), "1"))
                 .poolTie("A2", "A", 2, "N", "S")
                 .timed("A2", "14:00", "2");
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("11:02"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("11:02"));
     }
 
     @Test

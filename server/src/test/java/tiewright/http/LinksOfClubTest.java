@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.TieId;
 
@@ -36,12 +34,7 @@ class LinksOfClubTest {
 
     private static Served oneTie() {
         Days day = Days.oneTie();
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("09:00"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("09:00"));
     }
 
     private static Guest.Got seal(Guest captain, String club, int first) {

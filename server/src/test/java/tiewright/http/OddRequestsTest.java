@@ -14,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import tiewright.desk.PostNotice;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.TieId;
 
@@ -25,12 +23,7 @@ class OddRequestsTest {
 
     private static Served oneTie() {
         Days day = Days.oneTie();
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment("09:00"))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment("09:00"));
     }
 
     private static Map<String, String> sheet(String club, int first) {

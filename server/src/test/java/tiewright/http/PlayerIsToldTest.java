@@ -2,15 +2,12 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.OfficialFact;
-import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 
 /** What a player's page says of when the player may be needed, and of what was played. */
 class PlayerIsToldTest {
@@ -27,12 +24,7 @@ class PlayerIsToldTest {
     }
 
     private static Served served(Days day, String at) {
-        List<PrivateNote> names = day.directory().people().entrySet().stream()
-                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                        one.getKey(), one.getValue().name(), one.getValue().bornYear()))
-                .toList();
-        return Served.empty(Days.moment(at))
-                .given(day.facts().stream().map(Recorded::fact).toList(), names);
+        return Served.of(day, Days.moment(at));
     }
 
     private static String page(Days day, String at, String player) {

@@ -16,11 +16,13 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
+import tiewright.event.Days;
 import tiewright.event.Decision;
 import tiewright.event.Fact;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote;
+import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.ledger.Answer;
@@ -54,6 +56,19 @@ public final class Served implements AutoCloseable {
     /** Nothing has been entered. */
     public static Served empty(Instant now) {
         return new Served(now);
+    }
+
+    /** A day that is written down, with the names of its players. */
+    public static Served of(Days day, Instant now) {
+        return empty(now)
+                .given(
+                        day.facts().stream().map(Recorded::fact).toList(),
+                        day.directory().people().entrySet().stream()
+                                .map(one -> new PrivateNote.PersonNamed(
+                                        one.getKey(),
+                                        one.getValue().name(),
+                                        one.getValue().bornYear()))
+                                .toList());
     }
 
     /** Appends facts as they are: for what a test takes as given. */

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
-import tiewright.event.Recorded;
 import tiewright.event.Role;
 
 /** What used to happen in silence: who did it reads what became of it, and whoever it concerns reads it too. */
@@ -22,15 +21,7 @@ class SilenceTest {
 
     private static Served served() {
         Days day = Days.oneTie();
-        return Served.empty(Days.moment("09:00"))
-                .given(
-                        day.facts().stream().map(Recorded::fact).toList(),
-                        day.directory().people().entrySet().stream()
-                                .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                                        one.getKey(),
-                                        one.getValue().name(),
-                                        one.getValue().bornYear()))
-                                .toList());
+        return Served.of(day, Days.moment("09:00"));
     }
 
     @AfterEach

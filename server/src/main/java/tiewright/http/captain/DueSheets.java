@@ -1,13 +1,12 @@
 package tiewright.http.captain;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import tiewright.conditions.LateSheet;
+import tiewright.event.Deadlines;
 import tiewright.event.ExchangeId;
 import tiewright.event.SheetKind;
 import tiewright.event.Side;
@@ -89,25 +88,18 @@ final class DueSheets {
 
     private List<String> lines(VisibleExchange exchange, Side side, String other) {
         List<String> lines = new ArrayList<>();
-        Optional<String> late =
-                exchange.deadline().map(at -> Countdowns.late(visit, at)).filter(said -> !said.isEmpty());
-        exchange.deadline()
-                .ifPresent(at -> lines.add(late.orElseGet(() -> words.say("page-captain.seal-it-by", "at", said(at)))));
-        String theirs =
-                exchange.side(side.other()).in() ? "page-captain.theirs-is-in" : "page-captain.theirs-is-not-in";
-        boolean grace = event.conditions().lateSheet() == LateSheet.GRACE
-                && event.conditions().graceMinutes() > 0
-                && exchange.deadline().isPresent()
-                && late.isEmpty();
-        Duration more = Duration.ofMinutes(event.conditions().graceMinutes());
-        String until = grace
-                ? " "
-                        + words.say(
-                                "page-captain.grace-until",
-                                "at",
-                                said(exchange.deadline().orElseThrow().plus(more)))
-                : "";
-        lines.add(words.say(theirs, "other", other) + until);
+        Optional<Instant> deadline = exchange.deadline();
+        Optional<String> late = deadline.map(at -> Countdowns.late(visit, at)).filter(said -> !said.isEmpty());
+        deadline.map(at -> late.orElseGet(() -> words.say("page-captain.seal-it-by", "at", said(at))))
+                .ifPresent(lines::add);
+        String theirs = words.say(
+                exchange.side(side.other()).in() ? "page-captain.theirs-is-in" : "page-captain.theirs-is-not-in",
+                "other",
+                other);
+        Optional<String> grace = deadline.map(at -> Deadlines.lastMinute(at, event.conditions()))
+                .filter(last -> late.isEmpty() && last.isAfter(deadline.orElseThrow()))
+                .map(last -> words.say("page-captain.grace-until", "at", said(last)));
+        lines.add(theirs + grace.map(until -> " " + until).orElse(""));
         return lines;
     }
 

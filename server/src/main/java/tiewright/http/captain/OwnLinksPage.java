@@ -9,10 +9,8 @@ import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
-import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
-import tiewright.http.pieces.EmptyPlace;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.ReasonTable;
@@ -57,7 +55,7 @@ final class OwnLinksPage implements Page {
             case "replace" -> {
                 LinkSlips slips = new LinkSlips(visit, HERE);
                 slips.addInPlaceOf(link);
-                show(visit, form, slips);
+                slips.make(form, tried -> screen(visit, tried));
             }
             default -> {
                 if (isOwn(visit, link)) {
@@ -79,27 +77,7 @@ final class OwnLinksPage implements Page {
         String label = form.mustText("label");
         LinkSlips slips = new LinkSlips(visit, HERE);
         role.ifPresent(one -> slips.add(one, Optional.of(visit.club()), player, label));
-        show(visit, form, slips);
-    }
-
-    /** The secrets are in the answer to the first press only. */
-    private static void show(Visit visit, Form form, LinkSlips slips) {
-        visit.attempt(
-                form,
-                () -> new Together(slips.decisions()),
-                done -> slips.show(done.again(), shownAlready(visit)),
-                tried -> screen(visit, tried));
-    }
-
-    private static Screen shownAlready(Visit visit) {
-        return Screen.of(
-                "failure",
-                visit.words().say("page-captain.links-shown-once"),
-                new EmptyPlace(
-                        visit.words().say("page-captain.nobody-can-show-them-again"),
-                        visit.words().say("page-captain.replace-a-lost-one"),
-                        HERE,
-                        visit.words().say("page-captain.to-the-links")));
+        slips.make(form, tried -> screen(visit, tried));
     }
 
     private static Screen screen(Visit visit, Tried tried) {

@@ -28,8 +28,7 @@ record Theirs(OwnExchange here, String other) {
             Optional<String> last = here.exchange()
                     .deadline()
                     .filter(at -> here.own().in())
-                    .map(at -> Deadlines.closes(at, here.visit().event().conditions())
-                            .minusSeconds(1))
+                    .map(at -> Deadlines.lastMinute(at, here.visit().event().conditions()))
                     .map(at -> HallClock.said(here.visit().event().clock(at)));
             said.add(last.map(at -> here.visit().words().say("page-captain.theirs-not-in-until", "last", at))
                     .orElseGet(() -> here.visit().words().say("page-captain.theirs-not-in")));

@@ -6,15 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.ClubId;
-import tiewright.event.Decision;
 import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
-import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
-import tiewright.http.pieces.EmptyPlace;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.LinksView;
 import tiewright.http.views.WorkView;
@@ -60,17 +57,17 @@ final class LinksPage implements Page {
         LinkSlips slips = new LinkSlips(visit, HERE);
         role.ifPresent(one -> slips.add(
                 one, one.isOfAClub() ? club : Optional.empty(), one.isOfAClub() ? player : Optional.empty(), label));
-        make(visit, form, slips, slips.decisions());
+        slips.make(form, tried -> screen(visit, tried));
     }
 
     private static void makeCaptains(Visit visit) {
         Form form = visit.form();
         LinkSlips slips = new LinkSlips(visit, HERE);
         slips.addCaptains();
-        if (slips.decisions().isEmpty()) {
+        if (slips.isEmpty()) {
             form.fault(Refusal.of("form.links-are-there"));
         }
-        make(visit, form, slips, slips.decisions());
+        slips.make(form, tried -> screen(visit, tried));
     }
 
     private static void makePlayers(Visit visit) {
@@ -78,10 +75,10 @@ final class LinksPage implements Page {
         Optional<ClubId> club = form.must("of-club", form.read("of-club", "form.not-a-code", ClubId::of));
         LinkSlips slips = new LinkSlips(visit, HERE);
         club.ifPresent(slips::addPlayers);
-        if (club.isPresent() && slips.decisions().isEmpty()) {
+        if (club.isPresent() && slips.isEmpty()) {
             form.fault(Refusal.of("form.links-are-there").at("of-club"));
         }
-        make(visit, form, slips, slips.decisions());
+        slips.make(form, tried -> screen(visit, tried));
     }
 
     /** The press says what: {@code revoke L3} or {@code replace L3}. */
@@ -95,33 +92,13 @@ final class LinksPage implements Page {
         if (press[0].equals("replace")) {
             LinkSlips slips = new LinkSlips(visit, HERE);
             slips.addInPlaceOf(link);
-            make(visit, form, slips, slips.decisions());
+            slips.make(form, tried -> screen(visit, tried));
             return;
         }
         if (visit.visitor().link().filter(own -> own.name().equals(link.name())).isPresent()) {
             form.fault(Refusal.of("form.own-link").with("link", link.name()));
         }
         visit.attempt(form, () -> new RevokeLink(link.name()), HERE, tried -> screen(visit, tried));
-    }
-
-    /** The secrets are in the answer to the first press only: the same press sent again cannot show them. */
-    private static void make(Visit visit, Form form, LinkSlips slips, List<Decision> decisions) {
-        visit.attempt(
-                form,
-                () -> new Together(decisions),
-                done -> slips.show(done.again(), shownAlready()),
-                tried -> screen(visit, tried));
-    }
-
-    private static Screen shownAlready() {
-        return Screen.of(
-                "failure",
-                "These links were shown once already",
-                new EmptyPlace(
-                        "Nobody can show them again: only their fingerprints are kept.",
-                        "If a slip was lost before it was printed, replace that link in the list; the old one then no longer holds.",
-                        HERE,
-                        "To the list of links"));
     }
 
     private static Screen screen(Visit visit, Tried tried) {

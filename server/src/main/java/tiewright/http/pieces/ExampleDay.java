@@ -51,7 +51,6 @@ final class ExampleDay {
                 List.of(card(), blankCard(), card(), blankCard()),
                 table(),
                 bracket(),
-                courts(),
                 notices(),
                 next(),
                 doNext(),
@@ -350,25 +349,6 @@ final class ExampleDay {
                                         unknown,
                                         "15:30, courts 1 and 2",
                                         NONE)))));
-    }
-
-    private static CourtStrip courts() {
-        return new CourtStrip(List.of(
-                new CourtStrip.Court(
-                        "Court",
-                        "1",
-                        PLAYING,
-                        "Millrace, Harrow Lane: decider",
-                        "called 12:55",
-                        "Next 14:00: semi-final 1"),
-                new CourtStrip.Court(
-                        "Court",
-                        "2",
-                        new State(Mark.PLAIN, "Free"),
-                        "Nothing until 14:00",
-                        "",
-                        "Next 14:00: semi-final 1"),
-                new CourtStrip.Court("Court", "12", new State(Mark.STOP, "Closed"), "Wet floor", "since 12:20", "")));
     }
 
     private static List<Notice> notices() {

@@ -19,7 +19,6 @@ public record Examples(
         List<CardView> cards,
         ReasonTable table,
         Bracket bracket,
-        CourtStrip courts,
         List<Notice> notices,
         List<NextCard> next,
         DoNext doNext,

@@ -58,7 +58,8 @@ public final class Countdowns {
     private static Countdown.Words after(Visit visit, Instant deadline) {
         Instant closes = Deadlines.closes(deadline, visit.event().conditions());
         Instant now = visit.event().now();
-        String last = HallClock.said(visit.event().clock(closes.minusSeconds(1)));
+        String last = HallClock.said(
+                visit.event().clock(Deadlines.lastMinute(deadline, visit.event().conditions())));
         String still = visit.words().say("page-visit.late-and-still-taken", "last", last);
         String late = visit.words().say("page-visit.the-deadline-has-passed-see");
         return new Countdown.Words(still, late, now.isBefore(deadline) ? "" : now.isBefore(closes) ? still : late);

@@ -3,6 +3,7 @@ package tiewright.http.visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
@@ -10,7 +11,9 @@ import tiewright.event.Link;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
+import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.EmptyPlace;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.views.LinksMadeView;
 import tiewright.paper.QrCode;
@@ -116,20 +119,37 @@ public final class LinkSlips {
         return words.say("page-visit.may." + role.code());
     }
 
-    public List<Decision> decisions() {
-        return List.copyOf(decisions);
+    public boolean isEmpty() {
+        return decisions.isEmpty();
     }
 
     /**
-     * Shows them once. Whoever replaced the link by which this was asked is a stranger from here on, and goes on by the new one.
+     * Asks for the links, all or none. The secrets are in the answer to the first press only: the same press sent again cannot show
+     * them. Whoever replaced the link by which this was asked is a stranger from here on, and goes on by the new one.
      *
-     * @param again the same was asked before: they were shown then
-     * @param already says so
+     * @param again the page with the form, where links were refused
      */
-    public void show(boolean again, Screen already) {
-        Screen made = Screen.of(
+    public void make(Form form, Function<Tried, Screen> again) {
+        Visit next = ownAnew.isPresent() ? visit.asStranger() : visit;
+        visit.attempt(
+                form, () -> new Together(decisions), done -> next.show(done.again() ? shownAlready() : made()), again);
+    }
+
+    private Screen made() {
+        return Screen.of(
                 "links-made", visit.words().say("page-visit.new-personal-links"), new LinksMadeView(slips, onwards()));
-        (ownAnew.isPresent() ? visit.asStranger() : visit).show(again ? already : made);
+    }
+
+    private Screen shownAlready() {
+        Words words = visit.words();
+        return Screen.of(
+                "failure",
+                words.say("page-visit.links-shown-once"),
+                new EmptyPlace(
+                        words.say("page-visit.nobody-can-show-them-again"),
+                        words.say("page-visit.replace-a-lost-one"),
+                        back,
+                        words.say("page-visit.to-the-list-of-links")));
     }
 
     private NavLink onwards() {

@@ -177,7 +177,7 @@ class ExamplesIT {
         open(1280);
         changeTheWorld("Saltmarsh", "Upstream");
         wait(driver -> driver.findElement(By.id("ties")).getText().contains("Upstream"));
-        assertThat(browser.findElement(By.cssSelector(".courts")).getText()).doesNotContain("Upstream");
+        assertThat(browser.findElement(By.cssSelector(".bracket")).getText()).doesNotContain("Upstream");
     }
 
     @Test
