@@ -40,6 +40,11 @@ import tiewright.standings.Standings;
 class ImpactPropertiesTest {
     private static final int ROUNDS = 40;
 
+    /** So many cases in which others had gone on are looked at; some forty days seldom have fewer, and then more days are played. */
+    private static final int REACHING = 6;
+
+    private static final int MOST_ROUNDS = 20 * ROUNDS;
+
     private record Corrected(Days day, Correction correction) {}
 
     private static Corrected random(int round) {
@@ -172,7 +177,7 @@ class ImpactPropertiesTest {
     @Test
     void the_list_is_exactly_what_differs_between_the_two_snapshots() {
         int reaching = 0;
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < ROUNDS || (reaching < REACHING && round < MOST_ROUNDS); round++) {
             Corrected one = random(round);
             for (CorrectionChoice choice : CorrectionChoice.values()) {
                 Days day = one.day();
@@ -189,7 +194,7 @@ class ImpactPropertiesTest {
                 reaching += foretold.reachesOthers() ? 1 : 0;
             }
         }
-        assertThat(reaching).as("days on which others had gone on").isGreaterThan(5);
+        assertThat(reaching).as("cases in which others had gone on").isGreaterThanOrEqualTo(REACHING);
     }
 
     @Test
