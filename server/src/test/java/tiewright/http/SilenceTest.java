@@ -41,6 +41,15 @@ class SilenceTest {
     }
 
     @Test
+    void who_has_sealed_reads_first_that_it_is_in() {
+        assertThat(home.get(SHEET).text()).doesNotContain("Yours is in");
+        assertThat(home.send(SHEET, SHEET, names("N")).text())
+                .containsPattern("Sheet for Club S Yours is in both open at");
+        assertThat(home.get(SHEET).text()).contains("Yours is in");
+        assertThat(away.get(SHEET).text()).doesNotContain("Yours is in");
+    }
+
+    @Test
     void who_is_in_reads_that_the_other_is_missing_and_until_when() {
         assertThat(home.send(SHEET, SHEET, names("N")).text())
                 .containsPattern("theirs is not in yet; it can come until \\d");

@@ -91,6 +91,9 @@ final class SheetScreen {
         return new SheetFormView.Head(
                 visit.words()
                         .say(sheets ? "page-captain.sheet-for" : "page-captain.decider-pair-for", "other", other()),
+                own.atDesk() && !exchange.isOpened()
+                        ? new State(Mark.SEALED, visit.words().say("page-captain.yours-is-in"))
+                        : State.NONE,
                 at.isEmpty()
                         ? ""
                         : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),

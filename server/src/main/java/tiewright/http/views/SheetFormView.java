@@ -8,6 +8,7 @@ import tiewright.http.pieces.Receipt;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.pieces.SheetView;
+import tiewright.http.pieces.State;
 
 /**
  * Naming pairs: the sheet of a tie, or the pair for its decider.
@@ -40,11 +41,13 @@ public record SheetFormView(
     /**
      * What the page is about and how long is left.
      *
+     * @param ours that the own one lies at the desk; nothing before, and nothing for one that lies on a phone
      * @param by until when, in words
      * @param theirs whether the other club's is in, and what either captain asked
      * @param rules what happens at the deadline, and to a late sheet
      */
-    public record Head(String title, String by, Optional<Instant> deadline, String theirs, List<String> rules) {}
+    public record Head(
+            String title, State ours, String by, Optional<Instant> deadline, String theirs, List<String> rules) {}
 
     /**
      * The form: fields for each rubber, and for a browser with scripts the same as places and names to tap.
