@@ -10,6 +10,7 @@ import tiewright.wording.Words;
  *
  * @param speech the language of the page
  * @param title whose and what; the page's only h1
+ * @param who the reader
  * @param alarms what somebody may have done in the name of the reader's club, in red, each with where to look
  * @param hurt where somebody who may stop a court goes when somebody is hurt; empty for all others
  */
@@ -17,7 +18,7 @@ public record Frame(
         Speech speech,
         String title,
         Named event,
-        Named who,
+        Reader who,
         Age age,
         List<NavLink> alarms,
         Optional<NavLink> hurt,
@@ -28,12 +29,25 @@ public record Frame(
     }
 
     /**
-     * The event or the reader.
+     * The event.
      *
-     * @param name short, for the head and the browser's title
-     * @param line in full, for print and the foot; empty for nobody in particular
+     * @param name short, for the browser's title
+     * @param line in full, for print
      */
     public record Named(String name, String line) {}
+
+    /**
+     * Whose page it is.
+     *
+     * @param name short, for the head
+     * @param line in full, for the foot; empty for nobody in particular
+     * @param styles stylesheets of the reader's role, loaded after the one that everybody loads
+     */
+    public record Reader(String name, String line, List<String> styles) {
+        public Reader {
+            styles = List.copyOf(styles);
+        }
+    }
 
     /**
      * How old the page is.

@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import java.util.List;
 import java.util.Optional;
 import tiewright.event.Link;
 import tiewright.event.Role;
@@ -80,12 +81,23 @@ final class Frames {
                 : Optional.empty();
     }
 
-    private static Frame.Named who(Visit visit, String event) {
+    private static Frame.Reader who(Visit visit, String event) {
         return visit.visitor()
                 .link()
-                .map(link -> new Frame.Named(
-                        name(visit, link, event), visit.words().say("frame.you-are", "whom", whom(visit, link))))
-                .orElseGet(() -> new Frame.Named(event, ""));
+                .map(link -> new Frame.Reader(
+                        name(visit, link, event),
+                        visit.words().say("frame.you-are", "whom", whom(visit, link)),
+                        styles(link.role())))
+                .orElseGet(() -> new Frame.Reader(event, "", List.of()));
+    }
+
+    /** What the pages of a role look like beyond what everybody's do; pages of its own need it before they are shown. */
+    private static List<String> styles(Role role) {
+        return switch (role) {
+            case PUBLIC, PLAYER -> List.of();
+            case CAPTAIN -> List.of("captain");
+            case VOLUNTEER, DESK, ORGANISER, REFEREE -> List.of("desk");
+        };
     }
 
     private static String name(Visit visit, Link link, String event) {

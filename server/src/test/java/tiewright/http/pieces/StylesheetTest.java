@@ -26,9 +26,15 @@ class StylesheetTest {
     private static final Pattern TOKEN = Pattern.compile("--(\\w+): (#[0-9A-Fa-f]{6});([^\\n]*)");
     private static final Pattern CLAIM = Pattern.compile("(\\d+\\.\\d) on --(\\w+)");
 
-    private final String css = read(WEB.resolve("static/tiewright.css"));
-    private final String screen = css.substring(css.indexOf(":root"), css.indexOf("}", css.indexOf(":root")));
-    private final String print = css.substring(css.indexOf(":root", css.indexOf("@media print")));
+    private static final int OF_EVERYBODY = 100_000;
+    private static final int OF_A_ROLE = 10_000;
+
+    private final String everybodys = read(WEB.resolve("static/tiewright.css"));
+    private final String print = read(WEB.resolve("static/print.css"));
+    private final String css =
+            everybodys + read(WEB.resolve("static/captain.css")) + read(WEB.resolve("static/desk.css")) + print;
+    private final String screen =
+            everybodys.substring(everybodys.indexOf(":root"), everybodys.indexOf("}", everybodys.indexOf(":root")));
 
     /** Grey #767676 on white is the well-known 4.54:1; black on white is 21:1 by definition. */
     @Test
@@ -122,16 +128,25 @@ class StylesheetTest {
 
     /** What a page needs before it is itself; what single pages load beyond it is small and theirs. */
     @Test
-    void what_every_page_loads_weighs_under_116_kB() throws IOException {
+    void what_every_page_loads_weighs_under_100_kB() throws IOException {
         long weight = 0;
         try (Stream<Path> files = Files.walk(WEB.resolve("static"))) {
             for (Path file : files.filter(
-                            each -> each.toString().matches(".*(\\.css|\\.woff2|\\.svg|forms\\.js|live\\.js)"))
+                            each -> each.toString().matches(".*(tiewright\\.css|\\.woff2|\\.svg|forms\\.js|live\\.js)"))
                     .toList()) {
                 weight += Files.size(file);
             }
         }
-        assertThat(weight).isBetween(60_000L, 116_000L);
+        assertThat(weight).isBetween(60_000L, (long) OF_EVERYBODY);
+    }
+
+    @Test
+    void what_a_role_loads_beyond_it_weighs_under_10_kB_and_so_does_what_only_paper_needs() throws IOException {
+        for (String sheet : List.of("captain", "desk", "print")) {
+            assertThat(Files.size(WEB.resolve("static/" + sheet + ".css")))
+                    .as(sheet)
+                    .isBetween(1_000L, (long) OF_A_ROLE);
+        }
     }
 
     @Test
