@@ -1,16 +1,13 @@
 package tiewright.http.film;
 
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.event.Refusal;
 import tiewright.http.pieces.GivenFile;
 import tiewright.http.visit.Form;
+import tiewright.http.visit.Uploads;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.GivenBytes;
 import tiewright.plainfiles.PlainFile;
@@ -29,23 +26,13 @@ record GivenText(PlainFile file, String text, Optional<FolderFault> unread) {
     }
 
     static GivenText of(Context ctx, Form form, PlainFile file) {
-        Optional<byte[]> chosen = Optional.ofNullable(ctx.uploadedFile(file.fileName() + CHOSEN))
-                .map(GivenText::bytes)
-                .filter(bytes -> bytes.length > 0);
+        Optional<byte[]> chosen = Uploads.bytes(ctx, file.fileName() + CHOSEN);
         if (chosen.isEmpty()) {
             return new GivenText(file, form.text(file.fileName()), Optional.empty());
         }
         Optional<String> text = GivenBytes.text(chosen.get());
         return new GivenText(
                 file, text.orElse(""), text.isEmpty() ? Optional.of(GivenBytes.notText(file)) : Optional.empty());
-    }
-
-    private static byte[] bytes(UploadedFile file) {
-        try (InputStream in = file.content()) {
-            return in.readAllBytes();
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 
     /** Of what was found wrong in this file, all; only that it is no text where it is none. */

@@ -1,10 +1,12 @@
 package tiewright.http.organiser;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Domain;
 import tiewright.conditions.Heading;
@@ -15,15 +17,27 @@ import tiewright.event.Refusal;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.TextField;
+import tiewright.http.views.SettingsView;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
+import tiewright.http.visit.Tried;
 import tiewright.wording.ConditionsWords;
+import tiewright.wording.Words;
 
 /** All settings as fields, each with its published example and whether the software obeys it. */
 final class ConditionsForm {
     static final String PRESET = "preset";
 
-    private ConditionsForm() {}
+    private final Conditions stands;
+    private final Fields fields;
+    private final Tried tried;
+
+    /** @param stands what the form starts from */
+    ConditionsForm(Conditions stands, Fields fields, Tried tried) {
+        this.stands = stands;
+        this.fields = fields;
+        this.tried = tried;
+    }
 
     /** The conditions that were typed; faults are noted beside their fields. */
     static Optional<Conditions> read(Form form) {
@@ -50,15 +64,56 @@ final class ConditionsForm {
                 .at(fault.setting());
     }
 
-    /** The fields under one heading. */
-    static List<FormField> fields(Heading heading, Conditions stands, Fields fields) {
-        List<FormField> all = new ArrayList<>();
-        Setting.under(heading).forEach(setting -> all.add(field(setting, stands, fields)));
-        return all;
+    /** What differs from the preset, each as its field. */
+    SettingsView.Changed changed(Words words) {
+        List<FormField> changed = Arrays.stream(Setting.values())
+                .filter(this::isChanged)
+                .map(this::field)
+                .toList();
+        return new SettingsView.Changed(
+                words.say(
+                        "page-organiser.changed",
+                        "count",
+                        changed.size(),
+                        "all",
+                        Setting.values().length,
+                        "preset",
+                        stands.base().printed()),
+                changed);
     }
 
-    private static FormField field(Setting setting, Conditions stands, Fields fields) {
-        String hint = hint(setting, stands);
+    /** Every other setting, under its printed heading. */
+    SettingsView.Rest rest(Words words) {
+        List<SettingsView.Group> groups = Arrays.stream(Heading.values())
+                .map(this::group)
+                .filter(group -> !group.fields().isEmpty())
+                .toList();
+        long settings =
+                groups.stream().mapToLong(group -> group.fields().size()).sum();
+        return new SettingsView.Rest(
+                words.say("page-organiser.the-others", "count", (int) settings, "headings", groups.size()), groups);
+    }
+
+    private SettingsView.Group group(Heading heading) {
+        List<Setting> same = Setting.under(heading).stream()
+                .filter(setting -> !isChanged(setting))
+                .toList();
+        return new SettingsView.Group(
+                "heading-" + heading.number(),
+                heading.number() + ". " + ConditionsWords.heading(heading),
+                same.stream()
+                        .map(setting -> ConditionsWords.value(setting, stands.value(setting)))
+                        .collect(Collectors.joining("; ")),
+                same.stream().anyMatch(setting -> !tried.error(setting.code()).isEmpty()),
+                same.stream().map(this::field).toList());
+    }
+
+    private boolean isChanged(Setting setting) {
+        return !tried.value(setting.code(), stands.value(setting)).equals(setting.of(stands.base()));
+    }
+
+    private FormField field(Setting setting) {
+        String hint = hint(setting);
         String value = stands.value(setting);
         String label = ConditionsWords.name(setting);
         if (setting.domain() instanceof Domain.Choice choice) {
@@ -71,7 +126,7 @@ final class ConditionsForm {
         return fields.text(setting.code(), kind, label, value).withHint(hint).mustBeFilled();
     }
 
-    private static String hint(Setting setting, Conditions stands) {
+    private String hint(Setting setting) {
         List<String> parts = new ArrayList<>();
         if (!(setting.domain() instanceof Domain.Choice)) {
             parts.add("Write: " + ConditionsWords.allowed(setting) + ".");

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tiewright.conditions.DrawSeparation;
 import tiewright.draw.DrawStep;
 import tiewright.draw.Entrant;
@@ -57,47 +58,46 @@ final class DrawPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
+        boolean drawn = event.draw().isPresent();
         List<WorkView.Section> sections = new ArrayList<>();
-        event.draw().ifPresent(drawn -> sections.addAll(result(event, drawn)));
-        Fields fields = Fields.of(FORM, tried);
-        List<FormField> asked = new ArrayList<>(List.of(
-                fields.number("pools", visit.words().say("page-organiser.number-of-pools"), OptionalInt.empty())
-                        .withHint(visit.words()
-                                .say(
-                                        "page-organiser.are-entered",
-                                        "clubs",
-                                        Counted.of(event.clubs().size(), "club")))
-                        .mustBeFilled(),
-                seed(fields),
-                witness(fields)));
-        if (event.draw().isPresent()) {
-            asked.add(fields.tick(
-                    "again",
-                    visit.words().say("page-organiser.the-pools-are-drawn-already"),
-                    visit.words().say("page-organiser.draw-again-the-draw-above"),
-                    false));
-        }
-        sections.add(WorkView.Section.of(
-                        FORM,
-                        event.draw().isPresent()
-                                ? visit.words().say("page-organiser.draw-again")
-                                : visit.words().say("page-organiser.draw-the-pools"))
-                .with(new WorkView.WorkForm(
-                        FORM,
-                        HERE,
-                        asked,
-                        List.of(
-                                event.draw().isPresent()
-                                        ? Button.stop(visit.words().say("page-organiser.draw-again-with-these-words"))
-                                        : Button.main(visit.words().say("page-organiser.draw-with-these-words"))))));
+        event.draw().ifPresent(one -> sections.addAll(result(event, one)));
+        WorkView.Section form = form(visit, tried, drawn);
+        sections.add(drawn && tried.isNothing() ? form.folded(visit.words().say("page-organiser.draw-again")) : form);
+        List<String> intro = drawn
+                ? List.of()
+                : List.of(
+                        visit.words().say("page-organiser.draw-first"),
+                        visit.words().say("page-organiser.draw-then"),
+                        visit.words().say("page-organiser.draw-so"));
         return Screen.of(
                 "work",
                 visit.words().say("page-organiser.draw-of-the-pools"),
-                new WorkView(
-                        tried.refusal(),
-                        BackLinks.TO_ORGANISER,
-                        List.of(visit.words().say("page-organiser.let-somebody-who-gains-nothing")),
-                        sections));
+                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, intro, sections));
+    }
+
+    private static WorkView.Section form(Visit visit, Tried tried, boolean drawn) {
+        Words words = visit.words();
+        Fields fields = Fields.of(FORM, tried);
+        List<FormField> asked = new ArrayList<>(List.of(pools(visit, fields), seed(fields), witness(fields)));
+        if (drawn) {
+            asked.add(fields.tick(
+                    "again",
+                    words.say("page-organiser.the-pools-are-drawn-already"),
+                    words.say("page-organiser.draw-again-the-draw-above"),
+                    false));
+        }
+        Button press = drawn
+                ? Button.stop(words.say("page-organiser.draw-again-with-these-words"))
+                : Button.main(words.say("page-organiser.draw-with-these-words"));
+        return WorkView.Section.of(FORM, drawn ? "" : words.say("page-organiser.draw-the-pools"))
+                .with(new WorkView.WorkForm(FORM, HERE, asked, List.of(press)));
+    }
+
+    private static FormField pools(Visit visit, Fields fields) {
+        int clubs = visit.event().clubs().size();
+        return fields.number("pools", visit.words().say("page-organiser.number-of-pools"), OptionalInt.empty())
+                .withHint(visit.words().say("page-organiser.are-entered", "clubs", Counted.of(clubs, "club")))
+                .mustBeFilled();
     }
 
     static FormField seed(Fields fields) {
@@ -113,39 +113,47 @@ final class DrawPage implements Page {
                 .mustBeFilled();
     }
 
+    /** The pools side by side, as they hang on the wall. */
     private static List<WorkView.Section> result(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
-        List<ReasonTable.Row> rows = new ArrayList<>();
-        drawn.pools().forEach((pool, clubs) -> {
-            for (int number = 1; number <= clubs.size(); number++) {
-                rows.add(ReasonTable.Row.of(List.of(
-                        ReasonTable.Cell.of(event.clubName(clubs.get(number - 1))),
-                        ReasonTable.Cell.of(pool),
-                        ReasonTable.Cell.of(Integer.toString(number)))));
-            }
-        });
-        ReasonTable pools = new ReasonTable(
-                "drawn",
-                Words.of(event).say("page-organiser.the-pools"),
-                List.of(
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.club"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.pool"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.number"), true)),
-                rows,
-                Words.of(event)
-                        .say(
-                                "page-organiser.drawn-from-the-words-witness",
-                                "spokenSeed",
-                                drawn.spokenSeed(),
-                                "witness",
-                                drawn.witness()));
-        return List.of(WorkView.Section.of("result", "").with(pools), replay(event, drawn));
+        Words words = Words.of(event);
+        String from = words.say(
+                "page-organiser.drawn-from-the-words-witness",
+                "spokenSeed",
+                drawn.spokenSeed(),
+                "witness",
+                drawn.witness());
+        return List.of(
+                WorkView.Section.of("result", "", from).with(pools(event, drawn)),
+                replay(event, drawn).folded(words.say("page-organiser.how-to-draw-it-again")));
+    }
+
+    private static ReasonTable pools(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
+        Words words = Words.of(event);
+        List<ReasonTable.Column> columns = new ArrayList<>();
+        columns.add(new ReasonTable.Column(words.say("page-organiser.number"), false));
+        drawn.pools()
+                .keySet()
+                .forEach(pool -> columns.add(
+                        new ReasonTable.Column(words.say("page-organiser.pool-named", "pool", pool), false)));
+        int longest = drawn.pools().values().stream().mapToInt(List::size).max().orElse(0);
+        List<ReasonTable.Row> rows = IntStream.rangeClosed(1, longest)
+                .mapToObj(number -> row(event, drawn, number))
+                .toList();
+        return new ReasonTable("drawn", words.say("page-organiser.the-pools"), columns, rows, "");
+    }
+
+    private static ReasonTable.Row row(VisibleEvent event, DrawFact.PoolsDrawn drawn, int number) {
+        List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(Integer.toString(number))));
+        drawn.pools()
+                .values()
+                .forEach(clubs -> cells.add(
+                        ReasonTable.Cell.of(number <= clubs.size() ? event.clubName(clubs.get(number - 1)) : "")));
+        return ReasonTable.Row.of(cells);
     }
 
     private static WorkView.Section replay(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
-        WorkView.Section section = WorkView.Section.of(
-                "replay",
-                Words.of(event).say("page-organiser.how-to-draw-it-again"),
-                Words.of(event).say("page-organiser.number-i-of-a-draw"));
+        WorkView.Section section =
+                WorkView.Section.of("replay", "", Words.of(event).say("page-organiser.number-i-of-a-draw"));
         PoolDrawResult again = again(event, drawn);
         if (again instanceof PoolDrawResult.Drawn one && pools(one).equals(new TreeMap<>(drawn.pools()))) {
             return section.with(steps(event, one.steps()));

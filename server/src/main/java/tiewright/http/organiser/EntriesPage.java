@@ -13,6 +13,7 @@ import tiewright.http.answers.EntryAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.HiddenField;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Addresses;
@@ -58,7 +59,7 @@ final class EntriesPage implements Page {
                 tried -> screen(visit, tried));
     }
 
-    private static ClubId shortCode(String text) {
+    static ClubId shortCode(String text) {
         if (text.length() > LONGEST_CODE || text.contains("/")) {
             throw new IllegalArgumentException("not a short code");
         }
@@ -68,9 +69,9 @@ final class EntriesPage implements Page {
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
         List<WorkView.Section> sections = new ArrayList<>();
-        if (!event.clubs().isEmpty()) {
-            sections.add(WorkView.Section.of("clubs", "").with(table(event)));
-        }
+        WorkView.Section clubs = WorkView.Section.of("clubs", "");
+        sections.add((event.clubs().isEmpty() ? clubs : clubs.with(table(event)))
+                .with(new NavLink(PastePage.HERE, visit.words().say("page-organiser.paste.go"), false)));
         List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
         sections.add(WorkView.Section.of("warnings", visit.words().say("page-organiser.what-to-look-at"))
                 .saying(

@@ -14,6 +14,7 @@ public final class OrganiserRoom implements Room {
                 new SettingsPage(),
                 new CourtsPage(),
                 new EntriesPage(),
+                new PastePage(),
                 new SquadPage(),
                 new OpeningPage(),
                 new DrawPage(),

@@ -1,15 +1,15 @@
 package tiewright.http.organiser;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.Heading;
 import tiewright.conditions.Preset;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.FormField;
-import tiewright.http.pieces.Option;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.SettingsView;
 import tiewright.http.visit.Door;
@@ -69,35 +69,33 @@ final class SettingsPage implements Page {
 
     /** @param noted the conditions whose bad combinations are told */
     private static Screen screen(Visit visit, Tried tried, Conditions noted) {
-        VisibleEvent event = visit.event();
-        Conditions stands = stands(visit, tried);
         Fields fields = Fields.of(FORM, tried);
-        List<SettingsView.Group> groups = Arrays.stream(Heading.values())
-                .map(heading -> new SettingsView.Group(
-                        "heading-" + heading.number(),
-                        heading.number() + ". " + ConditionsWords.heading(heading),
-                        ConditionsForm.fields(heading, stands, fields)))
-                .toList();
-        List<Option> presets = Arrays.stream(Preset.values())
-                .map(preset -> Option.of(
-                        preset.printed(),
-                        preset.printed() + ": " + ConditionsWords.preset(preset),
-                        preset == stands.base()))
-                .toList();
+        ConditionsForm form = new ConditionsForm(stands(visit, tried), fields, tried);
         return Screen.of(
                 "settings",
                 visit.words().say("page-organiser.choose-the-conditions-of-play"),
                 new SettingsView(
                         tried.refusal(),
-                        intro(event),
-                        tiewright.http.pieces.SelectField.of(
-                                "start-from", visit.words().say("page-organiser.start-from-a-preset"), "", presets),
-                        stands.base().printed(),
+                        intro(visit.event()),
+                        presets(stands(visit, tried).base()),
+                        stands(visit, tried).base().printed(),
                         noted.notes().stream()
                                 .map(note -> ConditionsWords.note(note, noted))
                                 .toList(),
-                        groups,
-                        event.isFrozen() ? ruling(fields) : List.of()));
+                        form.changed(visit.words()),
+                        form.rest(visit.words()),
+                        visit.event().isFrozen() ? ruling(fields) : List.of()));
+    }
+
+    private static List<SettingsView.Preset> presets(Preset base) {
+        return Arrays.stream(Preset.values())
+                .map(preset -> new SettingsView.Preset(
+                        preset.printed(),
+                        ConditionsWords.preset(preset),
+                        HERE + "?" + ConditionsForm.PRESET + "="
+                                + URLEncoder.encode(preset.printed(), StandardCharsets.UTF_8),
+                        preset == base))
+                .toList();
     }
 
     private static List<String> intro(VisibleEvent event) {

@@ -93,7 +93,7 @@ final class SquadForm {
     }
 
     /** A code of a player is the club's and a number; a very long code of a club is cut. */
-    private static String stem(ClubId club) {
+    static String stem(ClubId club) {
         String code = club.code().length() <= 30
                 ? club.code()
                 : club.code().substring(0, 30).strip();

@@ -1,6 +1,7 @@
 package tiewright.http.organiser;
 
-import java.util.ArrayList;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Club;
@@ -8,6 +9,8 @@ import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Together;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
@@ -79,46 +82,60 @@ final class SquadPage implements Page {
     }
 
     private static Screen screen(Visit visit, Club club, Tried tried) {
-        Fields about = Fields.of(CLUB, tried);
-        Fields removing = Fields.of(REMOVE, tried);
-        List<WorkView.Section> sections = new ArrayList<>();
-        sections.add(WorkView.Section.of(
+        return Screen.of(
+                "work",
+                visit.words().say("page-organiser.squad", "club", club.name()),
+                new WorkView(
+                        tried.refusal(),
+                        new NavLink(EntriesPage.HERE, visit.words().say("page-organiser.back-to-all-clubs"), false),
+                        List.of(),
+                        List.of(squad(visit, club, tried), about(visit, club, tried), removal(visit, club, tried))));
+    }
+
+    private static WorkView.Section squad(Visit visit, Club club, Tried tried) {
+        String paste = PastePage.HERE + "?club=" + URLEncoder.encode(club.id().code(), StandardCharsets.UTF_8);
+        return WorkView.Section.of(
                         SQUAD,
-                        visit.words().say("page-organiser.squad-2"),
+                        "",
                         visit.words().say("page-organiser.names-as-they-are-called"),
                         visit.words().say("page-organiser.rank-is-the-place-in"))
                 .with(new WorkView.WorkForm(
                         SQUAD,
                         address(club) + "/" + SQUAD,
                         List.of(new SquadForm(visit, club.id()).table(Fields.of(SQUAD, tried))),
-                        List.of(Button.main(visit.words().say("page-organiser.keep-this-squad"))))));
-        sections.add(WorkView.Section.of(CLUB, visit.words().say("page-organiser.the-club"))
+                        List.of(Button.main(visit.words().say("page-organiser.keep-this-squad")))))
+                .with(new NavLink(paste, visit.words().say("page-organiser.paste.go"), false));
+    }
+
+    private static WorkView.Section about(Visit visit, Club club, Tried tried) {
+        WorkView.Section section = WorkView.Section.of(CLUB, "")
                 .with(new WorkView.WorkForm(
                         CLUB,
                         address(club) + "/" + CLUB,
-                        EntriesPage.asked(about, Optional.of(club)),
-                        List.of(Button.other(visit.words().say("page-organiser.keep-name-town-and-seed"))))));
-        sections.add(WorkView.Section.of(
-                        REMOVE,
-                        visit.words().say("page-organiser.take-the-club-out"),
-                        visit.words().say("page-organiser.for-an-entry-made-by"))
+                        EntriesPage.asked(Fields.of(CLUB, tried), Optional.of(club)),
+                        List.of(Button.other(visit.words().say("page-organiser.keep-name-town-and-seed")))));
+        return folded(section, visit.words().say("page-organiser.the-club"), tried);
+    }
+
+    private static WorkView.Section removal(Visit visit, Club club, Tried tried) {
+        FormField sure = Fields.of(REMOVE, tried)
+                .tick(
+                        "sure",
+                        visit.words().say("page-organiser.are-you-sure"),
+                        visit.words().say("page-organiser.take-and-its-squad-out", "club", club.name()),
+                        false);
+        WorkView.Section section = WorkView.Section.of(
+                        REMOVE, "", visit.words().say("page-organiser.for-an-entry-made-by"))
                 .with(new WorkView.WorkForm(
                         REMOVE,
                         address(club) + "/" + REMOVE,
-                        List.of(removing.tick(
-                                "sure",
-                                visit.words().say("page-organiser.are-you-sure"),
-                                visit.words().say("page-organiser.take-and-its-squad-out", "club", club.name()),
-                                false)),
-                        List.of(Button.stop(visit.words().say("page-organiser.take-out-2", "club", club.name()))))));
-        return Screen.of(
-                "work",
-                visit.words().say("page-organiser.squad", "club", club.name()),
-                new WorkView(
-                        tried.refusal(),
-                        new tiewright.http.pieces.NavLink(
-                                EntriesPage.HERE, visit.words().say("page-organiser.back-to-all-clubs"), false),
-                        List.of(),
-                        sections));
+                        List.of(sure),
+                        List.of(Button.stop(visit.words().say("page-organiser.take-out-2", "club", club.name())))));
+        return folded(section, visit.words().say("page-organiser.take-the-club-out"), tried);
+    }
+
+    /** Open where the form in it was just refused. */
+    private static WorkView.Section folded(WorkView.Section section, String line, Tried tried) {
+        return tried.typed().text(Fields.FORM).equals(section.id()) ? section : section.folded(line);
     }
 }

@@ -23,15 +23,23 @@ public record WorkView(Refusal refusal, NavLink back, List<String> intro, List<S
     /**
      * @param id unique on the page
      * @param heading empty for none
+     * @param way to a page of its own, below the rest
+     * @param fold the line behind which it stays until pressed; empty where it stands open
      */
     public record Section(
-            String id, String heading, List<String> lines, Optional<ReasonTable> table, Optional<WorkForm> form) {
+            String id,
+            String heading,
+            List<String> lines,
+            Optional<ReasonTable> table,
+            Optional<WorkForm> form,
+            Optional<NavLink> way,
+            String fold) {
         public Section {
             lines = List.copyOf(lines);
         }
 
         public static Section of(String id, String heading, String... lines) {
-            return new Section(id, heading, List.of(lines), Optional.empty(), Optional.empty());
+            return new Section(id, heading, List.of(lines), Optional.empty(), Optional.empty(), Optional.empty(), "");
         }
 
         public Section saying(List<String> more) {
@@ -41,15 +49,27 @@ public record WorkView(Refusal refusal, NavLink back, List<String> intro, List<S
                     java.util.stream.Stream.concat(lines.stream(), more.stream())
                             .toList(),
                     table,
-                    form);
+                    form,
+                    way,
+                    fold);
         }
 
         public Section with(ReasonTable shown) {
-            return new Section(id, heading, lines, Optional.of(shown), form);
+            return new Section(id, heading, lines, Optional.of(shown), form, way, fold);
         }
 
         public Section with(WorkForm asked) {
-            return new Section(id, heading, lines, table, Optional.of(asked));
+            return new Section(id, heading, lines, table, Optional.of(asked), way, fold);
+        }
+
+        /** @param answer what it says in one line; the rest is behind it */
+        public Section folded(String answer) {
+            return new Section(id, heading, lines, table, form, way, answer);
+        }
+
+        /** Leads on to a page of its own. */
+        public Section with(NavLink onwards) {
+            return new Section(id, heading, lines, table, form, Optional.of(onwards), fold);
         }
     }
 
