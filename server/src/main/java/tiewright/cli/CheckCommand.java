@@ -1,6 +1,7 @@
 package tiewright.cli;
 
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.plainfiles.FolderFault;
+import tiewright.wording.Words;
 
 @Command(
         name = "check",
@@ -28,8 +30,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         List<FolderFault> faults = Folders.any(folder).faults();
         if (csv) {
+            Words english = Words.ofCodes(ZoneOffset.UTC);
             Printed printed = new Printed("file", "line", "column", "reason");
-            faults.forEach(fault -> printed.row(fault.file(), fault.line(), fault.column(), fault.reason()));
+            faults.forEach(fault -> printed.row(fault.file(), fault.line(), fault.column(), fault.why(english)));
             printed.to(spec.commandLine().getOut(), true);
         } else if (faults.isEmpty()) {
             spec.commandLine().getOut().println("No fault found.");

@@ -3,6 +3,7 @@ package tiewright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import tiewright.event.Refusal;
 import tiewright.plainfiles.CsvTable;
 import tiewright.plainfiles.FolderFault;
 
@@ -19,7 +20,7 @@ record NumberTable(List<String> columns, List<String> rows, double[][] numbers) 
             lines.add(numbers(row, table.header(), faults));
         }
         if (faults.isEmpty() && (lines.isEmpty() || table.header().size() < 2)) {
-            faults.add(new FolderFault(table.file(), 1, "", "a game needs at least one row and one column"));
+            faults.add(new FolderFault(table.file(), 1, "", Refusal.of("files.empty-table")));
         }
         if (!faults.isEmpty()) {
             throw new BadInput(faults.stream().map(FolderFault::toString).toList());
@@ -40,7 +41,8 @@ record NumberTable(List<String> columns, List<String> rows, double[][] numbers) 
                 numbers[i] = Double.NaN;
             }
             if (!Double.isFinite(numbers[i])) {
-                faults.add(row.fault(header.get(i + 1), "\"" + text + "\" is not a number"));
+                faults.add(row.fault(
+                        header.get(i + 1), Refusal.of("files.no-number").with("value", text)));
             }
         }
         return numbers;

@@ -12,7 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.ClubId;
+import tiewright.event.Codes;
 import tiewright.event.Pair;
+import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
@@ -65,36 +67,38 @@ final class ReceiptCommand implements Callable<Integer> {
     }
 
     private String receipt(CsvTable.Row first, Sheet sheet) {
-        try {
-            return Receipt.of(
-                    secret,
-                    TieId.of(first.cell("tie").orElse("")),
-                    ClubId.of(first.cell("club").orElse("")),
-                    sheet);
-        } catch (IllegalArgumentException noCode) {
-            throw new BadInput(
-                    first.fault("", String.valueOf(noCode.getMessage())).toString());
-        }
+        return Receipt.of(secret, TieId.of(code(first, "tie")), ClubId.of(code(first, "club")), sheet);
+    }
+
+    private static String code(CsvTable.Row row, String column) {
+        return row.cell(column)
+                .filter(Codes::isCode)
+                .orElseThrow(() -> wrong(
+                        row,
+                        column,
+                        Refusal.of("files.no-code")
+                                .with("value", row.cell(column).orElse(""))
+                                .with("most", Codes.LONGEST)));
+    }
+
+    private static BadInput wrong(CsvTable.Row row, String column, Refusal reason) {
+        return new BadInput(row.fault(column, reason).toString());
     }
 
     private static void add(CsvTable.Row row, CsvTable.Row first, SortedMap<RubberNo, Optional<Pair>> pairs) {
         if (!row.cell("tie").equals(first.cell("tie")) || !row.cell("club").equals(first.cell("club"))) {
-            throw new BadInput(row.fault("tie", "one file holds the sheet of one club for one tie")
-                    .toString());
+            throw wrong(row, "tie", Refusal.of("files.two-sheets"));
         }
         RubberNo rubber = row.cell("rubber")
                 .flatMap(RubberNo::parse)
-                .orElseThrow(() -> new BadInput(
-                        row.fault("rubber", "a rubber is 1, 2, … or D").toString()));
+                .orElseThrow(() -> wrong(row, "rubber", Refusal.of("files.no-rubber-number")));
         if (pairs.containsKey(rubber)) {
-            throw new BadInput(row.fault("rubber", "rubber " + rubber + " stands here twice")
-                    .toString());
+            throw wrong(row, "rubber", Refusal.of("files.rubber-of-sheet-twice").with("rubber", rubber));
         }
         Optional<String> one = row.cell("player_1");
         Optional<String> other = row.cell("player_2");
         if (one.isPresent() != other.isPresent() || one.isPresent() && one.equals(other)) {
-            throw new BadInput(row.fault("player_2", "a pair has two different players, an empty rubber none")
-                    .toString());
+            throw wrong(row, "player_2", Refusal.of("files.half-pair-of-rubber"));
         }
         pairs.put(rubber, one.map(code -> Pair.of(code, other.orElseThrow())));
     }

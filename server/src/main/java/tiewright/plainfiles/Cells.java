@@ -12,7 +12,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import tiewright.event.ClubId;
 import tiewright.event.Codes;
+import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
+import tiewright.scoring.Format;
 
 /** Reads single values of rows and collects what is wrong with them. Every reading of an empty cell is empty. */
 final class Cells {
@@ -32,8 +36,19 @@ final class Cells {
         return faults;
     }
 
-    void fault(CsvTable.Row row, String column, String reason) {
+    void fault(CsvTable.Row row, String column, Refusal reason) {
         faults.add(row.fault(column, reason));
+    }
+
+    /** The same, with the facts of the reason as names and values in turn; in a file people and clubs are their codes. */
+    void fault(CsvTable.Row row, String column, String code, Object... facts) {
+        Refusal reason = Refusal.of(code);
+        for (int i = 0; i < facts.length; i += 2) {
+            Object fact = facts[i + 1];
+            boolean isId = fact instanceof PlayerId || fact instanceof ClubId;
+            reason = reason.with((String) facts[i], isId ? fact.toString() : fact);
+        }
+        fault(row, column, reason);
     }
 
     /** As it stands in a file. */
@@ -49,7 +64,7 @@ final class Cells {
     Optional<String> needed(CsvTable.Row row, String column) {
         Optional<String> text = row.cell(column);
         if (text.isEmpty()) {
-            fault(row, column, "this value is missing");
+            fault(row, column, "files.missing");
         }
         return text;
     }
@@ -58,12 +73,12 @@ final class Cells {
     Optional<String> text(CsvTable.Row row, String column) {
         Optional<String> text = row.cell(column);
         if (text.filter(words -> words.length() > LONGEST_TEXT).isPresent()) {
-            fault(row, column, "this is longer than " + LONGEST_TEXT + " characters");
+            fault(row, column, "files.too-long", "most", LONGEST_TEXT);
             return Optional.empty();
         }
         if (text.filter(words -> words.chars().anyMatch(Character::isISOControl))
                 .isPresent()) {
-            fault(row, column, "this must stand on one line, without tabs or other control characters");
+            fault(row, column, "files.one-line");
             return Optional.empty();
         }
         return text;
@@ -83,10 +98,7 @@ final class Cells {
 
     private boolean isCode(CsvTable.Row row, String column, String text) {
         if (!Codes.isCode(text)) {
-            fault(
-                    row,
-                    column,
-                    "\"" + text + "\" is no code: use 1 to " + Codes.LONGEST + " characters without a comma");
+            fault(row, column, "files.no-code", "value", text, "most", Codes.LONGEST);
             return false;
         }
         return true;
@@ -104,7 +116,7 @@ final class Cells {
                 return OptionalInt.of(number);
             }
         }
-        fault(row, column, "\"" + text.get() + "\" is not a whole number from " + least + " to " + most);
+        fault(row, column, "files.not-whole", "value", text.get(), "least", least, "most", most);
         return OptionalInt.empty();
     }
 
@@ -124,11 +136,7 @@ final class Cells {
                 return OptionalDouble.of(number);
             }
         }
-        fault(
-                row,
-                column,
-                "\"" + text.get() + "\" is not a number from " + plain(least) + " to " + plain(most)
-                        + ", with a decimal point");
+        fault(row, column, "files.not-number", "value", text.get(), "least", plain(least), "most", plain(most));
         return OptionalDouble.empty();
     }
 
@@ -136,33 +144,38 @@ final class Cells {
     OptionalDouble doubt(CsvTable.Row row, String column, double most) {
         OptionalDouble number = number(row, column, 0, most);
         if (number.isPresent() && number.getAsDouble() == 0) {
-            fault(
-                    row,
-                    column,
-                    "the doubt is more than 0 and at most " + plain(most)
-                            + ": nobody is quite sure, so 0 cannot stand");
+            fault(row, column, "files.doubt", "most", plain(most));
             return OptionalDouble.empty();
         }
         return number;
     }
 
+    Optional<Format> format(CsvTable.Row row) {
+        Optional<String> text = row.cell("format");
+        Optional<Format> format = text.flatMap(Format::parse);
+        if (text.isPresent() && format.isEmpty()) {
+            fault(row, "format", "files.no-format", "value", text.get());
+        }
+        return format;
+    }
+
     Optional<LocalTime> time(CsvTable.Row row, String column) {
-        return parsed(row, column, "is not a time such as 13:20", text -> LocalTime.parse(text, HOUR));
+        return parsed(row, column, "files.no-time", text -> LocalTime.parse(text, HOUR));
     }
 
     /** The two ends of a span of time; a fault when it ends before it begins. */
     void span(CsvTable.Row row, String from, Optional<LocalTime> begin, String until, Optional<LocalTime> end) {
         if (begin.isPresent() && end.isPresent() && !begin.get().isBefore(end.get())) {
-            fault(row, until, until + " " + end.get() + " is not after " + from + " " + begin.get());
+            fault(row, until, "files.not-after", "until", until, "end", end.get(), "from", from, "begin", begin.get());
         }
     }
 
     Optional<LocalDate> date(CsvTable.Row row, String column) {
-        return parsed(row, column, "is not a date such as 2026-05-30", LocalDate::parse);
+        return parsed(row, column, "files.no-date", LocalDate::parse);
     }
 
     Optional<ZoneId> zone(CsvTable.Row row, String column) {
-        return parsed(row, column, "is not a time zone such as Europe/Lisbon", ZoneId::of);
+        return parsed(row, column, "files.no-zone", ZoneId::of);
     }
 
     /** {@code yes} or {@code no}; empty = not given. */
@@ -173,7 +186,7 @@ final class Cells {
     Optional<String> choice(CsvTable.Row row, String column, List<String> allowed) {
         Optional<String> text = row.cell(column);
         if (text.isPresent() && !allowed.contains(text.get())) {
-            fault(row, column, "\"" + text.get() + "\" is none of " + String.join(", ", allowed));
+            fault(row, column, "files.none-of", "value", text.get(), "allowed", allowed);
             return Optional.empty();
         }
         return text;
@@ -191,7 +204,7 @@ final class Cells {
         try {
             return text.map(read);
         } catch (DateTimeException unreadable) {
-            fault(row, column, "\"" + text.orElse("") + "\" " + wrong);
+            fault(row, column, wrong, "value", text.orElse(""));
             return Optional.empty();
         }
     }

@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import tiewright.event.Refusal;
 
 /**
  * A CSV file read as text, with the faults of its form.
@@ -33,7 +34,7 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
             return Optional.ofNullable(cells.get(column)).filter(text -> !text.isEmpty());
         }
 
-        public FolderFault fault(String column, String reason) {
+        public FolderFault fault(String column, Refusal reason) {
             return new FolderFault(file, line, column, reason);
         }
     }
@@ -71,10 +72,10 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
             }
         } catch (IOException | UncheckedIOException broken) {
             isWhole = false;
-            faults.add(new FolderFault(file, line, "", "a quoted value never ends or is followed by stray text"));
+            faults.add(new FolderFault(file, line, "", Refusal.of("files.quote-open")));
         }
         if (header.isEmpty()) {
-            faults.add(new FolderFault(file, 1, "", "the header row is missing"));
+            faults.add(new FolderFault(file, 1, "", Refusal.of("files.no-header")));
         }
         return new CsvTable(file, List.copyOf(header), rows, faults, isWhole);
     }
@@ -94,7 +95,9 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
                     file,
                     line,
                     "",
-                    "this row has " + record.size() + " values, the header has " + header.size() + " columns"));
+                    Refusal.of("files.too-many-values")
+                            .with("values", record.size())
+                            .with("columns", header.size())));
         }
         return new Row(file, line, cells, inOrder);
     }
@@ -130,6 +133,6 @@ public record CsvTable(String file, List<String> header, List<Row> rows, List<Fo
     }
 
     static FolderFault notText(String file) {
-        return new FolderFault(file, 1, "", "this is not UTF-8 text: save the file as UTF-8");
+        return new FolderFault(file, 1, "", Refusal.of("files.not-utf8"));
     }
 }

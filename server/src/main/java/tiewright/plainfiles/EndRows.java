@@ -44,12 +44,12 @@ final class EndRows {
             return;
         }
         if (!withdrawn.add(club.get())) {
-            cells.fault(row, "club", "the club " + club.get() + " stands here twice");
+            cells.fault(row, "club", "files.club-twice", "club", club.get());
             return;
         }
         Optional<Reading.TieSides> last = after.map(reading::sides).filter(Reading.TieSides::areKnown);
         if (last.isPresent() && last.get().sideOf(club.get()).isEmpty()) {
-            cells.fault(row, "after_tie", club.get() + " does not play tie " + after.get());
+            cells.fault(row, "after_tie", "files.not-in-tie", "club", club.get(), "tie", after.get());
             return;
         }
         reading.facts()
@@ -68,7 +68,7 @@ final class EndRows {
         Draw draw = new Draw(pool.get(), number.getAsInt());
         List<ClubId> order = draws.computeIfAbsent(draw, any -> new ArrayList<>());
         if (order.contains(club.get())) {
-            cells.fault(row, "club", "the club " + club.get() + " stands in this draw twice");
+            cells.fault(row, "club", "files.club-twice-in-draw", "club", club.get());
         } else {
             order.add(club.get());
         }

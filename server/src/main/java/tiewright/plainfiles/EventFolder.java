@@ -19,6 +19,7 @@ import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
+import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.film.FilmGame;
 import tiewright.rating.Earlier;
@@ -72,8 +73,7 @@ public record EventFolder(
                 there.add(file);
                 tables.take(file, CsvTable.read(path));
             } else if (ALWAYS.contains(file)) {
-                tables.fault(
-                        new FolderFault(file.fileName(), 1, "", "the file is missing; every event folder has one"));
+                tables.fault(new FolderFault(file.fileName(), 1, "", Refusal.of("files.no-file")));
             }
         }
         Reading reading = read(tables.readable());
@@ -159,7 +159,7 @@ public record EventFolder(
     public List<FolderFault> missing(PlainFile... needed) {
         return java.util.Arrays.stream(needed)
                 .filter(file -> !files.contains(file))
-                .map(file -> new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"))
+                .map(file -> new FolderFault(file.fileName(), 1, "", Refusal.of("files.no-file-needed")))
                 .toList();
     }
 }

@@ -13,6 +13,7 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.Domain;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
+import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 import tiewright.standings.Procedure;
 
@@ -41,9 +42,9 @@ final class EventRows {
         for (CsvTable.Row row : reading.rows(PlainFile.EVENT)) {
             cells.needed(row, "key").ifPresent(key -> {
                 if (!KEYS.contains(key)) {
-                    cells.fault(row, "key", "unknown key \"" + key + "\"");
+                    cells.fault(row, "key", "files.unknown-key", "key", key);
                 } else if (byKey.putIfAbsent(key, row) != null) {
-                    cells.fault(row, "key", "\"" + key + "\" stands here twice");
+                    cells.fault(row, "key", "files.twice", "value", key);
                 }
             });
         }
@@ -70,7 +71,11 @@ final class EventRows {
         CsvTable.Row row = byKey.get(key);
         if (row == null) {
             cells.faults()
-                    .add(new FolderFault(PlainFile.EVENT.fileName(), 1, "key", "the key \"" + key + "\" is missing"));
+                    .add(new FolderFault(
+                            PlainFile.EVENT.fileName(),
+                            1,
+                            "key",
+                            Refusal.of("files.no-key").with("key", key)));
             return Optional.empty();
         }
         return cells.needed(row, "value").map(any -> row);
@@ -88,7 +93,7 @@ final class EventRows {
             if (!name.get().equals("preset")) {
                 setting(row, name.get(), value.get(), values);
             } else if (preset.isPresent()) {
-                cells.fault(row, "setting", "\"preset\" stands here twice");
+                cells.fault(row, "setting", "files.twice", "value", "preset");
             } else {
                 preset = preset(row, value.get());
             }
@@ -100,10 +105,7 @@ final class EventRows {
     private Optional<Preset> preset(CsvTable.Row row, String value) {
         Optional<Preset> chosen = Preset.parse(value);
         if (chosen.isEmpty()) {
-            cells.fault(
-                    row,
-                    "value",
-                    "there is no preset \"" + value + "\": Club day, Strict order, Everyone plays, Timed");
+            cells.fault(row, "value", "files.no-preset", "value", value);
         }
         return chosen;
     }
@@ -111,15 +113,14 @@ final class EventRows {
     private void setting(CsvTable.Row row, String name, String value, Map<Setting, String> values) {
         Optional<Setting> setting = Setting.parse(name);
         if (setting.isEmpty()) {
-            cells.fault(row, "setting", "there is no setting \"" + name + "\"");
+            cells.fault(row, "setting", "files.no-setting", "value", name);
         } else if (!isLegal(setting.get(), value)) {
             cells.fault(
                     row,
                     "value",
-                    name + " cannot be \"" + value + "\"; it is "
-                            + legal(setting.get().domain()));
+                    notLegal(setting.get().domain()).with("setting", name).with("value", value));
         } else if (values.putIfAbsent(setting.get(), value) != null) {
-            cells.fault(row, "setting", "\"" + name + "\" stands here twice");
+            cells.fault(row, "setting", "files.twice", "value", name);
         }
     }
 
@@ -128,21 +129,23 @@ final class EventRows {
                 && (setting != Setting.LEVEL_TEAMS || Procedure.parse(value).isPresent());
     }
 
-    private static String legal(Domain domain) {
+    private static Refusal notLegal(Domain domain) {
         if (domain instanceof Domain.Choice choice) {
-            return "one of " + String.join(", ", choice.choices());
+            return Refusal.of("files.setting-choice").with("choices", choice.choices());
         }
         if (domain instanceof Domain.Whole whole) {
-            return "a whole number from " + whole.least() + " to " + whole.most();
+            return Refusal.of("files.setting-whole")
+                    .with("least", whole.least())
+                    .with("most", whole.most());
         }
         if (domain instanceof Domain.Degrees degrees) {
-            return "degrees Celsius from " + Cells.plain(degrees.least()) + " to " + Cells.plain(degrees.most());
+            return Refusal.of("files.setting-degrees")
+                    .with("least", Cells.plain(degrees.least()))
+                    .with("most", Cells.plain(degrees.most()));
         }
         if (domain instanceof Domain.Scoring) {
-            return "a scoring format such as side-out-11 or rally-21-cap-30";
+            return Refusal.of("files.setting-scoring");
         }
-        return domain instanceof Domain.Points
-                ? "win/draw/loss such as 2/1/0"
-                : "a named procedure or steps joined by > that can stand together";
+        return Refusal.of(domain instanceof Domain.Points ? "files.setting-points" : "files.setting-procedure");
     }
 }

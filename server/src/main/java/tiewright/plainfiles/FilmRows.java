@@ -81,15 +81,15 @@ final class FilmRows {
         Optional<TieId> tie = reading.tie(row, "tie");
         Optional<RubberNo> rubber = row.cell("rubber").flatMap(any -> pairs.rubber(row));
         if (row.cell("rubber").isPresent() && tie.isEmpty() && row.cell("tie").isEmpty()) {
-            cells.fault(row, "tie", "a rubber is one of a tie: name the tie");
+            cells.fault(row, "tie", "files.rubber-without-tie");
         }
-        Optional<Format> format = format(row);
+        Optional<Format> format = cells.needed(row, "format").flatMap(any -> cells.format(row));
         Map<String, PlayerId> players = players(row);
         Optional<PlayerId> first = rallyCells.onCourtNeeded(row, "first_server", players.values());
         OptionalInt one = cells.whole(row, "card_1", 0, 999);
         OptionalInt two = cells.whole(row, "card_2", 0, 999);
         if (code.isPresent() && playersOfGame.putIfAbsent(code.get(), players) != null) {
-            cells.fault(row, "game", "the game " + code.get() + " stands here twice");
+            cells.fault(row, "game", "files.game-twice", "game", code.get());
         } else if (code.isPresent() && format.isPresent() && first.isPresent() && players.size() == PLACES.size()) {
             Optional<Score> card = one.isPresent() && two.isPresent()
                     ? Optional.of(Score.of(one.getAsInt(), two.getAsInt()))
@@ -101,21 +101,13 @@ final class FilmRows {
         }
     }
 
-    private Optional<Format> format(CsvTable.Row row) {
-        Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
-        if (format.isEmpty() && row.cell("format").isPresent()) {
-            cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
-        }
-        return format;
-    }
-
     /** The four by where they stand; fewer after a fault. */
     private Map<String, PlayerId> players(CsvTable.Row row) {
         Map<String, PlayerId> players = new LinkedHashMap<>();
         for (String place : PLACES) {
             reading.playerNeeded(row, place).ifPresent(player -> {
                 if (players.containsValue(player)) {
-                    cells.fault(row, place, player + " stands on the court twice");
+                    cells.fault(row, place, "files.player-on-court-twice", "player", player);
                 } else {
                     players.put(place, player);
                 }
@@ -137,11 +129,11 @@ final class FilmRows {
     private void rally(CsvTable.Row row) {
         Optional<String> game = cells.code(row, "game");
         if (game.isPresent() && reading.has(PlainFile.GAMES) && !playersOfGame.containsKey(game.get())) {
-            cells.fault(row, "game", "there is no game " + game.get() + " in games.csv");
+            cells.fault(row, "game", "files.no-game", "game", game.get());
         }
         OptionalInt number = cells.wholeNeeded(row, "rally", 1, 9999);
         if (game.isPresent() && number.isPresent() && !rallies.add(game.get() + "," + number.getAsInt())) {
-            cells.fault(row, "rally", "rally " + number.getAsInt() + " of game " + game.get() + " stands here twice");
+            cells.fault(row, "rally", "files.rally-twice", "rally", number.getAsInt(), "game", game.get());
         }
         Map<String, PlayerId> players = game.map(playersOfGame::get).orElse(Map.of());
         rallyCells

@@ -1,13 +1,24 @@
 package tiewright.plainfiles;
 
-/** One fault of a folder. Line 1 is the header; column is the column's name, empty when the whole line is meant. */
-public record FolderFault(String file, long line, String column, String reason) {
+import java.time.ZoneOffset;
+import tiewright.event.Refusal;
+import tiewright.wording.Words;
+
+/**
+ * One fault of a folder.
+ *
+ * @param line 1 is the header
+ * @param column its name, empty when the whole line is meant
+ * @param reason a code {@code files.*} with its facts
+ */
+public record FolderFault(String file, long line, String column, Refusal reason) {
     /** More than this of a value or a column's name helps nobody to find it. */
     private static final int SHOWN = 200;
 
+    private static final Words ENGLISH = Words.ofCodes(ZoneOffset.UTC);
+
     public FolderFault {
         column = shortened(column);
-        reason = shortened(reason);
     }
 
     /** On one line, its beginning and its end where it is long. */
@@ -27,8 +38,19 @@ public record FolderFault(String file, long line, String column, String reason) 
         return line > 1 && file.equals(other.file) && line == other.line;
     }
 
+    /** Where it stands and what is wrong, in the language of these words. */
+    public String said(Words words) {
+        return file + ":" + line + ": " + (column.isEmpty() ? "" : column + ": ") + why(words);
+    }
+
+    /** What is wrong alone. */
+    public String why(Words words) {
+        return shortened(words.sentence(reason));
+    }
+
+    /** In English, as commands say it. */
     @Override
     public String toString() {
-        return file + ":" + line + ": " + (column.isEmpty() ? "" : column + ": ") + reason;
+        return said(ENGLISH);
     }
 }

@@ -95,7 +95,7 @@ final class OpenedRows {
         Played before = played.computeIfAbsent(exchange, any -> new TreeMap<>())
                 .putIfAbsent(rubber.get(), new Played(row, both));
         if (before != null) {
-            cells.fault(row, "rubber", "rubber " + rubber.get() + " of tie " + tie.get() + " stands here twice");
+            cells.fault(row, "rubber", "files.rubber-twice", "rubber", rubber.get(), "tie", tie.get());
         }
     }
 
@@ -110,7 +110,7 @@ final class OpenedRows {
         }
         if (named.size() < 2) {
             SheetRows.Opened alone = sheets.values().iterator().next();
-            cells.fault(alone.row(), "club", "the sheet of the other club is missing: both are opened together");
+            cells.fault(alone.row(), "club", "files.other-sheet-missing");
             return;
         }
         sheets.forEach((side, opened) -> opened.receipt()
@@ -139,7 +139,7 @@ final class OpenedRows {
         boolean isNamed =
                 named.values().stream().anyMatch(sheet -> sheet.pairs().containsKey(rubber));
         if (!isNamed) {
-            cells.fault(who.row(), "rubber", "the sheets of tie " + exchange.tie() + " have no rubber " + rubber);
+            cells.fault(who.row(), "rubber", "files.no-rubber", "tie", exchange.tie(), "rubber", rubber);
             return;
         }
         named.forEach((side, sheet) -> {

@@ -22,7 +22,7 @@ final class PairCells {
         int most = reading.conditions().rubbers();
         if (row.cell("rubber").isPresent()
                 && rubber.filter(no -> no.isDecider() || no.number() <= most).isEmpty()) {
-            cells.fault(row, "rubber", "a rubber is 1 to " + most + ", or D for the decider");
+            cells.fault(row, "rubber", "files.not-rubber", "most", most);
             return Optional.empty();
         }
         return rubber;
@@ -37,11 +37,11 @@ final class PairCells {
             return Optional.of(Optional.empty());
         }
         if (row.cell(one).isEmpty() || row.cell(other).isEmpty()) {
-            cells.fault(row, row.cell(one).isEmpty() ? one : other, "a pair has two players, an empty side none");
+            cells.fault(row, row.cell(one).isEmpty() ? one : other, "files.half-pair");
             return Optional.empty();
         }
         if (row.cell(one).equals(row.cell(other))) {
-            cells.fault(row, other, "a pair has two different players");
+            cells.fault(row, other, "files.same-player");
             return Optional.empty();
         }
         return first.isPresent() && second.isPresent()

@@ -9,7 +9,6 @@ import tiewright.event.PrivateNote;
 import tiewright.scoring.Format;
 import tiewright.scoring.Legality;
 import tiewright.scoring.Score;
-import tiewright.wording.ScoreWords;
 
 /** Earlier games that feed the ratings, everybody's or those of one club. Players may be strangers to the event. */
 final class PastRows {
@@ -33,22 +32,19 @@ final class PastRows {
         for (String column : PLAYERS) {
             cells.code(row, column).ifPresent(player -> {
                 if (players.contains(player)) {
-                    cells.fault(row, column, player + " stands in this game twice");
+                    cells.fault(row, column, "files.player-in-game-twice", "player", player);
                 }
                 players.add(player);
             });
         }
         OptionalInt home = cells.wholeNeeded(row, "home", 0, 999);
         OptionalInt away = cells.wholeNeeded(row, "away", 0, 999);
-        Optional<Format> format = cells.needed(row, "format").flatMap(Format::parse);
-        if (row.cell("format").isPresent() && format.isEmpty()) {
-            cells.fault(row, "format", "\"" + row.cell("format").get() + "\" is no scoring format such as side-out-11");
-        }
+        Optional<Format> format = cells.needed(row, "format").flatMap(any -> cells.format(row));
         if (date.isEmpty() || players.size() < PLAYERS.size() || home.isEmpty() || away.isEmpty() || format.isEmpty()) {
             return Optional.empty();
         }
         Score score = Score.of(home.getAsInt(), away.getAsInt());
-        Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", ScoreWords.sentence(fault)));
+        Legality.game(format.get(), score).ifPresent(fault -> cells.fault(row, "home", "files.score", "fault", fault));
         return Optional.of(new PrivateNote.PastGame(
                 date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
     }

@@ -64,7 +64,7 @@ final class RallyCells {
     Optional<PlayerId> onCourt(CsvTable.Row row, String column, Collection<PlayerId> players) {
         Optional<PlayerId> player = cells.codeIfAny(row, column).map(PlayerId::of);
         if (player.isPresent() && players.size() == ON_COURT && !players.contains(player.get())) {
-            cells.fault(row, column, player.get() + " does not play this game");
+            cells.fault(row, column, "files.not-in-game", "player", player.get());
         }
         return player.filter(players::contains);
     }

@@ -124,7 +124,7 @@ final class Reading {
     Optional<ClubId> club(CsvTable.Row row, String column) {
         Optional<String> code = cells.codeIfAny(row, column);
         if (code.isPresent() && has(PlainFile.CLUBS) && !clubs.contains(code.get())) {
-            cells.fault(row, column, "there is no club " + code.get() + " in clubs.csv");
+            cells.fault(row, column, "files.no-club", "club", code.get());
             return Optional.empty();
         }
         return code.map(ClubId::of);
@@ -137,14 +137,15 @@ final class Reading {
     Optional<PlayerId> player(CsvTable.Row row, String column) {
         Optional<String> code = cells.codeIfAny(row, column);
         if (code.isPresent() && has(PlainFile.PLAYERS) && !clubOfPlayer.containsKey(code.get())) {
-            cells.fault(row, column, "there is no player " + code.get() + " in " + where(PlainFile.PLAYERS));
+            cells.fault(row, column, "files.no-player" + place(), "player", code.get());
             return Optional.empty();
         }
         return code.map(PlayerId::of);
     }
 
-    private String where(PlainFile file) {
-        return isBesideEvent ? "this event" : file.fileName();
+    /** Where it was looked for: in a file, or in the event that is known. */
+    private String place() {
+        return isBesideEvent ? "-here" : "";
     }
 
     Optional<PlayerId> playerNeeded(CsvTable.Row row, String column) {
@@ -158,7 +159,8 @@ final class Reading {
         if (squad.isPresent()
                 && club.isPresent()
                 && !squad.get().equals(club.get().code())) {
-            cells.fault(row, column, player.get() + " plays for " + squad.get() + ", not for " + club.get());
+            cells.fault(
+                    row, column, "files.other-club", "player", player.get(), "squad", squad.get(), "club", club.get());
             return Optional.empty();
         }
         return player;
@@ -172,7 +174,7 @@ final class Reading {
     Optional<TieId> tie(CsvTable.Row row, String column) {
         Optional<String> code = cells.codeIfAny(row, column);
         if (code.isPresent() && has(PlainFile.TIES) && !ties.containsKey(code.get())) {
-            cells.fault(row, column, "there is no tie " + code.get() + " in " + where(PlainFile.TIES));
+            cells.fault(row, column, "files.no-tie" + place(), "tie", code.get());
             return Optional.empty();
         }
         return code.map(TieId::of);
@@ -190,7 +192,7 @@ final class Reading {
     /** A tie in which something was already done: both its clubs must be known. */
     boolean isUnderWay(CsvTable.Row row, TieId tie) {
         if (has(PlainFile.TIES) && ties.containsKey(tie.code()) && !sides(tie).areKnown()) {
-            cells.fault(row, "tie", "the clubs of tie " + tie + " are not both known: name them in ties.csv");
+            cells.fault(row, "tie", "files.clubs-unknown", "tie", tie);
             return false;
         }
         return true;

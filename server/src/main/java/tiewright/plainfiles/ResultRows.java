@@ -21,7 +21,6 @@ import tiewright.scoring.Legality;
 import tiewright.scoring.Score;
 import tiewright.scoring.ScoreFault;
 import tiewright.scoring.SideNo;
-import tiewright.wording.ScoreWords;
 
 /** The rows of results.csv: one a game, gathered to one card a rubber. */
 final class ResultRows {
@@ -84,37 +83,46 @@ final class ResultRows {
 
     private Optional<Card> card(TieId tie, RubberNo rubber, List<Game> games) {
         games.sort(Comparator.comparingInt(Game::number));
-        for (int i = 1; i < games.size(); i++) {
-            if (games.get(i).number() == games.get(i - 1).number()) {
-                String what = games.get(i).number() == 0 ? " stands here twice" : " has this game twice";
-                cells.fault(games.get(i).row(), "rubber", "rubber " + rubber + " of tie " + tie + what);
-                return Optional.empty();
-            }
-        }
         Game last = games.get(games.size() - 1);
-        Optional<Game> other = games.stream()
-                .filter(game -> game.how() != How.PLAYED && game.how() != last.how())
-                .findFirst();
-        if (other.isPresent()) {
-            cells.fault(
-                    other.get().row(),
-                    "how",
-                    "the games of one rubber end in one way: the last says "
-                            + last.how().code());
+        if (standsTwice(tie, rubber, games) || endsInTwoWays(games, last.how())) {
             return Optional.empty();
         }
         List<Score> scores = games.stream().map(Game::score).toList();
         int before = cells.faults().size();
         faults(rubber, scores, last.how())
                 .forEach(fault -> cells.fault(
-                        games.get(Math.min(fault.game(), games.size()) - 1).row(), "home", ScoreWords.sentence(fault)));
+                        games.get(Math.min(fault.game(), games.size()) - 1).row(),
+                        "home",
+                        "files.score",
+                        "fault",
+                        fault));
         games.stream()
                 .filter(game -> isWonByMissing(game.score(), last.how()))
-                .forEach(game -> cells.fault(game.row(), "how", "the side that did not play cannot have more points"));
+                .forEach(game -> cells.fault(game.row(), "how", "files.missing-side-won"));
         boolean unplayed = last.how() == How.VOID && scores.stream().allMatch(score -> score.equals(Score.of(0, 0)));
         return cells.faults().size() > before
                 ? Optional.empty()
                 : Optional.of(new Card(last.row(), new RubberScore(rubber, unplayed ? List.of() : scores, last.how())));
+    }
+
+    private boolean standsTwice(TieId tie, RubberNo rubber, List<Game> inOrder) {
+        for (int i = 1; i < inOrder.size(); i++) {
+            Game game = inOrder.get(i);
+            if (game.number() == inOrder.get(i - 1).number()) {
+                String twice = game.number() == 0 ? "files.rubber-twice" : "files.game-of-rubber-twice";
+                cells.fault(game.row(), "rubber", twice, "rubber", rubber, "tie", tie);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean endsInTwoWays(List<Game> games, How last) {
+        Optional<Game> other = games.stream()
+                .filter(game -> game.how() != How.PLAYED && game.how() != last)
+                .findFirst();
+        other.ifPresent(game -> cells.fault(game.row(), "how", "files.ways-differ", "how", last.code()));
+        return other.isPresent();
     }
 
     private static boolean isWonByMissing(Score score, How how) {
@@ -150,12 +158,11 @@ final class ResultRows {
         int home = won(rubbers, Side.HOME);
         int away = won(rubbers, Side.AWAY);
         if (!TieProgress.canComeToDecider(conditions, rubbers)) {
-            cells.fault(decider.row(), "rubber", "there is no decider under these conditions");
+            cells.fault(decider.row(), "rubber", "files.no-decider");
         } else if (rubbers.size() < conditions.rubbers()) {
-            cells.fault(
-                    decider.row(), "rubber", "a decider needs the results of all " + conditions.rubbers() + " rubbers");
+            cells.fault(decider.row(), "rubber", "files.decider-early", "rubbers", conditions.rubbers());
         } else if (home != away) {
-            cells.fault(decider.row(), "rubber", "the rubbers are not level but " + home + "-" + away);
+            cells.fault(decider.row(), "rubber", "files.not-level", "home", home, "away", away);
         }
     }
 

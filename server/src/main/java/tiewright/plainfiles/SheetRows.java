@@ -77,13 +77,13 @@ final class SheetRows {
         }
         if (reading.sides(tie.get()).areKnown()
                 && reading.sides(tie.get()).sideOf(club.get()).isEmpty()) {
-            cells.fault(row, "club", club.get() + " does not play tie " + tie.get());
+            cells.fault(row, "club", "files.not-in-tie", "club", club.get(), "tie", tie.get());
             return;
         }
         ExchangeId exchange = rubber.get().isDecider() ? ExchangeId.decider(tie.get()) : ExchangeId.sheets(tie.get());
         List<Line> sheet = lines.computeIfAbsent(new Key(exchange, club.get()), any -> new ArrayList<>());
         if (sheet.stream().anyMatch(line -> line.rubber().equals(rubber.get()))) {
-            cells.fault(row, "rubber", "rubber " + rubber.get() + " of this sheet stands here twice");
+            cells.fault(row, "rubber", "files.rubber-of-sheet-twice", "rubber", rubber.get());
         } else {
             sheet.add(new Line(row, rubber.get(), pair.get(), at));
         }
@@ -100,10 +100,10 @@ final class SheetRows {
         Optional<String> secret = same(lines, "secret", line -> line.row().cell("secret"));
         CsvTable.Row row = lines.get(0).row();
         if (secret.filter(text -> !Receipt.isSecret(text)).isPresent()) {
-            cells.fault(row, "secret", "a secret has 64 lower-case hex digits");
+            cells.fault(row, "secret", "files.no-secret");
         }
         if (receipt.filter(text -> !Receipt.isSecret(text)).isPresent()) {
-            cells.fault(row, "receipt", "a receipt has 64 lower-case hex digits");
+            cells.fault(row, "receipt", "files.no-receipt");
         }
         if (cells.faults().size() > before) {
             return Optional.empty();
@@ -114,8 +114,7 @@ final class SheetRows {
         Optional<String> made =
                 secret.map(text -> Receipt.of(text, key.exchange().tie(), key.club(), sheet));
         if (made.isPresent() && receipt.isPresent() && !made.equals(receipt) && !partly.contains(sheet(row))) {
-            cells.fault(
-                    row, "receipt", "this is not the receipt of this sheet with this secret, which is " + made.get());
+            cells.fault(row, "receipt", "files.other-receipt", "receipt", made.get());
         }
         return Optional.of(new Opened(row, sheet, receipt.or(() -> made), secret, at));
     }
@@ -126,7 +125,7 @@ final class SheetRows {
         for (Line line : lines) {
             Optional<T> here = value.apply(line);
             if (said.isPresent() && here.isPresent() && !here.equals(said)) {
-                cells.fault(line.row(), column, "the rows of one sheet differ: " + said.get() + " stands above");
+                cells.fault(line.row(), column, "files.rows-differ", "value", said.get());
                 return said;
             }
             said = said.or(() -> here);
@@ -138,8 +137,7 @@ final class SheetRows {
         Optional<LocalTime> home = Optional.ofNullable(sheets.get(Side.HOME)).flatMap(Opened::at);
         Opened other = sheets.get(Side.AWAY);
         if (home.isPresent() && other != null && other.at().isPresent() && !home.equals(other.at())) {
-            cells.fault(
-                    other.row(), "opened_at", "both sheets of a tie are opened at once; the other says " + home.get());
+            cells.fault(other.row(), "opened_at", "files.opened-apart", "time", home.get());
         }
     }
 }

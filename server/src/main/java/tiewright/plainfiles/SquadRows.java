@@ -12,6 +12,7 @@ import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.PairWish;
+import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 
 /** Who takes part and where: clubs.csv, players.csv, chemistry.csv and courts.csv. */
@@ -42,7 +43,7 @@ final class SquadRows {
         Optional<String> town = cells.text(row, "town");
         OptionalInt seed = cells.whole(row, "seed", 1, 999);
         if (code.isPresent() && !reading.enterClub(code.get())) {
-            cells.fault(row, "club", "the club " + code.get() + " stands here twice");
+            cells.fault(row, "club", "files.club-twice", "club", code.get());
         } else if (code.isPresent() && name.isPresent()) {
             reading.facts().add(new SetUpFact.ClubEntered(ClubId.of(code.get()), name.get(), town, seed));
         }
@@ -64,7 +65,7 @@ final class SquadRows {
         OptionalInt promised = cells.whole(row, "promised", 0, PrivateNote.RubbersPromised.MOST);
         if (code.isPresent()
                 && !reading.enterPlayer(code.get(), club.map(ClubId::code).orElse(""))) {
-            cells.fault(row, "player", "the player " + code.get() + " stands here twice");
+            cells.fault(row, "player", "files.player-twice", "player", code.get());
         } else if (code.isPresent() && club.isPresent() && name.isPresent()) {
             PlayerId id = PlayerId.of(code.get());
             reading.facts().add(new SetUpFact.PlayerEntered(id, club.get(), rank, from, until, deputy));
@@ -92,11 +93,11 @@ final class SquadRows {
             return;
         }
         if (one.equals(other)) {
-            cells.fault(row, "player_2", "a pair has two different players");
+            cells.fault(row, "player_2", "files.same-player");
         } else if (areOfTwoClubs(one.get(), other.get())) {
-            cells.fault(row, "player_2", one.get() + " and " + other.get() + " play for different clubs");
+            cells.fault(row, "player_2", "files.two-clubs", "player", one.get(), "partner", other.get());
         } else if (!judged.add(Pair.of(one.get(), other.get()))) {
-            cells.fault(row, "player_2", "the pair " + one.get() + ", " + other.get() + " stands here twice");
+            cells.fault(row, "player_2", "files.pair-twice", "player", one.get(), "partner", other.get());
         } else if (extra.isPresent()) {
             reading.notes()
                     .add(new PrivateNote.ChemistryJudged(
@@ -115,11 +116,13 @@ final class SquadRows {
         Optional<LocalTime> from = cells.time(row, "from");
         Optional<LocalTime> until = cells.time(row, "until");
         if (from.isPresent() && until.isPresent() && !from.get().isBefore(until.get())) {
-            String name = court.map(code -> "court " + code).orElse("the court");
-            cells.fault(row, "until", name + " closes at " + until.get() + ", before it opens at " + from.get());
+            Refusal early = court.map(
+                            code -> Refusal.of("files.court-closes-early").with("court", code))
+                    .orElse(Refusal.of("files.closes-early"));
+            cells.fault(row, "until", early.with("until", until.get()).with("from", from.get()));
         }
         if (court.isPresent() && !courts.add(court.get())) {
-            cells.fault(row, "court", "the court " + court.get() + " stands here twice");
+            cells.fault(row, "court", "files.court-twice", "court", court.get());
         } else {
             court.ifPresent(name -> reading.facts().add(new SetUpFact.CourtSet(name, from, until, true)));
         }

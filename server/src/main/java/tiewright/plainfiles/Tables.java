@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tiewright.event.Refusal;
 
 /** Files that are read together: those that can be read as tables, and what is wrong with the form of any. */
 final class Tables {
@@ -26,7 +27,7 @@ final class Tables {
     /** The text of a file that was given by itself, and that this needs. */
     void takeGiven(PlainFile file, String text) {
         if (text.isBlank()) {
-            fault(new FolderFault(file.fileName(), 1, "", "the file is missing, and this needs it"));
+            fault(new FolderFault(file.fileName(), 1, "", Refusal.of("files.no-file-needed")));
         } else {
             take(file, CsvTable.of(file.fileName(), text));
         }
@@ -59,16 +60,19 @@ final class Tables {
         for (String column : table.header()) {
             if (!file.columns().contains(column)) {
                 faults.add(new FolderFault(
-                        file.fileName(), 1, column, column.isEmpty() ? "a column has no name" : "unknown column"));
+                        file.fileName(),
+                        1,
+                        column,
+                        Refusal.of(column.isEmpty() ? "files.nameless-column" : "files.unknown-column")));
             } else if (!seen.add(column)) {
-                faults.add(new FolderFault(file.fileName(), 1, column, "this column stands here twice"));
+                faults.add(new FolderFault(file.fileName(), 1, column, Refusal.of("files.column-twice")));
             }
         }
         if (!table.header().isEmpty()) {
             file.required().stream()
                     .filter(column -> !table.header().contains(column))
                     .forEach(column ->
-                            faults.add(new FolderFault(file.fileName(), 1, column, "this column is missing")));
+                            faults.add(new FolderFault(file.fileName(), 1, column, Refusal.of("files.no-column"))));
         }
         return faults;
     }

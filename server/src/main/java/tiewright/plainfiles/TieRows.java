@@ -60,13 +60,13 @@ final class TieRows {
         Optional<LocalTime> start = cells.time(row, "start");
         Optional<String> court = cells.text(row, "court");
         if (row.cell("home").isPresent() && row.cell("home").equals(row.cell("away"))) {
-            cells.fault(row, "away", "a club cannot play itself");
+            cells.fault(row, "away", "files.plays-itself");
         }
         if (code.isEmpty()) {
             return;
         }
         if (!reading.enterTie(code.get(), new Reading.TieSides(home.club(), away.club()))) {
-            cells.fault(row, "tie", "the tie " + code.get() + " stands here twice");
+            cells.fault(row, "tie", "files.tie-twice", "tie", code.get());
             return;
         }
         remember(code.get(), row, home, away);
@@ -108,13 +108,13 @@ final class TieRows {
     private Optional<String> pool(CsvTable.Row row, Optional<Stage> stage) {
         Optional<String> pool = cells.codeIfAny(row, "pool");
         if (stage.filter(s -> s == Stage.POOL).isPresent() && row.cell("pool").isEmpty()) {
-            cells.fault(row, "pool", "a tie of a pool names its pool");
+            cells.fault(row, "pool", "files.pool-missing");
         }
         if (stage.filter(s -> s == Stage.KNOCKOUT).isPresent() && pool.isPresent()) {
-            cells.fault(row, "pool", "a tie of the knockout is in no pool");
+            cells.fault(row, "pool", "files.pool-in-knockout");
         }
         if (pool.isPresent() && !SlotSource.isPoolName(pool.get())) {
-            cells.fault(row, "pool", "a pool's name may not begin with winner or loser");
+            cells.fault(row, "pool", "files.pool-name");
         }
         pool.ifPresent(pools::add);
         return pool;
@@ -124,10 +124,10 @@ final class TieRows {
         String from = side + "_from";
         Optional<SlotSource> source = row.cell(from).flatMap(SlotSource::parse);
         if (row.cell(from).isPresent() && source.isEmpty()) {
-            cells.fault(row, from, "a source is written A-1, winner-SF1 or loser-SF1");
+            cells.fault(row, from, "files.no-source");
         }
         if (row.cell(side).isEmpty() && row.cell(from).isEmpty()) {
-            cells.fault(row, side, "name the club, or in " + from + " where it comes from");
+            cells.fault(row, side, "files.nobody", "column", from);
         }
         return new Place(reading.club(row, side), source);
     }
@@ -136,12 +136,12 @@ final class TieRows {
         String column = side.code() + "_from";
         if (source.kind() == SlotSource.Kind.POOL_PLACE) {
             if (!pools.isEmpty() && !pools.contains(source.of())) {
-                cells.fault(row, column, "there is no pool " + source.of() + " in ties.csv");
+                cells.fault(row, column, "files.no-pool", "pool", source.of());
             }
         } else if (!rowOf.containsKey(source.of())) {
-            cells.fault(row, column, "there is no tie " + source.of() + " in ties.csv");
+            cells.fault(row, column, "files.no-tie", "tie", source.of());
         } else if (waitsFor(source.of(), tie, new HashSet<>())) {
-            cells.fault(row, column, "tie " + tie + " waits for its own result");
+            cells.fault(row, column, "files.own-result", "tie", tie);
         }
     }
 

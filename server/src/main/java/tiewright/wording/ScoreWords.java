@@ -1,18 +1,10 @@
 package tiewright.wording;
 
-import java.time.ZoneOffset;
 import tiewright.scoring.ScoreFault;
 
 /** Why a score cannot stand, in a sentence. */
-public final class ScoreWords {
-    private static final Words ENGLISH = Words.ofCodes(ZoneOffset.UTC);
-
+final class ScoreWords {
     private ScoreWords() {}
-
-    /** In English, as commands and plain files say it. */
-    public static String sentence(ScoreFault fault) {
-        return sentence(fault, ENGLISH);
-    }
 
     static String sentence(ScoreFault fault, Words words) {
         String key = "scoring."

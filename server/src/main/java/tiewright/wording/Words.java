@@ -134,17 +134,25 @@ public final class Words {
         if (value instanceof Pair pair) {
             return list(List.of(said(pair.first()), said(pair.second())), "and");
         }
-        if (value instanceof Saying saying) {
-            return saying(saying);
-        }
-        if (value instanceof ScoreFault fault) {
-            return ScoreWords.sentence(fault, this);
-        }
         if (value instanceof Instant moment) {
             return CLOCK.format(LocalTime.ofInstant(moment, zone));
         }
         if (value instanceof LocalTime time) {
             return CLOCK.format(time);
+        }
+        return sentenceInside(value);
+    }
+
+    /** What has words of its own, alone or several; any other value as it is written. */
+    private String sentenceInside(Object value) {
+        if (value instanceof Saying saying) {
+            return saying(saying);
+        }
+        if (value instanceof Refusal refusal) {
+            return sentence(refusal);
+        }
+        if (value instanceof ScoreFault fault) {
+            return ScoreWords.sentence(fault, this);
         }
         if (value instanceof Optional<?> maybe) {
             return maybe.map(this::said).orElseGet(() -> say("language.nobody"));

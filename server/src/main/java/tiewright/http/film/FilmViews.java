@@ -56,7 +56,7 @@ final class FilmViews {
                         .mapToObj(i -> game(visit, i, games.get(i)))
                         .toList(),
                 games.isEmpty() ? List.of() : List.of(all(tried)),
-                given.fields(),
+                given.fields(visit.words()),
                 FilmPage.PATH,
                 Button.main(visit.words().say("page-film.keep-these-film-notes")),
                 codes(event));

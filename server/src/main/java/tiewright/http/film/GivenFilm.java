@@ -9,6 +9,7 @@ import tiewright.http.visit.Form;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
+import tiewright.wording.Words;
 
 /**
  * The two files of film notes as they were given.
@@ -40,8 +41,8 @@ record GivenFilm(GivenText games, GivenText rallies, List<FolderFault> faults) {
         return both().flatMap(file -> file.refusal(found).stream()).toList();
     }
 
-    List<GivenFile> fields() {
-        return both().map(file -> file.field(faults)).toList();
+    List<GivenFile> fields(Words words) {
+        return both().map(file -> file.field(faults, words)).toList();
     }
 
     private Stream<GivenText> both() {

@@ -11,6 +11,7 @@ import tiewright.http.visit.Uploads;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.GivenBytes;
 import tiewright.plainfiles.PlainFile;
+import tiewright.wording.Words;
 
 /**
  * A plain file as it was given in a form: chosen, or else pasted.
@@ -53,17 +54,17 @@ record GivenText(PlainFile file, String text, Optional<FolderFault> unread) {
     }
 
     /** The field with what was given still in it. */
-    GivenFile field(List<FolderFault> found) {
+    GivenFile field(List<FolderFault> found, Words words) {
         List<FolderFault> faults = faults(found);
         Stream<String> more = faults.size() > FAULTS_SHOWN
-                ? Stream.of("and " + (faults.size() - FAULTS_SHOWN) + " more of this kind or others.")
+                ? Stream.of(words.say("page-film.and-more-faults", "count", faults.size() - FAULTS_SHOWN))
                 : Stream.empty();
         return new GivenFile(
                 file.fileName(),
                 file.fileName(),
                 String.join(",", file.columns()),
                 text,
-                Stream.concat(faults.stream().limit(FAULTS_SHOWN).map(FolderFault::toString), more)
+                Stream.concat(faults.stream().limit(FAULTS_SHOWN).map(fault -> fault.said(words)), more)
                         .toList());
     }
 }

@@ -125,9 +125,8 @@ record NotedGame(Optional<FilmGame> game, List<Refusal> faults) {
         }
         FilmNotes about = FilmNotes.ofCells(column -> column.equals(FIRST) ? first(form) : form.text(column), event);
         about.faults()
-                .forEach(fault -> faults.add(Refusal.of("form.cell")
-                        .with("reason", sentence(fault.reason()))
-                        .at(fault.column())));
+                .forEach(fault -> faults.add(
+                        Refusal.of("form.cell").with("reason", fault.reason()).at(fault.column())));
         return faults.isEmpty() ? rallies(form, about.games().get(0).film()) : new NotedGame(Optional.empty(), faults);
     }
 
@@ -135,10 +134,6 @@ record NotedGame(Optional<FilmGame> game, List<Refusal> faults) {
     private static String first(Form form) {
         int place = "1234".indexOf(form.text(FIRST));
         return place < 0 || form.text(FIRST).length() != 1 ? form.text(FIRST) : form.text(PLACES.get(place));
-    }
-
-    private static String sentence(String reason) {
-        return reason.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + reason.substring(1) + ".";
     }
 
     private static NotedGame rallies(Form form, FilmGame about) {

@@ -88,6 +88,7 @@ final class PastPage implements Page {
                 "past",
                 visit.words()
                         .say("page-film.earlier-games", "club", visit.event().clubName(visit.club())),
-                new PastViews(visit.event(), visit.ask(ClubAnswers::new).pastGames()).page(given.field(faults), tried));
+                new PastViews(visit.event(), visit.ask(ClubAnswers::new).pastGames())
+                        .page(given.field(faults, visit.words()), tried));
     }
 }
