@@ -37,7 +37,6 @@ class AdviceIsPrivateTest {
             "/captain/record",
             "/captain/squad",
             "/captain/playing-time",
-            "/captain/form",
             "/captain/past",
             "/captain/film",
             "/captain/past/past-results.csv",
@@ -122,7 +121,7 @@ class AdviceIsPrivateTest {
             captain.send("/captain/day", "/captain/day", Map.of("floor", "1", "row", "", "learn", "yes"));
             assertThat(captain.get("/captain/proposal/A1?aim=rubbers&seed=7").text())
                     .contains("Drawn for your club, draw 7", "rubbers");
-            assertThat(captain.get("/captain/squad").text()).contains("+8 in 100");
+            assertThat(captain.get("/captain/squad").text()).contains("1 of 8 rated", "+8.2");
             List<String> busy = seen(served);
             for (int i = 0; i < quiet.size(); i++) {
                 assertThat(busy.get(i).lines().toList())

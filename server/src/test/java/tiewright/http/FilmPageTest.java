@@ -22,7 +22,7 @@ import tiewright.http.visit.Parts;
 /** A captain gives film notes to the service; they count for the own club, and nobody else notices. */
 class FilmPageTest {
     private static final String PAGE = "/captain/film";
-    private static final String RATINGS = "/captain/form";
+    private static final String RATINGS = "/captain/squad";
     private static final String GAMES =
             "game,tie,rubber,format,first_server,right_1,left_1,right_2,left_2,card_1,card_2";
     private static final String RALLIES =

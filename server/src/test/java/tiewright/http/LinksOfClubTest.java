@@ -24,7 +24,6 @@ class LinksOfClubTest {
     private static final Pattern ADDRESS = Pattern.compile("/enter/[A-Za-z0-9_-]+");
     private static final List<String> PRIVATE = List.of(
             "/captain/squad",
-            "/captain/form",
             "/captain/day",
             "/captain/playing-time",
             "/captain/record",

@@ -84,7 +84,6 @@ class NonsenseTest {
             "/captain/sheet/A1",
             "/captain/decider/A1",
             "/captain/squad",
-            "/captain/form",
             "/captain/proposal/A1",
             "/captain/day",
             "/desk",

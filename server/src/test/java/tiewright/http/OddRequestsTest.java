@@ -81,7 +81,7 @@ class OddRequestsTest {
                     "/ties",
                     "/tables",
                     "/captain",
-                    "/captain/form",
+                    "/captain/squad",
                     "/desk",
                     "/log",
                     "/organiser",

@@ -57,7 +57,6 @@ class PagesIT {
     private static final List<String> CAPTAIN = List.of(
             "/captain",
             "/captain/squad",
-            "/captain/form",
             "/captain/film",
             "/captain/film/note",
             "/captain/film/counts",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -18,7 +19,7 @@ import tiewright.rating.GivePastGames;
 class PastPageTest {
     private static final String PAGE = "/captain/past";
     private static final String BACK = PAGE + "/take-back";
-    private static final String RATINGS = "/captain/form";
+    private static final String RATINGS = "/captain/squad";
     private static final String FILE = "past-results.csv";
     private static final String HEAD = "date,home_1,home_2,away_1,away_2,home,away,format\n";
     private static final String WON = "2026-05-02,N1,N2,S1,S2,11,2,side-out-11\n";
@@ -57,7 +58,7 @@ class PastPageTest {
                                 Map.of(FILE, ""),
                                 Map.of(FILE + "-file", rows.getBytes(StandardCharsets.UTF_8)));
                 assertThat(got.path()).isEqualTo(PAGE);
-                assertThat(got.text()).contains("Kept: 2 games.", "2026-05-02", "11-2", "Somebody else");
+                assertThat(got.text()).contains("2 games kept", "2026-05-02", "11-2", "Somebody else");
                 assertThat(captain.get(PAGE + "/" + FILE).body()).isEqualTo(HEAD + WON + STRANGERS);
                 captain.post(BACK, Map.of("all", "yes"));
                 assertThat(kept(served, "N")).isZero();
@@ -83,7 +84,7 @@ class PastPageTest {
                             + rival.get("/captain/proposal/A1").text())
                     .isEqualTo(rivals);
             captain.post(BACK, Map.of("game", "1"));
-            assertThat(captain.get(PAGE).text()).contains("Kept: 1 game.").doesNotContain("2026-05-02");
+            assertThat(captain.get(PAGE).text()).contains("one game kept").doesNotContain("2026-05-02");
             captain.post(BACK, Map.of("every", "yes", "all", "yes"));
             assertThat(captain.get(RATINGS).text()).isEqualTo(ratings);
         }
@@ -103,8 +104,8 @@ class PastPageTest {
             paste(captain, HEAD + turned + carded);
             assertThat(captain.get(PAGE).text())
                     .contains(
-                            "Kept: 2 games.",
-                            "Of these 2 are known to everybody already and count once",
+                            "2 games kept",
+                            "2 of these are known to everybody already and count once",
                             "on the list for everybody or on a card of today");
             assertThat(captain.get("/captain/proposal/A1").text())
                     .as("nothing counts twice")
@@ -171,7 +172,7 @@ class PastPageTest {
             for (int i = 0; i < GivePastGames.MOST; i++) {
                 rows.append(WON);
             }
-            assertThat(paste(captain, rows.toString()).text()).contains("Kept: " + GivePastGames.MOST + " games.");
+            assertThat(paste(captain, rows.toString()).text()).contains(GivePastGames.MOST + " games kept");
             assertThat(captain.get(PAGE).body().length())
                     .as("a page under 300 kB")
                     .isLessThan(300_000);
@@ -199,6 +200,53 @@ class PastPageTest {
             }
             assertThat(kept(served, "N")).isEqualTo(1);
             assertThat(kept(served, "S")).isZero();
+        }
+    }
+
+    private static Map<String, String> one(String... instead) {
+        Map<String, String> typed = new TreeMap<>(Map.of(
+                "one-ours-1", "N1",
+                "one-ours-2", "N2",
+                "one-points-ours", "11",
+                "one-points-theirs", "2",
+                "one-theirs-1", "S1",
+                "one-theirs-2", "Somebody else",
+                "one-date", "2026-05-02",
+                "one-format", "side-out-11"));
+        for (int i = 0; i < instead.length; i += 2) {
+            typed.put(instead[i], instead[i + 1]);
+        }
+        return typed;
+    }
+
+    @Test
+    void one_game_is_given_by_a_form_and_counts_like_one_from_a_file() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            String before = captain.get(RATINGS).text();
+            assertThat(captain.send(PAGE, PAGE + "/one", one()).status()).isEqualTo(200);
+            assertThat(captain.get(PAGE + "/" + FILE).body())
+                    .isEqualTo(HEAD + "2026-05-02,N1,N2,S1,Somebody else,11,2,side-out-11\n");
+            assertThat(captain.get(RATINGS).text()).isNotEqualTo(before);
+            captain.send(PAGE, PAGE + "/one", one());
+            assertThat(kept(served, "N")).as("the same game once").isEqualTo(1);
+        }
+    }
+
+    @Test
+    void one_game_that_cannot_be_is_refused_with_each_reason_and_stays_typed() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            Guest.Got got = captain.send(
+                    PAGE, PAGE + "/one", one("one-ours-2", "N1", "one-points-theirs", "10", "one-theirs-2", ""));
+            assertThat(got.status()).isEqualTo(422);
+            assertThat(got.text()).contains("The same player stands twice in this game", "This must be filled in.");
+            assertThat(got.body()).contains("value=\"2026-05-02\"");
+            got = captain.send(PAGE, PAGE + "/one", one("one-points-theirs", "10"));
+            assertThat(got.text()).contains("11-10");
+            got = captain.send(PAGE, PAGE + "/one", one("one-points-theirs", "-1", "one-format", "side-in-11"));
+            assertThat(got.text()).contains("\"-1\" is not a whole number", "no way to score called");
+            assertThat(kept(served, "N")).isZero();
         }
     }
 }

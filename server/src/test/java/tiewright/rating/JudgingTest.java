@@ -42,27 +42,29 @@ class JudgingTest {
         return decision.decide(DAY, nothing("N"), captain("N"));
     }
 
+    private static JudgeSquad judging(PlayerId player, OptionalDouble form, OptionalDouble doubt) {
+        return new JudgeSquad(List.of(new FormJudged(player, form, doubt)));
+    }
+
     private static OptionalDouble of(double value) {
         return OptionalDouble.of(value);
     }
 
     @Test
     void a_judgement_is_kept_with_its_doubt_or_refused_with_every_reason() {
-        assertThat(kept(asked(new JudgeForm(N1, of(-50), of(50)))))
-                .containsExactly(new FormJudged(N1, of(-50), of(50)));
-        assertThat(kept(asked(new JudgeForm(N1, NONE, NONE)))).containsExactly(new FormJudged(N1, NONE, NONE));
-        assertThat(refused(asked(new JudgeForm(PlayerId.of("S1"), of(50.1), of(0)))))
+        assertThat(kept(asked(judging(N1, of(-50), of(50))))).containsExactly(new FormJudged(N1, of(-50), of(50)));
+        assertThat(kept(asked(judging(N1, NONE, NONE)))).containsExactly(new FormJudged(N1, NONE, NONE));
+        assertThat(refused(asked(judging(PlayerId.of("S1"), of(50.1), of(0)))))
                 .containsExactly("notes.not-own-player", "notes.form-out-of-range", "notes.doubt-out-of-range");
-        assertThat(refused(asked(new JudgeForm(N1, of(-50.1), of(50.1)))))
+        assertThat(refused(asked(judging(N1, of(-50.1), of(50.1)))))
                 .containsExactly("notes.form-out-of-range", "notes.doubt-out-of-range");
-        assertThat(refused(asked(new JudgeForm(N1, of(Double.NaN), of(Double.NaN)))))
-                .hasSize(2);
+        assertThat(refused(asked(judging(N1, of(Double.NaN), of(Double.NaN))))).hasSize(2);
     }
 
     @Test
     void only_a_captain_of_the_own_club_judges() {
         for (PrivateDecision decision : List.of(
-                new JudgeForm(N1, of(1), NONE),
+                new JudgeSquad(List.of(new FormJudged(N1, of(1), NONE))),
                 new JudgePair(Pair.of("N1", "N2"), 1, NONE, Optional.empty()),
                 new ChooseHalfLife(OptionalInt.of(9)),
                 new GivePastGames(List.of()),

@@ -31,7 +31,7 @@ final class DayPromises {
 
     static void promise(Visit visit, Function<Tried, Screen> again) {
         Form form = visit.form();
-        Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, PLAYER);
+        Optional<PlayerId> player = SquadPages.ownPlayer(visit, form, PLAYER);
         OptionalInt rubbers = form.mustNumber(RUBBERS);
         visit.note(
                 form,

@@ -6,25 +6,29 @@ import tiewright.http.pieces.TextField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.Tried;
+import tiewright.wording.Words;
 
-/** How much older games count in the own club's ratings: asked on the page of notes. */
+/** How much older games count in the own club's ratings: asked on the page of the squad. */
 final class HalfLifeForm {
+    static final String PATH = "/captain/squad/half-life";
+
     private static final String FIELD = "half-life";
 
     private HalfLifeForm() {}
 
-    static ActionForm of(OptionalInt chosen, Tried tried) {
+    static String said(Words words, OptionalInt chosen) {
+        return chosen.isPresent()
+                ? words.say("page-captain.games-count-half", "days", chosen.getAsInt())
+                : words.say("page-captain.games-count-alike");
+    }
+
+    static ActionForm of(Words words, OptionalInt chosen, Tried tried) {
         String now = chosen.isPresent() ? Integer.toString(chosen.getAsInt()) : "";
-        return ActionForm.of(FIELD + "-form", "/captain/squad/half-life", "Older games", Button.other("Keep this"))
-                .saying(
-                        chosen.isPresent()
-                                ? "A game that was " + now
-                                        + " days old on the day of this event counts half, one of twice that age a quarter."
-                                : "Every game counts the same, however old it is.")
+        return ActionForm.of(FIELD + "-form", PATH, "", Button.other(words.say("page-captain.keep-days")))
                 .asking(TextField.of(
                                 FIELD,
                                 TextField.Kind.NUMBER,
-                                "Days after which a game counts half; empty: every game counts the same",
+                                words.say("page-captain.days-to-half"),
                                 tried.value(FIELD, now))
                         .withError(tried.error(FIELD)));
     }

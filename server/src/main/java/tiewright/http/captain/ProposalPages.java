@@ -49,7 +49,7 @@ final class ProposalPages implements Page {
     private static void wish(Visit visit) {
         Tie tie = ownTie(visit);
         Form form = visit.form();
-        Optional<PlayerId> player = SquadNotesPages.ownPlayer(visit, form, "player");
+        Optional<PlayerId> player = SquadPages.ownPlayer(visit, form, "player");
         Optional<PlayerWish> wish =
                 switch (form.text("wish")) {
                     case "play" -> Optional.of(PlayerWish.PLAY);
@@ -103,7 +103,7 @@ final class ProposalPages implements Page {
                 known
                         ? Optional.empty()
                         : Optional.of(new NavLink(
-                                "/captain/squad", visit.words().say("page-captain.rate-the-squad"), false)));
+                                "/captain/squad#rate", visit.words().say("page-captain.rate-the-squad"), false)));
     }
 
     private static String by(Visit visit, Tie tie, ExchangeId id) {

@@ -34,6 +34,7 @@ final class PastPage implements Page {
                 PATH,
                 visit -> visit.show(screen(visit, GivenText.nothing(FILE), List.of(), Tried.NOTHING)));
         routes.postInParts(Door.NOTES, PATH, PastPage::give);
+        routes.post(Door.NOTES, OneGame.PATH, PastPage::one);
         routes.post(Door.NOTES, PATH + "/take-back", PastPage::takeBack);
         routes.get(
                 Door.NOTES,
@@ -55,6 +56,16 @@ final class PastPage implements Page {
                 () -> new GivePastGames(notes.games()),
                 PATH,
                 tried -> screen(visit, given, notes.faults(), tried));
+    }
+
+    private static void one(Visit visit) {
+        Form form = visit.form();
+        Optional<PastGame> game = new OneGame(visit).read(form);
+        visit.note(
+                form,
+                () -> new GivePastGames(game.stream().toList()),
+                PATH,
+                tried -> screen(visit, GivenText.nothing(FILE), List.of(), tried));
     }
 
     /** The ticked games; all of them only when that was ticked. */
@@ -89,6 +100,6 @@ final class PastPage implements Page {
                 visit.words()
                         .say("page-film.earlier-games", "club", visit.event().clubName(visit.club())),
                 new PastViews(visit.event(), visit.ask(ClubAnswers::new).pastGames())
-                        .page(given.field(faults, visit.words()), tried));
+                        .page(new OneGame(visit).form(tried), given.field(faults, visit.words()), tried));
     }
 }

@@ -1,6 +1,8 @@
 package tiewright.http.film;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tiewright.event.Player;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.VisibleEvent;
@@ -12,7 +14,6 @@ import tiewright.http.pieces.Option;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.PastView;
 import tiewright.http.visit.Cautions;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Tried;
 import tiewright.wording.Words;
 
@@ -33,30 +34,36 @@ final class PastViews {
         this.games = games;
     }
 
-    PastView page(GivenFile field, Tried tried) {
+    PastView page(ActionForm one, GivenFile field, Tried tried) {
         return new PastView(
                 tried.refusal(),
                 Cautions.with(cautions(), event),
                 kept(),
+                one,
                 games.isEmpty() ? List.of() : List.of(some(tried), all(tried)),
-                field,
-                PastPage.PATH,
-                Button.main(Words.of(event).say("page-film.keep-these-games")),
-                FilmViews.players(event));
+                new PastView.Many(
+                        field,
+                        PastPage.PATH,
+                        Button.other(Words.of(event).say("page-film.keep-these-games")),
+                        FilmViews.players(event)));
     }
 
     private String kept() {
         if (games.isEmpty()) {
             return Words.of(event).say("page-film.no-earlier-games-of-your");
         }
-        long known = games.stream().filter(ClubAnswers.OwnGame::known).count();
-        return "Kept: " + Counted.of(games.size(), "game", "games")
-                + ". Form and chemistry, proposals and advice for a decider rest on "
-                + (games.size() == 1 ? "it." : "them.")
-                + (known == 0
-                        ? ""
-                        : " Of these " + known + (known == 1 ? " is" : " are") + " known to everybody already and "
-                                + (known == 1 ? "counts" : "count") + " once.");
+        Words words = Words.of(event);
+        return Stream.of(
+                        words.say("page-film.one-kept", "count", games.size()),
+                        words.say("page-film.earlier-rest-on", "count", games.size()),
+                        words.say(
+                                "page-film.known-already",
+                                "known",
+                                games.stream()
+                                        .filter(ClubAnswers.OwnGame::known)
+                                        .count()))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     private ActionForm some(Tried tried) {
@@ -74,16 +81,17 @@ final class PastViews {
                         GAME, Words.of(event).say("page-film.by-day"), "", tried.error(GAME), true, options));
     }
 
-    private static ActionForm all(Tried tried) {
-        return ActionForm.of("every", BACK, "Take back every game", Button.stop("Take back all earlier games"))
+    private ActionForm all(Tried tried) {
+        Words words = Words.of(event);
+        return ActionForm.of("every", BACK, "", Button.stop(words.say("page-film.take-back-every")))
                 .sending(EVERY, "yes")
                 .asking(new ChoiceList(
                         ALL,
-                        "What was taken back must be given again",
+                        words.say("page-film.given-again"),
                         "",
                         tried.error(ALL),
                         true,
-                        List.of(Option.of("yes", "Take back every game", false))));
+                        List.of(Option.of("yes", words.say("page-film.every-game"), false))));
     }
 
     private String line(PastGame game) {

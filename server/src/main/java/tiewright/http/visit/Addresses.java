@@ -39,7 +39,6 @@ public final class Addresses {
             Map.entry("my-ties", "/captain"),
             Map.entry("advice", "/captain/day"),
             Map.entry("squad", "/captain/squad"),
-            Map.entry("form", "/captain/form"),
             Map.entry("playing-time", "/captain/playing-time"),
             Map.entry("record", "/captain/record"),
             Map.entry("past", "/captain/past"),

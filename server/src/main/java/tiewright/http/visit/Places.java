@@ -49,8 +49,8 @@ final class Places {
                                         "/captain/sheet/ /captain/decider/ /tie/ /cards /stop/",
                                         "protests",
                                         "hurt"),
-                                place("advice", "/captain/proposal/", "playing-time", "rota", "record"),
-                                place("squad", "/captain/", "form", "past", "film", "club-links"),
+                                place("advice", "/captain/proposal/", "playing-time", "record"),
+                                place("squad", "/captain/", "past", "film", "rota", "club-links"),
                                 captainsHall());
                     case VOLUNTEER ->
                         List.of(
@@ -74,7 +74,7 @@ final class Places {
         return switch (visit.role()) {
             case PUBLIC -> links("notices", "conditions");
             case PLAYER -> links("times", "notices");
-            case CAPTAIN -> links("form", "times", "tables", "notices");
+            case CAPTAIN -> links("times", "tables", "notices");
             case VOLUNTEER -> links("notices");
             case DESK -> links("check-in", "tables", "notices", "paper", "log");
             case REFEREE -> links("cards", "tables", "notices", "log");

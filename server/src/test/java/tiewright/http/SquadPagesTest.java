@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -19,9 +22,9 @@ import tiewright.scoring.Format;
 import tiewright.scoring.Score;
 
 /** What games and notes make of form and chemistry is told to the own captain, and to nobody else. */
-class FormAndChemistryTest {
-    private static final String PAGE = "/captain/form";
-    private static final String NOTES = "/captain/squad";
+class SquadPagesTest {
+    private static final String PAGE = "/captain/squad";
+    private static final String NOTES = PAGE;
 
     private static Served served() {
         List<PrivateNote> past = List.of(new PrivateNote.PastGame(
@@ -35,13 +38,11 @@ class FormAndChemistryTest {
     void the_own_captain_sees_every_player_and_the_pairs_that_played() {
         try (Served served = served()) {
             String page = served.captain("N").get(PAGE).body();
-            assertThat(page.split("class=\"dot\""))
-                    .as("eight players and one pair")
-                    .hasSize(1 + 8 + 1);
+            assertThat(page.split("<circle")).as("eight players and one pair").hasSize(1 + 8 + 1);
             assertThat(served.captain("N").get(PAGE).text())
                     .contains(
-                            "Club N: form and chemistry",
-                            "Small samples. Describes past film, does not judge a person.",
+                            "Club N: my squad",
+                            "Small samples. Describes past games, does not judge a person.",
                             "best guess",
                             "would move a game to 11 (side-out) from 50 to about",
                             "not enough film",
@@ -64,7 +65,7 @@ class FormAndChemistryTest {
                 assertThat(other.get(PAGE).status()).isEqualTo(403);
             }
             Guest rival = served.captain("S");
-            String before = rival.get(PAGE).body();
+            String before = rival.get(PAGE).text();
             served.noted(
                     "N",
                     new PrivateNote.FormJudged(PlayerId.of("N1"), OptionalDouble.of(17.3), OptionalDouble.of(0.5)));
@@ -72,7 +73,7 @@ class FormAndChemistryTest {
                     "N",
                     new PrivateNote.ChemistryJudged(
                             Pair.of("N1", "N3"), 9.1, OptionalDouble.of(0.5), Optional.empty()));
-            assertThat(rival.get(PAGE).body()).isEqualTo(before);
+            assertThat(rival.get(PAGE).text()).isEqualTo(before);
             assertThat(served.captain("N").get(PAGE).text()).contains("+17.", "+9.1");
         }
     }
@@ -126,6 +127,89 @@ class FormAndChemistryTest {
             assertThat(pair.text()).contains("Form lies between -50 and 50", "The doubt is more than 0");
             assertThat(served.ledger.privateOf(ClubId.of("N")).halfLife()).isEmpty();
             assertThat(served.ledger.privateOf(ClubId.of("N")).forms()).isEmpty();
+        }
+    }
+
+    private static Map<String, String> rating(String... figures) {
+        Map<String, String> typed = new TreeMap<>();
+        for (int i = 0; i < figures.length; i += 2) {
+            typed.put(figures[i], figures[i + 1]);
+        }
+        return typed;
+    }
+
+    private static Map<PlayerId, PrivateNote.FormJudged> forms(Served served) {
+        return served.ledger.privateOf(ClubId.of("N")).forms();
+    }
+
+    @Test
+    void all_players_are_rated_by_one_press_and_who_is_left_as_he_was_is_not_noted_again() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            assertThat(captain.get(PAGE).text()).contains("0 of 8 rated");
+            Map<String, String> all = new TreeMap<>();
+            for (int i = 1; i <= 8; i++) {
+                all.put("form-N" + i, Integer.toString(i - 4));
+            }
+            all.put("doubt-N8", "2");
+            assertThat(captain.send(PAGE, NOTES + "/form", all).status()).isEqualTo(200);
+            assertThat(captain.get(PAGE).text()).contains("8 of 8 rated");
+            assertThat(forms(served)).hasSize(8);
+            assertThat(forms(served).get(PlayerId.of("N1")).form()).hasValue(-3);
+            assertThat(forms(served).get(PlayerId.of("N8")).sd()).hasValue(2);
+            captain.send(PAGE, NOTES + "/form", rating("form-N1", "", "form-N2", "5"));
+            assertThat(captain.get(PAGE).text()).contains("7 of 8 rated");
+            assertThat(forms(served).get(PlayerId.of("N8")).sd()).hasValue(2);
+        }
+    }
+
+    @Test
+    void two_captains_who_rate_different_players_from_pages_of_the_same_moment_are_in_nobodys_way() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            Guest deputy = served.captain("N");
+            Map<String, String> first = captain.filled(PAGE, NOTES + "/form", rating("form-N1", "3"));
+            Map<String, String> second = deputy.filled(PAGE, NOTES + "/form", rating("form-N2", "-2"));
+            assertThat(captain.post(NOTES + "/form", first).status()).isEqualTo(200);
+            assertThat(deputy.post(NOTES + "/form", second).status()).isEqualTo(200);
+            assertThat(forms(served)).containsOnlyKeys(PlayerId.of("N1"), PlayerId.of("N2"));
+        }
+    }
+
+    @Test
+    void a_figure_that_is_not_offered_is_kept_as_it_was_given() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            served.noted(
+                    "N",
+                    new PrivateNote.FormJudged(PlayerId.of("N1"), OptionalDouble.of(17.3), OptionalDouble.of(0.5)));
+            assertThat(captain.get(PAGE).text()).contains("+17.3: 67.3 of 100", "by 0.5");
+            captain.send(PAGE, NOTES + "/form", rating("form-N2", "1"));
+            assertThat(forms(served).get(PlayerId.of("N1")).form()).hasValue(17.3);
+        }
+    }
+
+    @Test
+    void while_nothing_is_known_the_page_says_so_and_asks_for_the_rating_first() {
+        try (Served served = Served.empty(Days.moment("09:00"))
+                .given(Days.oneTie().facts().stream().map(Recorded::fact).toList(), List.of())) {
+            Guest captain = served.captain("N");
+            Guest.Got before = captain.get(PAGE);
+            assertThat(before.text()).contains("Nothing is known of your squad yet.");
+            assertThat(before.body()).doesNotContain("<circle");
+            assertThat(captain.get("/captain/proposal/A1").body()).contains("href=\"/captain/squad#rate\"");
+            captain.send(PAGE, NOTES + "/form", rating("form-N1", "3"));
+            assertThat(captain.get(PAGE).text()).doesNotContain("Nothing is known");
+        }
+    }
+
+    @Test
+    void every_pair_stands_once_in_the_stairs_and_those_never_seen_say_so() {
+        try (Served served = served()) {
+            Document page = Jsoup.parse(served.captain("N").get(PAGE).body());
+            assertThat(page.select(".stairs td")).hasSize(8 * 7 / 2);
+            assertThat(page.select(".stairs td.unseen")).hasSize(27);
+            assertThat(page.select(".stairs td:not(.unseen)").text()).contains("N1 + N2: best guess");
         }
     }
 }
