@@ -41,9 +41,16 @@ function send(form, fields) {
   form.submit();
 }
 
+// The service learns no name of a kept sheet, so the question about somebody hurt is asked here.
+function askFirst(form, names) {
+  const hurt = form.dataset.hurt.split(" ").filter((code) => Object.values(names).includes(code));
+  if (hurt.length > 0 && !form.elements["hurt-asked"]?.checked) throw new Error(form.dataset.askHurt);
+}
+
 async function keep(form) {
   const secret = digits(crypto.getRandomValues(new Uint8Array(32)));
   const names = chosen(form);
+  askFirst(form, names);
   const text = new TextEncoder().encode(canonical(form, names, secret));
   const receipt = digits(await crypto.subtle.digest("SHA-256", text));
   localStorage.setItem(place(form), JSON.stringify({ secret, names }));

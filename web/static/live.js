@@ -11,6 +11,7 @@ let timer = 0;
 let fetching = false;
 let edited = false; // something was typed and not yet sent
 let away = false;
+const posted = document.body.dataset.posted !== undefined; // the answer to a form: its address may hold no page
 
 const live = () => document.querySelectorAll("[data-live][id]");
 
@@ -63,6 +64,7 @@ function replace(part, next) {
 }
 
 function changed(message) {
+  if (posted) return;
   waiting += Number(message?.data.split(" ")[1] ?? 1); // "changed 3": three at once
   if (!show.hidden) announce();
   // a little chance in the wait, so that a hall full of phones does not ask in the same instant

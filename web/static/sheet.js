@@ -109,6 +109,7 @@ async function shuffle() {
   clearTimeout(askTimer);
   const page = await answered("shuffle");
   if (!page) return show();
+  form.elements.draws.value = page.getElementById("sheet-form").elements.draws.value;
   set(seats.map((seat) => page.getElementById(seat.dataset.seat).value));
   show();
 }

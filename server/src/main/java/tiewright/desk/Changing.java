@@ -25,7 +25,7 @@ final class Changing {
                                 .with("tie", tie.id())
                                 .with("rubber", rubber)
                                 .at("rubber"));
-        if (!Signed.namesARuling(event, reason)) {
+        if (!NamedRuling.isGiven(event, reason)) {
             asked.all(Signed.because(event, tie));
         }
         return asked.unless(
@@ -56,7 +56,7 @@ final class Changing {
     }
 
     static Decision.Outcome outcome(Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
-        if (!Signed.namesARuling(event, reason)) {
+        if (!NamedRuling.isGiven(event, reason)) {
             asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
         }
         return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();

@@ -18,7 +18,7 @@ import tiewright.scoring.Score;
 /**
  * An official settles a held rubber or corrects one from the card; see {@link DecideCorrection} where others built on it. Everything entered before stays in the log. A rubber
  * held by two sources is settled by a third. Where the table is signed, or another club has begun in the next tie, the
- * reason must name a ruling that was given, such as <em>ruling 3</em>; the signed order and the tie that has begun stay
+ * reason must name a ruling that was given ({@link NamedRuling}); the signed order and the tie that has begun stay
  * as they are.
  *
  * @param games as in {@link RecordCard}

@@ -1,15 +1,19 @@
 package tiewright.desk;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.Side;
 import tiewright.event.SlotSource;
 import tiewright.event.Stage;
@@ -27,7 +31,8 @@ public final class FinalPlacing {
     private final Event event;
     private final List<Tie> knockout;
     private final PoolRecord pools;
-    private final Set<ClubId> order = new LinkedHashSet<>();
+    private final FinalReasons reasons;
+    private final Map<ClubId, List<Saying>> order = new LinkedHashMap<>();
 
     private FinalPlacing(Event event) {
         this.event = event;
@@ -35,11 +40,30 @@ public final class FinalPlacing {
                 .filter(tie -> tie.stage() == Stage.KNOCKOUT)
                 .toList();
         this.pools = PoolRecord.of(event);
+        this.reasons = new FinalReasons(event, pools);
     }
 
     /** Empty until every table is signed and the knockout is finished. */
     public static List<ClubId> of(Event event) {
-        return unfinished(event).isEmpty() ? new FinalPlacing(event).order() : List.of();
+        return List.copyOf(reasons(event).keySet());
+    }
+
+    /** Each club with what put it there: its last tie or its pool, and what parts it from its like. */
+    private static Map<ClubId, List<Saying>> reasons(Event event) {
+        return unfinished(event).isEmpty() ? new FinalPlacing(event).order() : Map.of();
+    }
+
+    /** The same order as a notice says it: the number of each place, the club's name as it stands, and why. */
+    public static List<Saying> said(Event event) {
+        List<Saying> places = new ArrayList<>();
+        reasons(event)
+                .forEach((club, why) -> places.add(Saying.of("notices.final-place")
+                        .with("place", places.size() + 1)
+                        .with(
+                                "club",
+                                event.club(club).map(known -> known.name()).orElse(club.code()))
+                        .with("why", why)));
+        return places;
     }
 
     /** The winner of the final, as soon as it is finished. */
@@ -80,7 +104,7 @@ public final class FinalPlacing {
                         .toList();
     }
 
-    private List<ClubId> order() {
+    private Map<ClubId, List<Saying>> order() {
         finalTie().ifPresent(this::add);
         knockout.stream().filter(this::isOfLosers).sorted(laterFirst()).forEach(this::add);
         knockout.stream()
@@ -88,23 +112,35 @@ public final class FinalPlacing {
                 .distinct()
                 .sorted(Comparator.reverseOrder())
                 .forEach(this::addRound);
-        Stream.concat(event.pools().values().stream().flatMap(List::stream), pools.clubs().stream())
-                .distinct()
-                .filter(pools::has)
-                .sorted(pools)
-                .forEach(order::add);
-        return List.copyOf(order);
+        addGroup(
+                Stream.concat(event.pools().values().stream().flatMap(List::stream), pools.clubs().stream())
+                        .distinct()
+                        .filter(pools::has),
+                reasons::pool);
+        return Collections.unmodifiableMap(order);
     }
 
     /** Who won a last tie of this round and went no further, then who lost in it. */
     private void addRound(int round) {
         for (boolean won : new boolean[] {true, false}) {
+            Map<ClubId, Tie> last = new LinkedHashMap<>();
             knockout.stream()
                     .filter(tie -> tie.round() == round)
-                    .flatMap(tie -> club(tie, won).stream())
-                    .filter(club -> lastRound(club) == round)
-                    .sorted(pools)
-                    .forEach(order::add);
+                    .forEach(tie -> club(tie, won)
+                            .filter(club -> lastRound(club) == round)
+                            .ifPresent(club -> last.putIfAbsent(club, tie)));
+            addGroup(last.keySet().stream(), club -> reasons.tie(Objects.requireNonNull(last.get(club)), club));
+        }
+    }
+
+    /** Clubs that nothing but their pools part. */
+    private void addGroup(Stream<ClubId> clubs, Function<ClubId, Saying> why) {
+        List<ClubId> group =
+                clubs.filter(club -> !order.containsKey(club)).sorted(pools).toList();
+        for (int at = 0; at < group.size(); at++) {
+            List<Saying> all = new ArrayList<>(List.of(why.apply(group.get(at))));
+            all.addAll(reasons.parted(group, at));
+            order.put(group.get(at), all);
         }
     }
 
@@ -117,8 +153,9 @@ public final class FinalPlacing {
     }
 
     private void add(Tie tie) {
-        club(tie, true).ifPresent(order::add);
-        club(tie, false).ifPresent(order::add);
+        Stream.of(club(tie, true), club(tie, false))
+                .flatMap(Optional::stream)
+                .forEach(club -> order.putIfAbsent(club, List.of(reasons.tie(tie, club))));
     }
 
     private Optional<ClubId> club(Tie tie, boolean winner) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
@@ -16,6 +17,7 @@ import tiewright.standings.Row;
  */
 final class PoolRecord implements Comparator<ClubId> {
     private final Map<ClubId, Integer> places = new LinkedHashMap<>();
+    private final Map<ClubId, String> pools = new LinkedHashMap<>();
     private final Map<ClubId, Row> rows = new LinkedHashMap<>();
 
     private PoolRecord() {}
@@ -26,6 +28,7 @@ final class PoolRecord implements Comparator<ClubId> {
             List<Row> rows = PoolEnd.of(event, pool).table().rows();
             rows.forEach(row -> record.rows.put(row.club(), row));
             rows.forEach(row -> record.places.put(row.club(), row.place()));
+            rows.forEach(row -> record.pools.put(row.club(), pool));
         }
         for (OfficialFact.TableSigned table : event.signedTables().values()) {
             for (int i = 0; i < table.order().size(); i++) {
@@ -43,24 +46,61 @@ final class PoolRecord implements Comparator<ClubId> {
         return places.keySet();
     }
 
-    @Override
-    public int compare(ClubId one, ClubId other) {
-        int byPlace = Integer.compare(
-                places.getOrDefault(one, Integer.MAX_VALUE), places.getOrDefault(other, Integer.MAX_VALUE));
-        if (byPlace != 0) {
-            return byPlace;
+    /** What two clubs differ in first. */
+    enum Parting {
+        PLACE("notices.final-by-place"),
+        RUBBERS("notices.final-by-rubbers"),
+        POINTS("notices.final-by-points"),
+        CODE("notices.final-by-code");
+
+        private final String code;
+
+        Parting(String code) {
+            this.code = code;
         }
-        int byRubbers = Double.compare(rubbers(other), rubbers(one));
-        int byPoints = byRubbers != 0 ? byRubbers : Double.compare(points(other), points(one));
-        return byPoints != 0 ? byPoints : one.compareTo(other);
+
+        /** Of the sentence that says it. */
+        String code() {
+            return code;
+        }
     }
 
-    private double rubbers(ClubId club) {
+    Parting parting(ClubId one, ClubId other) {
+        return Stream.of(Parting.values())
+                .filter(by -> compare(by, one, other) != 0)
+                .findFirst()
+                .orElse(Parting.CODE);
+    }
+
+    @Override
+    public int compare(ClubId one, ClubId other) {
+        return compare(parting(one, other), one, other);
+    }
+
+    private int compare(Parting by, ClubId one, ClubId other) {
+        return switch (by) {
+            case PLACE -> Integer.compare(place(one), place(other));
+            case RUBBERS -> Double.compare(rubbers(other), rubbers(one));
+            case POINTS -> Double.compare(points(other), points(one));
+            case CODE -> one.compareTo(other);
+        };
+    }
+
+    int place(ClubId club) {
+        return places.getOrDefault(club, Integer.MAX_VALUE);
+    }
+
+    /** Empty for a club without a pool. */
+    String pool(ClubId club) {
+        return pools.getOrDefault(club, "");
+    }
+
+    double rubbers(ClubId club) {
         Row row = rows.get(club);
         return row == null ? 0 : (double) (row.rubbersWon() - row.rubbersLost()) / ties(row);
     }
 
-    private double points(ClubId club) {
+    double points(ClubId club) {
         Row row = rows.get(club);
         return row == null ? 0 : (double) (row.pointsFor() - row.pointsAgainst()) / ties(row);
     }

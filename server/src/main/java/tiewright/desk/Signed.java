@@ -2,8 +2,6 @@ package tiewright.desk;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import tiewright.draw.SlotFills;
 import tiewright.event.Decision;
 import tiewright.event.DrawFact;
@@ -14,9 +12,6 @@ import tiewright.event.Tie;
 
 /** What was signed, or is played on, does not change under people's feet: a correction there needs a ruling first. */
 final class Signed {
-    private static final Pattern RULING =
-            Pattern.compile("\\bruling\\s+(?:no\\.?\\s*)?(\\d{1,6})\\b", Pattern.CASE_INSENSITIVE);
-
     private Signed() {}
 
     /** The table that counts this tie is signed, or the whole event. */
@@ -59,17 +54,5 @@ final class Signed {
                                 .with("shouldStand", fill.club()))
                         .stream())
                 .toList();
-    }
-
-    /** The text names a ruling that was given, as in <em>ruling 3</em>. */
-    static boolean namesARuling(Event event, String reason) {
-        Matcher named = RULING.matcher(reason);
-        while (named.find()) {
-            int number = Integer.parseInt(named.group(1));
-            if (event.rulings().stream().anyMatch(ruling -> ruling.number() == number)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

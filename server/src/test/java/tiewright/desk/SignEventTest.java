@@ -8,6 +8,7 @@ import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.How;
+import tiewright.event.OfficialFact;
 import tiewright.event.RubberNo;
 import tiewright.event.TieId;
 
@@ -69,6 +70,58 @@ class SignEventTest {
         assertThat(Why.not(day, new SignEvent("R"))).containsExactly("desk.event-signed-already");
         assertThat(Why.not(day, new SignTable("P", "R"))).contains("desk.signed-already");
         assertThat(DoNext.of(day.event(), day.now())).isEmpty();
+    }
+
+    private List<String> said() {
+        return FinalPlacing.said(day.event()).stream().map(Days::said).toList();
+    }
+
+    @Test
+    void third_and_fourth_have_a_reason_with_and_without_a_tie_for_third() {
+        poolsPlayed();
+        bracket(false);
+        signPools();
+        knockout("SF1", "5-11");
+        knockout("SF2", "11-5");
+        knockout("F", "11-9");
+        assertThat(said())
+                .startsWith(
+                        "1. Club E: beat Club D 1-0 in tie F.",
+                        "2. Club D: lost to Club E 0-1 in tie F.",
+                        "3. Club A: lost to Club E 0-1 in tie SF1; ahead of Club B by the place in the pool, 1 against 2.",
+                        "4. Club B: lost to Club D 0-1 in tie SF2; behind Club A by the place in the pool, 2 against 1.");
+        assertThat(said()).hasSize(6).last().asString().startsWith("6. Club F: 3rd of pool Q; ");
+    }
+
+    @Test
+    void a_tie_for_third_is_the_reason_for_third_and_fourth() {
+        poolsPlayed();
+        bracket(true);
+        signPools();
+        knockout("SF1", "5-11");
+        knockout("SF2", "11-5");
+        knockout("F", "11-9");
+        knockout("P3", "9-11");
+        assertThat(said())
+                .contains("3. Club B: beat Club A 1-0 in tie P3.", "4. Club A: lost to Club B 0-1 in tie P3.");
+        day.does(new SignEvent("R. Official"));
+        OfficialFact.NoticeStated notice = day.event().notices().get(0).notice();
+        assertThat(Days.said(notice.after().orElseThrow())).isEqualTo(String.join(" ", said()));
+        assertThat(Days.said(notice.reason())).isEqualTo("Signed by R. Official.");
+    }
+
+    /** By hand: A has 11-5 and 11-7, ten points in two ties; D 11-5 and 11-9, eight; C has 13-22, F 18-22. */
+    @Test
+    void clubs_of_one_place_in_two_pools_are_parted_by_a_figure_that_a_pencil_gives() {
+        pool("P", "A", "B", "C");
+        play("Q.1", "Q", "D", "E", "11-5");
+        play("Q.2", "Q", "E", "F", "11-9");
+        play("Q.3", "Q", "D", "F", "11-9");
+        signPools();
+        String points = " by the difference of points for each tie in the pool, ";
+        assertThat(said())
+                .startsWith("1. Club A: 1st of pool P; ahead of Club D" + points + "+5.00 against +4.00.")
+                .endsWith("6. Club C: 3rd of pool P; behind Club F" + points + "-4.50 against -2.00.");
     }
 
     @Test

@@ -36,7 +36,8 @@ class ProtestPagesTest {
             assertThat(anybody.get("/protests").status()).isEqualTo(403);
             Guest referee = served.as(Role.REFEREE);
             assertThat(referee.get("/desk").text()).contains("Protest 1 of Club S waits to be decided.");
-            assertThat(referee.send("/organiser/tables", "/organiser/tables/sign/A", Map.of("sign-A-by", "R. Referee"))
+            Map<String, String> early = Map.of("sign-A-by", "R. Referee", "sign-A-all-the-same", "yes");
+            assertThat(referee.send("/organiser/tables", "/organiser/tables/sign/A", early)
                             .text())
                     .contains("Protest 1 about pool A is not decided.");
             assertThat(referee.send(

@@ -15,6 +15,7 @@ import tiewright.event.Role;
 /** What used to happen in silence: who did it reads what became of it, and whoever it concerns reads it too. */
 class SilenceTest {
     private static final String SHEET = "/captain/sheet/A1";
+    private static final String DECIDER = "/captain/decider/A1";
     private final Served served = served();
     private final Guest home = served.captain("N");
     private final Guest away = served.captain("S");
@@ -99,8 +100,7 @@ class SilenceTest {
     }
 
     /** Level at 10:20, due ten minutes later; at 10:22 a captain types another score. */
-    @Test
-    void both_captains_read_that_the_clock_of_the_decider_stands_still_and_how_much_is_left() {
+    private void levelAndHeld() {
         home.send(SHEET, SHEET, names("N"));
         away.send(SHEET, SHEET, names("S"));
         served.at(Days.moment("10:20"));
@@ -113,18 +113,65 @@ class SilenceTest {
                             tiewright.event.How.PLAYED)),
                     List.of());
         }
-        String decider = "/captain/decider/A1";
-        assertThat(home.get(decider).text()).doesNotContain("stands still");
+        assertThat(home.get(DECIDER).text() + home.get("/captain").text()).doesNotContain("stands still");
         served.at(Days.moment("10:22"));
         home.send(
                 "/cards/A1/1",
                 "/cards/A1/1",
                 Map.of("home-1", "11", "away-1", "4", "how", "played", "confirmed", "yes"));
+    }
+
+    @Test
+    void both_captains_read_that_the_clock_of_the_decider_stands_still_and_how_much_is_left() {
+        levelAndHeld();
         for (Guest captain : List.of(home, away)) {
-            assertThat(captain.get(decider).text())
+            assertThat(captain.get(DECIDER).text())
                     .containsPattern(
                             "The clock of the decider stands still with \\d:00 left: two readings differ, Rubber 1: 11-3 / 11-4");
         }
+    }
+
+    @Test
+    void a_request_for_the_opening_stands_on_the_first_page_of_both_captains() {
+        home.send(SHEET, SHEET, names("N"));
+        away.send(SHEET, SHEET, names("S"));
+        assertThat(away.get("/captain").text()).doesNotContain("asks to open");
+        home.send(SHEET, SHEET + "/ask", Map.of());
+        Guest.Got asked = away.get("/captain");
+        assertThat(asked.text()).contains("Club N asks to open both now. Look at it and agree");
+        assertThat(asked.body()).contains("href=\"" + SHEET + "\"");
+        assertThat(home.get("/captain").text()).contains("You asked to open now; Club S reads it");
+        away.send(SHEET, SHEET + "/ask", Map.of());
+        served.at(Days.moment("09:01"));
+        assertThat(home.get("/captain").text() + away.get("/captain").text())
+                .doesNotContain("asked to open", "asks to open");
+    }
+
+    @Test
+    void that_the_clock_of_the_decider_stands_still_is_on_the_first_page_of_both_captains() {
+        levelAndHeld();
+        for (Guest captain : List.of(home, away)) {
+            assertThat(captain.get("/captain").text())
+                    .containsPattern("The clock of the decider stands still with \\d:00 left");
+            assertThat(captain.get("/captain").body()).contains("href=\"/captain/decider/A1\"");
+        }
+    }
+
+    @Test
+    void somebody_hurt_on_a_sheet_kept_on_the_phone_is_asked_about_too() {
+        served.given(List.of(), List.of(new PrivateNote.HurtMarked(PlayerId.of("N3"), true)));
+        assertThat(home.get(SHEET).body()).contains("data-hurt=\"N3\"");
+        assertThat(away.get(SHEET).body()).contains("data-hurt=\"\"").doesNotContain("N3\"");
+        String secret = "ab".repeat(32);
+        String receipt = tiewright.sheet.Receipt.of(
+                secret, tiewright.event.TieId.of("A1"), tiewright.event.ClubId.of("N"), Days.straight("N", 4));
+        home.send(SHEET, SHEET, Map.of("step", "keep", "receipt", receipt));
+        Map<String, String> handedIn = names("N");
+        handedIn.putAll(Map.of("step", "hand-in", "secret", secret));
+        assertThat(home.send(SHEET, SHEET, handedIn).text()).contains("Ask first, tick that you did");
+        handedIn.put("hurt-asked", "yes");
+        assertThat(home.send(SHEET, SHEET, handedIn).status()).isEqualTo(200);
+        assertThat(home.get(SHEET).text()).contains("Yours is in");
     }
 
     @Test

@@ -73,6 +73,11 @@ public final class ClubAnswers {
         return Chances.of(ledger, club, tie.code() + "," + draw);
     }
 
+    /** The same for a press of Shuffle, apart from what proposals draw. */
+    public long shuffle(TieId tie, int draw) {
+        return Chances.of(ledger, club, tie.code() + ",shuffle," + draw);
+    }
+
     /** Form and chemistry of the own squad, from the public event and the own club's notes. */
     public Ratings ratings() {
         ClubNotes notes = ledger.privateOf(club);

@@ -1,5 +1,6 @@
 package tiewright.http.answers;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,6 +8,8 @@ import tiewright.correction.Impact;
 import tiewright.correction.Penalties;
 import tiewright.correction.RulingNeeded;
 import tiewright.desk.Correction;
+import tiewright.desk.FinalPlacing;
+import tiewright.desk.Objections;
 import tiewright.desk.WithdrawalPreview;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
@@ -16,6 +19,7 @@ import tiewright.event.Event;
 import tiewright.event.Penalty;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.Saying;
 import tiewright.event.TieScore;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleLog;
@@ -52,6 +56,16 @@ public final class DisputeAnswers {
     /** What each treatment of a withdrawal would do. */
     public WithdrawalPreview withdrawal(ClubId club) {
         return WithdrawalPreview.of(event, given(), club);
+    }
+
+    /** The places of the final order with their reasons, champion first; empty while something is unfinished. */
+    public List<Saying> finalPlaces() {
+        return FinalPlacing.said(event);
+    }
+
+    /** Until when captains can object to what was played in the knockout. */
+    public Optional<Instant> objectionsUntilOfKnockout() {
+        return Objections.untilOfKnockout(event);
     }
 
     /** What was found wrong with opened sheets and waits for a ruling. */

@@ -5,8 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.Sheet;
@@ -18,12 +16,19 @@ import tiewright.http.visit.Visit;
 final class BlindOrders {
     private BlindOrders() {}
 
-    /** @return a permutation of the places 0 to {@code rubbers} - 1 */
-    static List<Integer> drawn(Visit visit, int rubbers) {
-        List<Integer> order = IntStream.range(0, rubbers).boxed().collect(Collectors.toList());
-        long chance = Long.parseUnsignedLong(visit.hall().tokens().secret().substring(0, 16), 16);
+    /**
+     * These in the order of this draw, from the club's own secret: the same number draws the same again, for this club alone. A
+     * link that the club has not let in learns nothing of its draws: for it chance is thrown afresh.
+     *
+     * @param sorted the same, however they stood before
+     */
+    static <T> List<T> drawn(Visit visit, TieId tie, int draw, List<T> sorted) {
+        long chance = visit.event().isLetIn()
+                ? visit.ask(ClubAnswers::new).shuffle(tie, draw)
+                : Long.parseUnsignedLong(visit.hall().tokens().secret().substring(0, 16), 16);
+        List<T> order = new ArrayList<>(sorted);
         Collections.shuffle(order, new Random(chance));
-        return List.copyOf(order);
+        return order;
     }
 
     /** The sheet in the order that the club's own draw gives it, where the conditions leave the order free. */

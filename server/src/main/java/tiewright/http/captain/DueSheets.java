@@ -13,6 +13,7 @@ import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.event.VisibleExchange;
+import tiewright.http.answers.Answers;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.views.CaptainView;
 import tiewright.http.visit.Countdowns;
@@ -21,7 +22,10 @@ import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
 import tiewright.wording.Words;
 
-/** What a captain has to hand in: a sheet or pair that is not in, and first of all one that lies on a phone. */
+/**
+ * What a captain has to hand in: a sheet or pair that is not in, and first of all one that lies on a phone; and of one that is
+ * in what is still to be known: the other captain asks to open now, the clock stands still.
+ */
 final class DueSheets {
     private static final Instant NEVER = Instant.MAX;
 
@@ -52,7 +56,9 @@ final class DueSheets {
     }
 
     private Optional<CaptainView.Due> pair(Tie tie) {
-        return CaptainPages.mayNeedPair(event, tie) && event.progress(tie).awaitsDecider()
+        boolean stands = visit.ask(Answers::new).restOfDecider(tie).isPresent();
+        return CaptainPages.mayNeedPair(event, tie)
+                        && (stands || event.progress(tie).awaitsDecider())
                 ? due(tie, ExchangeId.decider(tie.id()), "pair")
                 : Optional.empty();
     }
@@ -63,23 +69,35 @@ final class DueSheets {
         String other = views.side(tie, side.other());
         boolean in = exchange.side(side).in();
         boolean onPhone = in && !exchange.side(side).atDesk();
+        List<String> news = new Theirs(new OwnExchange(visit, id, tie, side), other).news();
         if (in && !onPhone) {
-            return Optional.empty();
+            return news(id, other, news);
         }
-        String title = words.say("page-captain.due-" + what, "other", other);
-        NavLink main = new NavLink(
-                (id.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/") + tie.id(),
-                words.say(onPhone ? "page-captain.hand-it-in" : "page-captain.name-the-" + what),
-                false);
-        List<String> lines =
-                onPhone ? List.of(words.say("page-captain.still-on-this-phone")) : lines(exchange, side, other);
+        String press = words.say(onPhone ? "page-captain.hand-it-in" : "page-captain.name-the-" + what);
+        List<String> lines = new ArrayList<>(
+                onPhone ? List.of(words.say("page-captain.still-on-this-phone")) : lines(exchange, side, other));
+        lines.addAll(news);
         return Optional.of(new CaptainView.Due(
-                title,
+                words.say("page-captain.due-" + what, "other", other),
                 lines,
                 exchange.deadline(),
-                main,
+                new NavLink(OwnExchange.path(id.kind()) + tie.id(), press, false),
                 onPhone ? Optional.empty() : Optional.of(advice(tie)),
                 onPhone));
+    }
+
+    /** The own one is in, and something about it is still to be known or answered. */
+    private Optional<CaptainView.Due> news(ExchangeId id, String other, List<String> news) {
+        boolean sheets = id.kind() == SheetKind.RUBBERS;
+        return news.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new CaptainView.Due(
+                        words.say(sheets ? "page-captain.due-sheet" : "page-captain.due-pair", "other", other),
+                        news,
+                        event.exchange(id).deadline(),
+                        new NavLink(OwnExchange.path(id.kind()) + id.tie(), words.say("page-captain.see-it"), false),
+                        Optional.empty(),
+                        false));
     }
 
     private NavLink advice(Tie tie) {

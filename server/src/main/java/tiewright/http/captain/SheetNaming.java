@@ -18,6 +18,7 @@ import tiewright.event.SheetKind;
 import tiewright.http.answers.Answers;
 import tiewright.http.answers.OwnSheets;
 import tiewright.http.views.SheetFormView;
+import tiewright.http.visit.Form;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
@@ -30,6 +31,9 @@ import tiewright.wording.LineupWords;
 
 /** The form in which a captain names pairs: who can be named where, and what counts before it. */
 final class SheetNaming {
+    /** The field that says how often chance was asked for an order since the page was opened. */
+    static final String DRAWS = "draws";
+
     private final OwnExchange here;
     private final Visit visit;
     private final Map<RubberNo, List<PlayerId>> chosen;
@@ -49,7 +53,7 @@ final class SheetNaming {
                 here.path(),
                 SheetFields.rubbers(choices, visit.event()::name, visit.words(), tried),
                 squad(),
-                starts(given),
+                starts(given, draws(tried.typed())),
                 seal,
                 keeping(),
                 worth());
@@ -81,7 +85,12 @@ final class SheetNaming {
         return hurt ? visit.words().say("page-captain.ask-first-too", "had", had) : had;
     }
 
-    private SheetFormView.Starts starts(boolean given) {
+    static int draws(Form form) {
+        String draws = form.text(DRAWS);
+        return draws.matches("[0-9]{1,6}") ? Integer.parseInt(draws) : 0;
+    }
+
+    private SheetFormView.Starts starts(boolean given, int draws) {
         boolean sheets = here.id().kind() == SheetKind.RUBBERS;
         boolean free = sheets && visit.event().conditions().orderOfStrength() == OrderOfStrength.NONE;
         return new SheetFormView.Starts(
@@ -89,6 +98,7 @@ final class SheetNaming {
                 given,
                 here.lastSheet().map(this::codes).orElse(""),
                 free,
+                draws,
                 here.tie().isReady() ? "/captain/proposal/" + here.tie().id() : "",
                 sheets ? visit.event().conditions().maxRubbersPerPlayer() : 1);
     }
@@ -114,6 +124,7 @@ final class SheetNaming {
                 here.id().tie().code(),
                 visit.club().code(),
                 onPhone,
+                HurtFirst.marked(visit).stream().map(PlayerId::code).collect(Collectors.joining(" ")),
                 onPhone
                         ? visit.words().say("page-captain.your-sheet-is-on-the")
                         : visit.words().say("page-captain.kept-on-the-phone-not"));

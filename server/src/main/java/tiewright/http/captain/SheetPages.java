@@ -1,9 +1,12 @@
 package tiewright.http.captain;
 
+import java.util.Comparator;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
@@ -76,13 +79,18 @@ final class SheetPages implements Page {
             case "keep" -> keep(here, form);
             case "hand-in" -> {
                 Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
+                sheet.ifPresent(named -> HurtFirst.check(visit, form, named));
                 visit.attempt(
                         form,
                         () -> new HandInSheet(here.id(), visit.club(), sheet.orElseThrow(), form.text("secret")),
                         here.path(),
                         tried -> open(here, chosen, tried));
             }
-            case "shuffle" -> visit.show(open(here, shuffled(visit, chosen), Tried.again(form)));
+            case "shuffle" -> {
+                int draw = SheetNaming.draws(form) + 1;
+                Tried drawn = Tried.again(form.with(Map.of(SheetNaming.DRAWS, Integer.toString(draw))));
+                visit.show(open(here, shuffled(here, draw, chosen), drawn));
+            }
             default -> visit.show(open(here, chosen, Tried.again(form)));
         }
     }
@@ -100,14 +108,17 @@ final class SheetPages implements Page {
                 tried -> open(here, chosen, tried));
     }
 
-    /** The same pairs in other rubbers. */
-    private static Map<RubberNo, List<PlayerId>> shuffled(Visit visit, Map<RubberNo, List<PlayerId>> chosen) {
-        List<RubberNo> rubbers = List.copyOf(chosen.keySet());
-        List<Integer> order = BlindOrders.drawn(visit, rubbers.size());
+    /** The same pairs in other rubbers, whichever they stood in. */
+    private static Map<RubberNo, List<PlayerId>> shuffled(
+            OwnExchange here, int draw, Map<RubberNo, List<PlayerId>> chosen) {
+        List<List<PlayerId>> pairs = chosen.values().stream()
+                .sorted(Comparator.comparing(
+                        pair -> pair.stream().sorted().map(PlayerId::code).collect(Collectors.joining(","))))
+                .toList();
+        Iterator<List<PlayerId>> drawn =
+                BlindOrders.drawn(here.visit(), here.tie().id(), draw, pairs).iterator();
         Map<RubberNo, List<PlayerId>> shuffled = new LinkedHashMap<>();
-        for (int place = 0; place < rubbers.size(); place++) {
-            shuffled.put(rubbers.get(place), chosen.getOrDefault(rubbers.get(order.get(place)), List.of()));
-        }
+        chosen.keySet().forEach(rubber -> shuffled.put(rubber, drawn.next()));
         return shuffled;
     }
 

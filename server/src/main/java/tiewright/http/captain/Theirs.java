@@ -42,6 +42,25 @@ record Theirs(OwnExchange here, String other) {
         return said;
     }
 
+    /** What the own captain has to know on the first page: each a sentence of its own. */
+    List<String> news() {
+        List<String> news =
+                new ArrayList<>(stopped().map(Theirs::alone).stream().toList());
+        boolean open = here.exchange().isOpened();
+        boolean asked = here.exchange().side(here.side().other()).openingAsked();
+        if (!open && asked && !here.own().openingAsked()) {
+            news.add(here.visit().words().say("page-captain.they-ask-to-open-now", "other", other));
+        } else if (!open && here.own().openingAsked()) {
+            news.add(here.visit().words().say("page-captain.you-asked-to-open-now", "other", other));
+        }
+        return news;
+    }
+
+    /** Without the dash that parts it from what stands before it on the sheet's page. */
+    private static String alone(String said) {
+        return said.startsWith("- ") ? said.substring(2) : said;
+    }
+
     /** For both captains alike: what is left, and what differs. */
     private Optional<String> stopped() {
         if (here.id().kind() == SheetKind.RUBBERS || here.exchange().isOpened()) {

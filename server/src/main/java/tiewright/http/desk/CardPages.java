@@ -16,6 +16,7 @@ import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.views.CardsView;
 import tiewright.http.views.TieCardsView;
 import tiewright.http.visit.Addresses;
+import tiewright.http.visit.ByRuling;
 import tiewright.http.visit.CardFields;
 import tiewright.http.visit.ClosedDoor;
 import tiewright.http.visit.Door;
@@ -84,7 +85,7 @@ final class CardPages implements Page {
         Form form = correcting ? SettleScreen.chosen(visit, visit.form()) : visit.form();
         How how = How.parse(form.text("how")).orElse(How.PLAYED);
         List<Score> games = CardFields.games(visit.event(), form, how);
-        String reason = correcting ? form.mustText("reason") : "";
+        String reason = correcting ? ByRuling.reason(form, form.mustText("reason")) : "";
         Decision decision = correcting
                 ? new CorrectCard(tie.id(), rubber, games, how, reason)
                 : new RecordCard(tie.id(), rubber, games, how);

@@ -17,6 +17,7 @@ import tiewright.http.answers.Answers;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.CardFormView;
+import tiewright.http.visit.ByRuling;
 import tiewright.http.visit.CardFields;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
@@ -62,7 +63,7 @@ final class CardScreen {
                 new CardFormView.Asked(
                         CardFields.fields(visit.event(), views, tie, tried),
                         CardFields.how(views, tie, tried),
-                        correcting ? Optional.of(reason()) : Optional.empty(),
+                        correcting ? ByRuling.all(visit, tried, reason()) : List.of(),
                         correcting ? "" : differing()),
                 words.pad(),
                 tried.refusal(),
@@ -163,7 +164,8 @@ final class CardScreen {
 
     /** What was typed goes along until it is confirmed. */
     private List<HiddenField> typed() {
-        return CardFields.names(visit.event()).stream()
+        return Stream.concat(CardFields.names(visit.event()).stream(), Stream.of(ByRuling.FIELD))
+                .filter(name -> !name.equals(ByRuling.FIELD) || tried.typed().has(name))
                 .map(name -> new HiddenField(name, tried.typed().text(name)))
                 .toList();
     }

@@ -1,5 +1,6 @@
 package tiewright.http.desk;
 
+import java.util.List;
 import java.util.Optional;
 import tiewright.desk.TakeBackCall;
 import tiewright.desk.TakeBackCard;
@@ -8,11 +9,14 @@ import tiewright.event.Decision;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
 import tiewright.event.Side;
 import tiewright.event.Tie;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.ByRuling;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.NotFound;
@@ -61,8 +65,8 @@ final class DeskTiePages implements Page {
 
     private static ClubId club(Visit visit, String chosen) {
         Tie tie = visit.tie();
-        Side side = chosen.equals("away") ? Side.AWAY : Side.HOME;
-        return tie.club(side).orElseThrow(() -> new NotFound(visit.words().say("page-desk.the-club-of-this-side")));
+        return tie.club(side(chosen))
+                .orElseThrow(() -> new NotFound(visit.words().say("page-desk.the-club-of-this-side")));
     }
 
     private static void callBack(Visit visit) {
@@ -78,7 +82,7 @@ final class DeskTiePages implements Page {
                 form.must("card-back-rubber", form.maybe("card-back-rubber").flatMap(RubberNo::parse));
         visit.attempt(
                 form,
-                () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), reason),
+                () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), ByRuling.reason(form, reason)),
                 of(visit.tie()),
                 tried -> DeskTieScreen.of(visit, tried));
     }
@@ -97,11 +101,12 @@ final class DeskTiePages implements Page {
     }
 
     private static void supply(Visit visit) {
-        Form form = visit.form();
+        ExchangeId id = exchange(visit, visit.form());
+        List<RubberNo> rubbers = id.rubbers(visit.event().conditions());
+        Form form = SheetForms.ofOneSide(visit.form(), rubbers);
         String reason = form.mustText("supply-reason");
         String by = form.mustText("supply-by");
-        ExchangeId id = exchange(visit, form);
-        Optional<Sheet> sheet = SheetFields.sheet(form, id.rubbers(visit.event().conditions()));
+        Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
         visit.attempt(
                 form,
                 () -> new SupplySide(id, club(visit, form.text("supply-side")), sheet.orElseThrow(), reason, by),
@@ -111,31 +116,41 @@ final class DeskTiePages implements Page {
 
     private static void replace(Visit visit) {
         Form form = visit.form();
-        Optional<RubberNo> rubber =
-                form.must("replace-rubber", form.maybe("replace-rubber").flatMap(RubberNo::parse));
-        Optional<PlayerId> first = form.read("replace-first", "form.not-a-player", PlayerId::of);
-        Optional<PlayerId> second = form.read("replace-second", "form.not-a-player", PlayerId::of);
-        if (first.isPresent() != second.isPresent() || first.isPresent() && first.equals(second)) {
-            form.fault(tiewright.event.Refusal.of("form.one-player-alone")
-                    .with("rubber", form.text("replace-rubber"))
-                    .at("replace-first"));
-        }
-        String by = form.mustText("replace-by");
-        Optional<Pair> pair = form.isClean() && first.isPresent()
-                ? Optional.of(Pair.of(first.get(), second.orElseThrow()))
-                : Optional.empty();
+        Side side = side(form.text("replace-side"));
+        String inRubber = PlayForms.pairField(side, "rubber");
+        Optional<RubberNo> rubber = form.must(inRubber, form.maybe(inRubber).flatMap(RubberNo::parse));
+        Optional<Pair> pair = pair(form, side, form.text(inRubber));
+        String by = form.mustText(PlayForms.pairField(side, "by"));
         visit.attempt(
                 form,
-                () -> new ReplacePair(
-                        rubber.orElseThrow().isDecider()
-                                ? ExchangeId.decider(visit.tie().id())
-                                : ExchangeId.sheets(visit.tie().id()),
-                        club(visit, form.text("replace-side")),
-                        rubber.get(),
-                        pair,
-                        form.text("replace-door"),
-                        by),
+                () -> new AtFields(
+                        "replace-" + side.code(),
+                        new ReplacePair(
+                                rubber.orElseThrow().isDecider()
+                                        ? ExchangeId.decider(visit.tie().id())
+                                        : ExchangeId.sheets(visit.tie().id()),
+                                club(visit, side.code()),
+                                rubber.get(),
+                                pair,
+                                form.text(PlayForms.pairField(side, "door")),
+                                by)),
                 of(visit.tie()),
                 tried -> DeskTieScreen.of(visit, tried));
+    }
+
+    private static Optional<Pair> pair(Form form, Side side, String rubber) {
+        String field = PlayForms.pairField(side, "pair");
+        Optional<PlayerId> first = form.read(field, "form.not-a-player", PlayerId::of);
+        Optional<PlayerId> second = form.read(PlayForms.pairField(side, "partner"), "form.not-a-player", PlayerId::of);
+        if (first.isPresent() != second.isPresent() || first.isPresent() && first.equals(second)) {
+            form.fault(
+                    Refusal.of("form.one-player-alone").with("rubber", rubber).at(field));
+            return Optional.empty();
+        }
+        return first.flatMap(one -> second.map(other -> Pair.of(one, other)));
+    }
+
+    private static Side side(String chosen) {
+        return chosen.equals("away") ? Side.AWAY : Side.HOME;
     }
 }

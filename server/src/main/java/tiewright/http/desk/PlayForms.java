@@ -3,12 +3,16 @@ package tiewright.http.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tiewright.desk.NextCalls;
+import tiewright.event.Side;
 import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ActionForm;
+import tiewright.http.visit.AtFields;
+import tiewright.http.visit.ByRuling;
 import tiewright.sheet.Door;
 
 /** What an official can do for a tie from its opening on: call, stop, take back, change a pair. */
@@ -34,7 +38,7 @@ final class PlayForms {
             actions.add(cardBack());
         }
         if (open) {
-            actions.add(replace());
+            Stream.of(Side.values()).map(this::replace).forEach(actions::add);
         }
         return actions;
     }
@@ -76,36 +80,49 @@ final class PlayForms {
                         from.say("page-desk.which"),
                         from.say("page-desk.choose-a-rubber"),
                         from.rubbers(from.tie.cards(), "card-back-rubber")))
-                .asking(from.text("card-back-reason", from.say("page-desk.why")));
+                .asking(ByRuling.fields(
+                        from.visit, from.tried, from.text("card-back-reason", from.say("page-desk.why"))));
     }
 
-    private ActionForm replace() {
+    /** The pair field that a form of this side has under this name. */
+    static String pairField(Side side, String field) {
+        return AtFields.id("replace-" + side.code(), field);
+    }
+
+    private ActionForm replace(Side side) {
+        String rubber = pairField(side, "rubber");
         return ActionForm.of(
-                        "replace",
+                        "replace-" + side.code(),
                         from.path("/replace"),
-                        from.say("page-desk.change-a-pair-after-the"),
+                        from.say("page-desk.change-a-pair-after-the", "club", from.views.side(from.tie, side)),
                         Button.other(from.say("page-desk.change-the-pair")))
+                .sending("replace-side", side.code())
                 .saying(from.say("page-desk.only-through-a-door-that"))
                 .asking(
-                        SelectField.of("replace-side", from.say("page-desk.whose"), "", from.sides(side -> true)),
                         SelectField.of(
-                                "replace-rubber",
+                                rubber,
                                 from.say("page-desk.rubber"),
                                 from.say("page-desk.choose-a-rubber"),
-                                from.rubbers(from.tie.opened(), "replace-rubber")),
-                        player("replace-first", "page-desk.player"),
-                        player("replace-second", "page-desk.partner"),
-                        SelectField.of("replace-door", from.say("page-desk.through-which-door"), "", doors()))
-                .asking(from.text("replace-by", from.say("page-desk.approved-by-name")));
+                                from.rubbers(from.tie.opened(), rubber)),
+                        player(side, "pair", "page-desk.player"),
+                        player(side, "partner", "page-desk.partner"),
+                        SelectField.of(
+                                pairField(side, "door"), from.say("page-desk.through-which-door"), "", doors(side)))
+                .asking(from.text(pairField(side, "by"), from.say("page-desk.approved-by-name")));
     }
 
-    private SelectField player(String field, String label) {
+    private SelectField player(Side side, String name, String label) {
+        String field = pairField(side, name);
         return SelectField.of(
-                field, from.say(label), from.say("page-desk.nobody"), from.squads(from.tried.value(field, "")));
+                        field,
+                        from.say(label),
+                        from.say("page-desk.nobody"),
+                        from.squad(side, from.tried.value(field, "")))
+                .withError(from.tried.error(field));
     }
 
-    private List<Option> doors() {
-        String chosen = from.tried.value("replace-door", "");
+    private List<Option> doors(Side side) {
+        String chosen = from.tried.value(pairField(side, "door"), "");
         return Door.open(from.event.conditions()).stream()
                 .map(door -> Option.of(door.code(), door.code(), door.code().equals(chosen)))
                 .toList();

@@ -14,6 +14,7 @@ import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.SettleView;
+import tiewright.http.visit.ByRuling;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
@@ -84,7 +85,7 @@ final class SettleScreen {
                         tried.refusal(),
                         Stream.of(Side.values()).map(words::clubAndPair).toList(),
                         shown,
-                        reason(),
+                        ByRuling.all(visit, tried, reason()),
                         warnings(readings),
                         here + "?" + TYPED + "=1",
                         back));

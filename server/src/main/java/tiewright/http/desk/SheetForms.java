@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import tiewright.event.ExchangeId;
 import tiewright.event.RubberNo;
 import tiewright.event.Side;
@@ -14,11 +15,16 @@ import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.Form;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.TieViews;
 
 /** What an official can do while the sheets of a tie are not both open: open, give back, rule for a missing side. */
 final class SheetForms {
+    private static final String REASON = "supply-reason";
+    private static final String BY = "supply-by";
+    private static final List<String> SEATS = List.of("first", "second");
+
     private final TieOptions from;
     private final ExchangeId id;
     private final VisibleExchange exchange;
@@ -41,7 +47,9 @@ final class SheetForms {
         List<Option> missing = from.sides(
                 side -> !exchange.side(side).in() && exchange.side(side).ruled().isEmpty());
         if (!missing.isEmpty() && exchange.past() && Door.OFFICIALS.opensFor(from.visit.role())) {
-            actions.add(supply(missing));
+            missing.stream()
+                    .map(one -> supply(Side.of(one.value()), missing.size() == 1))
+                    .forEach(actions::add);
             actions.add(forfeit(missing));
         }
         return actions;
@@ -86,54 +94,74 @@ final class SheetForms {
                         from.text("forfeit-by", from.say("page-desk.decided-by-name")));
     }
 
-    private ActionForm supply(List<Option> missing) {
-        Map<String, String> foreseen = foreseen(missing);
-        ActionForm form = ActionForm.of(
-                        "supply",
+    /** What was typed for one of two missing sides, under the names of a sheet's fields. */
+    static Form ofOneSide(Form form, List<RubberNo> rubbers) {
+        List<String> fields = new ArrayList<>(List.of(REASON, BY));
+        rubbers.forEach(rubber -> SEATS.forEach(seat -> fields.add(SheetFields.field(rubber, seat))));
+        Map<String, String> plain = new HashMap<>();
+        fields.forEach(field ->
+                form.maybe(field(form.text("supply-side"), field)).ifPresent(typed -> plain.put(field, typed)));
+        return form.with(plain);
+    }
+
+    /** No two forms of the page have a field of the same name. */
+    private static String field(String side, String field) {
+        return side + "-" + field;
+    }
+
+    /** The names are those of the missing club alone. */
+    private ActionForm supply(Side side, boolean alone) {
+        Map<String, String> foreseen = foreseen(side);
+        UnaryOperator<String> named = field -> alone ? field : field(side.code(), field);
+        return ActionForm.of(
+                        "supply-" + side.code(),
                         from.path("/supply"),
-                        from.say("page-desk.a-side-without-a-sheet"),
+                        from.say("page-desk.a-side-without-a-sheet", "club", from.views.side(from.tie, side)),
                         Button.other(from.say("page-desk.supply-this-sheet")))
                 .sending("exchange", id.kind().code())
+                .sending("supply-side", side.code())
                 .saying(from.say(
                         foreseen.isEmpty()
                                 ? "page-desk.the-names-are-open-to"
                                 : "page-desk.filled-in-as-the-conditions"))
-                .asking(SelectField.of("supply-side", from.say("page-desk.whose"), "", missing));
-        for (RubberNo rubber : id.rubbers(from.event.conditions())) {
-            for (String seat : List.of("first", "second")) {
-                String field = SheetFields.field(rubber, seat);
-                form = form.asking(SelectField.of(
-                        field,
-                        from.say(
-                                seat.equals("first") ? "page-desk.rubber-player" : "page-desk.rubber-partner",
-                                "rubber",
-                                TieViews.rubber(rubber)),
-                        from.say("page-desk.nobody"),
-                        from.squads(from.tried.value(field, foreseen.getOrDefault(field, "")))));
-            }
-        }
-        return form.asking(
-                from.text("supply-reason", from.say("page-desk.reason-in-the-words-of")),
-                from.text("supply-by", from.say("page-desk.decided-by-name")));
+                .asking(id.rubbers(from.event.conditions()).stream()
+                        .flatMap(rubber ->
+                                SEATS.stream().map(seat -> seat(new Seat(side, rubber, seat), named, foreseen)))
+                        .toArray(SelectField[]::new))
+                .asking(
+                        from.text(named.apply(REASON), from.say("page-desk.reason-in-the-words-of")),
+                        from.text(named.apply(BY), from.say("page-desk.decided-by-name")));
     }
 
+    private SelectField seat(Seat seat, UnaryOperator<String> named, Map<String, String> foreseen) {
+        String field = SheetFields.field(seat.rubber(), seat.seat());
+        return SelectField.of(
+                named.apply(field),
+                from.say(
+                        seat.seat().equals("first") ? "page-desk.rubber-player" : "page-desk.rubber-partner",
+                        "rubber",
+                        TieViews.rubber(seat.rubber())),
+                from.say("page-desk.nobody"),
+                from.squad(seat.side(), from.tried.value(named.apply(field), foreseen.getOrDefault(field, ""))));
+    }
+
+    private record Seat(Side side, RubberNo rubber, String seat) {}
+
     /** By field, the players of the sheet that the conditions foresee, where one side alone is missing. */
-    private Map<String, String> foreseen(List<Option> missing) {
+    private Map<String, String> foreseen(Side side) {
         Map<String, String> players = new HashMap<>();
-        if (missing.size() == 1) {
-            from.tie
-                    .club(Side.of(missing.get(0).value()))
-                    .flatMap(club -> from.visit.ask(Answers::new).foreseen(id, club))
-                    .ifPresent(sheet -> sheet.pairs()
-                            .forEach((rubber, pair) -> pair.ifPresent(two -> {
-                                players.put(
-                                        SheetFields.field(rubber, "first"),
-                                        two.first().code());
-                                players.put(
-                                        SheetFields.field(rubber, "second"),
-                                        two.second().code());
-                            })));
-        }
+        from.tie
+                .club(side)
+                .flatMap(club -> from.visit.ask(Answers::new).foreseen(id, club))
+                .ifPresent(sheet -> sheet.pairs()
+                        .forEach((rubber, pair) -> pair.ifPresent(two -> {
+                            players.put(
+                                    SheetFields.field(rubber, "first"),
+                                    two.first().code());
+                            players.put(
+                                    SheetFields.field(rubber, "second"),
+                                    two.second().code());
+                        })));
         return players;
     }
 }

@@ -45,14 +45,13 @@ final class TieOptions {
                 .toList();
     }
 
-    /** The players of both clubs, each with its club. */
-    List<Option> squads(String chosen) {
-        return Stream.of(Side.values())
-                .flatMap(side -> tie.club(side).stream())
+    /** The players of the club of this side, and nobody else. */
+    List<Option> squad(Side side, String chosen) {
+        return tie.club(side).stream()
                 .flatMap(club -> event.squad(club).stream())
                 .map(player -> Option.of(
                         player.id().code(),
-                        event.name(player.id()) + ", " + event.clubName(player.club()),
+                        event.name(player.id()),
                         player.id().code().equals(chosen)))
                 .toList();
     }

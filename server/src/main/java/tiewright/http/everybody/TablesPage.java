@@ -3,15 +3,14 @@ package tiewright.http.everybody;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import tiewright.event.ClubId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.TablesView;
+import tiewright.http.visit.FinalOrders;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TableViews;
 import tiewright.http.visit.Visit;
-import tiewright.wording.Words;
 
 /** Every pool's table, each place with its reason. */
 final class TablesPage implements Page {
@@ -28,16 +27,7 @@ final class TablesPage implements Page {
         VisibleEvent event = visit.event();
         List<TablesView.PoolTable> pools = new ArrayList<>();
         event.pools().keySet().forEach(pool -> pools.add(TableViews.pool(visit, pool)));
-        List<String> placing =
-                event.signed().map(signed -> places(event, signed.order())).orElse(List.of());
-        return new TablesView(
-                pools,
-                placing,
-                event.signed()
-                        .map(signed -> Words.of(event).say("page-everybody.final-by", "by", signed.by()))
-                        .orElse(""),
-                gone(visit),
-                stood.view());
+        return new TablesView(pools, FinalOrders.of(visit), gone(visit), stood.view());
     }
 
     private static List<String> gone(Visit visit) {
@@ -48,9 +38,5 @@ final class TablesPage implements Page {
                                 "page.withdrew-" + withdrawn.treatment().code(),
                                 Map.of("club", event.clubName(withdrawn.club()), "ruling", withdrawn.ruling())))
                 .toList();
-    }
-
-    private static List<String> places(VisibleEvent event, List<ClubId> order) {
-        return order.stream().map(event::clubName).toList();
     }
 }

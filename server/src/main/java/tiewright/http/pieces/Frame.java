@@ -56,8 +56,9 @@ public record Frame(
      * @param asOf when the page was made ("as of 13:20")
      * @param heard when the desk was last heard ("heard 13:18")
      * @param now the service's clock when the page was made; countdowns trust it and not the phone's clock
+     * @param posted the page answers a form: it cannot be fetched again, and stays as it was made
      */
-    public record Age(String version, String asOf, String heard, Instant now) {}
+    public record Age(String version, String asOf, String heard, Instant now, boolean posted) {}
 
     public String lang() {
         return speech.tag();

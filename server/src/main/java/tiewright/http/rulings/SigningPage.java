@@ -9,15 +9,17 @@ import tiewright.desk.DrawLot;
 import tiewright.desk.SignEvent;
 import tiewright.desk.SignTable;
 import tiewright.event.ClubId;
-import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Answers;
+import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.TextField;
+import tiewright.http.views.TablesView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.AtFields;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
+import tiewright.http.visit.FinalOrders;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
@@ -52,6 +54,7 @@ final class SigningPage implements Page {
         Form form = visit.form();
         String name = signForm(pool);
         String by = form.mustText(AtFields.id(name, "by"));
+        BeforeSigning.table(visit, name, pool).check(form);
         visit.attempt(form, () -> new AtFields(name, new SignTable(pool, by)), HERE, tried -> screen(visit, tried));
     }
 
@@ -76,6 +79,7 @@ final class SigningPage implements Page {
     private static void signEvent(Visit visit) {
         Form form = visit.form();
         String by = form.mustText(AtFields.id(EVENT, "by"));
+        BeforeSigning.event(visit, EVENT).check(form);
         visit.attempt(form, () -> new AtFields(EVENT, new SignEvent(by)), "/tables", tried -> screen(visit, tried));
     }
 
@@ -101,13 +105,14 @@ final class SigningPage implements Page {
 
     private static WorkView.Section poolSection(Visit visit, Tried tried, String pool) {
         String name = signForm(pool);
+        Fields fields = Fields.of(name, tried);
         WorkView.Section section = WorkView.Section.of(
                         "pool-" + AtFields.safe(pool), visit.words().say("page-rulings.pool", "pool", pool))
                 .with(TableViews.pool(visit, pool).table());
         return section.with(new WorkView.WorkForm(
                 name,
                 HERE + "/sign/" + pool,
-                List.of(by(Fields.of(name, tried), AtFields.id(name, "by"))),
+                BeforeSigning.table(visit, name, pool).fields(fields, by(visit, fields, AtFields.id(name, "by"))),
                 List.of(Button.main(visit.words().say("page-rulings.sign-the-table-of-pool", "pool", pool)))));
     }
 
@@ -115,8 +120,8 @@ final class SigningPage implements Page {
         return "sign-" + AtFields.safe(pool);
     }
 
-    private static TextField by(Fields fields, String id) {
-        return fields.line(id, "Who signs, by name", "")
+    private static TextField by(Visit visit, Fields fields, String id) {
+        return fields.line(id, visit.words().say("page-rulings.who-signs-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled();
     }
@@ -156,31 +161,24 @@ final class SigningPage implements Page {
     }
 
     private static WorkView.Section end(Visit visit, Tried tried) {
-        VisibleEvent event = visit.event();
-        if (event.signed().isPresent()) {
-            return WorkView.Section.of(
-                    EVENT,
-                    visit.words().say("page-rulings.the-end-of-the-event"),
-                    visit.words()
-                            .say(
-                                    "page-rulings.the-final-order-is-signed",
-                                    "by",
-                                    event.signed().get().by()));
+        WorkView.Section section = WorkView.Section.of(EVENT, visit.words().say("page-rulings.the-end-of-the-event"));
+        Optional<TablesView.FinalOrder> signed = FinalOrders.of(visit);
+        if (signed.isPresent()) {
+            return section.saying(signed.get().places())
+                    .saying(List.of(signed.get().signed()));
         }
-        List<ClubId> order = visit.ask(Answers::new).finalPlacing();
-        String line = order.isEmpty()
-                ? visit.words().say("page-rulings.the-final-order-stands-here")
-                : visit.words()
-                        .say(
-                                "page-rulings.final-order",
-                                "joining",
-                                order.stream().map(event::clubName).collect(Collectors.joining(", ")));
+        List<String> places = visit.ask(DisputeAnswers::new).finalPlaces().stream()
+                .map(visit.words()::saying)
+                .toList();
         Fields fields = Fields.of(EVENT, tried);
-        return WorkView.Section.of(EVENT, visit.words().say("page-rulings.the-end-of-the-event"), line)
+        return section.saying(
+                        places.isEmpty()
+                                ? List.of(visit.words().say("page-rulings.the-final-order-stands-here"))
+                                : places)
                 .with(new WorkView.WorkForm(
                         EVENT,
                         HERE + "/" + EVENT,
-                        List.of(by(fields, AtFields.id(EVENT, "by"))),
+                        BeforeSigning.event(visit, EVENT).fields(fields, by(visit, fields, AtFields.id(EVENT, "by"))),
                         List.of(Button.other(visit.words().say("page-rulings.sign-the-final-order")))));
     }
 }

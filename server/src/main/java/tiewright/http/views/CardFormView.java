@@ -3,6 +3,7 @@ package tiewright.http.views;
 import java.util.List;
 import java.util.Optional;
 import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.TextField;
@@ -43,12 +44,13 @@ public record CardFormView(
 
     /**
      * @param games a pair of fields for each game, home first
-     * @param reason asked where the entry settles or corrects, else empty
+     * @param why asked where the entry settles or corrects: a reason, and by which ruling; else empty
      * @param differing what became of it where the readings differ, else empty
      */
-    public record Asked(List<Game> games, ChoiceList how, Optional<TextField> reason, String differing) {
+    public record Asked(List<Game> games, ChoiceList how, List<FormField> why, String differing) {
         public Asked {
             games = List.copyOf(games);
+            why = List.copyOf(why);
         }
     }
 

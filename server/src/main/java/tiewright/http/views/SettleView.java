@@ -1,13 +1,14 @@
 package tiewright.http.views;
 
 import java.util.List;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Refusal;
-import tiewright.http.pieces.TextField;
 
 /**
  * A held card: its readings, one of which the paper card says.
  *
  * @param pairs who plays for which club
+ * @param why who read the card, and by which ruling
  * @param typed where it is typed from the card instead
  * @param warnings why this person had better not settle it
  */
@@ -16,13 +17,14 @@ public record SettleView(
         Refusal refusal,
         List<String> pairs,
         List<Reading> readings,
-        TextField reason,
+        List<FormField> why,
         List<String> warnings,
         String typed,
         String back) {
     public SettleView {
         pairs = List.copyOf(pairs);
         readings = List.copyOf(readings);
+        why = List.copyOf(why);
         warnings = List.copyOf(warnings);
     }
 

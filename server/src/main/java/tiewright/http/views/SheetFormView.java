@@ -87,15 +87,18 @@ public record SheetFormView(
      * @param given the form holds what somebody just chose, not what was there before
      * @param last the club's sheet that was opened last, as codes in the order of the fields; empty if there is none
      * @param shuffled chance may put the pairs into other rubbers
+     * @param draws how often chance was asked for an order since the page was opened
      * @param proposal where to ask for one; empty where none is made
      * @param most rubbers that a player may be named for
      */
-    public record Starts(int sealed, boolean given, String last, boolean shuffled, String proposal, int most) {}
+    public record Starts(
+            int sealed, boolean given, String last, boolean shuffled, int draws, String proposal, int most) {}
 
     /**
      * What a browser needs to keep the sheet itself: the codes that its receipt is made over.
      *
      * @param onPhone a sheet is in, and it lies on a phone
+     * @param hurt the codes of those who have to be asked first, parted by blanks
      */
-    public record Keeping(String exchange, String tie, String club, boolean onPhone, String words) {}
+    public record Keeping(String exchange, String tie, String club, boolean onPhone, String hurt, String words) {}
 }

@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import io.javalin.http.HandlerType;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Link;
@@ -51,7 +52,8 @@ final class Frames {
                         .lastFromDesk()
                         .map(at -> words.say("frame.heard", "at", HallClock.said(event.clock(at))))
                         .orElseGet(() -> words.say("frame.not-heard")),
-                event.now());
+                event.now(),
+                visit.ctx().method().equals(HandlerType.POST));
     }
 
     /** Which plan holds: two versions on a wall can be told apart. */
