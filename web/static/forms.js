@@ -36,7 +36,7 @@ while (way.length > 0 && way[way.length - 1].at === at) way.pop();
 const before = way.findIndex((each) => each.at === at);
 if (before >= 0) way.length = before; // gone back: what lay behind is no longer the way here
 const from = way[way.length - 1];
-for (const back of from ? document.querySelectorAll(".back a") : []) {
+for (const back of from ? document.querySelectorAll(".back:not([data-fixed]) a:first-child") : []) {
   back.href = from.href;
   back.textContent = document.body.dataset.back.replace("{page}", from.title);
 }

@@ -69,7 +69,7 @@ class BrokenDayTest {
     private Guest.Got broken(Guest organiser) {
         served.at(Days.moment("14:30"));
         Guest.Got asked = organiser.send(
-                BREAKS, BREAKS + "/look", Map.of("what", "court", "lost", "5", "from", "14:30", "slot", ""));
+                BREAKS + "?what=court", BREAKS + "/look", Map.of("lost", "5", "from", "14:30", "slot", ""));
         assertThat(asked.status()).as(asked.text()).isEqualTo(200);
         served.service.awaitPlans();
         return organiser.get(BREAKS);
@@ -84,26 +84,26 @@ class BrokenDayTest {
         organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
 
         Guest.Got ways = broken(organiser);
-        String text = ways.text();
-        assertThat(text).contains("Court 5 cannot be used any more", "36 rubbers on 4 courts in slots of 20 minutes");
-        assertThat(part(text, "Everything as planned"))
-                .contains("impossible: would end at 17:30", "No plan of this kind can end before 17:30")
+        assertThat(ways.text()).contains("Step 3 of 4. Nothing has happened yet.", "Court 5 cannot be used any more");
+        assertThat(way(organiser, ways, "Everything as planned").text())
+                .contains(
+                        "impossible: would end at 17:30",
+                        "36 rubbers on 4 courts in slots of 20 minutes",
+                        "No plan of this kind can end before 17:30")
                 .doesNotContain("Publish this");
-        assertThat(part(text, "Shorter games"))
-                .contains("ends at 16:36", "luck counts for more", "Publish this: shorter games");
-        assertThat(part(text, "Every rally a point")).contains("ends at 16:45");
-        assertThat(part(text, "Fewer rounds")).contains("ends at 16:30", "opponents");
+        assertThat(way(organiser, ways, "Shorter games").text())
+                .contains(
+                        "ends at 16:36",
+                        "luck counts for more",
+                        "Publish this: shorter games",
+                        "Step 4 of 4. Nothing has happened yet.");
+        assertThat(way(organiser, ways, "Every rally a point").text()).contains("ends at 16:45");
+        assertThat(way(organiser, ways, "Fewer rounds").text()).contains("ends at 16:30", "opponents");
 
         Map<String, String> press = organiser.filled(
-                BREAKS,
+                address(ways, "Shorter games"),
                 BREAKS + "/publish",
-                Map.of(
-                        "reason",
-                        "Two courts under water",
-                        "by",
-                        "Ines Roth",
-                        "option",
-                        option(ways.body(), "shorter games")));
+                Map.of("reason", "Two courts under water", "by", "Ines Roth"));
         Guest.Got done = organiser.post(BREAKS + "/publish", press);
         assertThat(done.path()).as(done.text()).isEqualTo("/plan");
         assertThat(done.text()).contains("Version 2 of the order of play, notice 2");
@@ -145,12 +145,12 @@ class BrokenDayTest {
         served.at(Days.moment("13:50"));
         String first = served.ledger.event().order().changes().get(0).tie().code();
         Guest.Got asked =
-                organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "injury", "from", "14:30", "slot", "20"));
+                organiser.send(BREAKS + "?what=injury", BREAKS + "/look", Map.of("from", "14:30", "slot", "20"));
         assertThat(asked.status()).as(asked.text()).isEqualTo(200);
         served.service.awaitPlans();
         Guest.Got ways = organiser.get(BREAKS);
         java.util.regex.Matcher counted = java.util.regex.Pattern.compile("To be told: (\\d+) people of ([^.]*)")
-                .matcher(part(ways.text(), "Fewer rounds"));
+                .matcher(way(organiser, ways, "Fewer rounds").text());
         assertThat(counted.find()).as(ways.text()).isTrue();
         served.given(
                 List.of(new tiewright.event.PlayFact.CardEntered(
@@ -160,9 +160,7 @@ class BrokenDayTest {
         Guest.Got done = organiser.post(
                 BREAKS + "/publish",
                 organiser.filled(
-                        BREAKS,
-                        BREAKS + "/publish",
-                        Map.of("reason", "held up", "by", "Ines", "option", option(ways.body(), "fewer rounds"))));
+                        address(ways, "Fewer rounds"), BREAKS + "/publish", Map.of("reason", "held up", "by", "Ines")));
         assertThat(done.path()).as(done.text()).isEqualTo("/plan");
         assertThat(served.ledger.event().order().concerned(2))
                 .extracting(club -> "Club " + club.code())
@@ -174,9 +172,9 @@ class BrokenDayTest {
         Guest organiser = published();
         served.at(Days.moment("15:00"));
         Guest.Got faulty = organiser.send(
-                BREAKS,
+                BREAKS + "?what=stop",
                 BREAKS + "/look",
-                Map.of("what", "stop", "stopped", "15:30", "from", "15:05", "rally-seconds", "22"));
+                Map.of("stopped", "15:30", "from", "15:05", "rally-seconds", "22"));
         assertThat(faulty.status()).isEqualTo(422);
         assertThat(faulty.text()).contains("Play cannot go on at 15:05 when it stopped at 15:30");
         assertThat(faulty.body()).contains("value=\"15:30\"", "value=\"15:05\"");
@@ -185,16 +183,18 @@ class BrokenDayTest {
                 Map.of("what", "late", "club", "A"),
                 Map.of("what", "closing", "closes", "14:00"),
                 Map.of("what", ""))) {
-            assertThat(organiser.send(BREAKS, BREAKS + "/look", typed).status())
+            assertThat(organiser
+                            .send(BREAKS + "?what=stop", BREAKS + "/look", typed)
+                            .status())
                     .as(typed.toString())
                     .isEqualTo(422);
         }
         Guest.Got got =
-                organiser.send(BREAKS, BREAKS + "/look", Map.of("what", "stop", "stopped", "14:40", "from", "15:05"));
+                organiser.send(BREAKS + "?what=stop", BREAKS + "/look", Map.of("stopped", "14:40", "from", "15:05"));
         served.service.awaitPlans();
         got = organiser.get(BREAKS);
         assertThat(got.text())
-                .contains("The stop was 25 minutes: a warm-up of 5 minutes is counted in.", "Planned anew from 15:10");
+                .contains("The stop was 25 minutes: a warm-up of 5 minutes is counted in.", "Play goes on from 15:10");
     }
 
     @Test
@@ -236,8 +236,16 @@ class BrokenDayTest {
                 Map.of("reason", "r", "by", "b", "option", "99"),
                 Map.of("reason", "r", "by", "b", "option", "x"),
                 Map.of("reason", "r", "by", "b", "option", "1", "search", "999"),
-                Map.of("reason", "", "by", "", "option", option(ways.body(), "shorter games")))) {
-            assertThat(organiser.send(BREAKS, BREAKS + "/publish", typed).status())
+                Map.of(
+                        "reason",
+                        "",
+                        "by",
+                        "",
+                        "option",
+                        address(ways, "Shorter games").replaceAll("\\D", "")))) {
+            assertThat(organiser
+                            .send(address(ways, "Shorter games"), BREAKS + "/publish", typed)
+                            .status())
                     .as(typed.toString())
                     .isEqualTo(422);
         }
@@ -249,20 +257,15 @@ class BrokenDayTest {
         assertThat(served.ledger.event().tie(TieId.of("TAF"))).isPresent();
     }
 
-    /** From the words on to the next heading of an option. */
-    private static String part(String text, String title) {
-        int at = text.indexOf(title + " ");
-        assertThat(at).as(title + " in " + text).isNotNegative();
-        int end = text.indexOf("Courts and times", at);
-        int press = text.indexOf("Publish this: " + title.toLowerCase(java.util.Locale.ROOT), end);
-        String rest = text.substring(at, end);
-        return press < 0 ? rest : rest + text.substring(press, press + 40);
+    private static Guest.Got way(Guest organiser, Guest.Got ways, String title) {
+        return organiser.get(address(ways, title));
     }
 
-    private static String option(String body, String title) {
-        int at = body.indexOf("Publish this: " + title);
-        String before = body.substring(0, at);
-        int value = before.lastIndexOf("value=\"") + 7;
-        return before.substring(value, before.indexOf('"', value));
+    /** Where the line with these words leads. */
+    private static String address(Guest.Got ways, String title) {
+        int at = ways.body().indexOf("<b>" + title);
+        assertThat(at).as(title + " in " + ways.text()).isNotNegative();
+        int href = ways.body().lastIndexOf("href=\"", at) + 6;
+        return ways.body().substring(href, ways.body().indexOf('"', href));
     }
 }

@@ -35,7 +35,7 @@ class WithdrawalPagesTest {
     void the_treatments_stand_side_by_side_and_nothing_is_chosen() {
         try (Served served = day()) {
             Guest referee = served.as(Role.REFEREE);
-            Guest.Got page = referee.send("/organiser/tables", "/organiser/withdraw", Map.of("club", "E"));
+            Guest.Got page = referee.get(PAGE);
             assertThat(page.path()).isEqualTo(PAGE);
             assertThat(page.text())
                     .contains(

@@ -302,6 +302,6 @@ final class DayPlanPage implements Page, AutoCloseable {
                 cells.stream().limit(columns).map(ReasonTable.Cell::of).toList(),
                 Words.of(event).say("page-captain.which"),
                 why.isEmpty() ? List.of(Words.of(event).say("page-captain.nothing-planned")) : why,
-                false);
+                "");
     }
 }

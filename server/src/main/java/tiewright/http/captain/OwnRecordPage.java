@@ -93,7 +93,7 @@ final class OwnRecordPage implements Page {
                         "Range",
                         List.of("With so few the share behind it may be anything from "
                                 + LineupWords.percent(band.low()) + " to " + LineupWords.percent(band.high()) + "."),
-                        false))
+                        ""))
                 .toList();
         return new ReasonTable(
                 "bands",
@@ -131,7 +131,7 @@ final class OwnRecordPage implements Page {
                             Cell.of(result)),
                     Words.of(event).say("page-captain.more"),
                     why,
-                    false));
+                    ""));
         }
         return new ReasonTable(
                 "forecasts",

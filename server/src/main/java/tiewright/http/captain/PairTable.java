@@ -42,6 +42,6 @@ record PairTable(Words words, RatingWords said, Ratings ratings) {
                 cells.stream().map(ReasonTable.Cell::of).toList(),
                 words.say("page-captain.in-words"),
                 said.sentences(ratings, line),
-                false);
+                "");
     }
 }

@@ -65,7 +65,7 @@ final class PlayingTimePage implements Page {
                     cells.stream().map(ReasonTable.Cell::of).toList(),
                     Words.of(event).say("page-captain.which"),
                     time.lines().isEmpty() ? List.of(Words.of(event).say("page-captain.not-named-yet")) : time.lines(),
-                    false));
+                    ""));
             text.add(Words.of(event)
                     .say(
                             "page-captain.rubbers-in-ties",

@@ -3,6 +3,7 @@ package tiewright.http.everybody;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.TablesView;
 import tiewright.http.visit.FinalOrders;
@@ -27,7 +28,13 @@ final class TablesPage implements Page {
         VisibleEvent event = visit.event();
         List<TablesView.PoolTable> pools = new ArrayList<>();
         event.pools().keySet().forEach(pool -> pools.add(TableViews.pool(visit, pool)));
-        return new TablesView(pools, FinalOrders.of(visit), gone(visit), stood.view());
+        KnockoutViews knockout = new KnockoutViews(visit);
+        return new TablesView(
+                pools,
+                knockout.isDrawn() ? Optional.of(knockout.bracket()) : Optional.empty(),
+                FinalOrders.of(visit),
+                gone(visit),
+                stood.view());
     }
 
     private static List<String> gone(Visit visit) {

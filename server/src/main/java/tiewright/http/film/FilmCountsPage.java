@@ -92,7 +92,7 @@ final class FilmCountsPage implements Page {
                                         .orElse(visit.words().say("page-film.not-enough-film")))),
                         visit.words().say("page-film.what-it-is-worth"),
                         words.sentences(total),
-                        false))
+                        ""))
                 .toList();
         String id = "film-" + who.stream().map(PlayerId::code).collect(Collectors.joining("-"));
         String caption = who.stream().map(visit.event()::name).collect(Collectors.joining(" and ")) + ": "

@@ -62,7 +62,7 @@ final class OrganiserPage implements Page {
                         line(visit, "hurt", "/hurt"),
                         line(visit, "breaks", Addresses.BREAKS),
                         line(visit, "score", "/cards"),
-                        line(visit, "goes-home", "/organiser/tables"),
+                        line(visit, "goes-home", "/organiser/withdraw"),
                         line(visit, "protest", "/protests"),
                         line(visit, "ruling", "/organiser/rulings"),
                         line(visit, "cases", "/organiser/cases"),

@@ -26,11 +26,10 @@ public record Bracket(String title, List<Round> rounds) {
     /**
      * One tie of the bracket.
      *
-     * @param label its name ("Semi-final 1")
+     * @param label its name, time and court ("Semi-final 1, 14:00, court 2")
      * @param href its page, empty for no link
-     * @param placeLine time and court ("14:00, court 2")
      */
-    public record Slot(String label, String href, Entry home, Entry away, String placeLine, State state) {}
+    public record Slot(String label, String href, Entry home, Entry away, State state) {}
 
     /**
      * One side of a tie.
@@ -38,6 +37,11 @@ public record Bracket(String title, List<Round> rounds) {
      * @param name the club, empty while it is not known
      * @param from where the side comes from ("1st of pool A")
      * @param score rubbers won, empty before play
+     * @param now who would stand here if it ended now, in words; empty where nobody can say
      */
-    public record Entry(String name, String from, String score, boolean won) {}
+    public record Entry(String name, String from, String score, boolean won, String now) {
+        public Entry(String name, String from, String score, boolean won) {
+            this(name, from, score, won, "");
+        }
+    }
 }

@@ -289,30 +289,30 @@ final class ExampleDay {
                                 List.of("1", "3", "9-3", "+6", "124-96", ""),
                                 "Why 1st",
                                 "Won 3 ties; nobody else won more than 2.",
-                                false),
+                                ""),
                         standing(
                                 "Harrow Lane",
                                 List.of("2", "2", "8-5", "+3", "118-101", ""),
                                 "Why 2nd",
                                 "Level with Saltmarsh on 2 ties won; Harrow Lane won the tie between them 3-1.",
-                                true),
+                                "the first two play the semi-finals"),
                         standing(
                                 "Saltmarsh",
                                 List.of("3", "2", "7-5", "+2", "110-104", "Tollgate, 13:20"),
                                 "Why 3rd",
                                 "Level with Harrow Lane on 2 ties won; lost the tie between them 1-3.",
-                                false),
+                                ""),
                         standing(
                                 "Tollgate and District Racket Club",
                                 List.of("4", "0", "1-12", "-11", "74-125", "Saltmarsh, 13:20"),
                                 "Why 4th",
                                 "Won no tie.",
-                                false)),
+                                "")),
                 "Provisional: one card is held. The first two go through.");
     }
 
     private static ReasonTable.Row standing(
-            String club, List<String> numbers, String why, String reason, boolean lineBelow) {
+            String club, List<String> numbers, String why, String reason, String lineBelow) {
         var cells = new ArrayList<>(List.of(new Cell(club, "#")));
         numbers.forEach(number -> cells.add(Cell.of(number)));
         return new ReasonTable.Row(cells, why, List.of(reason), lineBelow);
@@ -327,27 +327,24 @@ final class ExampleDay {
                                 "Semi-finals",
                                 List.of(
                                         new Bracket.Slot(
-                                                "Semi-final 1",
+                                                "Semi-final 1, 14:00, courts 1 and 2",
                                                 "#",
                                                 new Bracket.Entry("Millrace", "1st of pool A", "3", true),
                                                 new Bracket.Entry("Greywater", "2nd of pool B", "1", false),
-                                                "14:00, courts 1 and 2",
                                                 FINAL),
                                         new Bracket.Slot(
-                                                "Semi-final 2",
+                                                "Semi-final 2, 14:00, courts 3 and 4",
                                                 "#",
                                                 new Bracket.Entry("Ostrava Row", "1st of pool B", "", false),
-                                                new Bracket.Entry("", "2nd of pool A", "", false),
-                                                "14:00, courts 3 and 4",
+                                                new Bracket.Entry("", "2nd of pool A", "", false, "now Harrow Lane"),
                                                 NONE))),
                         new Bracket.Round(
                                 "Final",
                                 List.of(new Bracket.Slot(
-                                        "Final",
+                                        "Final, 15:30, courts 1 and 2",
                                         "",
                                         new Bracket.Entry("Millrace", "Winner of semi-final 1", "", false),
                                         unknown,
-                                        "15:30, courts 1 and 2",
                                         NONE)))));
     }
 

@@ -15,11 +15,33 @@ public record ReasonTable(String id, String caption, List<Column> columns, List<
         rows = List.copyOf(rows);
     }
 
+    /** A row that says why opens by a press anywhere on it. */
+    public boolean hasReasons() {
+        return rows.stream().anyMatch(row -> !row.why().isEmpty());
+    }
+
     /** A column; numbers are set to the right. */
     public record Column(String heading, boolean number) {}
 
-    /** One cell; {@code href} empty for no link. */
-    public record Cell(String text, String href) {
+    /**
+     * One cell.
+     *
+     * @param href empty for no link
+     * @param marks squares in place of words; their own words say the same
+     */
+    public record Cell(String text, String href, List<DayLine.Rubber> marks) {
+        public Cell {
+            marks = List.copyOf(marks);
+        }
+
+        public Cell(String text, String href) {
+            this(text, href, List.of());
+        }
+
+        public static Cell ofMarks(List<DayLine.Rubber> marks) {
+            return new Cell("", "", marks);
+        }
+
         public static Cell of(String text) {
             return new Cell(text, "");
         }
@@ -29,9 +51,9 @@ public record ReasonTable(String id, String caption, List<Column> columns, List<
      * One row, as many cells as columns.
      *
      * @param why the words to press for the reason ("Why 2nd"), empty for none
-     * @param lineBelow a double rule under it (who goes through)
+     * @param lineBelow what the double rule under it says (who goes through); empty for no rule
      */
-    public record Row(List<Cell> cells, String why, List<String> reasons, boolean lineBelow) {
+    public record Row(List<Cell> cells, String why, List<String> reasons, String lineBelow) {
 
         public Row {
             cells = List.copyOf(cells);
@@ -39,7 +61,7 @@ public record ReasonTable(String id, String caption, List<Column> columns, List<
         }
 
         public static Row of(List<Cell> cells) {
-            return new Row(cells, "", List.of(), false);
+            return new Row(cells, "", List.of(), "");
         }
     }
 }

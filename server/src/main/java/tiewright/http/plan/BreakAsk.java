@@ -2,30 +2,21 @@ package tiewright.http.plan;
 
 import java.time.Duration;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tiewright.event.ClubId;
-import tiewright.event.Court;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
-import tiewright.http.pieces.ChoiceList;
-import tiewright.http.pieces.FormField;
-import tiewright.http.pieces.Option;
-import tiewright.http.pieces.TextField;
-import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.HallClock;
-import tiewright.http.visit.TextOrder;
-import tiewright.http.visit.Tried;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
 import tiewright.timetable.PlanAsked;
 import tiewright.timetable.Restart;
-import tiewright.wording.Words;
 
 /**
  * What broke, and from when on the day is planned anew.
@@ -54,23 +45,19 @@ record BreakAsk(
 
     /** What can break a day. */
     enum What {
-        COURT("court", "A court cannot be used any more"),
-        STOP("stop", "Rain, heat or dark stops play for a while"),
-        LATE("late", "A club is late"),
-        INJURY("injury", "An injury or another delay took time"),
-        CLOSING("closing", "The venue closes at another time");
+        COURT,
+        STOP,
+        LATE,
+        INJURY,
+        CLOSING;
 
-        private final String code;
-        private final String words;
-
-        What(String code, String words) {
-            this.code = code;
-            this.words = words;
+        String code() {
+            return name().toLowerCase(Locale.ROOT);
         }
 
         static Optional<What> parse(String code) {
             return Arrays.stream(values())
-                    .filter(what -> what.code.equals(code))
+                    .filter(what -> what.code().equals(code))
                     .findFirst();
         }
     }
@@ -174,76 +161,5 @@ record BreakAsk(
             case INJURY -> "Play was held up until " + HallClock.said(from);
             case CLOSING -> "The venue closes at " + closes.map(HallClock::said).orElse("");
         };
-    }
-
-    static List<FormField> fields(Fields fields, Tried tried, VisibleEvent event, Optional<BreakAsk> last) {
-        List<FormField> all = new ArrayList<>();
-        all.add(fields.oneOf(
-                "what",
-                Words.of(event).say("page-plan.what-happened"),
-                last.map(ask -> ask.what().code).orElse(""),
-                Arrays.stream(What.values())
-                        .map(what -> Option.of(what.code, what.words, false))
-                        .toList()));
-        all.add(fields.time(
-                        "from",
-                        Words.of(event).say("page-plan.play-goes-on-from"),
-                        last.map(BreakAsk::from).or(() -> Optional.of(event.clock(event.now()))))
-                .withHint(Words.of(event)
-                        .say(
-                                "page-plan.now-or-when-rain-has",
-                                "freezeMinutes",
-                                event.conditions().freezeMinutes())));
-        all.add(fields.time(
-                        "stopped", Words.of(event).say("page-plan.play-stopped-at"), last.flatMap(BreakAsk::stopped))
-                .withHint(Words.of(event).say("page-plan.for-a-stop-after-up")));
-        all.add(lost(tried, event, last));
-        all.add(fields.select(
-                "club",
-                Words.of(event).say("page-plan.the-club-that-is-late"),
-                Words.of(event).say("page-plan.no-club"),
-                last.flatMap(BreakAsk::club).map(ClubId::code).orElse(""),
-                event.clubs().stream()
-                        .map(club -> Option.of(club.id().code(), club.name(), false))
-                        .toList()));
-        all.add(fields.time("ready", Words.of(event).say("page-plan.it-is-ready-at"), last.flatMap(BreakAsk::ready)));
-        all.add(fields.time(
-                "closes", Words.of(event).say("page-plan.the-venue-closes-at"), last.flatMap(BreakAsk::closes)));
-        all.add(PlanAsk.earlierField(
-                fields, event, last.filter(BreakAsk::earlier).isPresent()));
-        all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
-        all.add(fields.number(
-                        "slot",
-                        Words.of(event).say("page-plan.minutes-from-one-rubber-to"),
-                        last.map(BreakAsk::slotMinutes).orElse(OptionalInt.empty()))
-                .withHint(Words.of(event).say("page-plan.empty-play-by-the-conditions")));
-        all.add(fields.text(
-                "seed",
-                TextField.Kind.LINE,
-                Words.of(event).say("page-plan.seed-a-number-or-any"),
-                Long.toString(last.map(BreakAsk::seed).orElse(1L))));
-        return all;
-    }
-
-    private static ChoiceList lost(Tried tried, VisibleEvent event, Optional<BreakAsk> last) {
-        List<Option> courts = event.courts().stream()
-                .filter(Court::usable)
-                .map(Court::name)
-                .sorted(TextOrder.NUMBERS_BY_VALUE)
-                .map(name -> Option.of(
-                        name,
-                        Words.of(event).say("page-plan.court", "value", name),
-                        tried.isChosen(
-                                "lost",
-                                name,
-                                last.filter(ask -> ask.lost().contains(name)).isPresent())))
-                .toList();
-        return new ChoiceList(
-                "lost",
-                Words.of(event).say("page-plan.courts-that-cannot-be-used"),
-                "",
-                tried.error("lost"),
-                true,
-                courts);
     }
 }

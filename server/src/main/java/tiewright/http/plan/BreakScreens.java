@@ -1,194 +1,179 @@
 package tiewright.http.plan;
 
-import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import tiewright.desk.PublishPlan;
-import tiewright.event.ClubId;
-import tiewright.event.VisibleEvent;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import tiewright.http.answers.PlanAnswers;
 import tiewright.http.pieces.Button;
-import tiewright.http.pieces.FormField;
-import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.State;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Progress;
 import tiewright.http.views.BreaksView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
-import tiewright.http.visit.Fields;
-import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Form;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.timetable.Plan;
 import tiewright.timetable.ReplanOption;
 
-/** The page of the broken day: the question, then the ways to go on beside each other. */
+/** The four screens of something that went wrong. Nothing happens before the press on the last. */
 final class BreakScreens {
+    static final String WHAT = "what";
+    static final String WAY = "way";
+
     private final Planning planning;
+    private final Visit visit;
+    private final Tried tried;
 
-    BreakScreens(Planning planning) {
+    BreakScreens(Planning planning, Visit visit, Tried tried) {
         this.planning = planning;
+        this.visit = visit;
+        this.tried = tried;
     }
 
-    Screen screen(Visit visit, Tried tried) {
-        Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search = planning.replan();
-        boolean running = search.filter(Planning.Search::isRunning).isPresent();
-        Optional<List<ReplanOption>> options =
-                search.flatMap(Planning.Search::found).map(PlanAnswers.Ways::options);
-        return Screen.of(
-                "breaks",
-                visit.words().say("page-plan.the-day-breaks"),
-                new BreaksView(
-                        tried.refusal(),
-                        BackLinks.home(visit),
-                        search.filter(one -> running)
-                                .map(one -> PlanScreens.progress(one.progress(), BreaksPage.HERE + "/stop")),
-                        search.filter(Planning.Search::hasFailed).isPresent(),
-                        search.filter(one -> options.isPresent())
-                                .map(one -> verdict(visit, one))
-                                .orElse(List.of()),
-                        options.map(all -> options(visit, all)).orElse(List.of()),
-                        search.filter(one -> options.isPresent())
-                                .map(one -> Integer.toString(one.number()))
-                                .orElse(""),
-                        search.map(one -> publishFields(visit, tried, one.asked()))
-                                .orElse(List.of()),
-                        running ? Optional.empty() : Optional.of(look(visit, tried, search))));
+    /** The screen for what was asked in the address, or for the form that was refused. */
+    Screen screen() {
+        Form asked = tried.isNothing() ? Form.ofQuery(visit.ctx()) : tried.typed();
+        Optional<BreakAsk.What> what = BreakAsk.What.parse(asked.text(WHAT));
+        OptionalInt way = asked.number(tried.isNothing() ? WAY : BreaksPage.OPTION);
+        List<ReplanOption> options = options();
+        if (what.isPresent()) {
+            return particulars(what.get());
+        }
+        if (way.isPresent() && way.getAsInt() >= 0 && way.getAsInt() < options.size()) {
+            return way(options.get(way.getAsInt()), way.getAsInt());
+        }
+        return planning.replan().isEmpty() || asked.wasAsked(WHAT) ? kinds() : ways(options);
     }
 
-    private static WorkView.WorkForm look(
-            Visit visit, Tried tried, Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search) {
-        Tried own = tried.typed().text(Fields.FORM).equals(BreaksPage.LOOK) ? tried : Tried.NOTHING;
-        return new WorkView.WorkForm(
+    private List<ReplanOption> options() {
+        return planning.replan()
+                .flatMap(Planning.Search::found)
+                .map(PlanAnswers.Ways::options)
+                .orElse(List.of());
+    }
+
+    private Screen kinds() {
+        List<BreaksView.Line> kinds = new ArrayList<>(List.of(new BreaksView.Line(
+                say("page-plan.what.hurt"), say("page-plan.what.hurt.first"), say("page-plan.go"), "/hurt")));
+        Arrays.stream(BreakAsk.What.values())
+                .map(what -> new BreaksView.Line(
+                        say("page-plan.what." + what.code()),
+                        "",
+                        say("page-plan.go"),
+                        BreaksPage.HERE + "?" + WHAT + "=" + what.code()))
+                .forEach(kinds::add);
+        return screen("page-plan.the-day-breaks", 1, BackLinks.home(visit), new Parts().lines(kinds));
+    }
+
+    private Screen particulars(BreakAsk.What what) {
+        BreakFields fields =
+                new BreakFields(visit.event(), tried, what, planning.replan().map(Planning.Search::asked));
+        WorkView.WorkForm form = new WorkView.WorkForm(
                 BreaksPage.LOOK,
                 BreaksPage.HERE + "/" + BreaksPage.LOOK,
-                BreakAsk.fields(
-                        Fields.of(BreaksPage.LOOK, tried), own, visit.event(), search.map(Planning.Search::asked)),
-                List.of(
-                        search.isEmpty()
-                                ? Button.main(visit.words().say("page-plan.what-can-be-done"))
-                                : Button.other(visit.words().say("page-plan.what-can-be-done"))));
+                fields.asked(),
+                List.of(Button.main(say("page-plan.what-can-be-done"))));
+        return screen(
+                "page-plan.what." + what.code(),
+                2,
+                toKinds(),
+                new Parts().asked(new BreaksView.Asked(form, fields.more())));
     }
 
-    private static List<FormField> publishFields(Visit visit, Tried tried, BreakAsk asked) {
-        Fields fields = Fields.of(BreaksPage.PUBLISH, tried);
-        List<FormField> all = new ArrayList<>(List.of(
-                fields.line("reason", "Why, in one line", asked.reason())
-                        .withMaxLength(300)
-                        .mustBeFilled(),
-                fields.line("by", "Who publishes, by name", "")
-                        .withAutocomplete("name")
-                        .withMaxLength(200)
-                        .mustBeFilled()));
-        if (asked.earlier()) {
-            all.add(Publishing.told(
-                    visit.words().say("page-plan.told-of-earlier"),
-                    visit.words().say("page-plan.told-of-earlier-hint"),
-                    visit.event().clubs(),
-                    tried));
+    private Screen ways(List<ReplanOption> options) {
+        Planning.Search<BreakAsk, PlanAnswers.Ways> search = planning.replan().orElseThrow();
+        Optional<Progress> running = search.isRunning()
+                ? Optional.of(PlanScreens.progress(search.progress(), BreaksPage.HERE + "/stop"))
+                : Optional.empty();
+        BreakWays words = new BreakWays(visit);
+        List<String> verdict = new ArrayList<>(running.isPresent() ? List.of() : words.verdict(search));
+        if (search.hasFailed()) {
+            verdict.add(say("page-plan.search-broke-off"));
         }
-        return all;
+        return screen(
+                "page-plan.ways",
+                3,
+                toKinds(),
+                new Parts()
+                        .progress(running)
+                        .verdict(verdict)
+                        .lines(IntStream.range(0, options.size())
+                                .mapToObj(number -> words.line(options.get(number), number))
+                                .toList()));
     }
 
-    private static List<String> verdict(Visit visit, Planning.Search<BreakAsk, PlanAnswers.Ways> search) {
-        List<String> lines = new ArrayList<>();
-        BreakAsk asked = search.asked();
-        lines.add(visit.words()
-                .say("page-plan.planned-anew-from", "reason", asked.reason(), "start", HallClock.said(asked.start())));
-        if (asked.what() == BreakAsk.What.STOP) {
-            Duration warmUp = asked.warmUp();
-            lines.add("The stop was "
-                    + Duration.between(asked.stopped().orElse(asked.from()), asked.from())
-                            .toMinutes() + " minutes: "
-                    + (warmUp.isZero()
-                            ? "no warm-up under that rule."
-                            : "a warm-up of " + warmUp.toMinutes() + " minutes is counted in."));
-        }
-        if (search.seen() != visit.event().seq()) {
-            lines.add(visit.words().say("page-plan.something-was-entered-since-this"));
-        }
-        search.found()
-                .flatMap(PlanAnswers.Ways::fault)
-                .ifPresent(fault -> lines.addAll(new PlanWords(visit).impossible(fault)));
-        return lines;
+    private Screen way(ReplanOption option, int number) {
+        Planning.Search<BreakAsk, PlanAnswers.Ways> search = planning.replan().orElseThrow();
+        BreakWays words = new BreakWays(visit);
+        return Screen.of(
+                "breaks",
+                words.title(option),
+                view(
+                        4,
+                        new NavLink(BreaksPage.HERE, say("page-plan.back-to-the-ways"), false),
+                        new Parts()
+                                .verdict(words.verdict(search))
+                                .chosen(words.choice(option, new BreakWays.Press(search, number, tried)))));
     }
 
-    /** The same clubs that the notice then names. */
-    private static String toldOf(Visit visit, List<ClubId> clubs) {
-        VisibleEvent event = visit.event();
-        int people = clubs.stream()
-                .mapToInt(club -> Math.max(1, event.squad(club).size()))
-                .sum();
-        return visit.words()
-                .say(
-                        "page-plan.to-be-told",
-                        "people",
-                        people,
-                        "clubs",
-                        String.join(", ", clubs.stream().map(event::clubName).toList()),
-                        "count",
-                        clubs.size());
+    private NavLink toKinds() {
+        return new NavLink(BreaksPage.HERE + "?" + WHAT + "=", say("page-plan.something-else"), false);
     }
 
-    private static List<BreaksView.Choice> options(Visit visit, List<ReplanOption> options) {
-        List<BreaksView.Choice> choices = new ArrayList<>();
-        for (int i = 0; i < options.size(); i++) {
-            choices.add(choice(visit, options.get(i), i));
-        }
-        return choices;
+    private Screen screen(String title, int step, NavLink back, Parts parts) {
+        return Screen.of("breaks", say(title), view(step, back, parts));
     }
 
-    private static BreaksView.Choice choice(Visit visit, ReplanOption option, int number) {
-        VisibleEvent event = visit.event();
-        PlanWords words = new PlanWords(visit);
-        Plan plan = option.plan();
-        String title = words.cut(option.cut());
-        State state = option.isFeasible()
-                ? new State(
-                        Mark.KEPT, visit.words().say("page-plan.ends-at", "finish", HallClock.said(option.finish())))
-                : new State(
-                        Mark.STOP,
-                        plan.score().breaches() > 0
-                                ? visit.words().say("page-plan.breaks-something")
-                                : visit.words()
-                                        .say(
-                                                "page-plan.impossible-would-end-at",
-                                                "finish",
-                                                HallClock.said(option.finish())));
-        List<String> lines = new ArrayList<>();
-        lines.add(visit.words()
-                .say(
-                        "page-plan.no-plan-of-this-kind",
-                        "finish",
-                        HallClock.said(plan.bound().finish()),
-                        "because",
-                        words.said(plan.bound().because())));
-        option.fairness().stream().map(words::said).forEach(lines::add);
-        lines.add(
-                visit.words().say("page-plan.price-in-rubbers-lost-or", "cost", Math.round(option.cost() * 10) / 10.0));
-        PublishPlan published = Publishing.of(option, "", "");
-        lines.add(toldOf(visit, visit.ask(PlanAnswers::new).concerned(published)));
-        List<String> earlier = visit.ask(PlanAnswers::new).earlier(published).stream()
-                .map(event::clubName)
-                .toList();
-        if (!earlier.isEmpty()) {
-            lines.add(visit.words().say("page-plan.begins-earlier-for", "clubs", String.join(", ", earlier)));
+    private BreaksView view(int step, NavLink back, Parts parts) {
+        return new BreaksView(
+                tried.refusal(),
+                new BreaksView.Step(back, say("page-plan.step", "step", step, "of", 4)),
+                parts.progress,
+                parts.verdict,
+                parts.lines,
+                parts.asked,
+                parts.chosen);
+    }
+
+    private String say(String code, Object... facts) {
+        return visit.words().say(code, facts);
+    }
+
+    /** What one screen shows of them all. */
+    private static final class Parts {
+        private Optional<Progress> progress = Optional.empty();
+        private List<String> verdict = List.of();
+        private List<BreaksView.Line> lines = List.of();
+        private Optional<BreaksView.Asked> asked = Optional.empty();
+        private Optional<BreaksView.Choice> chosen = Optional.empty();
+
+        Parts progress(Optional<Progress> shown) {
+            progress = shown;
+            return this;
         }
-        plan.breaches().stream().limit(4).map(words::said).forEach(lines::add);
-        return new BreaksView.Choice(
-                "option-" + number,
-                title,
-                state,
-                lines,
-                words.chart("chart-" + number, plan),
-                option.isFeasible()
-                        ? Optional.of(Button.other(visit.words()
-                                        .say(
-                                                "page-plan.publish-this",
-                                                "root",
-                                                title.toLowerCase(java.util.Locale.ROOT)))
-                                .sending("option", Integer.toString(number)))
-                        : Optional.empty());
+
+        Parts verdict(List<String> shown) {
+            verdict = shown;
+            return this;
+        }
+
+        Parts lines(List<BreaksView.Line> shown) {
+            lines = shown;
+            return this;
+        }
+
+        Parts asked(BreaksView.Asked shown) {
+            asked = Optional.of(shown);
+            return this;
+        }
+
+        Parts chosen(BreaksView.Choice shown) {
+            chosen = Optional.of(shown);
+            return this;
+        }
     }
 }

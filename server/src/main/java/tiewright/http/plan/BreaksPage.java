@@ -18,19 +18,18 @@ import tiewright.http.visit.Visit;
 import tiewright.setup.SetCourt;
 import tiewright.timetable.ReplanOption;
 
-/** The day breaks: what happened, the ways to go on, and one press that publishes one of them. */
+/** Something went wrong: what happened, the ways to go on, and one press that publishes one of them. */
 final class BreaksPage implements Page {
     static final String HERE = Addresses.BREAKS;
     static final String LOOK = "look";
     static final String PUBLISH = "publish";
+    static final String OPTION = "option";
     private static final String REFRESH_SECONDS = "2";
 
     private final Planning planning;
-    private final BreakScreens screens;
 
     BreaksPage(Planning planning) {
         this.planning = planning;
-        this.screens = new BreakScreens(planning);
     }
 
     @Override
@@ -45,10 +44,11 @@ final class BreaksPage implements Page {
     }
 
     private void show(Visit visit) {
-        if (planning.replan().filter(Planning.Search::isRunning).isPresent()) {
+        boolean asked = visit.ctx().queryString() != null;
+        if (!asked && planning.replan().filter(Planning.Search::isRunning).isPresent()) {
             visit.ctx().header("Refresh", REFRESH_SECONDS);
         }
-        visit.show(screens.screen(visit, Tried.NOTHING));
+        visit.show(new BreakScreens(planning, visit, Tried.NOTHING).screen());
     }
 
     private void look(Visit visit) {
@@ -58,7 +58,7 @@ final class BreaksPage implements Page {
                 visit.event(),
                 visit.event().clock(visit.event().now()).truncatedTo(java.time.temporal.ChronoUnit.MINUTES));
         if (!form.isClean()) {
-            visit.refuse(form, tried -> screens.screen(visit, tried));
+            visit.refuse(form, tried -> new BreakScreens(planning, visit, tried).screen());
             return;
         }
         planning.startReplan(
@@ -71,7 +71,7 @@ final class BreaksPage implements Page {
 
     private void publish(Visit visit) {
         Form form = visit.form();
-        OptionalInt which = form.number("option");
+        OptionalInt which = form.number(OPTION);
         Optional<Planning.Search<BreakAsk, PlanAnswers.Ways>> search =
                 planning.replan().filter(one -> Integer.toString(one.number()).equals(form.text("search")));
         Optional<ReplanOption> option = search.flatMap(Planning.Search::found)
@@ -86,7 +86,7 @@ final class BreaksPage implements Page {
                 form,
                 () -> decision(visit, search.orElseThrow().asked(), option.orElseThrow(), form),
                 "/plan",
-                tried -> screens.screen(visit, tried));
+                tried -> new BreakScreens(planning, visit, tried).screen());
     }
 
     /** Courts that were lost go out of use with it. */

@@ -185,6 +185,6 @@ final class PlanWords {
                         ReasonTable.Cell.of(published)),
                 Words.of(event).say("page-plan.why-at", "start", start),
                 plan.why(tie.id()).stream().map(this::said).toList(),
-                false);
+                "");
     }
 }

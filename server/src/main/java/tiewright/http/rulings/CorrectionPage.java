@@ -74,26 +74,26 @@ final class CorrectionPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         Tie tie = visit.tie();
-        RubberNo rubber = visit.rubber();
-        TieViews views = new TieViews(visit.event());
-        List<WorkView.Section> sections = new ArrayList<>();
-        sections.addAll(meanwhile(visit, tried));
-        sections.add(card(visit, tried));
-        read(visit, tried)
-                .ifPresent(correction -> sections.addAll(new Consequences(visit, tried, correction).sections()));
+        List<WorkView.Section> sections = new ArrayList<>(meanwhile(visit, tried));
+        Optional<Correction> shown = read(visit, tried);
+        WorkView.Section card = card(visit, tried);
+        sections.add(shown.isPresent() ? card.folded(visit.words().say("page-rulings.type-it-again")) : card);
+        shown.ifPresent(correction -> sections.addAll(new Consequences(visit, tried, correction).sections()));
         return Screen.of(
                 "work",
                 visit.words()
                         .say(
                                 "page-rulings.what-hangs-on-this-score",
                                 "tie",
-                                views.title(tie),
+                                new TieViews(visit.event()).title(tie),
                                 "rubber",
-                                TieViews.rubber(rubber)),
+                                TieViews.rubber(visit.rubber())),
                 new WorkView(
                         tried.refusal(),
                         new NavLink("/cards/" + tie.id(), visit.words().say("page-rulings.back-to-the-card"), false),
-                        List.of(visit.words().say("page-rulings.type-what-the-card-shows")),
+                        List.of(
+                                visit.words().say("page-rulings.step", "step", shown.isPresent() ? 4 : 3, "of", 4),
+                                visit.words().say("page-rulings.type-what-the-card-shows")),
                         sections));
     }
 

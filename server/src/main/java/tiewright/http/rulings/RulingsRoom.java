@@ -11,6 +11,7 @@ public final class RulingsRoom implements Room {
         return List.of(
                 new RulingsPage(),
                 new CorrectionPage(),
+                new GoesHomePage(),
                 new WithdrawalPage(),
                 new CasesPage(),
                 new ProtestsPage(),

@@ -90,7 +90,7 @@ final class SigningPage implements Page {
             sections.addAll(lots(visit, tried, pool));
         }
         if (!visit.event().clubs().isEmpty()) {
-            sections.add(WithdrawalPage.choice(visit.event()));
+            sections.add(GoesHomePage.way(visit.event()));
         }
         sections.add(end(visit, tried));
         return Screen.of(

@@ -33,43 +33,13 @@ import tiewright.wording.Words;
 
 /** A club goes home: what each treatment does to who goes on stands side by side before one is chosen. */
 final class WithdrawalPage implements Page {
-    private static final String ASK = "/organiser/withdraw";
+    static final String ASK = "/organiser/withdraw";
     private static final String FORM = "withdraw";
 
     @Override
     public void at(Routes routes) {
         routes.get(Door.OFFICIALS, ASK + "/{club}", visit -> visit.show(screen(visit, Tried.NOTHING)));
-        routes.post(Door.OFFICIALS, ASK, visit -> {
-            Form form = visit.form();
-            Optional<ClubId> club = form.must("club", form.read("club", "form.not-a-code", ClubId::of));
-            visit.go(club.filter(id -> visit.event().club(id).isPresent())
-                    .map(id -> ASK + "/" + id)
-                    .orElse("/organiser/tables"));
-        });
         routes.post(Door.OFFICIALS, ASK + "/{club}", WithdrawalPage::withdraw);
-    }
-
-    /** The way here, on the page of tables. */
-    static WorkView.Section choice(VisibleEvent event) {
-        List<Option> clubs = event.clubs().stream()
-                .filter(club -> !event.withdrawals().containsKey(club.id()))
-                .map(club -> Option.of(club.id().code(), club.name(), false))
-                .toList();
-        return WorkView.Section.of(
-                        FORM,
-                        Words.of(event).say("page-rulings.a-club-goes-home"),
-                        Words.of(event).say("page-rulings.you-first-see-what-each"))
-                .with(new WorkView.WorkForm(
-                        FORM,
-                        ASK,
-                        List.of(Fields.of(FORM, Tried.NOTHING)
-                                .select(
-                                        "club",
-                                        Words.of(event).say("page-rulings.the-club"),
-                                        Words.of(event).say("page-rulings.choose-the-club"),
-                                        "",
-                                        clubs)),
-                        List.of(Button.other(Words.of(event).say("page-rulings.show-what-each-treatment-does")))));
     }
 
     private static ClubId club(Visit visit) {
@@ -106,8 +76,10 @@ final class WithdrawalPage implements Page {
                 visit.words().say("page-rulings.goes-home", "value", name),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink("/organiser/tables", visit.words().say("page-rulings.back-to-the-tables"), false),
-                        List.of(visit.words().say("page-rulings.walkover-retirement-and-withdrawal-are")),
+                        new NavLink(ASK, visit.words().say("page-rulings.another-club"), false),
+                        List.of(
+                                visit.words().say("page-rulings.step", "step", 2, "of", 2),
+                                visit.words().say("page-rulings.walkover-retirement-and-withdrawal-are")),
                         sections));
     }
 

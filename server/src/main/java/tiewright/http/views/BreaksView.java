@@ -2,45 +2,56 @@ package tiewright.http.views;
 
 import java.util.List;
 import java.util.Optional;
-import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Chart;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Progress;
+import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.State;
 
 /**
- * The day breaks.
+ * Something went wrong, in four screens: what it was, its particulars, the ways to go on, and one of them with its press.
  *
- * @param verdict what was asked and from when on is planned
- * @param search which search the choices come from, sent with the press
- * @param publish what is asked of whoever publishes
- * @param look the question; none while a search goes on
+ * @param step which screen it is, and that nothing has happened yet
+ * @param progress of the search that looks for ways
+ * @param verdict what was asked, and from when on it is planned
+ * @param lines to choose from: what happened, or how to go on
+ * @param asked the particulars
+ * @param chosen one way in full
  */
 public record BreaksView(
         Refusal refusal,
-        NavLink back,
+        Step step,
         Optional<Progress> progress,
-        boolean failed,
         List<String> verdict,
-        List<Choice> choices,
-        String search,
-        List<FormField> publish,
-        Optional<WorkView.WorkForm> look) {
+        List<Line> lines,
+        Optional<Asked> asked,
+        Optional<Choice> chosen) {
     public BreaksView {
         verdict = List.copyOf(verdict);
-        choices = List.copyOf(choices);
-        publish = List.copyOf(publish);
+        lines = List.copyOf(lines);
     }
 
+    public record Step(NavLink back, String words) {}
+
     /**
-     * One way to go on.
+     * The line is the press.
      *
-     * @param press publishes it; none where it cannot be played
+     * @param answer at its right, such as when the day then ends; may be empty
      */
+    public record Line(String what, String detail, String answer, String href) {}
+
+    /** @param more what need not be touched, behind a fold */
+    public record Asked(WorkView.WorkForm form, List<FormField> more) {
+        public Asked {
+            more = List.copyOf(more);
+        }
+    }
+
+    /** @param publish fields and press; empty where it cannot be played */
     public record Choice(
-            String id, String title, State state, List<String> lines, Chart chart, Optional<Button> press) {
+            State state, List<String> lines, Chart chart, ReasonTable moves, Optional<WorkView.WorkForm> publish) {
         public Choice {
             lines = List.copyOf(lines);
         }

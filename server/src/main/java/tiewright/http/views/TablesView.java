@@ -2,16 +2,23 @@ package tiewright.http.views;
 
 import java.util.List;
 import java.util.Optional;
+import tiewright.http.pieces.Bracket;
 import tiewright.http.pieces.CopyText;
 import tiewright.http.pieces.ReasonTable;
 
 /**
- * Every pool's table.
+ * Every pool's table, and the knockout below.
  *
+ * @param knockout empty before it is laid out
  * @param order the final order of the event; empty before it is signed
  * @param gone what became of clubs that withdrew, a sentence each
  */
-public record TablesView(List<PoolTable> pools, Optional<FinalOrder> order, List<String> gone, StoodView stood) {
+public record TablesView(
+        List<PoolTable> pools,
+        Optional<Bracket> knockout,
+        Optional<FinalOrder> order,
+        List<String> gone,
+        StoodView stood) {
     public record PoolTable(String pool, ReasonTable table, CopyText copy) {}
 
     /**

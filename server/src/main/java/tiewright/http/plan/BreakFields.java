@@ -1,0 +1,116 @@
+package tiewright.http.plan;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import tiewright.event.ClubId;
+import tiewright.event.Court;
+import tiewright.event.VisibleEvent;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.HiddenField;
+import tiewright.http.pieces.Option;
+import tiewright.http.pieces.TextField;
+import tiewright.http.visit.Fields;
+import tiewright.http.visit.TextOrder;
+import tiewright.http.visit.Tried;
+import tiewright.timetable.Pace;
+import tiewright.wording.Words;
+
+/** What is asked about something that went wrong: only what its kind needs, and the rest behind a fold. */
+final class BreakFields {
+    private final VisibleEvent event;
+    private final Words words;
+    private final Fields fields;
+    private final Tried tried;
+    private final BreakAsk.What what;
+    private final Optional<BreakAsk> last;
+
+    /** @param last what was asked before: it stands there again if it was of the same kind */
+    BreakFields(VisibleEvent event, Tried tried, BreakAsk.What what, Optional<BreakAsk> last) {
+        this.event = event;
+        this.words = Words.of(event);
+        this.fields = Fields.of(BreaksPage.LOOK, tried);
+        this.tried = tried;
+        this.what = what;
+        this.last = last.filter(ask -> ask.what() == what);
+    }
+
+    List<FormField> asked() {
+        List<FormField> all = new ArrayList<>(List.of(new HiddenField("what", what.code())));
+        switch (what) {
+            case COURT -> all.add(lost());
+            case STOP ->
+                all.add(time("stopped", "page-plan.play-stopped-at", BreakAsk::stopped)
+                        .withHint(words.say("page-plan.for-a-stop-after-up")));
+            case LATE -> {
+                all.add(club());
+                all.add(time("ready", "page-plan.it-is-ready-at", BreakAsk::ready));
+            }
+            case CLOSING -> all.add(time("closes", "page-plan.the-venue-closes-at", BreakAsk::closes));
+            case INJURY -> {}
+        }
+        all.add(fields.time(
+                        "from",
+                        words.say("page-plan.play-goes-on-from"),
+                        last.map(BreakAsk::from).or(() -> Optional.of(event.clock(event.now()))))
+                .withHint(words.say(
+                        "page-plan.now-or-when-rain-has",
+                        "freezeMinutes",
+                        event.conditions().freezeMinutes())));
+        return all;
+    }
+
+    List<FormField> more() {
+        List<FormField> all = new ArrayList<>(List.of(PlanAsk.earlierField(
+                fields, event, last.filter(BreakAsk::earlier).isPresent())));
+        all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
+        all.add(fields.number(
+                        "slot",
+                        words.say("page-plan.minutes-from-one-rubber-to"),
+                        last.map(BreakAsk::slotMinutes).orElse(OptionalInt.empty()))
+                .withHint(words.say("page-plan.empty-play-by-the-conditions")));
+        all.add(fields.text(
+                "seed",
+                TextField.Kind.LINE,
+                words.say("page-plan.seed-a-number-or-any"),
+                Long.toString(last.map(BreakAsk::seed).orElse(1L))));
+        return all;
+    }
+
+    private TextField time(String id, String label, Function<BreakAsk, Optional<LocalTime>> stood) {
+        return fields.time(id, words.say(label), last.flatMap(stood)).mustBeFilled();
+    }
+
+    private FormField club() {
+        return fields.select(
+                "club",
+                words.say("page-plan.the-club-that-is-late"),
+                words.say("page-plan.no-club"),
+                last.flatMap(BreakAsk::club).map(ClubId::code).orElse(""),
+                event.clubs().stream()
+                        .map(club -> Option.of(club.id().code(), club.name(), false))
+                        .toList());
+    }
+
+    private FormField lost() {
+        Tried own = tried.typed().text(Fields.FORM).equals(BreaksPage.LOOK) ? tried : Tried.NOTHING;
+        List<Option> courts = event.courts().stream()
+                .filter(Court::usable)
+                .map(Court::name)
+                .sorted(TextOrder.NUMBERS_BY_VALUE)
+                .map(name -> Option.of(
+                        name,
+                        words.say("page-plan.court", "value", name),
+                        own.isChosen(
+                                "lost",
+                                name,
+                                last.filter(ask -> ask.lost().contains(name)).isPresent())))
+                .toList();
+        return new ChoiceList(
+                "lost", words.say("page-plan.courts-that-cannot-be-used"), "", own.error("lost"), true, courts);
+    }
+}
