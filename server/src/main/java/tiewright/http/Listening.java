@@ -2,7 +2,6 @@ package tiewright.http;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
-import io.javalin.http.staticfiles.Location;
 import java.util.Map;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -78,18 +77,11 @@ final class Listening {
 
     /** What is sent as it is, and what is said with every page. */
     private static void pages(JavalinConfig config, ServiceOptions options) {
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/static";
-            files.directory = "/tiewright/static";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=3600", "X-Content-Type-Options", "nosniff");
-        });
+        new StaticFiles().at(config);
         config.routes.before(ctx -> {
-            if (!ctx.path().startsWith("/static/")) {
-                HEADERS.forEach(ctx::header);
-                // browsers heed it only where they trust the certificate (RFC 6797, 8.1)
-                options.tls().ifPresent(tls -> ctx.header("Strict-Transport-Security", "max-age=2592000"));
-            }
+            HEADERS.forEach(ctx::header);
+            // browsers heed it only where they trust the certificate (RFC 6797, 8.1)
+            options.tls().ifPresent(tls -> ctx.header("Strict-Transport-Security", "max-age=2592000"));
         });
     }
 }
