@@ -13,6 +13,7 @@ import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Bracket;
+import tiewright.http.visit.KnockoutRounds;
 import tiewright.http.visit.ThroughLine;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
@@ -60,7 +61,7 @@ final class KnockoutViews {
                     .add(slot(tie));
         }
         List<Bracket.Round> shown = new ArrayList<>();
-        rounds.values().forEach(one -> shown.add(new Bracket.Round(title(one.size()), one)));
+        rounds.forEach((round, slots) -> shown.add(new Bracket.Round(title(KnockoutRounds.full(event, round)), slots)));
         if (!losers.isEmpty()) {
             shown.add(new Bracket.Round(words.say("page-everybody.third-place"), losers));
         }

@@ -61,10 +61,7 @@ final class KnockoutPage implements Page {
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
         boolean there = !knockout(event).isEmpty();
-        List<WorkView.Section> sections = new ArrayList<>();
-        if (there) {
-            sections.add(WorkView.Section.of("result", "").with(table(event)));
-        }
+        List<WorkView.Section> sections = new ArrayList<>(there ? laidOut(event) : List.of());
         Fields fields = Fields.of(FORM, tried);
         List<FormField> asked = new ArrayList<>(List.of(
                 fields.number(
@@ -108,6 +105,17 @@ final class KnockoutPage implements Page {
                         BackLinks.TO_ORGANISER,
                         List.of(visit.words().say("page-organiser.the-places-of-the-pools")),
                         sections));
+    }
+
+    /** The ties, and how their places were drawn. */
+    private static List<WorkView.Section> laidOut(VisibleEvent event) {
+        List<WorkView.Section> sections = new ArrayList<>();
+        sections.add(WorkView.Section.of("result", "").with(table(event)));
+        KnockoutSteps.of(event)
+                .ifPresent(steps -> sections.add(
+                        WorkView.Section.of("replay", "", Words.of(event).say("page-organiser.number-i-of-a-draw"))
+                                .with(steps)));
+        return sections;
     }
 
     private static ReasonTable table(VisibleEvent event) {

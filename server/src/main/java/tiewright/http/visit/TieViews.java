@@ -87,19 +87,17 @@ public final class TieViews {
             return Words.of(event)
                     .say("page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
         }
-        long sameRound = event.ties().stream()
-                .filter(other -> other.stage() == Stage.KNOCKOUT && other.round() == tie.round() && !isForLosers(other))
-                .count();
         if (isForLosers(tie)) {
             return Words.of(event).say("page-visit.tie-for-third-place");
         }
-        return sameRound == 1
+        int full = KnockoutRounds.full(event, tie.round());
+        return full == 1
                 ? Words.of(event).say("page-visit.final")
                 : Words.of(event)
                         .say(
-                                sameRound == 2
+                                full == 2
                                         ? "page-visit.semi-final"
-                                        : sameRound == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
+                                        : full == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
                                 "tie",
                                 tie.id());
     }
