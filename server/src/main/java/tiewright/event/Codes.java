@@ -26,8 +26,7 @@ public final class Codes {
         if (i == one.length() || i == other.length()) {
             return Integer.compare(one.length(), other.length());
         }
-        boolean inside = i > 0 && Character.isHighSurrogate(one.charAt(i - 1));
-        return Integer.compare(one.codePointAt(inside ? i - 1 : i), other.codePointAt(inside ? i - 1 : i));
+        return Integer.compare(one.codePointAt(i), other.codePointAt(i));
     }
 
     static String checked(String what, String code) {

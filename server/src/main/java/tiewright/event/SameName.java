@@ -46,11 +46,12 @@ public final class SameName {
                 && other.words.size() > 1
                 && (startsAndEnds(first(), last(), other.first(), other.last())
                         || startsAndEnds(first(), last(), other.last(), other.first())
-                        || startsAndEnds(last(), first(), other.first(), other.last()));
+                        || startsAndEnds(last(), first(), other.first(), other.last())
+                        || startsAndEnds(last(), first(), other.last(), other.first()));
     }
 
     /**
-     * Different by one letter at most, in names of at least {@value #LIKE_FROM} letters; not where they differ by a number or
+     * Different by one letter, in names of at least {@value #LIKE_FROM} letters with their words in order; not where they differ by a number or
      * an initial, as in <em>Owls 1</em> and <em>Owls 2</em>, for that was meant.
      */
     public boolean isLike(SameName other) {
@@ -86,11 +87,8 @@ public final class SameName {
             return false;
         }
         int at = Arrays.mismatch(shorter, longer);
-        if (at < 0) {
-            return true;
-        }
         int from = longer.length == shorter.length ? at + 1 : at;
-        return Arrays.equals(shorter, Math.min(from, shorter.length), shorter.length, longer, at + 1, longer.length);
+        return Arrays.equals(shorter, from, shorter.length, longer, at + 1, longer.length);
     }
 
     private static List<String> words(String name) {

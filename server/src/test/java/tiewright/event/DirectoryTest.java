@@ -2,6 +2,7 @@ package tiewright.event;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -70,5 +71,13 @@ class DirectoryTest {
                         .erased(NamesKept.INITIALS, YEAR)
                         .name(ANA))
                 .isEqualTo("A B.");
+    }
+
+    @Test
+    void private_data_go_four_weeks_after_the_event_or_after_today() {
+        LocalDate day = LocalDate.of(2026, 6, 20);
+        assertThat(Deletion.usual(day, day.minusDays(1))).isEqualTo(LocalDate.of(2026, 7, 18));
+        assertThat(Deletion.usual(day, day)).isEqualTo(LocalDate.of(2026, 7, 18));
+        assertThat(Deletion.usual(day, day.plusDays(1))).isEqualTo(LocalDate.of(2026, 7, 19));
     }
 }

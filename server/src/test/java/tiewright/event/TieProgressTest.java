@@ -220,4 +220,30 @@ class TieProgressTest {
                 .extracting(RubberScore::how)
                 .isEqualTo(List.of(How.WALKOVER_HOME, How.RETIRED_HOME));
     }
+
+    @Test
+    void a_tie_reads_its_own_sides() {
+        Tie tie = Days.oneTie().opened("A1").tie("A1");
+        assertThat(tie.club(Side.HOME)).contains(ClubId.of("N"));
+        assertThat(tie.club(Side.AWAY)).contains(ClubId.of("S"));
+        assertThat(tie.sideOf(ClubId.of("N"))).contains(Side.HOME);
+        assertThat(tie.sideOf(ClubId.of("S"))).contains(Side.AWAY);
+        assertThat(tie.sideOf(ClubId.of("X"))).isEmpty();
+        assertThat(tie.has(ClubId.of("X"))).isFalse();
+        assertThat(tie.court()).contains("1");
+        assertThat(tie.opened().get(RubberNo.of(1)).pair(Side.HOME)).contains(Pair.of("N1", "N2"));
+        assertThat(tie.opened().get(RubberNo.of(1)).pair(Side.AWAY)).contains(Pair.of("S1", "S2"));
+        assertThat(tie.isDeciderOpened()).isFalse();
+        Days decider = Days.oneTie()
+                .opened(
+                        ExchangeId.decider(TieId.of("A1")),
+                        Sheet.decider(Pair.of("N1", "N2")),
+                        Sheet.decider(Pair.of("S1", "S2")));
+        assertThat(decider.tie("A1").isDeciderOpened()).isTrue();
+        assertThat(decider.tie("A1").isOpened()).isFalse();
+        assertThat(Days.aDay().knockoutTie("F", 1, "N", "A-1").tie("F").isReady())
+                .isFalse();
+        assertThat(Days.aDay().knockoutTie("F", 1, "A-1", "N").tie("F").isReady())
+                .isFalse();
+    }
 }
