@@ -1,6 +1,7 @@
 package tiewright.correction;
 
 import java.time.LocalTime;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -191,7 +192,7 @@ final class Snapshot {
     }
 
     private static State later(State one, State other) {
-        return one.compareTo(other) >= 0 ? one : other;
+        return Collections.max(List.of(one, other));
     }
 
     private void put(Kind kind, List<Object> subject, Object value, State state) {
