@@ -74,4 +74,19 @@ class PageSentencesTest {
         unused.removeIf(key -> begun.stream().anyMatch(key::startsWith));
         assertThat(unused).isEmpty();
     }
+
+    /** A later line of the same key would silently take the place of the earlier sentence. */
+    @Test
+    void no_key_stands_twice_in_a_bundle() throws IOException {
+        try (Stream<Path> all = Files.list(Path.of("src/main/resources/tiewright/wording"))) {
+            for (Path file :
+                    all.filter(each -> each.toString().endsWith(".properties")).toList()) {
+                List<String> keys = Files.readAllLines(file).stream()
+                        .filter(line -> line.matches("[a-z][A-Za-z0-9.-]*\\s*=.*"))
+                        .map(line -> line.replaceAll("\\s*=.*", ""))
+                        .toList();
+                assertThat(keys).as(file.getFileName().toString()).doesNotHaveDuplicates();
+            }
+        }
+    }
 }

@@ -27,17 +27,18 @@ final class CaptainPages implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(
-                Door.CAPTAIN,
-                "/captain",
-                visit -> visit.show(Screen.of(
-                        "captain",
-                        visit.words()
-                                .say(
-                                        "page-captain.my-ties",
-                                        "club",
-                                        visit.event().clubName(visit.club())),
-                        view(visit))));
+        routes.get(Door.CAPTAIN, "/captain", CaptainPages::show);
+    }
+
+    private static void show(Visit visit) {
+        if (new OwnNext(visit).isTold()) {
+            visit.go("/captain");
+            return;
+        }
+        visit.show(Screen.of(
+                "captain",
+                visit.words().say("page-captain.my-ties", "club", visit.event().clubName(visit.club())),
+                view(visit)));
     }
 
     private static CaptainView view(Visit visit) {
@@ -47,6 +48,8 @@ final class CaptainPages implements Page {
                 new DueSheets(visit).all(ties),
                 ties.stream().map(tie -> day.line(tie, href(visit, tie))).toList(),
                 cards(visit, ties),
+                new OwnNext(visit).next(ties),
+                new OwnNext(visit).squad(),
                 squad(visit, ties),
                 unread(visit));
     }

@@ -45,16 +45,21 @@ final class DeciderAnswer {
 
     /** The same as one line of another page; empty where nobody is asked for. */
     Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice) {
-        return advice.map(one -> new ProposalView.Fold(
-                visit.words().say("page-captain.should-it-come-to-a"),
-                one.candidates().stream()
+        return advice.map(one -> ProposalView.Fold.of(
+                        visit.words().say("page-captain.should-it-come-to-a"),
+                        one.candidates().stream()
+                                .findFirst()
+                                .map(first -> ProposedSheets.names(visit, first.pair()))
+                                .orElse(""),
+                        one.notes().stream().map(words::sentence).toList())
+                .withFigure(one.candidates().stream()
                         .findFirst()
-                        .map(first ->
-                                ProposedSheets.names(visit, first.pair()) + ", " + LineupWords.whole(first.chance()))
-                        .orElse(""),
-                one.notes().stream().map(words::sentence).toList(),
-                List.of(),
-                one.candidates().stream().limit(SHOWN).map(this::candidate).toList()));
+                        .map(first -> LineupWords.whole(first.chance()))
+                        .orElse(""))
+                .choosing(one.candidates().stream()
+                        .limit(SHOWN)
+                        .map(this::candidate)
+                        .toList()));
     }
 
     private ProposalView.Candidate candidate(DeciderAdvice.Candidate one) {

@@ -13,9 +13,9 @@ record PairTable(Words words, RatingWords said, Ratings ratings) {
                 "pairs",
                 words.say("page-captain.pairs-caption"),
                 List.of(
-                        new ReasonTable.Column(words.say("page-captain.pair"), false),
+                        new ReasonTable.Column(words.say("page-captain.pair-column"), false),
                         new ReasonTable.Column(words.say("page-captain.best-guess"), true),
-                        new ReasonTable.Column(words.say("page-captain.could-be"), false),
+                        new ReasonTable.Column(words.say("page-captain.could-be-column"), false),
                         new ReasonTable.Column(words.say("page-captain.rallies-on-film"), true),
                         new ReasonTable.Column(words.say("page-captain.games"), true),
                         new ReasonTable.Column(words.say("page-captain.all-told"), true),

@@ -19,7 +19,6 @@ import tiewright.lineup.tie.Evaluation;
 import tiewright.lineup.tie.Proposal;
 import tiewright.lineup.tie.Proposals;
 import tiewright.lineup.tie.ProposedSheet;
-import tiewright.lineup.tie.WhatIf;
 import tiewright.wording.LineupWords;
 import tiewright.wording.OrderWords;
 
@@ -63,7 +62,7 @@ final class ProposalAnswer {
                 head,
                 best,
                 impossible,
-                parts.stream().filter(part -> !part.folds().isEmpty()).toList(),
+                parts.stream().filter(part -> !part.isEmpty()).toList(),
                 List.of(inShort(visit, inputs)),
                 Optional.of(asked.ask(visit, tie.id())),
                 forms);
@@ -73,7 +72,7 @@ final class ProposalAnswer {
         ProposedSheet first = proposed.sheets().get(0);
         return List.of(
                 new ProposalView.Part(say("page-captain.nearly-as-good"), nearly(proposed, first)),
-                new ProposalView.Part(say("page-captain.and-if"), andIf(proposed)),
+                new AndIf(visit, inputs, asked.aim()).part(new DeciderAnswer(visit, inputs).fold(proposed.decider())),
                 new ProposalView.Part(say("page-captain.why"), why(proposed, first)));
     }
 
@@ -82,12 +81,9 @@ final class ProposalAnswer {
         own().ifPresent(folds::add);
         proposed.sheets().stream().skip(1).forEach(other -> folds.add(sheets.against(first, other)));
         proposed.keeping()
-                .map(kept -> new ProposalView.Fold(
-                        say("page-captain.the-best-sheet-that-keeps"),
-                        LineupWords.whole(kept.chance()),
-                        List.of(),
-                        List.of(sheets.sheet(kept, "", true)),
-                        List.of()))
+                .map(kept -> ProposalView.Fold.of(say("page-captain.the-best-sheet-that-keeps"), "", List.of())
+                        .withFigure(LineupWords.whole(kept.chance()))
+                        .with(List.of(sheets.sheet(kept, "", true))))
                 .ifPresent(folds::add);
         return folds;
     }
@@ -111,32 +107,9 @@ final class ProposalAnswer {
         evaluation
                 .wishesNotGranted()
                 .forEach(wish -> lines.add(visit.words().say("page-captain.not-granted", "wish", words.wish(wish))));
-        return new ProposalView.Fold(
-                say("page-captain.your-sealed-sheet"),
-                LineupWords.whole(evaluation.sheet().chance()),
-                lines,
-                List.of(sheets.sheet(evaluation.sheet(), "", false)),
-                List.of());
-    }
-
-    private List<ProposalView.Fold> andIf(Proposal.Proposed proposed) {
-        List<ProposalView.Fold> folds = new ArrayList<>();
-        WhatIf.of(inputs.problem()).ifPresent(what -> {
-            List<String> absences = what.absences().stream()
-                    .map(one -> words.absence(one, asked.aim()))
-                    .toList();
-            if (!absences.isEmpty()) {
-                folds.add(ProposalView.Fold.of(say("page-captain.somebody-cannot-play"), absences.get(0), absences));
-            }
-            List<String> sizes = what.sizes().stream()
-                    .map(one -> words.size(one, asked.aim()))
-                    .toList();
-            if (!sizes.isEmpty()) {
-                folds.add(ProposalView.Fold.of(say("page-captain.fewer-come"), sizes.get(0), sizes));
-            }
-        });
-        new DeciderAnswer(visit, inputs).fold(proposed.decider()).ifPresent(folds::add);
-        return folds;
+        return ProposalView.Fold.of(say("page-captain.your-sealed-sheet"), "", lines)
+                .withFigure(LineupWords.whole(evaluation.sheet().chance()))
+                .with(List.of(sheets.sheet(evaluation.sheet(), "", false)));
     }
 
     private List<ProposalView.Fold> why(Proposal.Proposed proposed, ProposedSheet first) {
@@ -146,6 +119,7 @@ final class ProposalAnswer {
         reasons.add(words.restsOn(inputs.basis()));
         reasons.add(say("page-captain.nothing-of-theirs"));
         reasons.add(Cautions.OF_ADVICE);
+        new ExpectedPairs(visit, inputs.problem()).fold(first.sheet()).ifPresent(folds::add);
         folds.add(ProposalView.Fold.of(say("page-captain.why-these-pairs"), "", reasons));
         if (!proposed.promises().isEmpty()) {
             folds.add(ProposalView.Fold.of(say("page-captain.what-you-promised"), "", sentences(proposed.promises())));
@@ -165,12 +139,11 @@ final class ProposalAnswer {
                         sheet, visit.words().say("page-captain.drawn-with-the-number", "seed", asked.seed()), true))
                 .stream()
                 .toList();
-        return new ProposalView.Fold(
-                say("page-captain.naming-it-blind"),
-                "",
-                new OrderWords(visit.words()).said(advice, asked.aim(), asked.seed()),
-                drawn,
-                List.of());
+        return ProposalView.Fold.of(
+                        say("page-captain.naming-it-blind"),
+                        "",
+                        new OrderWords(visit.words()).said(advice, asked.aim(), asked.seed()))
+                .with(drawn);
     }
 
     /** What it rests on, and whose decision it is, in one breath. */

@@ -1,6 +1,5 @@
 package tiewright.http.captain;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,12 +23,15 @@ final class ProposedSheets {
     private final Tie tie;
     private final LineupInputs inputs;
     private final LineupWords words;
+    private final SheetChange changes;
 
     ProposedSheets(Visit visit, Tie tie, LineupInputs inputs) {
         this.visit = visit;
         this.tie = tie;
         this.inputs = inputs;
         this.words = LineupWords.inWholes(visit.words());
+        this.changes = new SheetChange(
+                visit.words(), new GivenNames(visit.event(), visit.event().squad(visit.club())));
     }
 
     ProposalView.Sheet sheet(ProposedSheet sheet, String title, boolean usable) {
@@ -63,26 +65,13 @@ final class ProposedSheets {
 
     /** Another sheet in the words of what is different, with what it gives away. */
     ProposalView.Fold against(ProposedSheet first, ProposedSheet other) {
-        List<String> changed = new ArrayList<>();
-        for (ProposedSheet.Line line : other.lines()) {
-            boolean same = first.lines().stream()
-                    .anyMatch(one ->
-                            one.rubber().equals(line.rubber()) && one.pair().equals(line.pair()));
-            if (!same) {
-                changed.add(line.rubber() + " "
-                        + line.pair()
-                                .map(pair -> names(visit, pair))
-                                .orElse(visit.words().say("page-captain.no-pair")));
-            }
-        }
-        String title =
-                changed.isEmpty() ? visit.words().say("page-captain.the-same-pairs") : String.join("; ", changed);
-        return new ProposalView.Fold(
-                title,
-                LineupWords.whole(other.chance()),
-                List.of(doubt(other)),
-                List.of(sheet(other, "", true)),
-                List.of());
+        String changed = changes.said(first, other);
+        return ProposalView.Fold.of(
+                        changed.isEmpty() ? visit.words().say("page-captain.the-same-pairs") : changed,
+                        visit.words().say("page-captain.better-with", "share", LineupWords.whole(other.beatsBest())),
+                        List.of(doubt(other)))
+                .withFigure(LineupWords.whole(other.chance()))
+                .with(List.of(sheet(other, "", true)));
     }
 
     private String doubt(ProposedSheet other) {

@@ -11,11 +11,22 @@ import tiewright.http.pieces.NavLink;
  *
  * @param due what has to be done, the nearest deadline first
  * @param cards the ties in which a score can be entered
+ * @param own the captain's own next rubber; empty until the captain has said who it is
+ * @param whoIsIt the squad, to say so
  * @param squad who has just played and who rests, with the way to the squad; empty before the first rubber
  * @param unread words that ask to read the conditions, with their version; empty once they were read
  */
 public record CaptainView(
-        List<Due> due, List<DayLine> day, List<NavLink> cards, Optional<String> squad, Optional<String> unread) {
+        List<Due> due,
+        List<DayLine> day,
+        List<NavLink> cards,
+        Optional<Own> own,
+        List<NavLink> whoIsIt,
+        Optional<String> squad,
+        Optional<String> unread) {
+
+    /** @param where court and time, or what is to come; may be empty */
+    public record Own(String what, String where, String href) {}
 
     /**
      * @param lines by when, and whose is in

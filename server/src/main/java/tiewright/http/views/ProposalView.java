@@ -50,20 +50,60 @@ public record ProposalView(
     /** @param ask who is asked before being named; empty for nobody */
     public record Line(String rubber, String pair, String ask, String chance, Optional<DoubtBar> bar) {}
 
-    /** Lines of one kind, such as "nearly as good". */
-    public record Part(String heading, List<Fold> folds) {}
+    /** Lines of one kind, such as "nearly as good": first those that say all in one line, then those that open. */
+    public record Part(String heading, List<Row> rows, List<Fold> folds) {
+        public Part(String heading, List<Fold> folds) {
+            this(heading, List.of(), folds);
+        }
+
+        public boolean isEmpty() {
+            return rows.isEmpty() && folds.isEmpty();
+        }
+    }
+
+    /** A question and its answer in one line; {@code detail} may be empty. */
+    public record Row(String title, String detail, String answer) {}
 
     /**
      * What opens under its line.
      *
      * @param answer what it comes to; empty where the title says it
+     * @param figure the chance of it, large at the end of the line; empty for none
      */
     public record Fold(
-            String title, String answer, List<String> lines, List<Sheet> sheets, List<Candidate> candidates) {
+            String title,
+            String answer,
+            String figure,
+            List<String> lines,
+            List<Sheet> sheets,
+            List<Candidate> candidates,
+            Optional<Grid> grid) {
         public static Fold of(String title, String answer, List<String> lines) {
-            return new Fold(title, answer, lines, List.of(), List.of());
+            return new Fold(title, answer, "", lines, List.of(), List.of(), Optional.empty());
+        }
+
+        public Fold withFigure(String large) {
+            return new Fold(title, answer, large, lines, sheets, candidates, grid);
+        }
+
+        public Fold with(List<Sheet> all) {
+            return new Fold(title, answer, figure, lines, all, candidates, grid);
+        }
+
+        public Fold choosing(List<Candidate> all) {
+            return new Fold(title, answer, figure, lines, sheets, all, grid);
+        }
+
+        public Fold with(Grid pairs) {
+            return new Fold(title, answer, figure, lines, sheets, candidates, Optional.of(pairs));
         }
     }
+
+    /** Our pairs against those expected: a row for each of ours, a column for each of theirs. */
+    public record Grid(String caption, List<List<String>> theirs, List<GridRow> rows) {}
+
+    /** @param chances in the order of the columns */
+    public record GridRow(List<String> ours, List<String> chances) {}
 
     /** A question put by its address, so that it can be asked again; {@code said} is the question in one line. */
     public record Ask(String address, String said, List<SelectField> fields, Draw draw) {}
