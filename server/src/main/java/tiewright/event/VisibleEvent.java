@@ -130,7 +130,7 @@ public final class VisibleEvent {
     }
 
     private int year() {
-        return event.about().map(about -> about.date().getYear()).orElse(0); // without a date, a year in which all are minors
+        return event.about().map(about -> about.date().getYear()).orElse(0); // undated: all are minors
     }
 
     public Collection<Court> courts() {
