@@ -37,7 +37,7 @@ public record SquadView(
         }
     }
 
-    /** @param rests what all of it rests on */
+    /** What a picture shows of one player or pair, for who cannot see it. */
     public record InWords(String who, List<String> sentences) {}
 
     /**
