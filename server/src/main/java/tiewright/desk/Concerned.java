@@ -1,6 +1,7 @@
 package tiewright.desk;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,7 +11,10 @@ import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.MayPlay;
 import tiewright.event.Side;
+import tiewright.event.Slot;
+import tiewright.event.SlotSource;
 import tiewright.event.Tie;
+import tiewright.standings.Row;
 
 /** Whom a ruling changes something for: time, court or opponent of a tie that was still to come or begins again. */
 final class Concerned {
@@ -31,6 +35,34 @@ final class Concerned {
         return List.copyOf(concerned.clubs);
     }
 
+    /** Who may still come to the tie: of a pool that is played to its end those at the place, and no more, signed or not. */
+    private static Set<ClubId> mayPlay(Event event, Tie tie) {
+        Set<ClubId> may = MayPlay.of(event, tie.id());
+        Set<ClubId> out = new HashSet<>();
+        Set<ClubId> in = new HashSet<>(tie.clubs());
+        for (Side side : Side.values()) {
+            Slot slot = tie.slot(side);
+            slot.from()
+                    .filter(from -> slot.club().isEmpty() && from.kind() == SlotSource.Kind.POOL_PLACE)
+                    .filter(from -> PoolEnd.of(event, from.of()).unfinished().isEmpty())
+                    .ifPresent(from -> PoolEnd.of(event, from.of())
+                            .table()
+                            .rows()
+                            .forEach(row -> (mayTake(event, from, row) ? in : out).add(row.club())));
+        }
+        out.removeAll(in);
+        may.removeAll(out);
+        return may;
+    }
+
+    /** Clubs that only a lot can part share a place, and each may get any of those that they share. */
+    private static boolean mayTake(Event event, SlotSource from, Row row) {
+        long level = PoolEnd.of(event, from.of()).table().rows().stream()
+                .filter(other -> other.place() == row.place())
+                .count();
+        return row.place() <= from.place() && from.place() < row.place() + level;
+    }
+
     private boolean isAnnulled(Tie tie) {
         return tie.clubs().stream()
                 .flatMap(club -> Optional.ofNullable(after.withdrawals().get(club)).stream())
@@ -47,8 +79,8 @@ final class Concerned {
         boolean gone =
                 !before.isGone(was) && is.map(after::isGone).orElse(true) && (before.goesOn(was) || isAnnulled(was));
         if (moved || gone) {
-            clubs.addAll(MayPlay.of(before, was.id()));
-            clubs.addAll(MayPlay.of(after, was.id()));
+            clubs.addAll(mayPlay(before, was));
+            is.ifPresent(tie -> clubs.addAll(mayPlay(after, tie)));
         }
         for (Side side : Side.values()) {
             if (was.club(side).isPresent()

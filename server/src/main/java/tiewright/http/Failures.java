@@ -27,6 +27,10 @@ final class Failures {
     private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
 
     private static final int UNREADABLE = 400;
+    private static final int MISSING = 404;
+    /** RFC 9110, 15.5.6: an address that takes forms and shows no page, or the other way round. */
+    private static final int NO_SUCH_WAY = 405;
+
     private static final int TOO_LONG = 413;
     /** RFC 9110, 15.5.20: this server does not answer for that name. */
     private static final int MISDIRECTED = 421;
@@ -130,6 +134,10 @@ final class Failures {
     }
 
     private void unread(Context ctx, int status) {
+        if (status == MISSING || status == NO_SUCH_WAY) {
+            show(ctx, status, "Not found", notFound("There is no page at this address."));
+            return;
+        }
         if (status == TOO_LONG) {
             hearOut(ctx);
             show(

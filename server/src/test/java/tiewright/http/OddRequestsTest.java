@@ -130,6 +130,20 @@ class OddRequestsTest {
     }
 
     @Test
+    void an_address_without_a_page_says_so_and_blames_no_form() {
+        try (Served served = oneTie()) {
+            for (String path : List.of("/nosuch", "/organiser/links/captains", "/desk/tie/A1/call")) {
+                Guest.Got missing = served.stranger().get(path);
+                assertThat(missing.status()).as(path).isIn(404, 405);
+                assertThat(missing.text())
+                        .as(path)
+                        .contains("There is no page at this address.")
+                        .doesNotContain("cannot read what was sent");
+            }
+        }
+    }
+
+    @Test
     void there_is_no_card_for_a_rubber_that_the_tie_does_not_have() {
         try (Served served = oneTie()) {
             Guest desk = served.as(Role.DESK);
