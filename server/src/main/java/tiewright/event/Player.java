@@ -21,6 +21,10 @@ public record Player(
         Optional<Instant> checkedInAt,
         boolean absent) {
 
+    Player ranked(OptionalInt other) {
+        return new Player(id, club, other, from, until, deputy, checkedInAt, absent);
+    }
+
     Player checked(boolean present, Instant at) {
         return new Player(id, club, rank, from, until, deputy, present ? Optional.of(at) : Optional.empty(), !present);
     }

@@ -111,15 +111,15 @@ public final class VisibleEvent {
     }
 
     public Collection<Player> players() {
-        return event.players().values();
+        return new SeenSquads(event, viewer).all();
     }
 
     public Optional<Player> player(PlayerId id) {
-        return event.player(id);
+        return new SeenSquads(event, viewer).player(id);
     }
 
     public List<Player> squad(ClubId club) {
-        return event.squad(club);
+        return new SeenSquads(event, viewer).squad(club, this::name);
     }
 
     /** The name this viewer may read: full for the own club and officials, minors shortened for everybody else. */

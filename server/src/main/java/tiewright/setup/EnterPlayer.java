@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
@@ -97,13 +98,14 @@ public record EnterPlayer(
         List<Fact> facts = new ArrayList<>();
         facts.add(new SetUpFact.PlayerEntered(player, club, rank, from, until, deputy));
         Optional<OptionalInt> old = before.map(Player::rank);
-        if (event.isFrozen() && !old.equals(Optional.of(rank))) {
+        boolean published = event.conditions().orderOfStrength() != OrderOfStrength.NONE;
+        if (event.isFrozen() && !old.equals(Optional.of(rank)) && (published || old.isEmpty())) {
             String clubName = event.club(club).map(Club::name).orElse(club.code());
             Saying what = Saying.of(old.isPresent() ? "notices.rank-of" : "notices.joins")
                     .with("player", player)
                     .with("club", clubName);
             facts.add(old.map(was -> Notices.changed(event, what, rank(was), rank(rank)))
-                    .orElseGet(() -> Notices.added(event, what, rank(rank))));
+                    .orElseGet(() -> Notices.added(event, what, rank(published ? rank : OptionalInt.empty()))));
         }
         return facts;
     }

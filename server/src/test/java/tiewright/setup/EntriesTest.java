@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeFact;
@@ -130,7 +131,11 @@ class EntriesTest {
 
     @Test
     void after_the_first_sealed_sheet_the_organiser_alters_squads_by_notice_without_a_name() {
-        Days sealed = Days.oneTie().opened("A1").by(Days.organiser()).does(player("N9", "N", "Noor Dahl", 9));
+        Days sealed = Days.oneTie()
+                .with(Setting.ORDER_OF_STRENGTH, "rank-sum")
+                .opened("A1")
+                .by(Days.organiser())
+                .does(player("N9", "N", "Noor Dahl", 9));
         assertThat(sealed.event().notices()).hasSize(1);
         assertThat(sealed.event().notices().toString()).contains("N9").doesNotContain("Noor");
         sealed.does(player("N9", "N", "Nora Dahl", 9));
