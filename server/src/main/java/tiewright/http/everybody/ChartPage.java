@@ -47,9 +47,24 @@ final class ChartPage implements Page {
 
     private static ChartView view(Visit visit) {
         VisibleEvent event = visit.event();
-        List<Charts.At> all = new ArrayList<>();
-        event.ties().forEach(tie -> all.addAll(places(event, tie)));
-        String caption = event.order()
+        List<Charts.At> rubbers = new ArrayList<>();
+        event.ties().forEach(tie -> rubbers.addAll(rubbers(event, tie)));
+        return new ChartView(
+                new WallTables(visit).table(caption(visit)),
+                rubbers.isEmpty() ? Optional.empty() : Optional.of(chart(visit, rubbers)),
+                rubbers.isEmpty() ? List.of() : legend(event),
+                more(visit));
+    }
+
+    private static String caption(Visit visit) {
+        VisibleEvent event = visit.event();
+        long moved = event.order().changes().stream()
+                .filter(change -> change.before().start().isPresent())
+                .map(OrderOfPlay.Change::tie)
+                .distinct()
+                .count();
+        String not = visit.words().say("page-everybody.not-before", "count", (int) moved);
+        return event.order()
                 .plan()
                 .map(plan -> visit.words()
                         .say(
@@ -59,19 +74,21 @@ final class ChartPage implements Page {
                                 "notice",
                                 plan.notice(),
                                 "at",
-                                HallClock.said(event.clock(plan.at()))))
-                .orElse(visit.words().say("page-everybody.starts-and-courts-as-published"));
-        return new ChartView(
-                Charts.of(
-                        "order-of-play",
-                        caption,
-                        event.courts().stream()
-                                .filter(Court::usable)
-                                .map(Court::name)
-                                .toList(),
-                        all),
-                legend(event),
-                more(visit));
+                                HallClock.said(event.clock(plan.at())),
+                                "not",
+                                not))
+                .orElse(not);
+    }
+
+    private static Chart chart(Visit visit, List<Charts.At> rubbers) {
+        return Charts.of(
+                "rubber-by-rubber",
+                visit.words().say("page-everybody.rubber-by-rubber"),
+                visit.event().courts().stream()
+                        .filter(Court::usable)
+                        .map(Court::name)
+                        .toList(),
+                rubbers);
     }
 
     private static List<NavLink> more(Visit visit) {
@@ -86,18 +103,8 @@ final class ChartPage implements Page {
         return links;
     }
 
-    private static List<Charts.At> places(VisibleEvent event, Tie tie) {
+    private static List<Charts.At> rubbers(VisibleEvent event, Tie tie) {
         Map<RubberNo, OrderOfPlay.Place> rubbers = event.order().rubbers(tie.id());
-        if (rubbers.isEmpty()) {
-            return tie
-                    .start()
-                    .map(start -> new Charts.At(
-                            start,
-                            tie.court().orElse(""),
-                            entry(event, tie, tie.id().code())))
-                    .stream()
-                    .toList();
-        }
         return rubbers.entrySet().stream()
                 .map(one -> new Charts.At(
                         one.getValue().start(),
