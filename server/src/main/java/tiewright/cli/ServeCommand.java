@@ -101,15 +101,15 @@ final class ServeCommand implements Callable<Integer> {
     private int serve(ServiceOptions options) throws Exception {
         mustBeFree();
         CompletableFuture.runAsync(Service::load);
-        WitnessedClock clock = demo
-                ? WitnessedClock.believing(DemoDay.clock())
-                : WitnessedClock.of(Clock.systemUTC(), System::nanoTime);
+        DemoClock morning = DemoDay.clock();
+        WitnessedClock clock =
+                demo ? WitnessedClock.believing(morning) : WitnessedClock.of(Clock.systemUTC(), System::nanoTime);
         try (Ledger ledger = Ledger.open(options.data(), clock);
                 Service service = Service.start(options, ledger, clock)) {
             PrintWriter out = spec.commandLine().getOut();
             sayWhere(service, out);
             if (demo) {
-                DemoDay.begin(ledger, clock);
+                DemoDay.begin(ledger, morning);
                 new FirstLinks(ledger, service).forEveryRole(out);
             } else if (newLink || hasNoOrganiser(ledger.event())) {
                 new FirstLinks(ledger, service).forTheOrganiser(out);
