@@ -92,6 +92,12 @@ public record TieProgress(
         return won(rubbers, side);
     }
 
+    /** A rubber was on court, to its end or until somebody gave it up. */
+    public boolean isAnythingPlayed() {
+        return rubbers.stream()
+                .anyMatch(score -> score.how() == How.PLAYED || score.how().isRetirement());
+    }
+
     /** The decider is needed and has not been played yet. */
     public boolean awaitsDecider() {
         return deciderNeeded && !finished;

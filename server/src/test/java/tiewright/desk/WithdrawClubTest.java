@@ -56,7 +56,8 @@ class WithdrawClubTest {
         assertThat(day.event().notices())
                 .singleElement()
                 .satisfies(posted -> assertThat(Days.said(posted.notice().text()))
-                        .isEqualTo("Withdrawal of Club E. withdrawal: keep Ruling 1."));
+                        .isEqualTo(
+                                "Withdrawal of Club E. Its finished ties stand; the others are not played. Ruling 1."));
         assertThat(day.event().order().concerned(1)).extracting(ClubId::code).containsExactly("N");
     }
 

@@ -23,6 +23,7 @@ import tiewright.http.visit.NoticeViews;
 import tiewright.http.visit.OwnDay;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
+import tiewright.http.visit.Scored;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TextOrder;
 import tiewright.http.visit.TieOrder;
@@ -98,7 +99,7 @@ final class NowPage implements Page {
     /** The last one first. */
     private static List<Tie> ended(VisibleEvent event) {
         List<Tie> ended = new ArrayList<>(TieOrder.sorted(event.ties().stream()
-                .filter(tie -> event.progress(tie).finished() && !tie.cards().isEmpty())
+                .filter(tie -> event.progress(tie).finished() && Scored.is(event, tie))
                 .toList()));
         Collections.reverse(ended);
         return ended;

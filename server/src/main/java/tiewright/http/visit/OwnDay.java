@@ -54,7 +54,7 @@ public final class OwnDay {
 
     private List<DayLine.Rubber> strip(Tie tie, Side side) {
         TieProgress progress = event.progress(tie);
-        if (!tie.isOpened() && progress.rubbers().isEmpty()) {
+        if (!tie.isOpened() && !Scored.is(event, tie)) {
             return List.of();
         }
         return views.rubbers(tie).stream()
@@ -81,14 +81,14 @@ public final class OwnDay {
 
     private DayLine.Score score(Tie tie, Side side) {
         TieProgress progress = event.progress(tie);
-        boolean begun = !progress.rubbers().isEmpty();
+        boolean begun = Scored.is(event, tie);
         String rubbers = begun ? progress.won(side) + "–" + progress.won(side.other()) : "";
         return new DayLine.Score(rubbers, words.say("page-visit.own-" + standing(tie, side)));
     }
 
     private String standing(Tie tie, Side side) {
         TieProgress progress = event.progress(tie);
-        boolean begun = !progress.rubbers().isEmpty();
+        boolean begun = Scored.is(event, tie);
         if (event.isGone(tie) && !(progress.finished() && begun)) {
             return "gone";
         }

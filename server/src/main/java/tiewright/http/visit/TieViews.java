@@ -126,7 +126,7 @@ public final class TieViews {
 
     public TieLine line(Tie tie, String href, String words) {
         TieProgress progress = event.progress(tie);
-        boolean begun = !progress.rubbers().isEmpty();
+        boolean begun = Scored.is(event, tie);
         Optional<Moved> moved = new Changes(event).last(tie);
         return new TieLine(
                 side(tie, Side.HOME),
@@ -164,7 +164,7 @@ public final class TieViews {
 
     public State state(Tie tie) {
         TieProgress progress = event.progress(tie);
-        if (event.isGone(tie) && !(progress.finished() && !progress.rubbers().isEmpty())) {
+        if (event.isGone(tie) && !(progress.finished() && Scored.is(event, tie))) {
             return new State(Mark.STOP, Words.of(event).say("page-visit.withdrew-not-played", "tie", gone(tie)));
         }
         if (!progress.held().isEmpty()) {
