@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 final class NamedCommands {
     private static final List<String> NAMES = List.of(
             "serve",
+            "certificate",
             "backup",
             "restore",
             "check",
@@ -38,11 +39,19 @@ final class NamedCommands {
     static Callable<Integer> of(String name) {
         return switch (name) {
             case "serve" -> new ServeCommand();
+            case "certificate" -> new CertificateCommand();
             case "backup" -> new BackupCommand();
             case "restore" -> new RestoreCommand();
             case "check" -> new CheckCommand();
             case "import" -> new ImportCommand();
             case "export" -> new ExportCommand();
+            case "erase" -> new EraseCommand();
+            default -> aboutAFolder(name);
+        };
+    }
+
+    private static Callable<Integer> aboutAFolder(String name) {
+        return switch (name) {
             case "standings" -> new StandingsCommand();
             case "needs" -> new NeedsCommand();
             case "correct" -> new CorrectCommand();
@@ -57,7 +66,6 @@ final class NamedCommands {
             case "timetable" -> new TimetableCommand();
             case "film" -> new FilmCommand();
             case "rota" -> new RotaCommand();
-            case "erase" -> new EraseCommand();
             default -> throw new IllegalArgumentException("there is no command " + name);
         };
     }

@@ -134,7 +134,7 @@ final class ServeCommand implements Callable<Integer> {
         if (service.isReadInTheAir()) {
             out.println(
                     "It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
-                            + " their way. Give it a certificate (--tls-cert, --tls-key), or use paper for what must stay secret.");
+                            + " their way. Give it a certificate (the command \"certificate\" makes one), or use paper for what must stay secret.");
         }
     }
 

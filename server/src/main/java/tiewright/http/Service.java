@@ -7,6 +7,7 @@ import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
+import tiewright.certificate.Authority;
 import tiewright.clock.WitnessedClock;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
@@ -61,7 +62,8 @@ public final class Service implements AutoCloseable {
                 new Templates(),
                 new Worked(),
                 new EverybodysPages(),
-                new Hall.Address(options.publicUrl()));
+                new Hall.Address(options.publicUrl()),
+                options.tls().flatMap(tls -> Authority.of(tls.certificate())));
         this.visitors = new Visitors(
                 tokens, new EndedVisits(options.data()), options.tls().isPresent());
         this.gate = new Gate(hall, visitors, Hosts.of(options));

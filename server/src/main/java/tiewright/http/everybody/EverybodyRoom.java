@@ -22,6 +22,7 @@ public final class EverybodyRoom implements Room {
                 new ConditionsPage(),
                 new PaperPages(),
                 new HelpPages(),
+                new TrustPage(),
                 new QrPage());
     }
 }

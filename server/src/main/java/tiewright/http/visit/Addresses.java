@@ -34,6 +34,7 @@ public final class Addresses {
             Map.entry("conditions", "/conditions"),
             Map.entry("receipts", "/help/receipts"),
             Map.entry("how-it-works", "/help/day"),
+            Map.entry("trust", "/trust"),
             Map.entry("hurt", "/hurt"),
             Map.entry("protests", "/protests"),
             Map.entry("my-ties", "/captain"),

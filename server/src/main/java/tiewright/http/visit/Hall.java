@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
 import java.util.Optional;
+import tiewright.certificate.Authority;
 import tiewright.clock.WitnessedClock;
 import tiewright.http.answers.Worked;
 import tiewright.ledger.Ledger;
@@ -14,6 +15,7 @@ import tiewright.ledger.Ledger;
 /**
  * What every page of one running service shares.
  *
+ * @param authority who vouches for the service, if it is nobody whom phones know
  * @param address how phones reach the service, without a slash at the end: "http://192.0.2.7:7070"
  */
 public record Hall(
@@ -23,7 +25,8 @@ public record Hall(
         Templates templates,
         Worked worked,
         EverybodysPages pages,
-        Address address) {
+        Address address,
+        Optional<Authority> authority) {
 
     private static final int SESSION_KEY_BYTES = 32;
 

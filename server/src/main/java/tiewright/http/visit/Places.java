@@ -37,7 +37,7 @@ final class Places {
                 switch (visit.role()) {
                     case PUBLIC ->
                         List.of(
-                                place("now", "/tie/", "notices", "board", "conditions", "how-it-works", "receipts"),
+                                now(),
                                 place("clubs", "/club/ /player/"),
                                 place("times", "/plan", "ties", "clubs-days", "paper"),
                                 place("tables", "", "knockout", "needs"));
@@ -94,6 +94,10 @@ final class Places {
         String club = "/club/" + visit.viewer().club().map(ClubId::code).orElse("");
         return place(
                 new NavLink(club, say("our-club"), club.equals(here)), "/club /player/", links("clubs", "clubs-days"));
+    }
+
+    private Ways.Place now() {
+        return place("now", "/tie/", "notices", "board", "conditions", "how-it-works", "receipts", "trust");
     }
 
     private Ways.Place hall() {
