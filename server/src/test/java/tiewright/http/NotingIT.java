@@ -24,6 +24,7 @@ class NotingIT {
             browser.at(served.service.url());
             browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
             browser.go(PAGE + "?tie=A1&rubber=1");
+            browser.tap("#as-text summary");
             // no line breaks are typed: a new rally begins where the last one has ended
             browser.keys("rallies", "aqe2j1n" + "sk3" + "l4o");
             browser.waitFor("#stands", "Next is 3-0-2");
@@ -38,7 +39,19 @@ class NotingIT {
             browser.tap("button[data-key='j']");
             browser.tap("button[data-key='1']");
             browser.waitFor("#stands", "Next is 4-0-2");
-            browser.keys("rallies", " j1 j1 j1 j1 j1 j1 j1");
+            browser.tap(".whose button[data-key='3']");
+            browser.tap(".endings button[data-key='k']");
+            browser.waitFor("#stands", "Next is 5-0-2");
+            browser.tap(".endings button[data-key='z']");
+            browser.waitFor("#stands", "Next is 4-0-2");
+            assertThat(browser.js("return document.getElementById('score').textContent"))
+                    .isEqualTo("4–0");
+            browser.js(
+                    "const film = document.querySelector('video'); film.hidden = false; film.tabIndex = 0; film.focus();"
+                            + " for (const key of 'j1') film.dispatchEvent("
+                            + "new KeyboardEvent('keydown', {key, bubbles: true, cancelable: true}))");
+            browser.waitFor("#stands", "Next is 5-0-2");
+            browser.keys("rallies", " j1 j1 j1 j1 j1 j1");
             browser.waitFor("#stands", "The game is over at 11-0");
             assertThat(browser.texts("#stands tr"))
                     .anySatisfy(row -> assertThat(row).contains("11 of 11"));
@@ -48,6 +61,31 @@ class NotingIT {
             browser.press(PAGE, "Keep this game");
             assertThat(browser.text()).contains("Kept: 1 game with 11 rallies");
             assertThat(served.ledger.filmsOf(ClubId.of("N"))).hasSize(1);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    /** Film, score, names and endings stand in the first screen of a phone, above its bar. */
+    @Test
+    void a_rally_is_noted_without_a_swipe() throws IOException {
+        Days day = Days.oneTie().opened("A1").cards("A1", "11-0");
+        try (Chromium browser = Chromium.start();
+                Served served = Served.empty(Days.moment("09:00"))
+                        .given(day.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            browser.at(served.service.url());
+            browser.phone(390, 844);
+            browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
+            browser.go(PAGE + "?tie=A1&rubber=1");
+            browser.tap(".whose button[data-key='1']");
+            browser.tap(".endings button[data-key='j']");
+            browser.waitFor("#stands", "Next is 1-0-2");
+            assertThat(((Number)
+                                    browser.js(
+                                            "return document.querySelector('.endings button:last-child').getBoundingClientRect().bottom + scrollY"))
+                            .doubleValue())
+                    .isLessThanOrEqualTo(844 - 64);
+            assertThat(((Number) browser.js("return document.documentElement.scrollHeight")).doubleValue())
+                    .isLessThanOrEqualTo(3.0 * 844);
             assertThat(browser.complaints()).isEmpty();
         }
     }

@@ -183,6 +183,32 @@ class ReachIT {
         }
     }
 
+    @Test
+    void no_page_of_a_captain_is_longer_than_three_screens_with_its_folds_closed() {
+        browser.enter(links.get(Role.CAPTAIN));
+        for (String page : List.of(
+                "/captain",
+                "/captain/squad",
+                "/captain/past",
+                "/captain/film",
+                "/captain/film/note?tie=A-2-2&rubber=1",
+                "/captain/film/counts",
+                "/captain/rota",
+                "/captain/links",
+                "/captain/day",
+                "/captain/playing-time",
+                "/captain/record",
+                "/captain/proposal/A-3-2",
+                "/captain/sheet/A-3-2",
+                "/captain/decider/A-2-2",
+                "/tie/A-1-1",
+                "/tie/A-2-2",
+                "/tie/A-3-2")) {
+            browser.go(page);
+            assertThat(number("document.documentElement.scrollHeight")).as(page).isLessThanOrEqualTo(3.0 * HEIGHT);
+        }
+    }
+
     private double bottom(String css) {
         return number("document.querySelector(\"" + css + "\").getBoundingClientRect().bottom");
     }

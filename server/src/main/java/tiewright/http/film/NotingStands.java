@@ -2,6 +2,7 @@ package tiewright.http.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
@@ -10,11 +11,14 @@ import tiewright.film.CardCheck;
 import tiewright.film.Counted;
 import tiewright.film.GameCounts;
 import tiewright.film.Measure;
+import tiewright.film.Replay;
 import tiewright.film.Step;
 import tiewright.http.answers.ClubAnswers;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.NotingView;
 import tiewright.http.visit.Visit;
+import tiewright.picture.RallyLine;
+import tiewright.scoring.Score;
 import tiewright.wording.FilmWords;
 import tiewright.wording.Words;
 
@@ -43,7 +47,11 @@ final class NotingStands {
                 .toList());
         if (noted.game().isEmpty()) {
             return new NotingView.Stands(
-                    faults, List.of(Words.of(event).say("page-film.say-who-plays-then-it")), List.of());
+                    faults,
+                    List.of(Words.of(event).say("page-film.say-who-plays-then-it")),
+                    "",
+                    Optional.empty(),
+                    List.of());
         }
         CardCheck check = visit.ask(ClubAnswers::new).checked(noted.game().get());
         if (check.replay().isOver()
@@ -51,18 +59,37 @@ final class NotingStands {
                 || check.firstImpossible().isPresent()) {
             faults.addAll(words.conflicts(check));
         }
+        return stands(check, faults);
+    }
+
+    private NotingView.Stands stands(CardCheck check, List<String> faults) {
         List<String> lines = new ArrayList<>(words.stands(check.replay()));
         List<Step> steps = check.replay().steps();
         steps.subList(Math.max(0, steps.size() - LAST), steps.size()).forEach(step -> lines.add(words.rally(step)));
-        List<Counted> counts = GameCounts.of(check);
         return new NotingView.Stands(
                 faults,
                 lines,
-                steps.isEmpty()
-                        ? List.of()
-                        : List.of(
-                                table("noted-pairs", Words.of(event).say("page-film.pairs"), OF_PAIRS, counts),
-                                table("noted-players", Words.of(event).say("page-film.players"), OF_PLAYERS, counts)));
+                check.replay().score().home() + "–" + check.replay().score().away(),
+                steps.isEmpty() ? Optional.empty() : Optional.of(RallyLine.of(leads(check.replay()))),
+                steps.isEmpty() ? List.of() : tables(GameCounts.of(check)));
+    }
+
+    private List<ReasonTable> tables(List<Counted> counts) {
+        return List.of(
+                table("noted-pairs", Words.of(event).say("page-film.pairs"), OF_PAIRS, counts),
+                table("noted-players", Words.of(event).say("page-film.players"), OF_PLAYERS, counts));
+    }
+
+    /** How far the own side was ahead, before the first rally and after each, as far as that is known. */
+    private static List<Integer> leads(Replay replay) {
+        List<Integer> leads = new ArrayList<>();
+        replay.steps().forEach(step -> leads.add(lead(step.seen().score())));
+        leads.add(lead(replay.score()));
+        return leads;
+    }
+
+    private static int lead(Score score) {
+        return score.home() - score.away();
     }
 
     /** A row for each pair or player, a column for each count: how many of how many. */

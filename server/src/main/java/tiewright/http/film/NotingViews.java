@@ -54,12 +54,37 @@ final class NotingViews {
                 || !tried.refusal().problems().isEmpty();
         return new NotingView(
                 tried.refusal(),
+                head(noted),
                 FilmViews.CAUTIONS,
                 fill(),
                 new NotingView.Game(game(), isGameOpen),
                 new NotingView.Sent(NotingPage.PATH, kept(), rallies(), buttons()),
                 new NotingKeys(visit).of(noted),
                 new NotingStands(visit).of(noted));
+    }
+
+    private NotingView.Head head(NotedGame noted) {
+        Words words = visit.words();
+        String code = value(NotedGame.GAME);
+        return new NotingView.Head(
+                code.isEmpty() ? words.say("page-film.a-game") : words.say("page-film.game-called", "game", code),
+                words.say(
+                        "page-film.so-many-noted",
+                        "count",
+                        noted.game().map(game -> game.rallies().size()).orElse(0)),
+                noted.game()
+                        .map(game -> game.start().players())
+                        .map(four -> words.say(
+                                "page-film.two-against-two",
+                                "one",
+                                event.name(four.get(0)),
+                                "two",
+                                event.name(four.get(1)),
+                                "three",
+                                event.name(four.get(2)),
+                                "four",
+                                event.name(four.get(3))))
+                        .orElse(words.say("page-film.who-plays-first")));
     }
 
     private List<Button> buttons() {

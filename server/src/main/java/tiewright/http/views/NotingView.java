@@ -1,12 +1,14 @@
 package tiewright.http.views;
 
 import java.util.List;
+import java.util.Optional;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.TextField;
+import tiewright.picture.RallyLine;
 
 /**
  * A game that is noted while its film runs. For the own club's eyes only.
@@ -14,11 +16,25 @@ import tiewright.http.pieces.TextField;
  * @param fill rubbers whose players and card can be filled in
  */
 public record NotingView(
-        Refusal refusal, List<String> cautions, List<NavLink> fill, Game game, Sent sent, Pad pad, Stands stands) {
+        Refusal refusal,
+        Head head,
+        List<String> cautions,
+        List<NavLink> fill,
+        Game game,
+        Sent sent,
+        Pad pad,
+        Stands stands) {
     public NotingView {
         cautions = List.copyOf(cautions);
         fill = List.copyOf(fill);
     }
+
+    /**
+     * @param title which game
+     * @param noted how many rallies there are so far
+     * @param who the two pairs; empty while they are not named
+     */
+    public record Head(String title, String noted, String who) {}
 
     /**
      * Who plays, before the first rally.
@@ -66,8 +82,11 @@ public record NotingView(
      *
      * @param faults what cannot be read, or does not fit
      * @param lines at least one
+     * @param score own points first; empty before the game is named
+     * @param line the game rally by rally; empty before the first
      */
-    public record Stands(List<String> faults, List<String> lines, List<ReasonTable> counts) {
+    public record Stands(
+            List<String> faults, List<String> lines, String score, Optional<RallyLine> line, List<ReasonTable> counts) {
         public Stands {
             faults = List.copyOf(faults);
             lines = List.copyOf(lines);

@@ -145,7 +145,7 @@ public final class TieViews {
                 expected(tie));
     }
 
-    private String onDuty(Tie tie) {
+    public String onDuty(Tie tie) {
         List<ClubId> umpires = event.order().umpires(tie.id());
         return umpires.isEmpty()
                 ? ""

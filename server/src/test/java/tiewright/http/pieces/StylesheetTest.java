@@ -31,8 +31,11 @@ class StylesheetTest {
 
     private final String everybodys = read(WEB.resolve("static/tiewright.css"));
     private final String print = read(WEB.resolve("static/print.css"));
-    private final String css =
-            everybodys + read(WEB.resolve("static/captain.css")) + read(WEB.resolve("static/desk.css")) + print;
+    private final String css = everybodys
+            + read(WEB.resolve("static/captain.css"))
+            + read(WEB.resolve("static/desk.css"))
+            + read(WEB.resolve("static/cards.css"))
+            + print;
     private final String screen =
             everybodys.substring(everybodys.indexOf(":root"), everybodys.indexOf("}", everybodys.indexOf(":root")));
 
@@ -142,7 +145,7 @@ class StylesheetTest {
 
     @Test
     void what_a_role_loads_beyond_it_weighs_under_10_kB_and_so_does_what_only_paper_needs() throws IOException {
-        for (String sheet : List.of("captain", "desk", "print")) {
+        for (String sheet : List.of("captain", "desk", "cards", "print")) {
             assertThat(Files.size(WEB.resolve("static/" + sheet + ".css")))
                     .as(sheet)
                     .isBetween(1_000L, (long) OF_A_ROLE);
