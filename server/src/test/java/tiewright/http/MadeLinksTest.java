@@ -40,4 +40,22 @@ class MadeLinksTest {
             assertThat(made.body()).contains("data-posted=\"yes\"");
         }
     }
+
+    /** The mail's address by RFC 6068, its words by the percent encoding of RFC 3986. */
+    @Test
+    void one_press_makes_the_link_of_one_club_ready_to_be_sent_and_the_list_then_says_who_has_one() {
+        try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            Guest organiser = served.as(Role.ORGANISER);
+            Guest.Got made = organiser.send(LINKS, LINKS + "/captains", Map.of("club", "N"));
+            String slips = made.body();
+            assertThat(slips.split("<li class=\"slip\">")).hasSize(2);
+            assertThat(slips).contains("href=\"mailto:?subject=Midsummer%20Cup", "%2Fenter%2F");
+            Guest.Got list = organiser.get(LINKS);
+            assertThat(list.text()).contains("Club N has a link").doesNotContain("Club S has a link");
+            assertThat(organiser
+                            .send(LINKS, LINKS + "/captains", Map.of("club", "N"))
+                            .text())
+                    .contains("Everybody asked for has a link already");
+        }
+    }
 }

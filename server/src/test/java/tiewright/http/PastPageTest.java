@@ -240,7 +240,7 @@ class PastPageTest {
             Guest.Got got = captain.send(
                     PAGE, PAGE + "/one", one("one-ours-2", "N1", "one-points-theirs", "10", "one-theirs-2", ""));
             assertThat(got.status()).isEqualTo(422);
-            assertThat(got.text()).contains("The same player stands twice in this game", "This must be filled in.");
+            assertThat(got.text()).contains("This game names the same player twice", "This must be filled in.");
             assertThat(got.body()).contains("value=\"2026-05-02\"");
             got = captain.send(PAGE, PAGE + "/one", one("one-points-theirs", "10"));
             assertThat(got.text()).contains("11-10");

@@ -49,7 +49,7 @@ class PlanPageTest {
                 .contains(
                         "A plan that keeps everything that must hold",
                         "No plan can end before",
-                        "Seed " + "five owls".hashCode(),
+                        "Search number " + "five owls".hashCode(),
                         "Why at 09:00",
                         "It stands in the first slot, 09:00",
                         "nothing yet",

@@ -39,10 +39,7 @@ final class ChartPage implements Page {
                 visit -> Screen.of("lists", visit.words().say("page-everybody.order-of-play-club-by"), lists(visit)));
         routes.onTheWall(
                 "/board",
-                visit -> Screen.of(
-                        "board",
-                        visit.words().say("page-everybody.on-court-and-next"),
-                        NowPage.view(visit, Optional.empty())));
+                visit -> Screen.of("board", visit.words().say("page-everybody.on-court-and-next"), Board.of(visit)));
     }
 
     private static ChartView view(Visit visit) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Link;
 import tiewright.event.PlayerId;
@@ -63,7 +64,8 @@ final class LinksPage implements Page {
     private static void makeCaptains(Visit visit) {
         Form form = visit.form();
         LinkSlips slips = new LinkSlips(visit, HERE);
-        slips.addCaptains();
+        Optional<Club> one = form.read("club", "form.not-a-code", ClubId::of).flatMap(visit.event()::club);
+        one.ifPresentOrElse(slips::addCaptains, slips::addCaptains);
         if (slips.isEmpty()) {
             form.fault(Refusal.of("form.links-are-there"));
         }
@@ -111,14 +113,12 @@ final class LinksPage implements Page {
                             "url",
                             visit.hall().address().url()));
         }
+        Words words = visit.words();
         List<WorkView.Section> sections = new ArrayList<>();
         if (!event.clubs().isEmpty()) {
-            if (handles(visit, Role.CAPTAIN)) {
-                sections.add(captains());
-            }
-            sections.add(players(event, Fields.of(PLAYERS, tried)));
+            sections.add(folded(players(event, Fields.of(PLAYERS, tried)), words, tried));
         }
-        sections.add(one(visit, Fields.of(ONE, tried)));
+        sections.add(folded(one(visit, Fields.of(ONE, tried)), words, tried));
         List<LinksView.Line> lines = event.links().stream()
                 .filter(link -> handles(visit, link.role()))
                 .sorted(Comparator.comparing(Link::revoked))
@@ -131,7 +131,7 @@ final class LinksPage implements Page {
         return Screen.of(
                 "links",
                 visit.words().say("page-organiser.personal-links"),
-                new LinksView(tried.refusal(), intro, sections, lines));
+                new LinksView(tried.refusal(), intro, clubs(visit), sections, lines));
     }
 
     /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */
@@ -142,20 +142,26 @@ final class LinksPage implements Page {
                 || role == Role.CAPTAIN && visit.isNeutral();
     }
 
-    private static WorkView.Section captains() {
-        return WorkView.Section.of(
-                        CAPTAINS,
-                        "For all captains",
-                        "One for each club's captain and one for each deputy marked in the squads; whoever has one already gets no second.")
-                .with(new WorkView.WorkForm(
-                        CAPTAINS,
-                        HERE + "/" + CAPTAINS,
-                        List.of(),
-                        List.of(Button.main("Make one for each captain and deputy"))));
+    /** Each club, and whether somebody who captains it has no link yet. */
+    private static List<LinksView.ClubLine> clubs(Visit visit) {
+        if (!handles(visit, Role.CAPTAIN)) {
+            return List.of();
+        }
+        return visit.event().clubs().stream()
+                .map(club -> new LinksView.ClubLine(
+                        club.id().code(), club.name(), new LinkSlips(visit, HERE).lacksOne(club)))
+                .toList();
+    }
+
+    /** Open where its form was just refused. */
+    private static WorkView.Section folded(WorkView.Section section, Words words, Tried tried) {
+        return tried.typed().text(Fields.FORM).equals(section.id())
+                ? section
+                : section.folded(words.say("page-organiser.links." + section.id()));
     }
 
     private static WorkView.Section players(VisibleEvent event, Fields fields) {
-        return WorkView.Section.of(PLAYERS, Words.of(event).say("page-organiser.for-the-players-of-a"))
+        return WorkView.Section.of(PLAYERS, "")
                 .with(new WorkView.WorkForm(
                         PLAYERS,
                         HERE + "/" + PLAYERS,
@@ -177,7 +183,7 @@ final class LinksPage implements Page {
         List<Option> players = event.players().stream()
                 .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))
                 .toList();
-        return WorkView.Section.of(ONE, Words.of(event).say("page-organiser.a-single-link"))
+        return WorkView.Section.of(ONE, "")
                 .with(new WorkView.WorkForm(
                         ONE,
                         HERE + "/" + ONE,

@@ -17,8 +17,9 @@ public record LinksMadeView(List<Slip> slips, NavLink onwards) {
      * @param whom for whom it is
      * @param may what it opens
      * @param address the whole address with the secret
+     * @param mail begins a mail with the address in it
      * @param size modules along a side of the QR code
      * @param path its black modules as an SVG path
      */
-    public record Slip(String whom, String may, String address, int size, String path) {}
+    public record Slip(String whom, String may, String address, String mail, int size, String path) {}
 }

@@ -1,5 +1,7 @@
 package tiewright.http.visit;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +13,7 @@ import tiewright.event.Link;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
+import tiewright.event.SetUpFact;
 import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.EmptyPlace;
@@ -54,37 +57,60 @@ public final class LinkSlips {
         String address = visit.hall().address().url() + "/enter/" + secret;
         QrCode code = QrCode.of(address);
         slips.add(new LinksMadeView.Slip(
-                whom(visit.event(), club, player, label), may(visit.words(), role), address, code.size(), code.path()));
+                whom(visit.event(), club, player, label),
+                may(visit.words(), role),
+                address,
+                mail(visit.words(), address),
+                code.size(),
+                code.path()));
         return Tokens.hash(secret);
     }
 
+    /** A mail to whomever the sender then chooses (RFC 6068). */
+    private String mail(Words words, String address) {
+        String event = visit.event().about().map(SetUpFact.EventDescribed::name).orElse("");
+        return "mailto:?subject=" + inMail(words.say("page-visit.mail-subject", "event", event)) + "&body="
+                + inMail(words.say("page-visit.mail-body", "address", address));
+    }
+
+    private static String inMail(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
     public void addCaptains() {
-        for (Club club : visit.event().clubs()) {
-            if (!has(Role.CAPTAIN, club.id(), Optional.empty())) {
+        visit.event().clubs().forEach(this::addCaptains);
+    }
+
+    /** Of one club: its captain and its deputies, as far as they have none. */
+    public void addCaptains(Club club) {
+        if (!has(Role.CAPTAIN, club.id(), Optional.empty())) {
+            add(
+                    Role.CAPTAIN,
+                    Optional.of(club.id()),
+                    Optional.empty(),
+                    visit.words()
+                            .say("page-visit.label-captain", "club", club.id().code()));
+        }
+        for (Player player : visit.event().squad(club.id())) {
+            if (player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id()))) {
                 add(
                         Role.CAPTAIN,
                         Optional.of(club.id()),
-                        Optional.empty(),
+                        Optional.of(player.id()),
                         visit.words()
                                 .say(
-                                        "page-visit.label-captain",
-                                        "club",
-                                        club.id().code()));
-            }
-            for (Player player : visit.event().squad(club.id())) {
-                if (player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id()))) {
-                    add(
-                            Role.CAPTAIN,
-                            Optional.of(club.id()),
-                            Optional.of(player.id()),
-                            visit.words()
-                                    .say(
-                                            "page-visit.label-deputy",
-                                            "player",
-                                            player.id().code()));
-                }
+                                        "page-visit.label-deputy",
+                                        "player",
+                                        player.id().code()));
             }
         }
+    }
+
+    /** Whether the club's captain or a deputy has no link yet. */
+    public boolean lacksOne(Club club) {
+        return !has(Role.CAPTAIN, club.id(), Optional.empty())
+                || visit.event().squad(club.id()).stream()
+                        .anyMatch(player -> player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id())));
     }
 
     public void addPlayers(ClubId club) {
