@@ -8,15 +8,12 @@ import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.util.component.LifeCycle;
 import tiewright.http.visit.Parts;
 
 /** How the server listens: where, how much it takes, and what it says with every answer. */
 final class Listening {
     private static final long MOST_BYTES = 1_000_000;
-    /** Any form of ours fits in; of a longer one so much. */
-    private static final int READ_FIRST = 64 << 10;
     /** Browsers that join in one moment and wait to be heard. */
     private static final int MOST_WAITING = 4096;
 
@@ -46,7 +43,7 @@ final class Listening {
         config.jetty.host = options.host();
         config.jetty.port = options.port();
         config.jetty.addConnector((server, http) -> connector(server, http, options));
-        config.jetty.modifyServer(Listening::readBodiesFirst);
+        config.jetty.modifyServer(Listening::shareThreads);
         pages(config, options);
     }
 
@@ -60,17 +57,11 @@ final class Listening {
         return connector;
     }
 
-    /**
-     * A form takes a thread only once all of it is here: however many phones send theirs slowly, or never to the end, the others are
-     * answered.
-     */
-    private static void readBodiesFirst(Server server) {
+    private static void shareThreads(Server server) {
         server.addEventListener(new LifeCycle.Listener() {
             @Override
             public void lifeCycleStarting(LifeCycle event) {
-                server.setHandler(new EagerContentHandler(
-                        server.getHandler(),
-                        new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false)));
+                server.setHandler(Threads.shared(server.getHandler(), Service.EVENTS));
             }
         });
     }

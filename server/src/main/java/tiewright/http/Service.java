@@ -31,6 +31,9 @@ import tiewright.ledger.Ledger;
 
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
 public final class Service implements AutoCloseable {
+    /** Where pages wait to be told that something changed. */
+    static final String EVENTS = "/events";
+
     private final Hall hall;
     private final Live live = new Live();
     private final CaptainRoom captains = new CaptainRoom();
@@ -176,7 +179,7 @@ public final class Service implements AutoCloseable {
         Listening.configure(config, options);
         config.routes.beforeMatched(gate::guard);
         config.routes.sse(
-                "/events",
+                EVENTS,
                 client -> {
                     Event event = hall.ledger().event();
                     live.join(client, visitors.of(client.ctx(), event), event);

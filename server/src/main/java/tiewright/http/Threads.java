@@ -1,0 +1,54 @@
+package tiewright.http;
+
+import java.net.InetSocketAddress;
+import java.time.Duration;
+import java.util.Set;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.eclipse.jetty.server.handler.QoSHandler;
+import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+
+/**
+ * Who may have how many of the service's threads. A form takes one only once all of it is here; one too long for that is read by a thread,
+ * of which each phone gets a few, and all phones together not the last: the laptop at the desk is always answered.
+ */
+final class Threads {
+    /** Any form of ours fits in; of a longer one so much. */
+    private static final int READ_FIRST = 64 << 10;
+
+    /** For one address; a page takes one for milliseconds, and a browser asks for six things at a time. */
+    private static final int OF_ONE_ADDRESS = 24;
+
+    /** For all but the laptop itself, of the server's two hundred. */
+    private static final int OF_ALL = 150;
+
+    private static final Duration MOST_WAIT = Duration.ofSeconds(30);
+
+    /** The desk's laptop, asked by its own browser. */
+    private static final Set<String> HERE = Set.of("127.0.0.1", "0:0:0:0:0:0:0:1");
+
+    private Threads() {}
+
+    /** @param stays the address of answers that never end, which take no thread */
+    static Handler shared(Handler pages, String stays) {
+        QoSHandler ofAll = new QoSHandler(pages);
+        ofAll.setMaxRequestCount(OF_ALL);
+        ofAll.setMaxSuspend(MOST_WAIT);
+        ofAll.exclude(
+                request -> isHere(request) || Request.getPathInContext(request).equals(stays));
+        // before the other: who waits for an own thread does not count among all
+        ThreadLimitHandler ofOne = new ThreadLimitHandler();
+        ofOne.setThreadLimit(OF_ONE_ADDRESS);
+        ofOne.exclude(Threads::isHere);
+        ofOne.setHandler(ofAll);
+        return new EagerContentHandler(
+                ofOne, new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false));
+    }
+
+    private static boolean isHere(Request request) {
+        return request.getConnectionMetaData().getRemoteSocketAddress() instanceof InetSocketAddress from
+                && from.getAddress() != null
+                && HERE.contains(from.getAddress().getHostAddress());
+    }
+}
