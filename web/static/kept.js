@@ -44,7 +44,7 @@ function send(form, fields) {
 // The service learns no name of a kept sheet, so the question about somebody hurt is asked here.
 function askFirst(form, names) {
   const hurt = form.dataset.hurt.split(" ").filter((code) => Object.values(names).includes(code));
-  if (hurt.length > 0 && !form.elements["hurt-asked"]?.checked) throw new Error(form.dataset.askHurt);
+  if (hurt.length > 0 && !form.querySelector("input[name=hurt-asked]:checked")) throw new Error(form.dataset.askHurt);
 }
 
 async function keep(form) {

@@ -10,6 +10,8 @@ import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.Exchange;
 import tiewright.event.ExchangeId;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.TieId;
@@ -62,6 +64,30 @@ class KeptOnPhoneIT {
                             .orElseThrow()
                             .home())
                     .isEqualTo(Days.straight("N", 4));
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    /** The service reads no name of a kept sheet, so the page itself asks. */
+    @Test
+    void somebody_hurt_is_asked_about_before_the_sheet_is_kept() throws IOException {
+        try (Chromium browser = Chromium.start();
+                Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            served.given(List.of(), List.of(new PrivateNote.HurtMarked(PlayerId.of("N3"), true)));
+            browser.at(served.service.url());
+            browser.enter(served.link(Role.CAPTAIN, Optional.of(ClubId.of("N")), Optional.empty(), "captain"));
+            browser.go(PAGE);
+            for (int rubber = 1; rubber <= 4; rubber++) {
+                browser.pick("sheet-" + rubber + "-first", "N" + (2 * rubber - 1));
+                browser.pick("sheet-" + rubber + "-second", "N" + 2 * rubber);
+            }
+            browser.open("Keep it on this phone, send only the receipt");
+            browser.tap("[data-keep]");
+            browser.waitFor("[data-kept-note]", "Ask first, tick that you did");
+            assertThat(served.ledger.event().exchange(SHEETS).home().isIn()).isFalse();
+            browser.tick("hurt-asked", "yes");
+            browser.press(PAGE, "Keep it on this phone");
+            assertThat(served.ledger.event().exchange(SHEETS).home().isIn()).isTrue();
             assertThat(browser.complaints()).isEmpty();
         }
     }
