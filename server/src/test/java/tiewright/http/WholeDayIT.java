@@ -169,7 +169,7 @@ class WholeDayIT {
 
     private void links() {
         browser.go("/organiser/links");
-        browser.press("/organiser/links/captains", "");
+        browser.press("/organiser/links/captains", "Make all that are missing");
         List<String> made = browser.texts(".slip .code");
         for (int i = 0; i < CLUBS.size(); i++) {
             captains.put(CLUBS.get(i), made.get(i));
@@ -184,6 +184,7 @@ class WholeDayIT {
 
     private String link(String role, String club, String label) {
         browser.go("/organiser/links");
+        browser.open("A single link: desk, volunteer, referee, one player");
         browser.choose("role", role);
         browser.choose("club", club);
         browser.type("label", label);

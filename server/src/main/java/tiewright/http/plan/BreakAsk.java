@@ -17,6 +17,7 @@ import tiewright.timetable.Budget;
 import tiewright.timetable.Pace;
 import tiewright.timetable.PlanAsked;
 import tiewright.timetable.Restart;
+import tiewright.wording.Words;
 
 /**
  * What broke, and from when on the day is planned anew.
@@ -152,14 +153,27 @@ record BreakAsk(
     }
 
     /** Why, as it stands in the notice unless somebody writes something better. */
-    String reason() {
+    String reason(Words words) {
         return switch (what) {
-            case COURT ->
-                (lost.size() == 1 ? "Court " : "Courts ") + String.join(", ", lost) + " cannot be used any more";
-            case STOP -> "Play stopped from " + stopped.map(HallClock::said).orElse("") + " to " + HallClock.said(from);
-            case LATE -> "A club is ready only at " + ready.map(HallClock::said).orElse("");
-            case INJURY -> "Play was held up until " + HallClock.said(from);
-            case CLOSING -> "The venue closes at " + closes.map(HallClock::said).orElse("");
+            case COURT -> words.say("page-plan.reason-court", "count", lost.size(), "courts", String.join(", ", lost));
+            case STOP ->
+                words.say(
+                        "page-plan.reason-stop",
+                        "stopped",
+                        stopped.map(HallClock::said).orElse(""),
+                        "from",
+                        HallClock.said(from));
+            case LATE ->
+                words.say(
+                        "page-plan.reason-late",
+                        "ready",
+                        ready.map(HallClock::said).orElse(""));
+            case INJURY -> words.say("page-plan.reason-injury", "from", HallClock.said(from));
+            case CLOSING ->
+                words.say(
+                        "page-plan.reason-closing",
+                        "closes",
+                        closes.map(HallClock::said).orElse(""));
         };
     }
 }

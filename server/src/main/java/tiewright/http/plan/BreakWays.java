@@ -51,7 +51,7 @@ final class BreakWays {
     List<String> verdict(Planning.Search<BreakAsk, PlanAnswers.Ways> search) {
         List<String> lines = new ArrayList<>();
         BreakAsk asked = search.asked();
-        lines.add(words.say("page-plan.planned-anew-from", "reason", asked.reason(), "start", asked.start()));
+        lines.add(words.say("page-plan.planned-anew-from", "reason", asked.reason(words), "start", asked.start()));
         if (asked.what() == BreakAsk.What.STOP) {
             long stopped = Duration.between(asked.stopped().orElse(asked.from()), asked.from())
                     .toMinutes();
@@ -148,7 +148,7 @@ final class BreakWays {
 
     private List<FormField> signed(Fields fields, BreakAsk asked) {
         return List.of(
-                fields.line("reason", words.say("page-plan.why-in-one-line"), asked.reason())
+                fields.line("reason", words.say("page-plan.why-in-one-line"), asked.reason(words))
                         .withMaxLength(300)
                         .mustBeFilled(),
                 fields.line("by", words.say("page-plan.who-publishes-by-name"), "")

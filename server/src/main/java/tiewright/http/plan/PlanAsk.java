@@ -131,19 +131,22 @@ record PlanAsk(
     }
 
     List<FormField> fields(Fields fields, VisibleEvent event) {
+        Words words = Words.of(event);
         List<FormField> all = new ArrayList<>();
-        all.add(fields.time("from", "Plan from", from)
-                .withHint("Empty: the whole day. On the day: the time from which on everything may move."));
+        all.add(fields.time("from", words.say("page-plan.plan-from"), from)
+                .withHint(words.say("page-plan.plan-from-hint")));
         all.addAll(paceFields(fields, pace));
-        all.add(fields.number("slot", "Minutes from one rubber to the next on a court", slotMinutes)
-                .withHint("Empty: play by the conditions and the pace above, and the turnover."));
-        all.add(fields.number("courts-per-tie", "Courts that a tie takes at once", courtsPerTie)
-                .withHint("Empty: as many as make the day shortest."));
-        all.add(fields.tick("umpires", "Umpires", "A club that does not play umpires each tie", umpires));
+        all.add(fields.number("slot", words.say("page-plan.minutes-from-one-rubber-to"), slotMinutes)
+                .withHint(words.say("page-plan.empty-play-by-the-conditions")));
+        all.add(fields.number("courts-per-tie", words.say("page-plan.courts-per-tie"), courtsPerTie)
+                .withHint(words.say("page-plan.courts-per-tie-hint")));
+        all.add(fields.tick(
+                "umpires", words.say("page-plan.umpires-ask"), words.say("page-plan.umpires-tick"), umpires));
         all.add(earlierField(fields, event, earlier));
-        all.add(fields.text("seed", TextField.Kind.LINE, "Seed: a number or any words", Long.toString(seed))
-                .withHint("The same seed gives the same plan, as long as the search is not cut off by time."));
-        all.add(fields.number("seconds", "Seconds that the search may take", OptionalInt.of(seconds)));
+        all.add(fields.text(
+                        "seed", TextField.Kind.LINE, words.say("page-plan.seed-a-number-or-any"), Long.toString(seed))
+                .withHint(words.say("page-plan.search-number-hint")));
+        all.add(fields.number("seconds", words.say("page-plan.seconds-of-search"), OptionalInt.of(seconds)));
         return all;
     }
 
