@@ -20,20 +20,25 @@ public final class DeletionWords {
 
     private DeletionWords() {}
 
-    /** What everybody may read about it. */
+    /** What everybody may read about it, in English. */
     public static String sentence(Deletion deletion, ZoneId zone) {
+        return sentence(WORDS, deletion, zone);
+    }
+
+    /** The same in the reader's language. */
+    public static String sentence(Words words, Deletion deletion, ZoneId zone) {
         Optional<SetUpFact.DeletionDated> promised = deletion.promised();
         String names = promised.map(SetUpFact.DeletionDated::names)
                 .orElse(NamesKept.CODES)
                 .code();
         return deletion.erasedAt()
-                .map(at -> said("deletion.gone." + names, day(at.atZone(zone).toLocalDate())))
-                .or(() -> promised.map(one -> said("deletion.goes." + names, day(one.date()))))
-                .orElseGet(() -> WORDS.sentence("deletion.none", Map.of()));
+                .map(at -> said(words, "deletion.gone." + names, at.atZone(zone).toLocalDate()))
+                .or(() -> promised.map(one -> said(words, "deletion.goes." + names, one.date())))
+                .orElseGet(() -> words.sentence("deletion.none", Map.of()));
     }
 
-    private static String said(String key, String date) {
-        return WORDS.sentence(key, Map.of("date", date));
+    private static String said(Words words, String key, LocalDate date) {
+        return words.sentence(key, Map.of("date", words.date(date)));
     }
 
     /** 26 December 2026. */

@@ -118,14 +118,14 @@ final class PaperPages implements Page {
 
     private static List<SheetView.Row> rows(VisibleEvent event) {
         return RubberNo.upTo(event.conditions().rubbers()).stream()
-                .map(rubber -> new SheetView.Row(TieViews.rubber(rubber), "", "", ""))
+                .map(rubber -> new SheetView.Row(new TiePapers(event).label(rubber), "", "", ""))
                 .toList();
     }
 
     private static PaperView blankCards(VisibleEvent event) {
         List<CardView.Row> rows =
                 new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()).stream()
-                        .map(rubber -> row(TieViews.rubber(rubber)))
+                        .map(rubber -> row(new TiePapers(event).label(rubber)))
                         .toList());
         if (event.conditions().rubbers() % 2 == 0) {
             rows.add(row(Words.of(event).say("page-everybody.decider")));

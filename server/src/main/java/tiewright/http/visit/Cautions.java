@@ -32,7 +32,9 @@ public final class Cautions {
 
     /** Where somebody gives data: with the day on which they are deleted. */
     public static List<String> with(List<String> cautions, VisibleEvent event) {
-        return Stream.concat(cautions.stream(), Stream.of(DeletionWords.sentence(event.deletion(), event.zone())))
+        return Stream.concat(
+                        cautions.stream(),
+                        Stream.of(DeletionWords.sentence(Words.of(event), event.deletion(), event.zone())))
                 .toList();
     }
 

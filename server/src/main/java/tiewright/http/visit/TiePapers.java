@@ -54,7 +54,7 @@ public final class TiePapers {
                 .findFirst();
         Optional<Tie.OpenedRubber> pairs = Optional.ofNullable(tie.opened().get(rubber));
         return new CardView.Row(
-                TieViews.rubber(rubber),
+                label(rubber),
                 pairs.map(pair -> words.names(pair.home())).orElse(List.of("", "")),
                 pairs.map(pair -> words.names(pair.away())).orElse(List.of("", "")),
                 score.map(one -> points(one, Side.HOME)).orElse(""),
@@ -63,6 +63,12 @@ public final class TiePapers {
                         .map(side -> side == Side.HOME ? 1 : 2)
                         .orElse(0),
                 score.map(one -> words.how(tie, one.how())).orElse(held(tie, rubber)));
+    }
+
+    /** Rubber 1, or Decider. */
+    public String label(RubberNo rubber) {
+        return Words.of(event)
+                .say("page-visit.rubber", "rubber", rubber, "kind", rubber.isDecider() ? "decider" : "rubber");
     }
 
     private static String points(RubberScore score, Side side) {
@@ -101,7 +107,7 @@ public final class TiePapers {
                     .map(moment ->
                             Words.of(event).say("page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
                     .orElse("");
-            return new SheetView(title, new State(Mark.OPENED, "opened"), at, rows, "");
+            return new SheetView(title, new State(Mark.OPENED, Words.of(event).say("page-visit.opened")), at, rows, "");
         }
         boolean in = exchange.side(side).in();
         String until = exchange.deadline()
@@ -112,7 +118,7 @@ public final class TiePapers {
         return new SheetView(
                 title,
                 in
-                        ? new State(Mark.SEALED, "in")
+                        ? new State(Mark.SEALED, Words.of(event).say("page-visit.in"))
                         : new State(Mark.PLAIN, Words.of(event).say("page-visit.not-in")),
                 until,
                 List.of(),
@@ -121,7 +127,7 @@ public final class TiePapers {
 
     private SheetView.Row sheetRow(RubberNo rubber, Optional<Pair> pair) {
         return new SheetView.Row(
-                TieViews.rubber(rubber),
+                label(rubber),
                 pair.map(two -> event.name(two.first())).orElse(Words.of(event).say("page-visit.no-pair")),
                 pair.map(two -> event.name(two.second())).orElse(""),
                 "");
