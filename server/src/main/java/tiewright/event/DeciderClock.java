@@ -17,9 +17,8 @@ public record DeciderClock(Optional<Instant> deadline, Optional<Duration> rest) 
 
     public static DeciderClock of(Tie tie, Conditions conditions) {
         Run run = new Run();
-        tie.cards().entrySet().stream()
-                .filter(card -> !card.getKey().isDecider())
-                .flatMap(card -> card.getValue().entries().stream())
+        tie.cards().values().stream()
+                .flatMap(card -> card.entries().stream())
                 .map(Card.Entry::receivedAt)
                 .distinct()
                 .sorted()

@@ -34,8 +34,7 @@ public record RubberScore(RubberNo rubber, List<Score> games, How how) {
         if (how.missing().isPresent()) {
             return how.missing().map(Side::other);
         }
-        int difference = gamesWon(Side.HOME) - gamesWon(Side.AWAY);
-        return difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
+        return Side.ahead(gamesWon(Side.HOME) - gamesWon(Side.AWAY));
     }
 
     boolean isWonBy(Side side) {

@@ -1,5 +1,7 @@
 package tiewright.event;
 
+import java.util.Optional;
+
 /** The two sides of a tie. */
 public enum Side {
     HOME("home"),
@@ -13,6 +15,11 @@ public enum Side {
 
     public String code() {
         return code;
+    }
+
+    /** The side that has more, by the home side's number less the away side's; empty where they are level. */
+    static Optional<Side> ahead(int difference) {
+        return difference > 0 ? Optional.of(HOME) : difference < 0 ? Optional.of(AWAY) : Optional.empty();
     }
 
     public Side other() {

@@ -105,8 +105,7 @@ public record TieProgress(
 
     /** The side that took the finished tie; empty while it goes on and when it is drawn. */
     public Optional<Side> winner() {
-        int difference = won(Side.HOME) - won(Side.AWAY);
-        return !finished || difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
+        return finished ? Side.ahead(won(Side.HOME) - won(Side.AWAY)) : Optional.empty();
     }
 
     /** The tie as the tables count it; empty while a club is not known. */

@@ -21,8 +21,7 @@ public record TieScore(TieId tie, ClubId home, ClubId away, List<RubberScore> ru
 
     /** The side with more rubbers in a finished tie; empty while it goes on and when it is drawn. */
     public Optional<Side> winner() {
-        int difference = rubbersWon(Side.HOME) - rubbersWon(Side.AWAY);
-        return !finished || difference == 0 ? Optional.empty() : Optional.of(difference > 0 ? Side.HOME : Side.AWAY);
+        return finished ? Side.ahead(rubbersWon(Side.HOME) - rubbersWon(Side.AWAY)) : Optional.empty();
     }
 
     public ClubId club(Side side) {

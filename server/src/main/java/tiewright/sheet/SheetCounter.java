@@ -108,9 +108,12 @@ final class SheetCounter {
                     Map<String, BigInteger> all = after.get(named + 1);
                     states.forEach((state, ways) -> all.merge(state, ways.multiply(places), BigInteger::add));
                 }
+                if (after.stream().mapToInt(Map::size).sum() > MOST_STATES) {
+                    return false;
+                }
                 layer = next;
             }
-            return after.stream().mapToInt(Map::size).sum() <= MOST_STATES;
+            return true;
         }
     }
 

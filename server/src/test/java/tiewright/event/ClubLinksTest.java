@@ -174,4 +174,32 @@ class ClubLinksTest {
         assertThat(reads("L1")).isTrue();
         assertThat(reads("L2")).isFalse();
     }
+
+    @Test
+    void those_in_use_that_nobody_let_in_wait() {
+        made("L1");
+        day.at("09:00");
+        made("L2", "L3");
+        day.fact(new SetUpFact.LinkRevoked("L3"));
+        assertThat(day.event().entries().linksOf(N).waiting())
+                .extracting(Link::name)
+                .containsExactly("L2");
+        by("L1").fact(new SetUpFact.LinkLetIn("L2"));
+        assertThat(day.event().entries().linksOf(N).waiting()).isEmpty();
+        assertThat(day.event().entries().link(new Actor(Role.CAPTAIN, Optional.of(N), "x", "", Optional.of("L2"))))
+                .map(Link::name)
+                .contains("L2");
+        assertThat(day.event().entries().link(Days.desk())).isEmpty();
+    }
+
+    @Test
+    void the_end_of_a_link_that_was_never_let_in_makes_nobody_wait_longer() {
+        made("L1");
+        day.at("09:00");
+        made("L2", "L3");
+        day.at("10:00").fact(new SetUpFact.LinkRevoked("L1"));
+        day.at("10:05").fact(new SetUpFact.LinkRevoked("L2"));
+        assertThat(day.event().entries().linksOf(N).letInBy(day.event().links().get("L3")))
+                .contains(Days.moment("10:10"));
+    }
 }

@@ -3,8 +3,10 @@ package tiewright.event;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
 
 /** When sheets must be in: 15 minutes before the start, pairs for a decider 5 minutes after the last card, here. */
@@ -79,6 +81,7 @@ class DeadlinesTest {
         assertThat(DeciderClock.of(again.tie("A1"), again.event().conditions()).rest())
                 .as("it stands still once")
                 .isEmpty();
+        assertThat(Deadlines.of(again.event(), DECIDER)).as("not level").isEmpty();
         assertThat(Deadlines.of(
                         again.at("11:20").by(Days.referee()).fact(settles("2")).event(), DECIDER))
                 .contains(Days.moment("11:13"));
@@ -112,5 +115,23 @@ class DeadlinesTest {
                 .isEmpty();
         assertThat(Deadlines.of(level().with(Setting.DECIDER, "none").event(), DECIDER))
                 .isEmpty();
+    }
+
+    /** Due at 09:45: the whole minute is in time, and where the conditions give a grace of five minutes those after it. */
+    @Test
+    void a_first_sheet_is_taken_through_the_minute_of_the_deadline_and_the_grace() {
+        Instant due = Days.moment("09:45");
+        Conditions grace = day().with(Setting.LATE_SHEET, "grace")
+                .with(Setting.GRACE_MINUTES, "5")
+                .event()
+                .conditions();
+        assertThat(Deadlines.closes(due, grace)).isEqualTo(Days.moment("09:51"));
+        assertThat(Deadlines.lastMinute(due, grace)).isEqualTo(Days.moment("09:50"));
+        Conditions none = day().with(Setting.GRACE_MINUTES, "5")
+                .with(Setting.LATE_SHEET, "forfeit")
+                .event()
+                .conditions();
+        assertThat(Deadlines.closes(due, none)).isEqualTo(Days.moment("09:46"));
+        assertThat(Deadlines.lastMinute(due, none)).isEqualTo(due);
     }
 }

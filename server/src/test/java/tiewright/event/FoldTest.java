@@ -411,6 +411,10 @@ class FoldTest {
         assertThat(day.event().disputes().openProtests())
                 .extracting(protest -> protest.made().number())
                 .containsExactly(1);
+        assertThat(day.event().disputes().protest(2))
+                .map(protest -> protest.made().number())
+                .contains(2);
+        assertThat(day.event().disputes().protest(3)).isEmpty();
     }
 
     @Test

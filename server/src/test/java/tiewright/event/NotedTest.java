@@ -144,4 +144,29 @@ class NotedTest {
                 .isEmpty();
         assertThat(NoteSubject.of(GAME.game())).isEmpty();
     }
+
+    @Test
+    void a_wish_about_one_player_takes_the_place_of_the_earlier_one_and_leaves_the_others() {
+        PlayerId n3 = PlayerId.of("N3");
+        TieWish wishes = new TieWish(A1, N, List.of(N1, n3), List.of(N2));
+        assertThat(wishes.with(new PlayerWished(A1, N, N1, Optional.of(PlayerWish.REST))))
+                .isEqualTo(new TieWish(A1, N, List.of(n3), List.of(N2, N1)));
+        assertThat(wishes.with(new PlayerWished(A1, N, N1, Optional.of(PlayerWish.PLAY))))
+                .isEqualTo(new TieWish(A1, N, List.of(n3, N1), List.of(N2)));
+        assertThat(wishes.with(new PlayerWished(A1, N, N2, Optional.empty())))
+                .isEqualTo(new TieWish(A1, N, List.of(N1, n3), List.of()));
+        assertThat(wishes.of(N1)).contains(PlayerWish.PLAY);
+        assertThat(wishes.of(N2)).contains(PlayerWish.REST);
+        assertThat(wishes.of(PlayerId.of("N4"))).isEmpty();
+    }
+
+    @Test
+    void a_forecast_is_about_its_tie_or_one_rubber_of_it() {
+        assertThat(about(forecast(Optional.empty())).what()).isEqualTo("A1");
+        assertThat(about(forecast(Optional.of(RubberNo.of(2)))).what()).isEqualTo("A1,2");
+    }
+
+    private static PrivateNote forecast(Optional<RubberNo> part) {
+        return new PrivateNote.Forecast(A1, N, part, 0.5, 0, 0);
+    }
 }

@@ -133,6 +133,8 @@ class OrderOfPlayTest {
         Days day = Days.aDay().clubs("N", "S").poolTie("A1", "A", 1, "N", "S").fact(notice(1, A1));
         assertThat(day.event().order().changes()).isEmpty();
         assertThat(day.event().order().plan()).isEmpty();
+        Days first = Days.oneTie().fact(notice(1, A1));
+        assertThat(only(first.event().order().under(1)).tie()).isEqualTo(A1);
     }
 
     @Test

@@ -104,4 +104,15 @@ class ReachTest {
         assertThat(day.event().reach().seq(Viewer.of(Role.VOLUNTEER)))
                 .isEqualTo(day.event().seq());
     }
+
+    @Test
+    void what_happens_to_the_links_of_a_club_reaches_officials_and_that_club() {
+        Days day = Days.oneTie();
+        for (Fact fact : List.of(
+                new SetUpFact.LinkIssued("L", Role.CAPTAIN, Optional.of(N), Optional.empty(), "c", "0".repeat(64)),
+                new SetUpFact.LinkLetIn("L"),
+                new SetUpFact.LinkRevoked("L"))) {
+            assertThat(noticed(day, fact)).as(fact.kind().code()).containsExactly(false, true, true, true, false);
+        }
+    }
 }

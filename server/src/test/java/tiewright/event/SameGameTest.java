@@ -30,6 +30,9 @@ class SameGameTest {
         SameGame game = same(2, "N1", "X", "B", "A", 11, 4);
         assertThat(same(2, "X", "N1", "A", "B", 11, 4)).isEqualTo(game);
         assertThat(same(2, "A", "B", "N1", "X", 4, 11)).isEqualTo(game);
+        assertThat(game.pair()).as("the side whose codes come first").containsExactly("A", "B");
+        assertThat(game.others()).containsExactly("N1", "X");
+        assertThat(game.score()).isEqualTo(Score.of(4, 11));
         assertThat(SameGame.of(LocalDate.of(2026, 5, 2), Pair.of("A", "B"), Pair.of("X", "N1"), Score.of(4, 11)))
                 .isEqualTo(game);
     }

@@ -89,6 +89,7 @@ class SameNameTest {
         "I. B., Ida B.",
         "I, Ida Brandt",
         "Ida, I. Brandt",
+        "Ida, I. Ida",
         "Brandt, I. Brandt"
     })
     void anything_else_is_not_shortened(String one, String other) {

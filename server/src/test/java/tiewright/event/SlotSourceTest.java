@@ -25,6 +25,10 @@ class SlotSourceTest {
     void writes_what_it_reads() {
         for (String code : List.of("A-1", "A-999", "é-2", "winner-SF1", "loser-A-1", "winner--", "--1", "winners-1")) {
             assertThat(SlotSource.parse(code)).as(code).map(SlotSource::code).contains(code);
+            assertThat(SlotSource.parse(code))
+                    .as(code)
+                    .map(SlotSource::toString)
+                    .contains(code);
         }
     }
 

@@ -50,4 +50,26 @@ class TogetherTest {
         assertThat(new Together(List.of(patient)).isStaledBy(court)).isFalse();
         assertThat(new Together(List.of(patient, touchy)).isStaledBy(court)).isTrue();
     }
+
+    @Test
+    void it_needs_the_sealed_sheets_that_any_of_them_needs() {
+        Decision.SealedRef one = new Decision.SealedRef(ExchangeId.sheets(TieId.of("A1")), ClubId.of("N"));
+        Decision.SealedRef other = new Decision.SealedRef(ExchangeId.sheets(TieId.of("A1")), ClubId.of("S"));
+        assertThat(new Together(List.of(needing(one), needing(other), court("1"))).needs(Event.empty()))
+                .containsExactlyInAnyOrder(one, other);
+    }
+
+    private static Decision needing(Decision.SealedRef sheet) {
+        return new Decision() {
+            @Override
+            public Outcome decide(Event event, Given given) {
+                return Accepted.of();
+            }
+
+            @Override
+            public java.util.Set<SealedRef> needs(Event event) {
+                return java.util.Set.of(sheet);
+            }
+        };
+    }
 }

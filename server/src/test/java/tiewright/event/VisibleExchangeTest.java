@@ -68,6 +68,7 @@ class VisibleExchangeTest {
         }
         assertThat(seen(sealedTwice(), Viewer.PUBLIC, "09:44").side(Side.AWAY).in())
                 .isFalse();
+        assertThat(seen(sealedTwice(), Viewer.PUBLIC, "09:44").isOpened()).isFalse();
     }
 
     @Test
@@ -77,6 +78,9 @@ class VisibleExchangeTest {
         assertThat(side.receipt()).contains(LAST);
         assertThat(side.atDesk()).isFalse();
         assertThat(side.sealedAt()).contains(Days.moment("09:20"));
+        Days guest = Days.oneTie().fact(new ExchangeFact.SheetSealed(SHEETS, S, LAST, false));
+        assertThat(seen(guest, Viewer.captain(S), "09:30").away().receipt()).contains(LAST);
+        assertThat(seen(guest, Viewer.captain(N), "09:30").away().receipt()).isEmpty();
     }
 
     @ParameterizedTest

@@ -54,4 +54,18 @@ class VisibleLogTest {
                         .boxed()
                         .toList());
     }
+
+    @Test
+    void of_what_came_since_a_moment_each_notices_the_own_part() {
+        Days day = oneTie().fact(sealed("N", "1"));
+        Event before = day.event();
+        int from = day.facts().size();
+        day.fact(sealed("N", "2")).courts("3").fact(new ExchangeFact.ClubTold(SHEETS, ClubId.of("S")));
+        List<Recorded> since = day.facts().subList(from, day.facts().size());
+        assertThat(VisibleLog.noticed(before, since, Viewer.PUBLIC)).containsExactly(since.get(1));
+        assertThat(VisibleLog.noticed(before, since, Viewer.captain(ClubId.of("N"))))
+                .containsExactly(since.get(0), since.get(1));
+        assertThat(VisibleLog.noticed(before, since, Viewer.captain(ClubId.of("S"))))
+                .containsExactly(since.get(1), since.get(2));
+    }
 }

@@ -28,6 +28,7 @@ import tiewright.event.Decision;
 import tiewright.event.DrawFact;
 import tiewright.event.Event;
 import tiewright.event.ExchangeFact;
+import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.How;
 import tiewright.event.Pair;
@@ -349,5 +350,37 @@ class OpenSheetsTest {
     @Test
     void a_level_tie_without_a_decider_pair_is_not_due() {
         assertThat(Exchanges.due(Asked.level().event(), Days.moment("11:00"))).isEmpty();
+    }
+
+    @Test
+    void a_tie_that_is_not_there_or_has_no_clubs_yet_is_not_opened() {
+        Days day = Days.oneTie().knockoutTie("F", 1, "A-1", "A-2").by(Days.referee());
+        assertThat(why(day, new OpenSheets(ExchangeId.sheets(TieId.of("A9"))))).isNotEmpty();
+        assertThat(why(day, new OpenSheets(ExchangeId.sheets(TieId.of("F"))))).isNotEmpty();
+        assertThat(Exchanges.isWanted(day.event(), ExchangeId.sheets(TieId.of("A9"))))
+                .isFalse();
+        assertThat(Exchanges.isWanted(day.event(), ExchangeId.sheets(TieId.of("F"))))
+                .isFalse();
+        assertThat(Exchanges.isWanted(day.event(), Asked.SHEETS)).isTrue();
+        assertThat(Exchanges.isWanted(day.event(), Asked.DECIDER)).isFalse();
+    }
+
+    @Test
+    void a_first_sheet_is_late_from_the_minute_after_deadline_and_grace() {
+        Days day = Days.oneTie().with(Setting.LATE_SHEET, "grace").with(Setting.GRACE_MINUTES, "5");
+        assertThat(Exchanges.closes(day.event(), Asked.SHEETS)).contains(Days.moment("09:51"));
+        assertThat(Exchanges.closes(day.with(Setting.LATE_SHEET, "forfeit").event(), Asked.SHEETS))
+                .contains(Days.moment("09:46"));
+        assertThat(Exchanges.closes(day.event(), ExchangeId.sheets(TieId.of("A9"))))
+                .isEmpty();
+    }
+
+    @Test
+    void the_tool_opens_by_itself_unless_a_neutral_person_was_named() {
+        assertThat(Exchanges.openByThemselves(Days.oneTie().event())).isTrue();
+        assertThat(Exchanges.openByThemselves(Days.oneTie()
+                        .fact(new tiewright.event.SetUpFact.OpeningChosen(true, java.util.Optional.of("Ola")))
+                        .event()))
+                .isFalse();
     }
 }

@@ -21,6 +21,7 @@ import tiewright.event.Days;
 import tiewright.event.Decision;
 import tiewright.event.Exchange;
 import tiewright.event.ExchangeFact;
+import tiewright.event.Pair;
 import tiewright.event.PrivateNote;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
@@ -148,5 +149,11 @@ class PhoneAndAskTest {
         assertThat(home(day).isIn()).isFalse();
         assertThat(day.notes()).endsWith(new PrivateNote.SheetDropped(SHEETS, N));
         assertThat(why(Asked.opened().by(Days.desk()), back)).containsExactly("opened");
+    }
+
+    @Test
+    void a_sheet_from_a_phone_that_names_a_stranger_is_not_handed_in() {
+        Sheet stranger = Sheet.full(Pair.of("N1", "N2"), Pair.of("N3", "N4"), Pair.of("N5", "N6"), Pair.of("N7", "S8"));
+        assertThat(why(captainN().does(keep(stranger)), handIn(stranger))).containsExactly("other-squad");
     }
 }

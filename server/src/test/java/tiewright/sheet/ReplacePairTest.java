@@ -15,7 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tiewright.conditions.Setting;
 import tiewright.event.Actor;
+import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.ExchangeFact;
+import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Pair;
 import tiewright.event.PlayFact;
@@ -177,5 +180,43 @@ class ReplacePairTest {
         assertThat(day.tie("A1").opened().get(RubberNo.DECIDER).pair(Side.HOME)).contains(Pair.of("N3", "N4"));
         assertThat(why(day, new ReplacePair(SHEETS, N, RubberNo.DECIDER, pair("56"), "injury", "R. Jansen")))
                 .containsExactly("no-rubber");
+    }
+
+    /** Play stands still for somebody who is hurt: the rubber has begun, and whoever began it goes on or nobody does. */
+    @Test
+    void in_a_rubber_that_has_begun_nobody_is_replaced_but_by_a_slip_of_the_pen_or_where_substitution_is_free() {
+        Days day = desk().fact(new PlayFact.PlayStopped(TieId.of("A1"), FOUR));
+        assertThat(why(day, replace(4, "79", "injury"))).containsExactly("rubber-began");
+        assertThat(why(day, replace(4, "-", "clerical"))).containsExactly("rubber-began");
+        assertThat(why(day, replace(4, "79", "clerical"))).isEmpty();
+        assertThat(why(day, replace(3, "59", "injury"))).isEmpty();
+        assertThat(why(
+                        day.with(Setting.CHANGES_AFTER_OPENING, "free-substitution")
+                                .by(Days.referee()),
+                        replace(4, "79", "injury")))
+                .isEmpty();
+    }
+
+    @Test
+    void only_a_change_of_the_same_clubs_pairs_in_the_same_exchange_makes_a_form_stale() {
+        ReplacePair form = replace(4, "79", "injury");
+        assertThat(form.isStaledBy(replaced(SHEETS, N))).isTrue();
+        assertThat(form.isStaledBy(replaced(SHEETS, Asked.S))).isFalse();
+        assertThat(form.isStaledBy(replaced(DECIDER, N))).isFalse();
+        assertThat(form.isStaledBy(new PlayFact.PlayStopped(TieId.of("A1"), FOUR)))
+                .isFalse();
+    }
+
+    private static ExchangeFact.PairReplaced replaced(ExchangeId exchange, ClubId club) {
+        return new ExchangeFact.PairReplaced(exchange, club, RubberNo.of(1), Optional.empty(), "injury", "R. Jansen");
+    }
+
+    @Test
+    void a_club_that_is_not_in_the_tie_has_no_pair_there() {
+        ReplacePair stranger =
+                new ReplacePair(SHEETS, ClubId.of("X"), FOUR, Optional.of(Pair.of("X1", "X2")), "injury", "R. Jansen");
+        assertThat(why(desk(), stranger)).isNotEmpty();
+        assertThat(why(desk(), new ReplacePair(ExchangeId.sheets(TieId.of("A9")), N, FOUR, pair("79"), "injury", "R")))
+                .isNotEmpty();
     }
 }

@@ -146,4 +146,78 @@ class RulingsTest {
                     .hasSize(Math.min(5, here));
         }
     }
+
+    @Test
+    void who_has_no_rank_stands_last_in_the_order_of_strength() {
+        Days day = Days.aDay()
+                .club("N", 7)
+                .clubs("S")
+                .fact(new tiewright.event.SetUpFact.PlayerEntered(
+                        tiewright.event.PlayerId.of("N0"),
+                        N,
+                        java.util.OptionalInt.empty(),
+                        java.util.Optional.empty(),
+                        java.util.Optional.empty(),
+                        false))
+                .poolTie("A1", "A", 1, "N", "S")
+                .with(Setting.LATE_SHEET, "strength-order")
+                .with(Setting.ORDER_OF_STRENGTH, "none");
+        Sheet sheet = LateSheets.foreseen(day.event(), SHEETS, N).orElseThrow();
+        assertThat(sheet.pairs().values())
+                .contains(java.util.Optional.of(tiewright.event.Pair.of("N7", "N0")))
+                .contains(java.util.Optional.of(tiewright.event.Pair.of("N1", "N2")));
+    }
+
+    /** The strongest two stood in one rubber, and the decider asks for one from each of two. */
+    @Test
+    void a_sheet_that_would_not_be_legal_is_not_foreseen() {
+        Days day = Asked.level().with(Setting.LATE_SHEET, "strength-order");
+        assertThat(LateSheets.foreseen(day.event(), Asked.DECIDER, N)).isPresent();
+        day.with(Setting.DECIDER, "one-from-each");
+        assertThat(LateSheets.foreseen(day.event(), Asked.DECIDER, N)).isEmpty();
+    }
+
+    @Test
+    void the_last_sheet_is_the_newest_of_the_same_kind_on_the_clubs_own_side() {
+        Days day = Days.oneTie()
+                .with(Setting.LATE_SHEET, "last-legal")
+                .poolTie("A2", "A", 2, "S", "N")
+                .poolTie("A3", "A", 3, "N", "S")
+                .at("10:00")
+                .opened(SHEETS, sheet("N", "12 34 56 78"), sheet("S", "12 34 56 78"))
+                .at("11:00")
+                .opened(
+                        tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2")),
+                        sheet("S", "13 24 57 68"),
+                        sheet("N", "14 23 58 67"))
+                .at("12:00")
+                .opened(
+                        Asked.DECIDER,
+                        Sheet.decider(tiewright.event.Pair.of("N1", "N2")),
+                        Sheet.decider(tiewright.event.Pair.of("S1", "S2")));
+        var third = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A3"));
+        assertThat(LateSheets.foreseen(day.event(), third, N)).contains(sheet("N", "14 23 58 67"));
+        assertThat(LateSheets.foreseen(day.event(), third, S)).contains(sheet("S", "13 24 57 68"));
+        Days gone = without(day, "N9");
+        assertThat(LateSheets.foreseen(gone.event(), third, N)).isPresent();
+    }
+
+    @Test
+    void an_older_sheet_is_foreseen_where_the_newer_is_not_legal_any_more() {
+        Days day = Days.oneTie()
+                .with(Setting.LATE_SHEET, "last-legal")
+                .club("N", 9)
+                .poolTie("A2", "A", 2, "S", "N")
+                .poolTie("A3", "A", 3, "N", "S")
+                .at("10:00")
+                .opened(SHEETS, sheet("N", "12 34 56 78"), sheet("S", "12 34 56 78"))
+                .at("11:00")
+                .opened(
+                        tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2")),
+                        sheet("S", "12 34 56 78"),
+                        sheet("N", "12 34 56 79"));
+        var third = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A3"));
+        assertThat(LateSheets.foreseen(day.event(), third, N)).contains(sheet("N", "12 34 56 79"));
+        assertThat(LateSheets.foreseen(without(day, "N9").event(), third, N)).contains(sheet("N", "12 34 56 78"));
+    }
 }
