@@ -221,4 +221,24 @@ class NeedsTest {
             }
         }
     }
+
+    /** Points in ties among the level clubs only: what a level club does against another one moves nothing. */
+    @Test
+    void differences_among_level_clubs_leave_out_what_they_do_against_others() {
+        for (int round = 0; round < ROUNDS; round++) {
+            Random random = Seed.random(round);
+            TieShape shape = shape(1, false);
+            List<ClubId> clubs = RandomPools.clubs(4);
+            List<TieScore> ties = new RandomPools(random, shape).ties(clubs, 3);
+            TableRules rules = Rules.of("points-difference-among>lots", "1/0/0", shape);
+            Map<ClubId, Map<List<Result>, Seen>> force = byForce(clubs, ties, rules);
+            for (ClubId club : clubs) {
+                NeedsReport report = Needs.of(TableInput.of(clubs, ties, rules), club, OptionalInt.empty())
+                        .orElseThrow();
+                Seen all = force.get(club).values().stream().reduce(Seen::and).orElseThrow();
+                check(Seed.rerun(round), report.places(), report.exact(), report.mayNeedLot(), all);
+                assertThat(report.exact()).as(Seed.rerun(round)).isTrue();
+            }
+        }
+    }
 }
