@@ -78,4 +78,17 @@ class ThroughChancesTest {
         assertThat(chances(input, 1)).isEmpty();
         assertThat(ThroughChances.of(input, A, TieId.of("3"), 1, 10, 1)).isEmpty();
     }
+
+    /** C leads 3-0 of four in both its ties, so it wins both whatever comes, and A goes through behind it alone never. */
+    @Test
+    void what_has_been_played_of_a_tie_stays() {
+        TableInput input = Pool.of("A", "B", "C")
+                .unfinished("A", "B")
+                .unfinished("A", "C", "0-11", "0-11", "0-11")
+                .unfinished("B", "C", "0-11", "0-11", "0-11")
+                .input(RULES);
+        assertThat(ThroughChances.of(input, A, TieId.of("T1"), 1, 200, 7))
+                .hasSize(6)
+                .allSatisfy((end, chance) -> assertThat(chance).isZero());
+    }
 }
