@@ -1,11 +1,11 @@
 package tiewright.http.rulings;
 
 import java.util.List;
+import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
-import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -45,7 +45,7 @@ final class GoesHomePage implements Page {
                 words.say("page-rulings.a-club-goes-home"),
                 new WorkView(
                         Tried.NOTHING.refusal(),
-                        BackLinks.home(visit),
+                        back(visit),
                         List.of(
                                 words.say("page-rulings.step", "step", 1, "of", 2),
                                 words.say("page-rulings.you-first-see-what-each")),
@@ -56,5 +56,10 @@ final class GoesHomePage implements Page {
                                         List.of(new ReasonTable.Column(words.say("page-rulings.the-club"), false)),
                                         rows,
                                         "")))));
+    }
+
+    private static NavLink back(Visit visit) {
+        String home = visit.role() == Role.ORGANISER ? "/organiser" : "/desk";
+        return new NavLink(home, visit.words().say("page-rulings.back-to-where-one-began"), false);
     }
 }

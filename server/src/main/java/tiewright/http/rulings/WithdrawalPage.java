@@ -90,13 +90,13 @@ final class WithdrawalPage implements Page {
                 new ArrayList<>(List.of(new ReasonTable.Column(Words.of(event).say("page-rulings.place"), false)));
         all.forEach(outlook -> columns.add(new ReasonTable.Column(
                 outlook.treatment()
-                        .map(WithdrawalPage::title)
+                        .map(treatment -> title(event, treatment))
                         .orElse(Words.of(event).say("page-rulings.as-it-stands")),
                 false)));
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (int line = 0; line < now.rows().size(); line++) {
             int at = line;
-            List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(TieViews.ordinal(line + 1))));
+            List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(Integer.toString(line + 1))));
             all.forEach(outlook -> cells.add(ReasonTable.Cell.of(cell(event, outlook, at))));
             rows.add(ReasonTable.Row.of(cells));
         }
@@ -130,9 +130,17 @@ final class WithdrawalPage implements Page {
         boolean goes = outlook.goesOn().values().stream()
                 .anyMatch(club -> club.filter(row.club()::equals).isPresent());
         String lot = row.onlyALotParts() ? Words.of(event).say("page-rulings.level-a-lot-would-part") : "";
-        return event.clubName(row.club()) + " (" + row.tiePoints()
-                + (row.tiePoints() == 1 ? " tie point" : " tie points") + lot + ")"
-                + (goes ? Words.of(event).say("page-rulings.goes-on") : "");
+        return Words.of(event)
+                .say(
+                        "page-rulings.club-with-points",
+                        "club",
+                        event.clubName(row.club()),
+                        "points",
+                        row.tiePoints(),
+                        "lot",
+                        lot,
+                        "goesOn",
+                        goes ? Words.of(event).say("page-rulings.goes-on") : "");
     }
 
     private static WorkView.Section knockout(VisibleEvent event, WithdrawalPreview preview) {
@@ -155,16 +163,17 @@ final class WithdrawalPage implements Page {
                     .collect(Collectors.joining("; "));
             String all =
                     Stream.of(goes, walkovers).filter(text -> !text.isEmpty()).collect(Collectors.joining(". "));
-            outlook.treatment()
-                    .ifPresent(treatment -> lines.add(title(treatment) + ": "
-                            + (!outlook.refused().isEmpty()
-                                    ? Words.of(event).say("page-rulings.cannot-be-chosen")
-                                    : all.isEmpty()
-                                            ? Words.of(event).say("page-rulings.nobody-goes-on-from-here")
-                                            : all + ".")));
+            outlook.treatment().ifPresent(treatment -> lines.add(line(event, outlook, treatment, all)));
         }
         return WorkView.Section.of("goes-on", Words.of(event).say("page-rulings.who-goes-on-into-the"))
                 .saying(lines);
+    }
+
+    private static String line(VisibleEvent event, Outlook outlook, Withdrawal treatment, String goesOn) {
+        String code = !outlook.refused().isEmpty()
+                ? "page-rulings.cannot-be-chosen"
+                : goesOn.isEmpty() ? "page-rulings.nobody-goes-on-from-here" : "page-rulings.treatment-line";
+        return Words.of(event).say(code, "title", title(event, treatment), "what", goesOn);
     }
 
     private static WorkView.Section form(Visit visit, WithdrawalPreview preview, Tried tried) {
@@ -192,8 +201,9 @@ final class WithdrawalPage implements Page {
 
     private static Option option(Visit visit, Outlook outlook) {
         Withdrawal treatment = outlook.treatment().orElseThrow();
-        String announced =
-                visit.event().conditions().withdrawal() == treatment ? " This is what the conditions announce." : "";
+        String announced = visit.event().conditions().withdrawal() == treatment
+                ? " " + visit.words().say("page-rulings.as-announced")
+                : "";
         String refused = outlook.refused().stream().map(visit.words()::sentence).collect(Collectors.joining(" "));
         String what =
                 switch (treatment) {
@@ -203,17 +213,13 @@ final class WithdrawalPage implements Page {
                 };
         return new Option(
                 treatment.code(),
-                title(treatment),
+                title(visit.event(), treatment),
                 refused.isEmpty() ? what + announced : refused,
                 false,
                 !refused.isEmpty());
     }
 
-    private static String title(Withdrawal treatment) {
-        return switch (treatment) {
-            case ANNUL -> "Annul them";
-            case KEEP -> "Keep what was played";
-            case AWARD -> "Award the rest";
-        };
+    private static String title(VisibleEvent event, Withdrawal treatment) {
+        return Words.of(event).say("page-rulings.treatment." + treatment.code());
     }
 }
