@@ -71,6 +71,49 @@ class LinksOfClubTest {
     }
 
     @Test
+    void whoever_waits_to_be_let_in_is_offered_nothing_that_stays_closed() {
+        try (Served served = oneTie()) {
+            served.captain("N");
+            Guest late = made(served, served.as(Role.ORGANISER), "N", "late");
+            for (String page : List.of("/captain", OWN, SHEET, "/tie/A1")) {
+                Matcher ways = Pattern.compile("href=\"(/[^\"#]*)")
+                        .matcher(late.get(page).body());
+                while (ways.find()) {
+                    assertThat(late.get(ways.group(1)).status())
+                            .as(ways.group(1) + " on " + page)
+                            .isEqualTo(200);
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_press_that_is_sent_twice_ends_or_replaces_a_link_once() {
+        try (Served served = oneTie()) {
+            Guest captain = served.captain("N");
+            Guest organiser = served.as(Role.ORGANISER);
+            made(served, organiser, "N", "second");
+            made(served, organiser, "N", "third");
+            for (String act : List.of("end", "replace")) {
+                String press = act + " " + name(served, act.equals("end") ? "second" : "third");
+                Map<String, String> form = captain.filled(OWN, OWN + "/change", Map.of("press", press));
+                assertThat(captain.post(OWN + "/change", form).status())
+                        .as(press)
+                        .isEqualTo(200);
+                long facts = served.ledger.event().seq();
+                assertThat(captain.post(OWN + "/change", form).status())
+                        .as(press + " again")
+                        .isEqualTo(200);
+                assertThat(served.ledger.event().seq()).isEqualTo(facts);
+            }
+            Map<String, String> form =
+                    organiser.filled(LINKS, LINKS + "/change", Map.of("press", "revoke " + name(served, "third")));
+            organiser.post(LINKS + "/change", form);
+            assertThat(organiser.post(LINKS + "/change", form).status()).isEqualTo(200);
+        }
+    }
+
+    @Test
     void an_organiser_who_makes_a_link_for_a_club_reads_neither_its_sheet_nor_its_notes() {
         try (Served served = oneTie()) {
             Guest captain = served.captain("N");

@@ -1,6 +1,8 @@
 package tiewright.http;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,8 +37,8 @@ import tiewright.ledger.Request;
 public final class Served implements AutoCloseable {
     public final MovableClock clock;
     public final Path folder;
-    public final Ledger ledger;
-    public final Service service;
+    public Ledger ledger;
+    public Service service;
     private static final byte[] KEY =
             "a key for tests, 32 bytes long.. ".substring(0, 32).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
     private int links;
@@ -45,6 +47,7 @@ public final class Served implements AutoCloseable {
         try {
             this.clock = new MovableClock(now);
             this.folder = Files.createTempDirectory("tiewright-served");
+            Files.copy(NewFolder.database(), folder.resolve(NewFolder.NAME));
             Files.write(folder.resolve("seal.key"), KEY); // twin days differ in nothing that a test does not say
             this.ledger = Ledger.open(folder, clock);
             this.service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
@@ -137,15 +140,54 @@ public final class Served implements AutoCloseable {
         service.openWhatIsDue();
     }
 
+    /** Waits until no search for an order of play goes on. */
+    public void awaitPlans() {
+        service.awaitPlans();
+    }
+
+    /** Ends the service and its ledger as an orderly end does, and starts them again over the same folder. */
+    public void restart() {
+        service.close();
+        ledger.close();
+        ledger = Ledger.open(folder, clock);
+        service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
+    }
+
     @Override
     public void close() {
         service.close();
         ledger.close();
+        delete(folder);
+    }
+
+    private static void delete(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             files.sorted(Comparator.reverseOrder())
                     .forEach(path -> path.toFile().delete());
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
+        }
+    }
+
+    /** What a ledger lays into an empty folder: made once, for it takes longer than most days. */
+    private static final class NewFolder {
+        private static final String NAME = "tiewright.mv.db";
+        private static final byte[] DATABASE = made();
+
+        private static InputStream database() {
+            return new ByteArrayInputStream(DATABASE);
+        }
+
+        private static byte[] made() {
+            try {
+                Path folder = Files.createTempDirectory("tiewright-empty");
+                Ledger.open(folder, Clock.systemUTC()).close();
+                byte[] database = Files.readAllBytes(folder.resolve(NAME));
+                delete(folder);
+                return database;
+            } catch (IOException failure) {
+                throw new UncheckedIOException(failure);
+            }
         }
     }
 

@@ -12,7 +12,7 @@ final class CountsOnce implements Promise {
     private static final Pattern LEAVES_A_FACT =
             Pattern.compile("/cards/[^/]+/[^/]+|/desk/tie/[^/]+/(call|replace|return)|/organiser/rulings");
 
-    private final Set<String> keys = new HashSet<>();
+    private final Set<String> known = new HashSet<>();
 
     @Override
     public List<Broken> broken(Moment moment) {
@@ -23,11 +23,9 @@ final class CountsOnce implements Promise {
             }
         }
         for (Log.Sent sent : moment.log().sent()) {
-            boolean isFresh = sent.fields().stream()
-                    .filter(field -> field.getKey().equals("key"))
-                    .allMatch(field -> keys.add(field.getValue()));
-            if (isFresh && LEAVES_A_FACT.matcher(sent.action()).matches() && sent.isTaken() && !sent.isDone()) {
-                broken.add(new Broken(26, "a new form was answered as if it were an old one: " + sent));
+            boolean isNew = known.add(sent.who() + " " + sent.action() + " " + sent.fields());
+            if (isNew && LEAVES_A_FACT.matcher(sent.action()).matches() && sent.isTaken() && !sent.isDone()) {
+                broken.add(new Broken(26, "something new was answered as if it were a repeat: " + sent));
             }
         }
         return broken;

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import tiewright.http.Served;
+import tiewright.sheet.Exchanges;
 
 /** What was seen and sent in one step of a day. */
 final class Log {
-    private final LongSupplier seq;
+    private final LongSupplier acts;
     private final List<Sight> seen = new ArrayList<>();
     private final List<Sent> sent = new ArrayList<>();
     private final List<Sent> again = new ArrayList<>();
@@ -16,11 +18,18 @@ final class Log {
     /**
      * A form that was sent.
      *
-     * @param before the last fact before it
-     * @param after the last fact after it
+     * @param page where the form stood
+     * @param before how many facts people had made before it
+     * @param after how many after it
      */
     record Sent(
-            Person who, String action, List<Map.Entry<String, String>> fields, Sight answer, long before, long after) {
+            Person who,
+            String page,
+            String action,
+            List<Map.Entry<String, String>> fields,
+            Sight answer,
+            long before,
+            long after) {
         /** The service went on to another page, as it does once a form was taken. */
         boolean isTaken() {
             return answer.status() == 200 && !answer.path().equals(action);
@@ -38,16 +47,24 @@ final class Log {
                     .map(Map.Entry::toString)
                     .collect(Collectors.joining(" "));
             return who + " sends " + action + " " + typed + " -> " + answer.status() + " " + answer.path()
-                    + (after > before ? " (facts " + (before + 1) + " to " + after + ")" : "");
+                    + (after > before ? " (" + (after - before) + " facts)" : "");
         }
     }
 
-    Log(LongSupplier seq) {
-        this.seq = seq;
+    private Log(LongSupplier acts) {
+        this.acts = acts;
     }
 
-    long seq() {
-        return seq.getAsLong();
+    /** Counts what people did; what the service opens by itself meanwhile is nobody's act. */
+    static Log of(Served served) {
+        return new Log(() -> served.ledger.facts(0).stream()
+                .filter(recorded -> !recorded.by().equals(Exchanges.AUTOMATIC))
+                .count());
+    }
+
+    /** How many facts people have made so far. */
+    long acts() {
+        return acts.getAsLong();
     }
 
     void saw(Sight sight) {

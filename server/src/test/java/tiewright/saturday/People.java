@@ -5,12 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.http.Served;
+import tiewright.http.Service;
 
 /** Everybody in the hall who has a phone or sits at the desk. */
 final class People {
+    private static final int CAPTAINS_OF_A_CLUB = 3;
+
     private final List<Person> all = new ArrayList<>();
     private final Served served;
 
@@ -33,22 +38,76 @@ final class People {
 
     private void add(String name, Role role, Optional<ClubId> club, Optional<PlayerId> player) {
         Person person = new Person(name, role, club, player, url());
-        String link = served.link(role, club, player, name);
-        person.open(link.substring(served.service.url().length()));
+        enter(person, served.link(role, club, player, name));
         all.add(person);
+    }
+
+    private void enter(Person person, String address) {
+        String secret = address.replaceFirst(".*/", "");
+        served.ledger.event().links().values().stream()
+                .filter(link -> link.hash().equals(Service.hash(secret)))
+                .findFirst()
+                .ifPresent(link -> person.enter(link.name(), "/enter/" + secret));
+    }
+
+    /** Slips that somebody just made go to those for whom they are: whoever was out comes in again, a club gets another captain. */
+    void handOut(Log log) {
+        for (Log.Sent sent : log.sent()) {
+            sent.answer().page().select(".code").eachText().stream()
+                    .filter(text -> text.contains("/enter/"))
+                    .forEach(this::handOut);
+        }
+    }
+
+    private void handOut(String address) {
+        Event event = served.ledger.event();
+        String hash = Service.hash(address.replaceFirst(".*/", ""));
+        Optional<Link> link = event.links().values().stream()
+                .filter(one -> one.hash().equals(hash) && !one.revoked())
+                .findFirst();
+        Optional<Person> waiting = link.flatMap(one -> all.stream()
+                .filter(person -> person.isOut(event) && isFor(one, person))
+                .findFirst());
+        if (waiting.isPresent()) {
+            enter(waiting.get(), address);
+        } else if (link.filter(one -> one.role() == Role.CAPTAIN && captains(one) < CAPTAINS_OF_A_CLUB)
+                .isPresent()) {
+            Person late = new Person(
+                    "late captain of " + link.get().club().orElseThrow(),
+                    Role.CAPTAIN,
+                    link.get().club(),
+                    Optional.empty(),
+                    url());
+            enter(late, address);
+            all.add(late);
+        }
+    }
+
+    private static boolean isFor(Link link, Person person) {
+        return link.role() == person.role()
+                && link.club().equals(person.club())
+                && (link.role() != Role.PLAYER || link.player().equals(person.player()));
+    }
+
+    private long captains(Link link) {
+        return all.stream()
+                .filter(person -> person.role() == Role.CAPTAIN && person.club().equals(link.club()))
+                .count();
     }
 
     private Supplier<String> url() {
         return () -> served.service.url();
     }
 
+    /** Those whose link still opens. */
     List<Person> all() {
-        return all;
+        Event event = served.ledger.event();
+        return all.stream().filter(person -> !person.isOut(event)).toList();
     }
 
     List<Person> of(Role... roles) {
         List<Role> wanted = List.of(roles);
-        return all.stream().filter(person -> wanted.contains(person.role())).toList();
+        return all().stream().filter(person -> wanted.contains(person.role())).toList();
     }
 
     Person stranger() {

@@ -13,10 +13,13 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import tiewright.event.ClubId;
+import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 
@@ -31,8 +34,9 @@ final class Person {
     private final Optional<ClubId> club;
     private final Optional<PlayerId> player;
     private final Supplier<String> service;
+    private String link = "";
     private final Deque<Sight> tabs = new ArrayDeque<>();
-    private String cookie = "";
+    private final Map<String, String> cookies = new TreeMap<>();
 
     Person(String name, Role role, Optional<ClubId> club, Optional<PlayerId> player, Supplier<String> service) {
         this.name = name;
@@ -40,6 +44,23 @@ final class Person {
         this.club = club;
         this.player = player;
         this.service = service;
+    }
+
+    /** Comes in by a personal link of this name. */
+    void enter(String name, String path) {
+        link = name;
+        open(path);
+    }
+
+    /** The name of the link by which this person came in last; empty for a stranger. */
+    String link() {
+        return link;
+    }
+
+    /** Whether this person's link was taken back or replaced, and no other came. */
+    boolean isOut(Event event) {
+        Link now = event.links().get(link);
+        return now != null && now.revoked();
     }
 
     Role role() {
@@ -109,21 +130,28 @@ final class Person {
     }
 
     private URI address(String path) {
-        return URI.create(path.startsWith("http") ? path : service.get() + path);
+        String whole = path.startsWith("http") ? path : service.get() + path;
+        return URI.create(whole.replace(" ", "%20")); // as browsers do
     }
 
     private Sight follow(HttpRequest.Builder request, String path, int hops) {
-        if (!cookie.isEmpty()) {
-            request.header("Cookie", cookie);
+        if (!cookies.isEmpty()) {
+            request.header("Cookie", String.join("; ", cookies.values()));
         }
         HttpResponse<String> response = answer(request.build());
-        response.headers().allValues("Set-Cookie").forEach(set -> cookie = set.split(";", 2)[0]);
+        response.headers().allValues("Set-Cookie").forEach(this::keep);
         Optional<String> onward = response.headers().firstValue("Location");
         if (onward.isPresent() && hops < 5) {
             String next = onward.get().replace(service.get(), "");
             return follow(HttpRequest.newBuilder(address(next)).GET(), next, hops + 1);
         }
-        return new Sight(this, path, response.statusCode(), Jsoup.parse(response.body()));
+        return Sight.of(this, path, response.statusCode(), Jsoup.parse(response.body()));
+    }
+
+    /** One of each name, as a browser keeps them. */
+    private void keep(String set) {
+        String cookie = set.split(";", 2)[0];
+        cookies.put(cookie.replaceFirst("=.*", ""), cookie);
     }
 
     private static HttpResponse<String> answer(HttpRequest request) {

@@ -20,7 +20,8 @@ final class Promises {
             new NotPlayedIsNotComing(),
             new PagesSayTheirAge(),
             new WaysLeadOn(),
-            new MinorsAreShort());
+            new MinorsAreShort(),
+            new AskedOnce());
 
     List<Broken> look(Moment moment) {
         List<Broken> broken = new ArrayList<>();

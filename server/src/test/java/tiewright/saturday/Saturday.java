@@ -19,13 +19,17 @@ import tiewright.http.Served;
 final class Saturday {
     private static final int LOOKED_AT = 3;
 
+    /** Pages that hang on walls or ask questions. */
+    private static final List<String> FOR_OFFICIALS =
+            List.of("/paper/sheets", "/paper/cards", "/board", "/organiser/cases");
+
     private final long seed;
     private final int clubs;
     private final int steps;
     private final List<String> story = new ArrayList<>();
 
     /** A day that broke a promise: at which step, and what was done until then. */
-    record Failure(long seed, List<Integer> steps, int step, List<Broken> broken, List<String> story) {
+    record Failure(long seed, int clubs, List<Integer> steps, int step, List<Broken> broken, List<String> story) {
         Set<Integer> promises() {
             return broken.stream().map(Broken::promise).collect(Collectors.toCollection(TreeSet::new));
         }
@@ -34,7 +38,7 @@ final class Saturday {
         public String toString() {
             return "day " + seed + ", step " + step + ": "
                     + broken.stream().map(Broken::toString).collect(Collectors.joining("; ")) + "\n"
-                    + String.join("\n", story);
+                    + Retold.test(seed, clubs, story);
         }
     }
 
@@ -60,7 +64,7 @@ final class Saturday {
             for (int step : only) {
                 List<Broken> broken = step(served, people, promises, Dice.of(seed, step));
                 if (!broken.isEmpty()) {
-                    return Optional.of(new Failure(seed, only, step, broken, List.copyOf(story)));
+                    return Optional.of(new Failure(seed, clubs, only, step, broken, List.copyOf(story)));
                 }
             }
         }
@@ -69,20 +73,30 @@ final class Saturday {
 
     private List<Broken> step(Served served, People people, Promises promises, Dice dice) {
         served.at(served.clock.instant().plusSeconds(dice.between(5, dice.chance(0.3) ? 400 : 150)));
+        if (dice.chance(0.01)) {
+            story.add("        day.restarts();");
+            served.restart();
+        }
         Instant now = served.clock.instant();
         String clock = LocalTime.ofInstant(now, Scene.ZONE).toString().substring(0, 5);
         Person who = drawn(people, dice);
-        Log log = new Log(() -> served.ledger.event().seq());
+        Log log = Log.of(served);
         new Errand(who, dice, clock, log).run();
+        served.awaitPlans();
         served.at(now);
-        log.sent().forEach(sent -> story.add(clock + " " + sent));
+        log.sent().forEach(sent -> story.add(Retold.line(sent, LocalTime.ofInstant(now, Scene.ZONE))));
         List<Sight> looked = new ArrayList<>(log.seen());
         for (Person other : dice.drawn(people.all(), LOOKED_AT)) {
             looked.add(other.look(other.firstPage()));
         }
         looked.add(people.stranger().look(dice.any(List.of("/", "/notices", "/tables", "/ties"))));
-        return promises.look(new Moment(
+        if (dice.chance(0.1)) {
+            looked.add(dice.any(people.of(Role.ORGANISER, Role.REFEREE)).look(dice.any(FOR_OFFICIALS)));
+        }
+        List<Broken> broken = promises.look(new Moment(
                 now, clock, served.ledger.event(), served.ledger.directory(), served.ledger.hurt(), log, looked));
+        people.handOut(log);
+        return broken;
     }
 
     private static Person drawn(People people, Dice dice) {

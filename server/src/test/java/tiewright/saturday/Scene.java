@@ -39,13 +39,24 @@ final class Scene {
     private final List<PrivateNote> notes = new ArrayList<>();
     private final List<ClubId> clubs = new ArrayList<>();
     private final int courts;
+    private final int squad;
     private Conditions conditions = Conditions.of(Preset.CLUB_DAY);
 
+    /** Two clubs at least and so many at most, of squads as they come. */
     Scene(Dice dice, int most) {
+        this(dice, dice.between(2, most), 0);
+    }
+
+    /** So many clubs, each with a squad of this size. */
+    static Scene of(Dice dice, int clubs, int squad) {
+        return new Scene(dice, clubs, squad);
+    }
+
+    private Scene(Dice dice, int count, int squad) {
         this.dice = dice;
+        this.squad = squad;
         this.courts = dice.between(2, 4);
         describe();
-        int count = dice.between(2, most);
         for (int i = 0; i < count; i++) {
             club(CLUBS.get(i));
         }
@@ -99,8 +110,8 @@ final class Scene {
         ClubId club = ClubId.of(name.substring(0, 2).toUpperCase(java.util.Locale.ROOT));
         clubs.add(club);
         facts.add(new SetUpFact.ClubEntered(club, name, Optional.empty(), OptionalInt.empty()));
-        int squad = dice.chance(0.75) ? 8 : dice.between(3, 9);
-        for (int i = 1; i <= squad; i++) {
+        int usual = dice.chance(0.75) ? 8 : dice.between(3, 9);
+        for (int i = 1; i <= (squad > 0 ? squad : usual); i++) {
             PlayerId player = PlayerId.of(club.code() + i);
             facts.add(new SetUpFact.PlayerEntered(
                     player, club, OptionalInt.of(i), Optional.empty(), Optional.empty(), i == 2));

@@ -42,7 +42,7 @@ final class Shortest {
     private static Saturday.Failure upTo(Saturday.Failure failure) {
         List<Integer> steps = failure.steps().subList(0, failure.steps().indexOf(failure.step()) + 1);
         return new Saturday.Failure(
-                failure.seed(), List.copyOf(steps), failure.step(), failure.broken(), failure.story());
+                failure.seed(), failure.clubs(), List.copyOf(steps), failure.step(), failure.broken(), failure.story());
     }
 
     private static List<Integer> without(List<Integer> steps, int from, int count) {

@@ -4,12 +4,14 @@ import java.util.List;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 
-/** A page as one person got it at one moment. */
-record Sight(Person who, String path, int status, Document page) {
-
-    /** What a person reads, blanks folded; nothing of what stands in boxes to type into. */
-    String text() {
-        return page.body().text();
+/**
+ * A page as one person got it at one moment.
+ *
+ * @param text what a person reads, blanks folded; nothing of what stands in boxes to type into
+ */
+record Sight(Person who, String path, int status, Document page, String text) {
+    static Sight of(Person who, String path, int status, Document page) {
+        return new Sight(who, path, status, page, page.body().text());
     }
 
     String title() {
@@ -38,10 +40,9 @@ record Sight(Person who, String path, int status, Document page) {
         return page.select("form[method=post]").stream().toList();
     }
 
-    List<Element> questions() {
-        return page.select("form").stream()
-                .filter(form -> !form.attr("method").equalsIgnoreCase("post"))
-                .toList();
+    /** Where a form of this page is sent. */
+    String action(Element form) {
+        return form.hasAttr("action") ? form.attr("action") : path;
     }
 
     boolean isRead() {

@@ -13,7 +13,8 @@ final class WaysLeadOn implements Promise {
     @Override
     public List<Broken> broken(Moment moment) {
         Stream<Broken> closed = moment.sights().stream()
-                .filter(sight -> sight.status() == 404 || sight.status() == 403)
+                .filter(sight -> (sight.status() == 404 || sight.status() == 403)
+                        && !sight.who().isOut(moment.event()))
                 .map(sight -> new Broken(23, sight + " was offered and does not open"));
         Stream<Broken> idle = moment.fresh().stream()
                 .filter(sight -> sight.isRead()

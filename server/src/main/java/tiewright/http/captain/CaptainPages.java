@@ -88,7 +88,7 @@ final class CaptainPages implements Page {
                 .findFirst();
         Map<PlayerId, Integer> rests = next.map(tie -> visit.ask(OwnSheets::new).restedMinutes(tie.id()))
                 .orElse(Map.of());
-        if (rests.isEmpty()) {
+        if (rests.isEmpty() || !visit.event().isLetIn()) {
             return Optional.empty();
         }
         long off = rests.values().stream().filter(minutes -> minutes < JUST_OFF).count();

@@ -82,7 +82,7 @@ final class DueSheets {
                 lines,
                 exchange.deadline(),
                 new NavLink(OwnExchange.path(id.kind()) + tie.id(), press, false),
-                onPhone ? Optional.empty() : Optional.of(advice(tie)),
+                onPhone || !event.isLetIn() ? Optional.empty() : Optional.of(advice(tie)),
                 onPhone));
     }
 

@@ -47,7 +47,7 @@ final class OwnLinksPage implements Page {
         Form form = visit.form();
         String[] press = form.text("press").split(" ", 2);
         Link link = visit.event().links().stream()
-                .filter(one -> press.length == 2 && one.name().equals(press[1]) && !one.revoked())
+                .filter(one -> press.length == 2 && one.name().equals(press[1]))
                 .findFirst()
                 .orElseThrow(() -> new NotFound(visit.words().say("page-captain.no-such-link-of-yours")));
         switch (press[0]) {

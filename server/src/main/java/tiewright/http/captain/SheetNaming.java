@@ -99,7 +99,9 @@ final class SheetNaming {
                 here.lastSheet().map(this::codes).orElse(""),
                 free,
                 draws,
-                here.tie().isReady() ? "/captain/proposal/" + here.tie().id() : "",
+                here.tie().isReady() && visit.event().isLetIn()
+                        ? "/captain/proposal/" + here.tie().id()
+                        : "",
                 sheets ? visit.event().conditions().maxRubbersPerPlayer() : 1);
     }
 

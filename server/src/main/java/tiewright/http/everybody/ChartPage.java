@@ -95,6 +95,7 @@ final class ChartPage implements Page {
                 new NavLink("/ties", visit.words().say("page-everybody.all-ties-in-one-list"), false)));
         if (Door.OFFICIALS.opensFor(visit.role())) {
             links.add(new NavLink(Addresses.PLAN, visit.words().say("page-everybody.make-the-order-of-play"), false));
+            links.add(new NavLink(Addresses.BUDGET, visit.words().say("page-everybody.does-the-day-fit"), false));
             links.add(new NavLink(Addresses.BREAKS, visit.words().say("page-everybody.the-day-breaks"), false));
         }
         return links;

@@ -30,6 +30,9 @@ record TieWays(Visit visit, Tie tie) {
             ways.add(way("/protests", "object"));
             ways.add(way("/hurt", "cannot-play"));
         }
+        if (Door.DESK.opensFor(visit.role())) {
+            ways.add(way("/desk/tie/" + tie.id(), "desk"));
+        }
         ways.add(way("/paper/tie/" + tie.id(), "paper"));
         return ways;
     }

@@ -72,7 +72,7 @@ final class OrganiserPage implements Page {
                         "course",
                         line(visit, "sign", "/organiser/tables"),
                         line(visit, "notice", "/organiser/notices"),
-                        line(visit, "fits", "/organiser/budget"),
+                        line(visit, "fits", Addresses.BUDGET),
                         line(visit, "dry-run", "/organiser/dry-run"),
                         line(visit, "log", "/log")),
                 group(

@@ -14,6 +14,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
@@ -30,7 +31,7 @@ import tiewright.wording.Words;
 
 /** Before entries close: does a day of this shape fit? Nothing is kept; the numbers can be tried again and again. */
 final class BudgetPage implements Page {
-    private static final String HERE = "/organiser/budget";
+    private static final String HERE = Addresses.BUDGET;
     private static final String FORM = "budget";
     private static final int MOST_CLUBS = 128;
     private static final int MOST_TIES = 200;

@@ -9,6 +9,9 @@ public final class Addresses {
     /** Where an order of play is made. */
     public static final String PLAN = "/organiser/plan";
 
+    /** Where rubbers, courts and hours are reckoned. */
+    public static final String BUDGET = "/organiser/budget";
+
     /** Where a broken day is planned anew. */
     public static final String BREAKS = "/organiser/day-breaks";
 

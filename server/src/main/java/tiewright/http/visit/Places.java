@@ -43,15 +43,13 @@ final class Places {
                                 place("tables", "", "knockout", "needs"));
                     case PLAYER -> List.of(own(), ownClub(), hall(), tables());
                     case CAPTAIN ->
-                        List.of(
-                                place(
-                                        "my-ties",
-                                        "/captain/sheet/ /captain/decider/ /tie/ /cards /stop/",
-                                        "protests",
-                                        "hurt"),
-                                place("advice", "/captain/proposal/", "playing-time", "record"),
-                                place("squad", "/captain/", "past", "film", "rota", "club-links"),
-                                captainsHall());
+                        visit.event().isLetIn()
+                                ? List.of(
+                                        myTies(),
+                                        place("advice", "/captain/proposal/", "playing-time", "record"),
+                                        place("squad", "/captain/", "past", "film", "rota", "club-links"),
+                                        captainsHall())
+                                : List.of(myTies(), place("club-links", ""), tables(), captainsHall());
                     case VOLUNTEER ->
                         List.of(
                                 place("cards", "/cards/ /stop/"),
@@ -106,6 +104,10 @@ final class Places {
 
     private Ways.Place tables() {
         return place("tables", "", "knockout", "needs");
+    }
+
+    private Ways.Place myTies() {
+        return place("my-ties", "/captain/sheet/ /captain/decider/ /tie/ /cards /stop/", "protests", "hurt");
     }
 
     private Ways.Place captainsHall() {

@@ -1,0 +1,69 @@
+package tiewright.saturday;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import tiewright.event.ClubId;
+import tiewright.event.Directory;
+import tiewright.event.PlayerId;
+import tiewright.event.Role;
+import tiewright.http.Served;
+
+/** In the morning all captains ask for a proposal before anything is known of anybody: what is by lot comes from each club's secret. */
+final class Draws {
+    private static final int SQUAD = 8;
+    private static final int CLUBS = 6;
+
+    private final Scene scene;
+
+    Draws(long seed) {
+        this.scene = Scene.of(new Dice(seed), CLUBS, SQUAD);
+    }
+
+    /** Broken where all of them get the same draw, or one of them asks twice and gets another. */
+    Optional<Broken> look() {
+        try (Served served = Served.empty(Scene.at(LocalTime.of(8, 30))).given(scene.facts(), scene.notes())) {
+            People people = new People(served, scene);
+            List<List<Integer>> draws = new ArrayList<>();
+            for (Person person : people.of(Role.CAPTAIN)) {
+                if (person.toString().startsWith("captain")) {
+                    List<Integer> draw = draw(served, person);
+                    if (!draw.equals(draw(served, person))) {
+                        return Optional.of(new Broken(4, person + " asks the same twice and gets two draws"));
+                    }
+                    draws.add(draw);
+                }
+            }
+            return Set.copyOf(draws).size() == 1
+                    ? Optional.of(new Broken(4, draws.size() + " captains ask the same and all draw " + draws.get(0)))
+                    : Optional.empty();
+        }
+    }
+
+    /** The numbers of the players in the order in which the first proposal names them. */
+    private static List<Integer> draw(Served served, Person person) {
+        ClubId club = person.club().orElseThrow();
+        String way = person.look(person.firstPage()).ways().stream()
+                .filter(one -> one.matches("/captain/proposal/.*"))
+                .findFirst()
+                .orElseThrow();
+        String text = person.look(way).page().select("main").text();
+        Directory names = served.ledger.directory();
+        return IntStream.rangeClosed(1, SQUAD)
+                .boxed()
+                .filter(number -> text.contains(name(names, club, number)))
+                .sorted(Comparator.comparing(number -> text.indexOf(name(names, club, number))))
+                .collect(Collectors.toList());
+    }
+
+    private static String name(Directory names, ClubId club, int number) {
+        return Objects.requireNonNull(names.people().get(PlayerId.of(club.code() + number)))
+                .name();
+    }
+}
