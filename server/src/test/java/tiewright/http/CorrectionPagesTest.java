@@ -158,7 +158,7 @@ class CorrectionPagesTest {
             assertThat(list.text()).contains("Play again from here");
             Guest.Got desk = served.as(Role.DESK).send("/cards/A1/1/correct", "/cards/A1/1/correct", typed);
             assertThat(desk.status()).isEqualTo(422);
-            assertThat(desk.text()).contains("Give a ruling");
+            assertThat(desk.text()).contains("The organiser or the referee gives a ruling first");
         }
     }
 

@@ -56,7 +56,7 @@ final class ClubAhead {
     }
 
     private String place(Row row, String pool) {
-        return words.say("page-everybody.place-in-pool", "place", TieViews.ordinal(row.place()), "pool", pool);
+        return words.say("page-everybody.place-in-pool", "place", TieViews.ordinal(words, row.place()), "pool", pool);
     }
 
     /** Nothing earlier than what is sure: a place in the knockout adds ties that nobody knows yet. */

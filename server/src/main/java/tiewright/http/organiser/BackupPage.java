@@ -12,6 +12,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Visit;
 import tiewright.ledger.Ledger;
+import tiewright.wording.Words;
 
 /** The whole data folder as one file, taken while the service runs. */
 final class BackupPage implements Page {
@@ -21,7 +22,7 @@ final class BackupPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen()));
+        routes.get(Door.ORGANISER, HERE, visit -> visit.show(screen(visit)));
         routes.post(Door.ORGANISER, HERE, BackupPage::download);
     }
 
@@ -35,21 +36,20 @@ final class BackupPage implements Page {
         Ledger.noteBackup(visit.hall().ledger().folder(), visit.event().now(), Optional.empty());
     }
 
-    private static Screen screen() {
+    private static Screen screen(Visit visit) {
+        Words words = visit.words();
         WorkView.Section section = WorkView.Section.of(
                         FORM,
                         "",
-                        "The file holds everything up to this moment: names, results, log. Keep it as safe as the list of players itself, and delete it when"
-                                + " the data of the event are deleted.",
-                        "The key of the sealed sheets (the file seal.key in the data folder) is not in it, so whoever finds the backup cannot read a sheet"
-                                + " that is still sealed. To let a spare laptop open those sheets too, carry that one file over by hand; otherwise clubs whose sheets"
-                                + " are sealed at that moment seal them again.",
-                        "On the spare laptop: the command \"restore\" lays the backup into a new folder, \"serve\" goes on from there. The personal links stay the"
-                                + " same; everybody opens theirs once more.")
-                .with(new WorkView.WorkForm(FORM, HERE, List.of(), List.of(Button.main("Download the backup now"))));
+                        words.say("page-organiser.backup-holds"),
+                        words.say("page-organiser.backup-has-no-key"),
+                        words.say("page-organiser.backup-on-the-spare-laptop"))
+                .with(new WorkView.WorkForm(
+                        FORM, HERE, List.of(), List.of(Button.main(words.say("page-organiser.backup-download")))));
         return Screen.of(
                 "work",
-                "Backup",
-                new WorkView(tiewright.http.pieces.Refusal.NONE, BackLinks.TO_ORGANISER, List.of(), List.of(section)));
+                words.say("page-organiser.backup"),
+                new WorkView(
+                        tiewright.http.pieces.Refusal.NONE, BackLinks.toOrganiser(words), List.of(), List.of(section)));
     }
 }

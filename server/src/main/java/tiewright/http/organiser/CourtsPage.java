@@ -135,7 +135,7 @@ final class CourtsPage implements Page {
         return Screen.of(
                 "work",
                 visit.words().say("page-organiser.courts"),
-                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+                new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
     }
 
     private static InputTable table(Visit visit, Fields fields) {

@@ -72,7 +72,7 @@ final class DrawPage implements Page {
         return Screen.of(
                 "work",
                 visit.words().say("page-organiser.draw-of-the-pools"),
-                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, intro, sections));
+                new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), intro, sections));
     }
 
     private static WorkView.Section form(Visit visit, Tried tried, boolean drawn) {

@@ -89,7 +89,7 @@ final class EntriesPage implements Page {
         return Screen.of(
                 "work",
                 visit.words().say("page-organiser.clubs-and-squads"),
-                new WorkView(tried.refusal(), BackLinks.TO_ORGANISER, List.of(), sections));
+                new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
     }
 
     /** One press answers the question for the whole day. */

@@ -93,7 +93,7 @@ final class EventPage implements Page {
                 visit.words().say("page-organiser.the-event"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(visit.words().say("page-organiser.every-page-and-print-bears")),
                         List.of(section)));
     }

@@ -102,7 +102,7 @@ final class KnockoutPage implements Page {
                 visit.words().say("page-organiser.knockout"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(visit.words().say("page-organiser.the-places-of-the-pools")),
                         sections));
     }

@@ -95,7 +95,7 @@ final class OpeningPage implements Page {
                 visit.words().say("page-organiser.who-opens-the-sheets"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(
                                 visit.words().say("page-organiser.no-page-shows-a-name"),
                                 visit.words().say("page-organiser.the-choice-is-recorded-and")),

@@ -73,7 +73,7 @@ final class PrivateDataPage implements Page {
                 visit.words().say("page-organiser.private-data"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(
                                 DeletionWords.sentence(
                                         visit.event().deletion(), visit.event().zone()),

@@ -41,7 +41,7 @@ final class SafetyInfoPage implements Page {
                 visit.words().say("page-organiser.where-help-is"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(visit.words().say("page-organiser.shown-to-the-desk-and")),
                         List.of(WorkView.Section.of(FORM, "")
                                 .with(new WorkView.WorkForm(

@@ -100,7 +100,7 @@ final class TimesPage implements Page {
                 visit.words().say("page-plan.starts-and-courts"),
                 new WorkView(
                         tried.refusal(),
-                        BackLinks.TO_ORGANISER,
+                        BackLinks.toOrganiser(visit.words()),
                         List.of(visit.words()
                                 .say(
                                         "page-plan.sheets-must-be-sealed-minutes",

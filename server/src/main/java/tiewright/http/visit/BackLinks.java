@@ -2,17 +2,20 @@ package tiewright.http.visit;
 
 import tiewright.event.Role;
 import tiewright.http.pieces.NavLink;
+import tiewright.wording.Words;
 
 /** The ways back from a page to where its reader began. */
 public final class BackLinks {
-    public static final NavLink TO_ORGANISER = new NavLink("/organiser", "Back to all steps", false);
-
-    private static final NavLink TO_DESK = new NavLink("/desk", "Back to the desk", false);
-
     private BackLinks() {}
+
+    public static NavLink toOrganiser(Words words) {
+        return new NavLink("/organiser", words.say("page-visit.back-to-all-steps"), false);
+    }
 
     /** The page that an official came from. */
     public static NavLink home(Visit visit) {
-        return visit.role() == Role.ORGANISER ? TO_ORGANISER : TO_DESK;
+        return visit.role() == Role.ORGANISER
+                ? toOrganiser(visit.words())
+                : new NavLink("/desk", visit.words().say("page-visit.back-to-the-desk"), false);
     }
 }

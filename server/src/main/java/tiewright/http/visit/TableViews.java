@@ -101,7 +101,7 @@ public final class TableViews {
         }
         return new ReasonTable.Row(
                 cells,
-                words.say("page-visit.why", "place", TieViews.ordinal(row.place())),
+                words.say("page-visit.why", "place", TieViews.ordinal(words, row.place())),
                 reasons(row),
                 line.below(row.place(), table));
     }
@@ -138,9 +138,9 @@ public final class TableViews {
                 .map(report -> words.say(
                         report.places().isCertain() ? "page-visit.can-be.one" : "page-visit.can-be.range",
                         "best",
-                        TieViews.ordinal(report.places().best()),
+                        TieViews.ordinal(words, report.places().best()),
                         "worst",
-                        TieViews.ordinal(report.places().worst())))
+                        TieViews.ordinal(words, report.places().worst())))
                 .orElse("");
     }
 

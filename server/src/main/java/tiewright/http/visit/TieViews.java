@@ -62,23 +62,21 @@ public final class TieViews {
     public String source(SlotSource source) {
         return switch (source.kind()) {
             case POOL_PLACE ->
-                Words.of(event).say("page-visit.of-pool", "place", ordinal(source.place()), "source", source.of());
+                Words.of(event)
+                        .say(
+                                "page-visit.of-pool",
+                                "place",
+                                ordinal(Words.of(event), source.place()),
+                                "source",
+                                source.of());
             case WINNER -> Words.of(event).say("page-visit.winner-of", "source", source.of());
             case LOSER -> Words.of(event).say("page-visit.loser-of", "source", source.of());
         };
     }
 
-    public static String ordinal(int place) {
-        boolean teen = place % 100 >= 11 && place % 100 <= 13;
-        String ending = teen
-                ? "th"
-                : switch (place % 10) {
-                    case 1 -> "st";
-                    case 2 -> "nd";
-                    case 3 -> "rd";
-                    default -> "th";
-                };
-        return place + ending;
+    /** 1st, 2nd. */
+    public static String ordinal(Words words, int place) {
+        return words.say("page-visit.ordinal", "place", place);
     }
 
     /** Pool and round, or the round of the knockout. */
