@@ -3,8 +3,10 @@ package tiewright.http;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Properties;
 import java.util.stream.Stream;
 import tiewright.wording.Words;
@@ -20,14 +22,22 @@ final class PseudoLanguage implements AutoCloseable {
     static final char OPENS = '⟦';
     static final char CLOSES = '⟧';
 
-    private final Path file;
+    /** Held by one process at a time: the file lies where all of them look for languages. */
+    private static final Path ALONE = Path.of("target", TAG + ".lock");
 
-    private PseudoLanguage(Path file) {
+    private final Path file;
+    private final FileChannel alone;
+
+    private PseudoLanguage(Path file, FileChannel alone) {
         this.file = file;
+        this.alone = alone;
     }
 
     static PseudoLanguage made() {
         try {
+            Files.createDirectories(ALONE.getParent());
+            FileChannel alone = FileChannel.open(ALONE, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            alone.lock();
             Properties all = new Properties();
             try (Stream<Path> rooms = Files.list(folder(Words.class))) {
                 for (Path room : rooms.filter(file -> file.toString().endsWith(".properties"))
@@ -44,7 +54,7 @@ final class PseudoLanguage implements AutoCloseable {
             try (Writer out = Files.newBufferedWriter(file)) {
                 all.store(out, "made by a test");
             }
-            return new PseudoLanguage(file);
+            return new PseudoLanguage(file, alone);
         } catch (IOException | java.net.URISyntaxException failure) {
             throw new IllegalStateException(failure);
         }
@@ -76,6 +86,7 @@ final class PseudoLanguage implements AutoCloseable {
     public void close() {
         try {
             Files.deleteIfExists(file);
+            alone.close();
         } catch (IOException failure) {
             throw new IllegalStateException(failure);
         }

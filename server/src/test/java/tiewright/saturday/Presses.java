@@ -63,6 +63,7 @@ final class Presses {
     private List<Element> mainFirst(Sight sight) {
         List<Element> forms = sight.forms().stream()
                 .filter(form -> !sight.action(form).matches(NOT_TODAY))
+                .filter(form -> !buttons(form).isEmpty())
                 .toList();
         List<Element> main = forms.stream()
                 .filter(form -> !form.select(".button-main").isEmpty())
@@ -70,8 +71,13 @@ final class Presses {
         return main.isEmpty() || dice.chance(0.3) ? forms : main;
     }
 
+    /** What can be pressed; without any, nobody can send the form. */
+    private static Elements buttons(Element form) {
+        return form.select("button:not([hidden]):not([disabled]):not([type=button])");
+    }
+
     private Sight send(String page, String action, Element form) {
-        Elements buttons = form.select("button:not([hidden]):not([disabled]):not([type=button])");
+        Elements buttons = buttons(form);
         Elements main = form.select("button.button-main:not([hidden]):not([disabled])");
         Optional<Element> button = dice.anyOf(main.isEmpty() || dice.chance(0.2) ? buttons : main);
         List<Map.Entry<String, String>> fields = new Hand(dice, clock).filled(form, button);

@@ -127,6 +127,9 @@ final class TwinDay {
     /** All that was sent, but what is made by chance for each form, link, device and receipt, and the address of the service. */
     private static String bytes(Sight sight, Served served) {
         Document page = sight.page().clone();
+        // how far a search in the background has come is a matter of the machine's speed
+        page.select("#search, #found").remove();
+        page.select("a[href^=mailto:]").attr("href", "mailto:"); // holds a link
         for (Element field : page.select("input[name=key],input[name=seen]")) {
             field.attr("value", "");
         }
