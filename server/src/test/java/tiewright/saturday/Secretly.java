@@ -12,11 +12,13 @@ final class Secretly {
     private final Person who;
     private final Dice dice;
     private final Presses presses;
+    private final Log log;
 
     Secretly(Person who, Dice dice, String clock, Log log) {
         this.who = who;
         this.dice = dice;
         this.presses = new Presses(who, dice, clock, log);
+        this.log = log;
     }
 
     void does(Log first) {
@@ -44,7 +46,10 @@ final class Secretly {
         change.apply(sent.fields()).stream()
                 .filter(field -> !List.of("key", "seen").contains(field.getKey()))
                 .forEach(fields::add);
-        who.send(sent.action(), fields);
+        long before = log.acts();
+        Sight answer = who.send(sent.action(), fields);
+        log.sent(new Log.Sent(
+                who, sent.page(), sent.action(), fields, answer, before, log.acts())); // it may hold a link
     }
 
     /** The pairs of the first two rubbers change places. */

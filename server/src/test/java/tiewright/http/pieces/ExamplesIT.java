@@ -31,6 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -267,7 +268,10 @@ class ExamplesIT {
     }
 
     private void wait(Function<WebDriver, Boolean> until) {
-        new WebDriverWait(browser, Duration.ofSeconds(10)).until(until);
+        // what is asked for may be taken out of the page and put in anew between two questions
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(StaleElementReferenceException.class)
+                .until(until);
     }
 
     private Object js(String script) {
