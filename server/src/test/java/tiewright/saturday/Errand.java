@@ -26,6 +26,12 @@ final class Errand {
         this.presses = new Presses(who, dice, clock, log);
     }
 
+    /** Sends no form to these addresses. */
+    Errand leaving(String addresses) {
+        presses.leave(addresses);
+        return this;
+    }
+
     /** One thing that this person may have come for. */
     void run() {
         Sight first = presses.open(who.firstPage());

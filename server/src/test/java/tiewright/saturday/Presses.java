@@ -19,12 +19,18 @@ final class Presses {
     private final Dice dice;
     private final String clock;
     private final Log log;
+    private String leftAlone = "";
 
     Presses(Person who, Dice dice, String clock, Log log) {
         this.who = who;
         this.dice = dice;
         this.clock = clock;
         this.log = log;
+    }
+
+    /** Sends no form to these addresses. */
+    void leave(String addresses) {
+        leftAlone = addresses;
     }
 
     Sight open(String path) {
@@ -62,7 +68,8 @@ final class Presses {
 
     private List<Element> mainFirst(Sight sight) {
         List<Element> forms = sight.forms().stream()
-                .filter(form -> !sight.action(form).matches(NOT_TODAY))
+                .filter(form -> !sight.action(form).matches(NOT_TODAY)
+                        && !sight.action(form).matches(leftAlone))
                 .filter(form -> !buttons(form).isEmpty())
                 .toList();
         List<Element> main = forms.stream()

@@ -18,6 +18,9 @@ final class TwinDay {
     private static final int ALL_PAGES_EVERY = 40;
     private static final String NO_PAGE = "/enter.*|/language.*|/my";
 
+    /** How far a search in the background has come is a matter of the machine's speed, and so is what is pressed next. */
+    private static final String SEARCHES = "/organiser/(plan|day-breaks)(/.*)?";
+
     private final long seed;
     private final int steps;
     private final ClubId hidden;
@@ -60,11 +63,13 @@ final class TwinDay {
         Person twin = twin(theirs, who);
         Log log = Log.of(one);
         Log twins = Log.of(other);
-        new Errand(who, Dice.of(seed, -step), clock, log).run();
+        new Errand(who, Dice.of(seed, -step), clock, log).leaving(SEARCHES).run();
         if (isHidden(who)) {
             new Secretly(twin, Dice.of(~seed, step), clock, twins).does(log);
         } else {
-            new Errand(twin, Dice.of(seed, -step), clock, twins).run();
+            new Errand(twin, Dice.of(seed, -step), clock, twins)
+                    .leaving(SEARCHES)
+                    .run();
         }
         ours.handOut(log);
         theirs.handOut(twins);
@@ -127,8 +132,6 @@ final class TwinDay {
     /** All that was sent, but what is made by chance for each form, link, device and receipt, and the address of the service. */
     private static String bytes(Sight sight, Served served) {
         Document page = sight.page().clone();
-        // how far a search in the background has come is a matter of the machine's speed
-        page.select("#search, #found").remove();
         page.select("a[href^=mailto:]").attr("href", "mailto:"); // holds a link
         for (Element field : page.select("input[name=key],input[name=seen]")) {
             field.attr("value", "");
