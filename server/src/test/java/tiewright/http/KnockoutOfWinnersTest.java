@@ -2,10 +2,17 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
+import tiewright.event.How;
+import tiewright.event.PlayFact;
 import tiewright.event.Role;
+import tiewright.event.RubberNo;
+import tiewright.event.Stage;
+import tiewright.scoring.Score;
 
 /** Five winners in a bracket of eight lines: three have a bye, and the rounds are still called what they are. */
 class KnockoutOfWinnersTest {
@@ -56,6 +63,22 @@ class KnockoutOfWinnersTest {
         try (Served served = drawn("2")) {
             assertThat(served.stranger().get("/bracket").text())
                     .containsPattern("Round of 16.*Quarter-finals.*QF1.*Semi-finals.*SF1.*Final");
+        }
+    }
+
+    /** The line in a pool's table: a round with byes has one tie left in it and is no final. */
+    @Test
+    void a_table_says_which_round_its_first_plays_byes_or_not() {
+        try (Served served = drawn("1")) {
+            served.ledger.event().ties().values().stream()
+                    .filter(tie -> tie.stage() == Stage.POOL)
+                    .flatMap(tie -> IntStream.rangeClosed(1, 4)
+                            .mapToObj(rubber -> new PlayFact.CardEntered(
+                                    tie.id(), RubberNo.of(rubber), List.of(Score.of(11, 3)), How.PLAYED)))
+                    .forEach(card -> served.given(List.of(card), List.of()));
+            assertThat(served.stranger().get("/tables").text())
+                    .contains("the first plays the quarter-finals", "the first plays the semi-finals")
+                    .doesNotContain("the first plays the final");
         }
     }
 }

@@ -61,20 +61,20 @@ final class KnockoutViews {
                     .add(slot(tie));
         }
         List<Bracket.Round> shown = new ArrayList<>();
-        rounds.forEach((round, slots) -> shown.add(new Bracket.Round(title(KnockoutRounds.full(event, round)), slots)));
+        rounds.forEach((round, slots) -> shown.add(new Bracket.Round(title(round), slots)));
         if (!losers.isEmpty()) {
             shown.add(new Bracket.Round(words.say("page-everybody.third-place"), losers));
         }
         return new Bracket(words.say("page-everybody.knockout"), shown);
     }
 
-    private String title(int size) {
+    private String title(int round) {
         return words.say(
                 "page-everybody.round",
                 "of",
-                size == 1 ? "final" : size == 2 ? "semi" : size == 4 ? "quarter" : "other",
+                KnockoutRounds.code(event, round),
                 "count",
-                2 * size);
+                2 * KnockoutRounds.full(event, round));
     }
 
     private Bracket.Slot slot(Tie tie) {

@@ -10,6 +10,16 @@ import tiewright.event.VisibleEvent;
 public final class KnockoutRounds {
     private KnockoutRounds() {}
 
+    /** {@code final}, {@code semi} or {@code quarter} for the words of a round, {@code other} for an earlier one. */
+    public static String code(VisibleEvent event, int round) {
+        return switch (full(event, round)) {
+            case 1 -> "final";
+            case 2 -> "semi";
+            case 4 -> "quarter";
+            default -> "other";
+        };
+    }
+
     /** Ties that this round has where nobody has a bye: 1 is the final, 2 are semi-finals. */
     public static int full(VisibleEvent event, int round) {
         List<Integer> rounds = event.ties().stream()

@@ -47,7 +47,7 @@ public final class ThroughLine {
         return isLast && !shared ? Words.of(event).say("page-visit.go-on", "count", last, "round", round()) : "";
     }
 
-    /** The round that the places of the pool lead to, by how many play in it. */
+    /** The first round that the places of the pool lead to. */
     private String round() {
         int first = knockout()
                 .filter(tie -> Stream.of(Side.values())
@@ -56,10 +56,7 @@ public final class ThroughLine {
                 .mapToInt(Tie::round)
                 .min()
                 .orElse(0);
-        long ties = knockout()
-                .filter(tie -> tie.round() == first && !TieViews.isForLosers(tie))
-                .count();
-        return ties == 1 ? "final" : ties == 2 ? "semi" : ties == 4 ? "quarter" : "knockout";
+        return KnockoutRounds.code(event, first);
     }
 
     /** Who would come from a place of a pool if it ended now; empty before its first tie is finished, and for a shared place. */
