@@ -83,7 +83,7 @@ final class RatingsCommand implements Callable<Integer> {
         Stream.concat(
                         evidence.games().stream().flatMap(game -> Stream.of(game.home(), game.away())),
                         evidence.films().stream().flatMap(film -> Stream.of(film.one(), film.two())))
-                .flatMap(pair -> Stream.of(pair.first(), pair.second()))
+                .flatMap(pair -> pair.players().stream())
                 .filter(player -> event.player(player).isEmpty())
                 .forEach(others::add);
         List<List<PlayerId>> all = new ArrayList<>(squads.values());

@@ -152,13 +152,12 @@ public final class RulingNeeded {
     /** The same name stands in the squad of another club, and nobody has said that it is another person. */
     private void twice(ClubId club, Sheet sheet, Set<RubberNo> rubbers, Set<PlayerId> players) {
         sheet.pairs()
-                .forEach((rubber, pair) ->
-                        pair.ifPresent(two -> List.of(two.first(), two.second()).forEach(player -> {
-                            if (!namesakes(club, player).isEmpty()) {
-                                rubbers.add(rubber);
-                                players.add(player);
-                            }
-                        })));
+                .forEach((rubber, pair) -> pair.ifPresent(two -> two.players().forEach(player -> {
+                    if (!namesakes(club, player).isEmpty()) {
+                        rubbers.add(rubber);
+                        players.add(player);
+                    }
+                })));
     }
 
     /** In another squad, and nobody has said yet that they are two people. */

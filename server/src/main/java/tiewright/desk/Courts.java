@@ -89,7 +89,7 @@ final class Courts {
         return Optional.ofNullable(tie.opened().get(rubber)).stream()
                 .flatMap(opened -> Stream.of(Side.values()).map(opened::pair))
                 .flatMap(Optional::stream)
-                .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
+                .flatMap((Pair pair) -> pair.players().stream())
                 .toList();
     }
 

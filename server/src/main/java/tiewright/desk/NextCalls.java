@@ -80,7 +80,7 @@ public final class NextCalls {
         List<PlayerId> players = Stream.of(tie.opened().get(rubber))
                 .flatMap(pairs -> Stream.of(pairs.home(), pairs.away()))
                 .flatMap(Optional::stream)
-                .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
+                .flatMap((Pair pair) -> pair.players().stream())
                 .toList();
         return !courts.isBusy(tie, rubber)
                 && players.stream().noneMatch(wanted::contains)

@@ -77,8 +77,7 @@ public record NoteSubject(Kind kind, String what, List<PlayerId> players) {
     }
 
     private static Optional<NoteSubject> pair(Pair pair) {
-        return Optional.of(
-                new NoteSubject(Kind.PAIR, pair.first() + "," + pair.second(), List.of(pair.first(), pair.second())));
+        return Optional.of(new NoteSubject(Kind.PAIR, pair.first() + "," + pair.second(), pair.players()));
     }
 
     private static Optional<NoteSubject> wish(PlayerWished wish) {

@@ -1,5 +1,7 @@
 package tiewright.event;
 
+import java.util.List;
+
 /** Two different players of one club, in code order, so that A with B equals B with A. */
 public record Pair(PlayerId first, PlayerId second) implements Comparable<Pair> {
     public Pair {
@@ -19,6 +21,11 @@ public record Pair(PlayerId first, PlayerId second) implements Comparable<Pair> 
 
     public static Pair of(String one, String other) {
         return new Pair(PlayerId.of(one), PlayerId.of(other));
+    }
+
+    /** Both, in the order of their codes. */
+    public List<PlayerId> players() {
+        return List.of(first, second);
     }
 
     public boolean has(PlayerId player) {

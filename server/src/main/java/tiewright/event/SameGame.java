@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import tiewright.scoring.Score;
 
 /**
@@ -39,7 +38,7 @@ public record SameGame(LocalDate date, List<String> pair, List<String> others, S
     }
 
     private static List<String> codes(Pair pair) {
-        return Stream.of(pair.first(), pair.second()).map(PlayerId::code).toList();
+        return pair.players().stream().map(PlayerId::code).toList();
     }
 
     /**

@@ -49,7 +49,7 @@ public record Sheet(SortedMap<RubberNo, Optional<Pair>> pairs) {
     public List<PlayerId> players() {
         return pairs.values().stream()
                 .flatMap(Optional::stream)
-                .flatMap(pair -> java.util.stream.Stream.of(pair.first(), pair.second()))
+                .flatMap(pair -> pair.players().stream())
                 .distinct()
                 .sorted()
                 .toList();

@@ -40,11 +40,11 @@ public record Wish(Kind kind, List<PlayerId> players) {
     }
 
     public static Wish together(Pair pair) {
-        return new Wish(Kind.TOGETHER, List.of(pair.first(), pair.second()));
+        return new Wish(Kind.TOGETHER, pair.players());
     }
 
     public static Wish apart(Pair pair) {
-        return new Wish(Kind.APART, List.of(pair.first(), pair.second()));
+        return new Wish(Kind.APART, pair.players());
     }
 
     public static Wish mustPlay(PlayerId player) {

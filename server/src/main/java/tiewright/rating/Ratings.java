@@ -118,7 +118,7 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
                 : seen.rallies() < EXTRA_USED ? Verdict.NOT_ENOUGH_FILM : Verdict.ofChance(extra);
         return new Line(
                 Kind.CHEMISTRY,
-                List.of(pair.first(), pair.second()),
+                pair.players(),
                 extra,
                 strengths.rating(pair),
                 seen,

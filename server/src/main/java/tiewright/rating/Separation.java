@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 
@@ -55,7 +54,7 @@ final class Separation {
     }
 
     private static int[] places(Map<PlayerId, Integer> index, Pair pair) {
-        return Stream.of(pair.first(), pair.second())
+        return pair.players().stream()
                 .mapToInt(player -> Objects.requireNonNull(index.get(player)))
                 .toArray();
     }

@@ -32,7 +32,7 @@ final class Deciders {
         List<RubberNo> first = rubbers(event, exchange, pair.first());
         List<RubberNo> second = rubbers(event, exchange, pair.second());
         List<Refusal> reasons = new java.util.ArrayList<>();
-        for (PlayerId player : List.of(pair.first(), pair.second())) {
+        for (PlayerId player : pair.players()) {
             if (rubbers(event, exchange, player).isEmpty()) {
                 reasons.add(
                         Why.NO_RUBBER_PLAYED.refusal().with("player", player).with("tie", exchange.tie()));

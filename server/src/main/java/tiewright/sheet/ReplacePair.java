@@ -107,7 +107,7 @@ public record ReplacePair(
     /** In the squad, here, and not in more rubbers than the conditions allow. The order of strength is the official's. */
     private void people(Event event, Pair named, List<Refusal> faults) {
         Squad squad = new Squad(event, exchange, club);
-        for (PlayerId player : List.of(named.first(), named.second())) {
+        for (PlayerId player : named.players()) {
             squad.whyNot(player).map(why -> why.at("pair")).ifPresent(faults::add);
             List<RubberNo> in = SheetRules.rubbers(event, exchange).stream()
                     .filter(no -> no.equals(rubber) || isNamed(event, no, player))

@@ -183,6 +183,6 @@ public final class SheetRules {
     }
 
     private static List<PlayerId> players(Optional<Pair> pair) {
-        return pair.map(p -> List.of(p.first(), p.second())).orElse(List.of());
+        return pair.map(p -> p.players()).orElse(List.of());
     }
 }

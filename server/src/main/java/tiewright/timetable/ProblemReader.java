@@ -175,7 +175,7 @@ final class ProblemReader {
         return left(tie).stream()
                 .flatMap(rubber -> Optional.ofNullable(tie.opened().get(rubber)).stream())
                 .flatMap(opened -> Stream.of(Side.values()).flatMap(side -> opened.pair(side).stream()))
-                .flatMap((Pair pair) -> Stream.of(pair.first(), pair.second()))
+                .flatMap((Pair pair) -> pair.players().stream())
                 .anyMatch(player -> !seen.add(player));
     }
 

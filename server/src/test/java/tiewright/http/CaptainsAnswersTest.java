@@ -2,31 +2,18 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import tiewright.event.Actor;
-import tiewright.event.Role;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /** What a captain reads at a glance on the invented day: what else could be, against whom, and the own next rubber. */
 class CaptainsAnswersTest {
     private static final String PROPOSAL = "/captain/proposal/A-3-2";
-    private static final Served SERVED = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-
-    @BeforeAll
-    static void the_invented_event_is_served() {
-        SERVED.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
-    }
+    private static final Served SERVED = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
 
     @AfterAll
     static void stop() {

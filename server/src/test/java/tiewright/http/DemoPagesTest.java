@@ -3,7 +3,6 @@ package tiewright.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.time.Duration;
@@ -14,7 +13,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tiewright.desk.RecordCard;
 import tiewright.event.Actor;
@@ -27,8 +25,6 @@ import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 import tiewright.scoring.Score;
 import tiewright.sheet.SealSheet;
 
@@ -37,14 +33,7 @@ class DemoPagesTest {
     private static final Pattern RECEIPT =
             Pattern.compile("(?s)<p class=\"code\">([0-9a-f]{64})</p>.*?<pre[^>]*>(.*?)</pre>");
     private static final ClubId KS = ClubId.of("KS");
-    private final Served served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-
-    @BeforeEach
-    void bring_in() {
-        served.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
-    }
+    private final Served served = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
 
     @AfterEach
     void stop() {

@@ -3,7 +3,6 @@ package tiewright.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +23,6 @@ import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 import tiewright.scoring.Score;
 
 /**
@@ -44,10 +41,7 @@ class DeskReachIT {
     @BeforeEach
     void open() throws IOException {
         browser = Chromium.start();
-        served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-        served.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
+        served = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
         browser.at(served.service.url());
         screen(390, 844);
         in(Role.DESK);

@@ -1,7 +1,6 @@
 package tiewright.http;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,12 +9,9 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /**
  * Every page of every role over the demo event, in a real Chromium at the width of a phone and of a laptop: no fault that
@@ -111,10 +107,7 @@ class PagesIT {
     @BeforeEach
     void open() throws IOException {
         browser = Chromium.start();
-        served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-        served.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
+        served = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
         browser.at(served.service.url());
     }
 

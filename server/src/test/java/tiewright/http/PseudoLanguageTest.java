@@ -30,12 +30,9 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import tiewright.event.Actor;
 import tiewright.event.Event;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /**
  * Walks every page and print of the demo that a role is offered, in the pseudo-language. What a person can read there
@@ -58,14 +55,11 @@ class PseudoLanguageTest {
     private static final Pattern WORD = Pattern.compile("\\p{L}{2,}");
 
     private static final PseudoLanguage LANGUAGE = PseudoLanguage.made();
-    private static final Served SERVED = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
+    private static final Served SERVED = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
     private static final SortedMap<String, SortedSet<String>> LEFT = new TreeMap<>();
 
     @BeforeAll
     static void walk_all() {
-        SERVED.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
         List<String> names = names();
         Map<String, Guest> guests = new LinkedHashMap<>();
         guests.put("everybody", SERVED.stranger());

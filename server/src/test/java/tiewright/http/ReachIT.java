@@ -3,7 +3,6 @@ package tiewright.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -11,15 +10,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.Exchange;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.event.TieId;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /**
  * What lies how far from a thumb: taps, swipes and pixels on a phone of 390 x 844 over the invented event. The figures are the
@@ -38,10 +34,7 @@ class ReachIT {
 
     @BeforeEach
     void the_invented_event_is_served() throws IOException {
-        served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-        served.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
+        served = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
         Optional<ClubId> own = Optional.of(ClubId.of("KS"));
         links = Map.of(
                 Role.PUBLIC, served.service.url(),

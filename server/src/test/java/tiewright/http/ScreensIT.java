@@ -3,17 +3,13 @@ package tiewright.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tiewright.event.Actor;
 import tiewright.event.Role;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /** Pages of the organiser and of the hall are at most three phone screens long with their folds closed. Our own aim, no source. */
 class ScreensIT {
@@ -25,10 +21,7 @@ class ScreensIT {
 
     @BeforeEach
     void open() throws IOException {
-        served = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-        served.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
+        served = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
         browser = Chromium.start().at(served.service.url());
         browser.phone(WIDTH, HEIGHT);
         browser.enter(served.link(Role.ORGANISER, Optional.empty(), Optional.empty(), "organiser"));

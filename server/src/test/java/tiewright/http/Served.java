@@ -32,6 +32,8 @@ import tiewright.ledger.Ledger;
 import tiewright.ledger.PrivateAnswer;
 import tiewright.ledger.PrivateRequest;
 import tiewright.ledger.Request;
+import tiewright.plainfiles.EventFolder;
+import tiewright.plainfiles.ImportEvent;
 
 /** A real service on a free port over a folder of its own, with a clock that a test moves. */
 public final class Served implements AutoCloseable {
@@ -59,6 +61,15 @@ public final class Served implements AutoCloseable {
     /** Nothing has been entered. */
     public static Served empty(Instant now) {
         return new Served(now);
+    }
+
+    /** With the invented event brought in from its plain files. */
+    public static Served demo(Instant now) {
+        Served served = empty(now);
+        served.ask(
+                Actor.of(Role.ORGANISER, "test"),
+                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
+        return served;
     }
 
     /** A day that is written down, with the names of its players. */

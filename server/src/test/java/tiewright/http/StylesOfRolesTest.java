@@ -20,12 +20,8 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import tiewright.event.Actor;
 import tiewright.event.Role;
-import tiewright.plainfiles.EventFolder;
-import tiewright.plainfiles.ImportEvent;
 
 /** Each role loads the rules of what stands on its pages: no class is drawn by a stylesheet that the page does not ask for. */
 class StylesOfRolesTest {
@@ -38,14 +34,7 @@ class StylesOfRolesTest {
     /** So many pages of one kind for one role. */
     private static final int OF_A_KIND = 3;
 
-    private static final Served SERVED = Served.empty(Instant.parse("2026-11-28T10:52:00Z"));
-
-    @BeforeAll
-    static void the_invented_event_is_served() {
-        SERVED.ask(
-                Actor.of(Role.ORGANISER, "test"),
-                ImportEvent.of(EventFolder.read(Path.of("..", "demo-data", "event"))));
-    }
+    private static final Served SERVED = Served.demo(Instant.parse("2026-11-28T10:52:00Z"));
 
     @AfterAll
     static void stop() {

@@ -80,6 +80,6 @@ final class ExpectedPairs {
     }
 
     private List<String> two(Pair pair) {
-        return SheetChange.players(pair).stream().map(names::of).toList();
+        return pair.players().stream().map(names::of).toList();
     }
 }

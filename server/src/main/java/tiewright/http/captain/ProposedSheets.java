@@ -3,7 +3,6 @@ package tiewright.http.captain;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
@@ -56,7 +55,7 @@ final class ProposedSheets {
     }
 
     private String askFirst(Pair pair) {
-        List<String> hurt = Stream.of(pair.first(), pair.second())
+        List<String> hurt = pair.players().stream()
                 .filter(inputs.hurt()::contains)
                 .map(visit.event()::name)
                 .toList();

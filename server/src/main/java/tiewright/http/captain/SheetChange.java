@@ -44,8 +44,8 @@ record SheetChange(Words words, GivenNames names) {
     }
 
     private Optional<String> swap(List<Pair> old, List<Pair> now) {
-        for (PlayerId one : players(old.get(0))) {
-            for (PlayerId other : players(old.get(1))) {
+        for (PlayerId one : old.get(0).players()) {
+            for (PlayerId other : old.get(1).players()) {
                 if (now.get(0).equals(Pair.of(old.get(0).partnerOf(one), other))
                         && now.get(1).equals(Pair.of(old.get(1).partnerOf(other), one))) {
                     return Optional.of(words.say("page-captain.swap", "one", names.of(one), "other", names.of(other)));
@@ -56,7 +56,7 @@ record SheetChange(Words words, GivenNames names) {
     }
 
     private Optional<String> instead(RubberNo rubber, Pair old, Pair now) {
-        for (PlayerId out : players(old)) {
+        for (PlayerId out : old.players()) {
             if (now.has(old.partnerOf(out))) {
                 return Optional.of(words.say(
                         "page-captain.one-for-another",
@@ -79,12 +79,8 @@ record SheetChange(Words words, GivenNames names) {
                     "rubber",
                     line.rubber(),
                     "pair",
-                    line.pair().map(pair -> names.of(players(pair))).orElse(words.say("page-captain.no-pair"))));
+                    line.pair().map(pair -> names.of(pair.players())).orElse(words.say("page-captain.no-pair"))));
         }
         return String.join("; ", said);
-    }
-
-    static List<PlayerId> players(Pair pair) {
-        return List.of(pair.first(), pair.second());
     }
 }

@@ -46,9 +46,8 @@ public final class SheetFields {
     public static Map<RubberNo, List<PlayerId>> chosen(Sheet sheet) {
         Map<RubberNo, List<PlayerId>> chosen = new LinkedHashMap<>();
         sheet.pairs()
-                .forEach((rubber, pair) -> chosen.put(
-                        rubber,
-                        pair.map(two -> List.of(two.first(), two.second())).orElse(List.of())));
+                .forEach((rubber, pair) ->
+                        chosen.put(rubber, pair.map(two -> two.players()).orElse(List.of())));
         return chosen;
     }
 

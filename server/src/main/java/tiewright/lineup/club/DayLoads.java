@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -114,7 +113,7 @@ public final class DayLoads {
     }
 
     private void note(Pair pair, Optional<Instant> ended) {
-        for (PlayerId player : List.of(pair.first(), pair.second())) {
+        for (PlayerId player : pair.players()) {
             rubbers.merge(player, 1, Integer::sum);
             ended.ifPresent(at -> last.merge(player, at, (one, other) -> one.isAfter(other) ? one : other));
         }

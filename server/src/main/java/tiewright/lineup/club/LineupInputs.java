@@ -197,7 +197,7 @@ public record LineupInputs(
                                 .score(rubber)
                                 .filter(score -> score.how() == stopped)
                                 .isPresent()) {
-                            opened.pair(side).ifPresent(pair -> retired.addAll(List.of(pair.first(), pair.second())));
+                            opened.pair(side).ifPresent(pair -> retired.addAll(pair.players()));
                         }
                     }));
         }

@@ -102,7 +102,7 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
             if (line[rubber] != Board.EMPTY) {
                 Pair pair = board.pairs().get(line[rubber]);
                 double half = slope(board, line, rubber) / 2; // a pair is as strong as the mean of its two
-                for (PlayerId player : List.of(pair.first(), pair.second())) {
+                for (PlayerId player : pair.players()) {
                     rubbers[players.indexOf(player)]++;
                     slopes[players.indexOf(player)] += half;
                 }

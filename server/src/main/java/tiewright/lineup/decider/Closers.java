@@ -43,9 +43,8 @@ public final class Closers {
                         .reversed()
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
-        pairs.forEach(pair -> List.of(pair.first(), pair.second()).stream()
-                .filter(one -> !players.contains(one))
-                .forEach(players::add));
+        pairs.forEach(pair ->
+                pair.players().stream().filter(one -> !players.contains(one)).forEach(players::add));
         this.first =
                 pairs.stream().mapToInt(pair -> players.indexOf(pair.first())).toArray();
         this.second =

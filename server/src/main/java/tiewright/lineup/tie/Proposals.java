@@ -196,8 +196,7 @@ public final class Proposals {
     private Reason keepFresh(Pair pair, int[] line) {
         List<PlayerId> named = board.sheet(line).players();
         boolean heldBack = !named.contains(pair.first()) && !named.contains(pair.second());
-        return Reason.of(heldBack ? "decider-held-back" : "decider-keep-fresh")
-                .with("players", List.of(pair.first(), pair.second()));
+        return Reason.of(heldBack ? "decider-held-back" : "decider-keep-fresh").with("players", pair.players());
     }
 
     private Evaluation evaluate(Sheet sheet) {
