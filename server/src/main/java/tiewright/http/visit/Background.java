@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -37,7 +38,9 @@ public final class Background implements AutoCloseable {
     /** Nobody waits any more: what goes on is stopped, what waits is not begun. */
     @Override
     public void close() {
-        unfinished.forEach(Stop::press);
+        List<Stop> all = List.copyOf(unfinished);
+        // before the first is pressed, for its end would let the next one begin
         worker.shutdownNow();
+        all.forEach(Stop::press);
     }
 }

@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import tiewright.search.Stop;
@@ -53,7 +54,8 @@ class BackgroundTest {
         background.close();
     }
 
-    @Test
+    /** Often, for what it looks at is a race: the next search must not slip in between. */
+    @RepeatedTest(300)
     void closing_presses_what_goes_on_and_begins_nothing_that_waits() throws Exception {
         Stop stop = new Stop();
         Stop waiting = new Stop();
