@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -16,40 +18,49 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The sentences of one language. English is complete, in a file for each room, {@code tiewright/wording/ROOM.properties};
  * any other language is one file, such as {@code tiewright/wording/de.properties}, and what it lacks is said in English.
- * Files are in UTF-8 and read when they are first needed.
+ * A file that somebody is still writing may lie in a folder of its own, such as {@code languages/de.properties}, named by
+ * the system property {@value #FOLDER_PROPERTY}; it comes before one that the program brings. Files are in UTF-8.
  *
  * <p>{@link Message} says how a sentence is written. A file also says how its language counts and lists: see {@code
  * language.properties}.
  */
 public final class Language {
-    public static final Language ENGLISH = new Language("en", Language.class.getClassLoader(), Optional.empty());
+    /** Names the folder of files that are tried: {@code java -Dtiewright.languages=FOLDER -jar tiewright.jar …}. */
+    public static final String FOLDER_PROPERTY = "tiewright.languages";
 
     private static final String FOLDER = "tiewright/wording/";
+    private static final Map<String, Properties> ROOMS = new ConcurrentHashMap<>();
     private static final Map<String, Language> OTHERS = new ConcurrentHashMap<>();
+
+    public static final Language ENGLISH = new Language("en", Language::ofRoom, Optional.empty());
 
     private static final Pattern TAG = Pattern.compile("[a-z]{2}");
 
     private final String tag;
-    private final ClassLoader files;
+    private final Function<String, @Nullable String> sentences;
     private final Optional<Language> otherwise;
-    private final Map<String, Properties> read = new ConcurrentHashMap<>();
     private final Map<String, Optional<Message>> messages = new ConcurrentHashMap<>();
 
-    private Language(String tag, ClassLoader files, Optional<Language> otherwise) {
+    private Language(String tag, Function<String, @Nullable String> sentences, Optional<Language> otherwise) {
         this.tag = tag;
-        this.files = files;
+        this.sentences = sentences;
         this.otherwise = otherwise;
     }
 
     /** The language of a tag; English where there is no file of it. */
     public static Language of(String tag) {
-        return !tag.equals(ENGLISH.tag) && isThere(tag)
-                ? OTHERS.computeIfAbsent(tag, one -> new Language(one, ENGLISH.files, Optional.of(ENGLISH)))
-                : ENGLISH;
+        if (tag.equals(ENGLISH.tag) || OTHERS.containsKey(tag)) {
+            return OTHERS.getOrDefault(tag, ENGLISH);
+        }
+        return sentences(tag)
+                .map(its ->
+                        OTHERS.computeIfAbsent(tag, one -> new Language(one, its::getProperty, Optional.of(ENGLISH))))
+                .orElse(ENGLISH);
     }
 
     /** English, and every language of ISO 639-1 that has a file. Looks for the files anew. */
@@ -57,17 +68,9 @@ public final class Language {
         return Stream.concat(
                         Stream.of(ENGLISH),
                         Arrays.stream(Locale.getISOLanguages())
-                                .filter(Language::hasFile)
+                                .filter(tag -> sentences(tag).isPresent())
                                 .map(Language::of))
                 .toList();
-    }
-
-    private static boolean isThere(String tag) {
-        return OTHERS.containsKey(tag) || (TAG.matcher(tag).matches() && hasFile(tag));
-    }
-
-    private static boolean hasFile(String tag) {
-        return ENGLISH.files.getResource(FOLDER + tag + ".properties") != null;
     }
 
     /** What those who speak it call it. */
@@ -134,22 +137,50 @@ public final class Language {
 
     /** Only of this language. */
     private Optional<String> text(String key) {
-        int dot = key.indexOf('.');
-        String room = dot < 0 ? key : key.substring(0, dot);
-        String file = otherwise.isPresent() ? tag : room;
-        return Optional.ofNullable(read.computeIfAbsent(file, this::file).getProperty(key));
+        return Optional.ofNullable(sentences.apply(key));
     }
 
-    private Properties file(String name) {
-        Properties sentences = new Properties();
-        try (InputStream bytes = files.getResourceAsStream(FOLDER + name + ".properties")) {
-            if (bytes != null) {
-                Reader text = new InputStreamReader(bytes, StandardCharsets.UTF_8);
-                sentences.load(text);
-            }
-            return sentences;
+    /** English, read room by room when a room first speaks. */
+    private static @Nullable String ofRoom(String key) {
+        int dot = key.indexOf('.');
+        String room = dot < 0 ? key : key.substring(0, dot);
+        return ROOMS.computeIfAbsent(room, one -> brought(one).orElseGet(Properties::new))
+                .getProperty(key);
+    }
+
+    /** The sentences of a language other than English; empty without a file of it. */
+    private static Optional<Properties> sentences(String tag) {
+        if (!TAG.matcher(tag).matches()) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(System.getProperty(FOLDER_PROPERTY))
+                .map(folder -> Path.of(folder, tag + ".properties"))
+                .filter(Files::isRegularFile)
+                .map(Language::tried)
+                .or(() -> brought(tag));
+    }
+
+    private static Properties tried(Path file) {
+        try (Reader text = Files.newBufferedReader(file)) {
+            return read(text);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    private static Optional<Properties> brought(String name) {
+        try (InputStream bytes = Language.class.getClassLoader().getResourceAsStream(FOLDER + name + ".properties")) {
+            return bytes == null
+                    ? Optional.empty()
+                    : Optional.of(read(new InputStreamReader(bytes, StandardCharsets.UTF_8)));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static Properties read(Reader text) throws IOException {
+        Properties sentences = new Properties();
+        sentences.load(text);
+        return sentences;
     }
 }

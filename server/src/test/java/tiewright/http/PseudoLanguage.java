@@ -3,17 +3,18 @@ package tiewright.http;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
-import java.nio.channels.FileChannel;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Properties;
 import java.util.stream.Stream;
+import tiewright.wording.Language;
 import tiewright.wording.Words;
 
 /**
- * A language made of the English one by putting every sentence in brackets, dropped into the folder of the languages as any
- * other would be: what stands on a page without brackets is in no bundle.
+ * A language made of the English one by putting every sentence in brackets, dropped into a folder of languages as any other
+ * would be: what stands on a page without brackets is in no bundle. The folder is this process's alone, for tests run in
+ * several.
  */
 final class PseudoLanguage implements AutoCloseable {
     /** ISO 639-1 for Volapük, which nobody ships. */
@@ -22,50 +23,49 @@ final class PseudoLanguage implements AutoCloseable {
     static final char OPENS = '⟦';
     static final char CLOSES = '⟧';
 
-    /** Held by one process at a time: the file lies where all of them look for languages. */
-    private static final Path ALONE = Path.of("target", TAG + ".lock");
+    private final Path folder;
 
-    private final Path file;
-    private final FileChannel alone;
-
-    private PseudoLanguage(Path file, FileChannel alone) {
-        this.file = file;
-        this.alone = alone;
+    private PseudoLanguage(Path folder) {
+        this.folder = folder;
     }
 
     static PseudoLanguage made() {
         try {
-            Files.createDirectories(ALONE.getParent());
-            FileChannel alone = FileChannel.open(ALONE, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            alone.lock();
-            Properties all = new Properties();
-            try (Stream<Path> rooms = Files.list(folder(Words.class))) {
-                for (Path room : rooms.filter(file -> file.toString().endsWith(".properties"))
-                        .toList()) {
-                    try (Reader text = Files.newBufferedReader(room)) {
-                        all.load(text);
-                    }
-                }
-            }
+            Properties all = english();
             all.replaceAll((key, text) ->
                     ((String) key).startsWith("language.plural.") ? text : OPENS + (String) text + CLOSES);
-            Path file = folder(PseudoLanguage.class).resolve(TAG + ".properties");
-            Files.createDirectories(file.getParent());
-            try (Writer out = Files.newBufferedWriter(file)) {
+            PseudoLanguage made = new PseudoLanguage(Files.createTempDirectory("languages"));
+            try (Writer out = Files.newBufferedWriter(made.file())) {
                 all.store(out, "made by a test");
             }
-            return new PseudoLanguage(file, alone);
-        } catch (IOException | java.net.URISyntaxException failure) {
+            System.setProperty(Language.FOLDER_PROPERTY, made.folder.toString());
+            return made;
+        } catch (IOException | URISyntaxException failure) {
             throw new IllegalStateException(failure);
         }
     }
 
-    private static Path folder(Class<?> beside) throws java.net.URISyntaxException {
-        return Path.of(beside.getProtectionDomain()
+    private static Properties english() throws IOException, URISyntaxException {
+        Properties all = new Properties();
+        Path rooms = Path.of(Words.class
+                        .getProtectionDomain()
                         .getCodeSource()
                         .getLocation()
                         .toURI())
                 .resolve("tiewright/wording");
+        try (Stream<Path> files = Files.list(rooms)) {
+            for (Path room : files.filter(file -> file.toString().endsWith(".properties"))
+                    .toList()) {
+                try (Reader text = Files.newBufferedReader(room)) {
+                    all.load(text);
+                }
+            }
+        }
+        return all;
+    }
+
+    private Path file() {
+        return folder.resolve(TAG + ".properties");
     }
 
     /** The text without what stands in brackets. */
@@ -84,9 +84,10 @@ final class PseudoLanguage implements AutoCloseable {
 
     @Override
     public void close() {
+        System.clearProperty(Language.FOLDER_PROPERTY);
         try {
-            Files.deleteIfExists(file);
-            alone.close();
+            Files.deleteIfExists(file());
+            Files.deleteIfExists(folder);
         } catch (IOException failure) {
             throw new IllegalStateException(failure);
         }
