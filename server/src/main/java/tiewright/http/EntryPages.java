@@ -54,12 +54,12 @@ final class EntryPages implements Page {
                     GONE,
                     Screen.of(
                             "failure",
-                            visit.words().say("page-service.this-link-no-longer-holds"),
+                            visit.say("page-service.this-link-no-longer-holds"),
                             new EmptyPlace(
-                                    visit.words().say("page-service.the-personal-link-was-replaced"),
-                                    visit.words().say("page-service.ask-the-organiser-for-a"),
+                                    visit.say("page-service.the-personal-link-was-replaced"),
+                                    visit.say("page-service.ask-the-organiser-for-a"),
                                     "/",
-                                    visit.words().say("page-service.what-is-on-now"))));
+                                    visit.say("page-service.what-is-on-now"))));
             return;
         }
         if (isAsked(visit, link.get())) {
@@ -102,17 +102,17 @@ final class EntryPages implements Page {
     private static Screen askFirst(Visit visit, Link link) {
         return Screen.of(
                 "work",
-                visit.words().say("page-service.open-this-link"),
+                visit.say("page-service.open-this-link"),
                 new WorkView(
                         Refusal.NONE,
-                        new NavLink("/", visit.words().say("page-service.what-is-on-now"), false),
-                        List.of(visit.words().say("page-service.it-came-from-elsewhere", "label", link.label())),
+                        new NavLink("/", visit.say("page-service.what-is-on-now"), false),
+                        List.of(visit.say("page-service.it-came-from-elsewhere", "label", link.label())),
                         List.of(WorkView.Section.of("enter", "")
                                 .with(new WorkView.WorkForm(
                                         "enter",
                                         visit.ctx().path(),
                                         List.of(),
-                                        List.of(Button.main(visit.words().say("page-service.open-it"))))))));
+                                        List.of(Button.main(visit.say("page-service.open-it"))))))));
     }
 
     /** Asked at every hand-over, so that the log names a person and not a table. */

@@ -83,10 +83,10 @@ final class Failures {
     private static EmptyPlace notFor(Door door, Visit visit) {
         if (door == Door.NOTES && visit.role() == Role.CAPTAIN) {
             return new EmptyPlace(
-                    visit.words().say("page-service.this-link-is-not-let"),
-                    visit.words().say("page-service.whoever-has-an-older-link"),
+                    visit.say("page-service.this-link-is-not-let"),
+                    visit.say("page-service.whoever-has-an-older-link"),
                     "/captain/links",
-                    visit.words().say("page-service.the-links-of-my-club"));
+                    visit.say("page-service.the-links-of-my-club"));
         }
         return place(
                 door == Door.ANYBODY

@@ -29,7 +29,7 @@ final class LanguagePage implements Page {
                 .templates()
                 .languages()
                 .of(visit.path("language"))
-                .orElseThrow(() -> new NotFound(visit.words().say("frame.no-such-language")));
+                .orElseThrow(() -> new NotFound(visit.say("frame.no-such-language")));
         Cookie cookie = new Cookie(Spoken.COOKIE, chosen.tag());
         cookie.setPath("/");
         cookie.setHttpOnly(true);

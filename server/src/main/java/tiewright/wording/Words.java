@@ -99,6 +99,11 @@ public final class Words {
         return sentence(code, data);
     }
 
+    /** The same for a viewer of whom no other words are wanted. */
+    public static String say(VisibleEvent event, String code, Object... namesAndValues) {
+        return of(event).say(code, namesAndValues);
+    }
+
     /** 26 December 2026. */
     public String date(LocalDate day) {
         return day("language.date", day);

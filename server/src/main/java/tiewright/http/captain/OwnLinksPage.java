@@ -9,11 +9,10 @@ import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
-import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
-import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
@@ -49,7 +48,7 @@ final class OwnLinksPage implements Page {
         Link link = visit.event().links().stream()
                 .filter(one -> press.length == 2 && one.name().equals(press[1]))
                 .findFirst()
-                .orElseThrow(() -> new NotFound(visit.words().say("page-captain.no-such-link-of-yours")));
+                .orElseThrow(() -> new NotFound(visit.say("page-captain.no-such-link-of-yours")));
         switch (press[0]) {
             case "let-in" -> attempt(visit, form, new LetLinkIn(link.name()));
             case "replace" -> {
@@ -58,7 +57,7 @@ final class OwnLinksPage implements Page {
                 slips.make(form, tried -> screen(visit, tried));
             }
             default -> {
-                if (isOwn(visit, link)) {
+                if (OwnLinkTables.isOwn(visit, link)) {
                     form.fault(Refusal.of("form.own-link").with("link", link.name()));
                 }
                 attempt(visit, form, new RevokeLink(link.name()));
@@ -82,9 +81,8 @@ final class OwnLinksPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         boolean letIn = visit.event().isLetIn();
-        List<String> intro = new ArrayList<>(List.of(
-                visit.words().say("page-captain.what-links-show"),
-                visit.words().say("page-captain.who-made-them-knows")));
+        List<String> intro = new ArrayList<>(
+                List.of(visit.say("page-captain.what-links-show"), visit.say("page-captain.who-made-them-knows")));
         if (!letIn) {
             intro.add(0, waits(visit));
         }
@@ -94,11 +92,10 @@ final class OwnLinksPage implements Page {
             sections.add(making(visit, Fields.of(MAKE, tried)));
         }
         ended(visit).ifPresent(sections::add);
-        NavLink back = new NavLink("/captain", visit.words().say("page-captain.back-to-my-ties"), false);
+        NavLink back = new NavLink("/captain", visit.say("page-captain.back-to-my-ties"), false);
         return Screen.of(
                 "work",
-                visit.words()
-                        .say("page-captain.links-of-club", "club", visit.event().clubName(visit.club())),
+                visit.say("page-captain.links-of-club", "club", visit.event().clubName(visit.club())),
                 new WorkView(tried.refusal(), back, intro, sections));
     }
 
@@ -108,143 +105,78 @@ final class OwnLinksPage implements Page {
         return visit.visitor()
                 .link()
                 .flatMap(links::letInBy)
-                .map(at -> visit.words()
-                        .say(
-                                "page-captain.nobody-older-is-left",
-                                "at",
-                                HallClock.said(visit.event().clock(at))))
-                .orElseGet(() -> visit.words().say("page-captain.an-older-link-lets-in"));
+                .map(at -> visit.say(
+                        "page-captain.nobody-older-is-left",
+                        "at",
+                        HallClock.said(visit.event().clock(at))))
+                .orElseGet(() -> visit.say("page-captain.an-older-link-lets-in"));
     }
 
     private static WorkView.Section inUse(Visit visit, boolean letIn) {
         List<Link> links =
                 visit.event().links().stream().filter(link -> !link.revoked()).toList();
-        List<Button> buttons = new ArrayList<>();
-        for (Link link : links) {
-            boolean waiting = link.role() == Role.CAPTAIN && link.life().letIn().isEmpty();
-            if (waiting) {
-                buttons.add(press(
-                        Button.main(visit.words().say("page-captain.let-in", "link", link.name())), "let-in", link));
-            }
-            if (!isOwn(visit, link)) {
-                buttons.add(
-                        press(Button.stop(visit.words().say("page-captain.end", "link", link.name())), "end", link));
-            }
-            if (link.role() == Role.CAPTAIN) {
-                buttons.add(press(
-                        Button.other(visit.words().say("page-captain.replace", "link", link.name())), "replace", link));
-            }
-        }
-        WorkView.Section section = WorkView.Section.of("in-use", visit.words().say("page-captain.links-in-use"))
-                .with(table(visit, "links-in-use", links));
+        List<Button> buttons =
+                links.stream().flatMap(link -> buttons(visit, link).stream()).toList();
+        WorkView.Section section = WorkView.Section.of("in-use", visit.say("page-captain.links-in-use"))
+                .with(OwnLinkTables.of(visit, "links-in-use", links));
         return letIn ? section.with(new WorkView.WorkForm(CHANGE, HERE + "/" + CHANGE, List.of(), buttons)) : section;
+    }
+
+    private static List<Button> buttons(Visit visit, Link link) {
+        List<Button> buttons = new ArrayList<>();
+        if (link.role() == Role.CAPTAIN && link.life().letIn().isEmpty()) {
+            buttons.add(press(Button.main(visit.say("page-captain.let-in", "link", link.name())), "let-in", link));
+        }
+        if (!OwnLinkTables.isOwn(visit, link)) {
+            buttons.add(press(Button.stop(visit.say("page-captain.end", "link", link.name())), "end", link));
+        }
+        if (link.role() == Role.CAPTAIN) {
+            buttons.add(press(Button.other(visit.say("page-captain.replace", "link", link.name())), "replace", link));
+        }
+        return buttons;
     }
 
     private static Button press(Button button, String what, Link link) {
         return button.sending("press", what + " " + link.name());
     }
 
-    private static boolean isOwn(Visit visit, Link link) {
-        return visit.viewer().link().filter(link.name()::equals).isPresent();
-    }
-
     private static Optional<WorkView.Section> ended(Visit visit) {
         List<Link> links = visit.event().links().stream().filter(Link::revoked).toList();
         return links.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WorkView.Section.of("ended", visit.words().say("page-captain.links-ended"))
-                        .with(table(visit, "links-ended", links)));
-    }
-
-    private static ReasonTable table(Visit visit, String id, List<Link> links) {
-        List<ReasonTable.Column> columns = List.of(
-                new ReasonTable.Column(visit.words().say("page-captain.link"), false),
-                new ReasonTable.Column(visit.words().say("page-captain.for-whom"), false),
-                new ReasonTable.Column(visit.words().say("page-captain.made"), false),
-                new ReasonTable.Column(visit.words().say("page-captain.how-it-stands"), false));
-        List<ReasonTable.Row> rows = links.stream()
-                .map(link -> ReasonTable.Row.of(List.of(
-                        ReasonTable.Cell.of(link.name()),
-                        ReasonTable.Cell.of(whom(visit, link)),
-                        ReasonTable.Cell.of(said(visit, link.life().made())),
-                        ReasonTable.Cell.of(state(visit, link)))))
-                .toList();
-        return new ReasonTable(id, visit.words().say("page-captain.who-did-what"), columns, rows, "");
-    }
-
-    private static String whom(Visit visit, Link link) {
-        return visit.words()
-                .say(
-                        "page-captain.whose-and-what",
-                        "whom",
-                        LinkSlips.whom(visit.event(), link.club(), link.player(), link.label()),
-                        "may",
-                        LinkSlips.may(visit.words(), link.role()));
-    }
-
-    private static String state(Visit visit, Link link) {
-        Link.Life life = link.life();
-        if (life.ended().isPresent()) {
-            return visit.words()
-                    .say("page-captain.ended", "act", said(visit, life.ended().get()));
-        }
-        if (isOwn(visit, link)) {
-            return visit.words().say("page-captain.this-one");
-        }
-        if (link.role() != Role.CAPTAIN) {
-            return visit.words().say("page-captain.in-use");
-        }
-        return life.letIn()
-                .map(act -> act.equals(life.made())
-                        ? visit.words().say("page-captain.in-use")
-                        : visit.words().say("page-captain.was-let-in", "act", said(visit, act)))
-                .orElseGet(() -> visit.words().say("page-captain.waits"));
-    }
-
-    private static String said(Visit visit, Link.Act act) {
-        return visit.words()
-                .say(
-                        "page-captain.act",
-                        "at",
-                        HallClock.said(visit.event().clock(act.at())),
-                        "role",
-                        act.by().role().code(),
-                        "by",
-                        act.by().name());
+                : Optional.of(WorkView.Section.of("ended", visit.say("page-captain.links-ended"))
+                        .with(OwnLinkTables.of(visit, "links-ended", links)));
     }
 
     private static WorkView.Section making(Visit visit, Fields fields) {
-        VisibleEvent event = visit.event();
-        List<Option> roles = List.of(Role.CAPTAIN, Role.PLAYER).stream()
-                .map(role -> Option.of(role.code(), LinkSlips.may(visit.words(), role), false))
-                .toList();
-        List<Option> players = event.squad(visit.club()).stream()
-                .map(player -> Option.of(player.id().code(), event.name(player.id()), false))
-                .toList();
         return WorkView.Section.of(
-                        MAKE,
-                        visit.words().say("page-captain.make-a-link"),
-                        visit.words().say("page-captain.nobody-else-sees-it"))
+                        MAKE, visit.say("page-captain.make-a-link"), visit.say("page-captain.nobody-else-sees-it"))
                 .with(new WorkView.WorkForm(
                         MAKE,
                         HERE + "/" + MAKE,
-                        List.of(
-                                fields.select(
-                                        "role",
-                                        visit.words().say("page-captain.what-it-may-do"),
-                                        visit.words().say("page-captain.choose"),
-                                        "",
-                                        roles),
-                                fields.select(
-                                        "player",
-                                        visit.words().say("page-captain.for-which-player"),
-                                        visit.words().say("page-captain.nobody-in-particular"),
-                                        "",
-                                        players),
-                                fields.line("label", visit.words().say("page-captain.label"), "")
-                                        .withMaxLength(60)
-                                        .withHint(visit.words().say("page-captain.label-hint"))
-                                        .mustBeFilled()),
-                        List.of(Button.other(visit.words().say("page-captain.make-this-link")))));
+                        asked(visit, fields),
+                        List.of(Button.other(visit.say("page-captain.make-this-link")))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
+        List<Option> roles = List.of(Role.CAPTAIN, Role.PLAYER).stream()
+                .map(role -> Option.of(role.code(), LinkSlips.may(visit.words(), role), false))
+                .toList();
+        List<Option> players = visit.event().squad(visit.club()).stream()
+                .map(player -> Option.of(player.id().code(), visit.event().name(player.id()), false))
+                .toList();
+        return List.of(
+                fields.select(
+                        "role", visit.say("page-captain.what-it-may-do"), visit.say("page-captain.choose"), "", roles),
+                fields.select(
+                        "player",
+                        visit.say("page-captain.for-which-player"),
+                        visit.say("page-captain.nobody-in-particular"),
+                        "",
+                        players),
+                fields.line("label", visit.say("page-captain.label"), "")
+                        .withMaxLength(60)
+                        .withHint(visit.say("page-captain.label-hint"))
+                        .mustBeFilled());
     }
 }

@@ -57,11 +57,10 @@ final class Callables {
 
     Press press(One one, String court) {
         return Press.form(
-                visit.words()
-                        .say(
-                                one.rubber().isDecider() ? "page-desk.call-the-decider" : "page-desk.call-rubber",
-                                "rubber",
-                                one.rubber()),
+                visit.say(
+                        one.rubber().isDecider() ? "page-desk.call-the-decider" : "page-desk.call-rubber",
+                        "rubber",
+                        one.rubber()),
                 words.rubber(one.tie(), one.rubber()).what(),
                 DeskTiePages.of(one.tie()) + "/call",
                 List.of(

@@ -38,19 +38,19 @@ final class Calls {
                 .sorted(TextOrder.NUMBERS_BY_VALUE)
                 .map(court -> Option.of(
                         court,
-                        Words.of(event).say("page-desk.court", "court", court),
+                        Words.say(event, "page-desk.court", "court", court),
                         next.court().filter(court::equals).isPresent()))
                 .toList();
         return ActionForm.of(
                         "call-" + tie.id() + "-" + next.rubber(),
                         "/desk/tie/" + tie.id() + "/call",
                         "",
-                        Button.main(Words.of(event).say("page-desk.call-to-court")))
+                        Button.main(Words.say(event, "page-desk.call-to-court")))
                 .sending("rubber", next.rubber().toString())
                 .asking(SelectField.of(
                         field(tie, next.rubber()),
-                        Words.of(event).say("page-desk.to-2", "rubber", TieViews.rubber(next.rubber())),
-                        Words.of(event).say("page-desk.choose-a-court"),
+                        Words.say(event, "page-desk.to-2", "rubber", TieViews.rubber(next.rubber())),
+                        Words.say(event, "page-desk.choose-a-court"),
                         courts));
     }
 
@@ -59,7 +59,7 @@ final class Calls {
         Form form = visit.form();
         RubberNo rubber = form.maybe("rubber")
                 .flatMap(RubberNo::parse)
-                .orElseThrow(() -> new NotFound(visit.words().say("page-desk.this-form-names-no-rubber")));
+                .orElseThrow(() -> new NotFound(visit.say("page-desk.this-form-names-no-rubber")));
         String court = form.mustText(field(tie, rubber));
         visit.attempt(form, () -> new CallToCourt(tie.id(), rubber, court), DeskPage.HERE, again);
     }

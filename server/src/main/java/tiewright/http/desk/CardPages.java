@@ -38,14 +38,13 @@ final class CardPages implements Page {
         routes.get(
                 Door.CARDS,
                 "/cards",
-                visit -> visit.show(
-                        Screen.of("cards", visit.words().say("page-desk.enter-a-card"), all(visit.event()))));
+                visit -> visit.show(Screen.of("cards", visit.say("page-desk.enter-a-card"), all(visit.event()))));
         routes.get(
                 Door.CARDS_OR_CAPTAIN,
                 "/cards/{tie}",
                 visit -> visit.show(Screen.of(
                         "tieCards",
-                        visit.words().say("page-desk.card", "tie", new TieViews(visit.event()).title(visit.tie())),
+                        visit.say("page-desk.card", "tie", new TieViews(visit.event()).title(visit.tie())),
                         cards(visit, visit.tie()))));
         routes.get(
                 Door.CARDS_OR_CAPTAIN, "/cards/{tie}/{rubber}", visit -> visit.show(form(visit, false, Tried.NOTHING)));
@@ -61,13 +60,11 @@ final class CardPages implements Page {
         return new CardsView(
                 ties.stream()
                         .filter(event::goesOn)
-                        .map(tie -> views.line(
-                                tie, "/cards/" + tie.id(), Words.of(event).say("page-desk.enter")))
+                        .map(tie -> views.line(tie, "/cards/" + tie.id(), Words.say(event, "page-desk.enter")))
                         .toList(),
                 ties.stream()
                         .filter(tie -> !event.goesOn(tie))
-                        .map(tie -> views.line(
-                                tie, "/cards/" + tie.id(), Words.of(event).say("page-desk.look")))
+                        .map(tie -> views.line(tie, "/cards/" + tie.id(), Words.say(event, "page-desk.look")))
                         .toList());
     }
 

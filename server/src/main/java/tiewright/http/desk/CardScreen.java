@@ -78,15 +78,14 @@ final class CardScreen {
         Card card = tie.card(rubber);
         return card.standing() != Card.Standing.HELD
                 ? ""
-                : visit.words()
-                        .say(
-                                "page-desk.readings-differ",
-                                "readings",
-                                card.inForce().stream()
-                                        .map(Card.Entry::games)
-                                        .distinct()
-                                        .map(TieViews::score)
-                                        .collect(Collectors.joining(" / ")));
+                : visit.say(
+                        "page-desk.readings-differ",
+                        "readings",
+                        card.inForce().stream()
+                                .map(Card.Entry::games)
+                                .distinct()
+                                .map(TieViews::score)
+                                .collect(Collectors.joining(" / ")));
     }
 
     private CardFormView.Side side(Side side) {
@@ -96,14 +95,14 @@ final class CardScreen {
                 club,
                 words.pair(side).orElse(""),
                 words.won(side),
-                visit.words().say("page-desk.won-record", "who", club, "score", "{score}"));
+                visit.say("page-desk.won-record", "who", club, "score", "{score}"));
     }
 
     private TextField reason() {
         return TextField.of(
                         "reason",
                         TextField.Kind.LINE,
-                        visit.words().say("page-desk.what-the-card-shows-and"),
+                        visit.say("page-desk.what-the-card-shows-and"),
                         tried.value("reason", ""))
                 .withError(tried.error("reason"))
                 .mustBeFilled()
@@ -126,15 +125,14 @@ final class CardScreen {
     private String retired(List<Score> games, How how) {
         RetirementScore chosen = visit.event().conditions().retirementScore();
         String ways = visit.ask(Answers::new).retirements(rubber, games, how).entrySet().stream()
-                .map(way -> visit.words()
-                        .say(
-                                way.getKey() == chosen ? "page-desk.counts-by-the-conditions" : "page-desk.counts",
-                                "way",
-                                visit.words().say(Objects.requireNonNull(RETIRED.get(way.getKey()))),
-                                "score",
-                                TieViews.score(way.getValue())))
+                .map(way -> visit.say(
+                        way.getKey() == chosen ? "page-desk.counts-by-the-conditions" : "page-desk.counts",
+                        "way",
+                        visit.say(Objects.requireNonNull(RETIRED.get(way.getKey()))),
+                        "score",
+                        TieViews.score(way.getValue())))
                 .collect(Collectors.joining("; "));
-        return ways.isEmpty() ? "" : visit.words().say("page-desk.how-it-counts", "ways", ways);
+        return ways.isEmpty() ? "" : visit.say("page-desk.how-it-counts", "ways", ways);
     }
 
     /** @param shown what the card shows: of a rubber that was given up, not what it counts for */

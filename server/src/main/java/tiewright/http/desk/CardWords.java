@@ -122,6 +122,6 @@ final class CardWords {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

@@ -65,15 +65,14 @@ final class CheckInPage implements Page {
                 .count();
         return Screen.of(
                 "checkIn",
-                visit.words().say("page-desk.check-in"),
+                visit.say("page-desk.check-in"),
                 new CheckInView(
-                        visit.words()
-                                .say(
-                                        "page-desk.of-here",
-                                        "here",
-                                        here,
-                                        "squad",
-                                        event.players().size()),
+                        visit.say(
+                                "page-desk.of-here",
+                                "here",
+                                here,
+                                "squad",
+                                event.players().size()),
                         clubs,
                         tried.refusal()));
     }
@@ -87,8 +86,8 @@ final class CheckInPage implements Page {
         return new CheckInView.Club(
                 club.id().code(),
                 club.name(),
-                visit.words().say("page-desk.of-here", "here", here, "squad", squad.size()),
-                asked ? visit.words().say(here == 0 ? "page-desk.all-here" : "page-desk.the-others-too") : "",
+                visit.say("page-desk.of-here", "here", here, "squad", squad.size()),
+                asked ? visit.say(here == 0 ? "page-desk.all-here" : "page-desk.the-others-too") : "",
                 squad.stream().map(player -> line(visit, event, player)).toList());
     }
 
@@ -96,16 +95,16 @@ final class CheckInPage implements Page {
     private static CheckInView.Line line(Visit visit, VisibleEvent event, Player player) {
         boolean here = player.checkedInAt().isPresent();
         State state = player.checkedInAt()
-                .map(at -> new State(
-                        Mark.KEPT, visit.words().say("page-desk.here-since", "at", HallClock.said(event.clock(at)))))
+                .map(at ->
+                        new State(Mark.KEPT, visit.say("page-desk.here-since", "at", HallClock.said(event.clock(at)))))
                 .orElseGet(() -> player.absent()
-                        ? new State(Mark.STOP, visit.words().say("page-desk.not-here-2"))
-                        : new State(Mark.PLAIN, visit.words().say("page-desk.not-asked-yet")));
+                        ? new State(Mark.STOP, visit.say("page-desk.not-here-2"))
+                        : new State(Mark.PLAIN, visit.say("page-desk.not-asked-yet")));
         return new CheckInView.Line(
                 player.id().code(),
                 event.name(player.id()),
                 state,
                 here ? "no" : "yes",
-                visit.words().say(here ? "page-desk.press-not-here" : "page-desk.press-here"));
+                visit.say(here ? "page-desk.press-not-here" : "page-desk.press-here"));
     }
 }

@@ -33,7 +33,7 @@ final class ClockPage implements Page {
         routes.get(
                 Door.DESK,
                 HERE,
-                visit -> visit.show(Screen.of("work", visit.words().say("page-desk.what-time-is-it"), view(visit))));
+                visit -> visit.show(Screen.of("work", visit.say("page-desk.what-time-is-it"), view(visit))));
         routes.post(Door.DESK, HERE, ClockPage::answer);
     }
 
@@ -50,7 +50,7 @@ final class ClockPage implements Page {
     private static WorkView view(Visit visit) {
         return new WorkView(
                 Refusal.NONE,
-                new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false),
+                new NavLink("/desk", visit.say("page-desk.back-to-the-desk"), false),
                 List.of(),
                 List.of(visit.hall()
                         .clock()
@@ -59,37 +59,32 @@ final class ClockPage implements Page {
                         .orElseGet(() -> WorkView.Section.of(
                                 FORM,
                                 "",
-                                visit.words()
-                                        .say(
-                                                "page-desk.it-is-in-the-hall",
-                                                "instant",
-                                                said(visit, visit.hall().clock().instant()))))));
+                                visit.say(
+                                        "page-desk.it-is-in-the-hall",
+                                        "instant",
+                                        said(visit, visit.hall().clock().instant()))))));
     }
 
     private static WorkView.Section asked(Visit visit, WitnessedClock.Doubt doubt) {
         return WorkView.Section.of(
                         FORM,
-                        visit.words().say("page-desk.which-time-is-right"),
-                        visit.words()
-                                .say(
-                                        "page-desk.the-computers-clock-says-by",
-                                        "machine",
-                                        said(visit, doubt.machine()),
-                                        "counted",
-                                        said(visit, doubt.counted())),
-                        visit.words()
-                                .say("page-desk.until-somebody-says-which-is", "stoodAt", said(visit, doubt.stoodAt())),
-                        visit.words().say("page-desk.look-at-a-clock-on"))
+                        visit.say("page-desk.which-time-is-right"),
+                        visit.say(
+                                "page-desk.the-computers-clock-says-by",
+                                "machine",
+                                said(visit, doubt.machine()),
+                                "counted",
+                                said(visit, doubt.counted())),
+                        visit.say("page-desk.until-somebody-says-which-is", "stoodAt", said(visit, doubt.stoodAt())),
+                        visit.say("page-desk.look-at-a-clock-on"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         List.of(),
                         List.of(
-                                Button.other(visit.words()
-                                                .say("page-desk.it-is-2", "machine", said(visit, doubt.machine())))
+                                Button.other(visit.say("page-desk.it-is-2", "machine", said(visit, doubt.machine())))
                                         .sending(RIGHT, MACHINE),
-                                Button.other(visit.words()
-                                                .say("page-desk.it-is", "counted", said(visit, doubt.counted())))
+                                Button.other(visit.say("page-desk.it-is", "counted", said(visit, doubt.counted())))
                                         .sending(RIGHT, COUNTED))));
     }
 

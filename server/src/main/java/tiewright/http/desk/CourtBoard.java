@@ -197,6 +197,6 @@ final class CourtBoard {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

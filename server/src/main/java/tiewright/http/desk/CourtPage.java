@@ -43,18 +43,18 @@ final class CourtPage implements Page {
         Court court = visit.event().courts().stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new NotFound(visit.words().say("page-desk.there-is-no-court", "court", name)));
+                .orElseThrow(() -> new NotFound(visit.say("page-desk.there-is-no-court", "court", name)));
         List<Section> sections = new ArrayList<>(on(visit, court));
         sections.addAll(calls(visit, court));
         if (sections.isEmpty()) {
-            sections.add(Section.of("nothing", "", visit.words().say("page-desk.nothing-waits-to-be-called")));
+            sections.add(Section.of("nothing", "", visit.say("page-desk.nothing-waits-to-be-called")));
         }
         return Screen.of(
                 "work",
-                visit.words().say("page-desk.court", "court", name),
+                visit.say("page-desk.court", "court", name),
                 new WorkView(
                         Refusal.NONE,
-                        new NavLink(DeskPage.HERE, visit.words().say("page-desk.back-to-the-desk"), false),
+                        new NavLink(DeskPage.HERE, visit.say("page-desk.back-to-the-desk"), false),
                         List.of(),
                         sections));
     }
@@ -87,11 +87,11 @@ final class CourtPage implements Page {
                         TextField.of(
                                         "call-back-reason",
                                         TextField.Kind.LINE,
-                                        visit.words().say("page-desk.why"),
-                                        visit.words().say("page-desk.called-by-mistake"))
+                                        visit.say("page-desk.why"),
+                                        visit.say("page-desk.called-by-mistake"))
                                 .mustBeFilled()
                                 .withMaxLength(300)),
-                List.of(Button.other(visit.words().say("page-desk.free-this-court"))));
+                List.of(Button.other(visit.say("page-desk.free-this-court"))));
     }
 
     private static List<Section> calls(Visit visit, Court court) {
@@ -102,8 +102,8 @@ final class CourtPage implements Page {
         return callables.all().stream()
                 .map(one -> {
                     Press press = callables.press(one, court.name());
-                    Button call = Button.main(
-                            visit.words().say("page-desk.call-to", "rubber", one.rubber(), "court", court.name()));
+                    Button call =
+                            Button.main(visit.say("page-desk.call-to", "rubber", one.rubber(), "court", court.name()));
                     return Section.of("call-" + one.tie().id() + "-" + one.rubber(), press.whole())
                             .with(new WorkForm("call", press.path(), List.copyOf(press.sent()), List.of(call)));
                 })

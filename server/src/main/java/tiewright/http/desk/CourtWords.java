@@ -113,6 +113,6 @@ final class CourtWords {
     }
 
     private String say(String code, Object... facts) {
-        return Words.of(event).say(code, facts);
+        return Words.say(event, code, facts);
     }
 }

@@ -100,7 +100,7 @@ final class DayRun {
                     case RUNNING -> "page-desk.bar-running";
                     case TO_COME, LOST -> "page-desk.bar-to-come";
                 };
-        return visit.words().say(code, "tie", views.title(tie), "at", HallClock.said(LocalTime.MIN.plusMinutes(from)));
+        return visit.say(code, "tie", views.title(tie), "at", HallClock.said(LocalTime.MIN.plusMinutes(from)));
     }
 
     private Optional<Instant> ended(Tie tie) {
@@ -137,17 +137,16 @@ final class DayRun {
         int behind = late.stream().mapToInt(DayRun::lag).max().orElse(0);
         List<LocalTime> ends = likelyEnd();
         if (ends.isEmpty()) {
-            return visit.words().say("page-desk.no-tie-to-come");
+            return visit.say("page-desk.no-tie-to-come");
         }
-        return visit.words()
-                .say(
-                        behind == 0 ? "page-desk.day-on-time" : "page-desk.day-behind",
-                        "minutes",
-                        behind,
-                        "from",
-                        HallClock.said(ends.get(0)),
-                        "to",
-                        HallClock.said(ends.get(1)));
+        return visit.say(
+                behind == 0 ? "page-desk.day-on-time" : "page-desk.day-behind",
+                "minutes",
+                behind,
+                "from",
+                HallClock.said(ends.get(0)),
+                "to",
+                HallClock.said(ends.get(1)));
     }
 
     private static int lag(Expected one) {

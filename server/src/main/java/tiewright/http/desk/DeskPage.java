@@ -26,10 +26,7 @@ final class DeskPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(
-                Door.DESK,
-                HERE,
-                visit -> visit.show(Screen.of("desk", visit.words().say("page-desk.desk"), view(visit))));
+        routes.get(Door.DESK, HERE, visit -> visit.show(Screen.of("desk", visit.say("page-desk.desk"), view(visit))));
     }
 
     private static DeskView view(Visit visit) {
@@ -65,8 +62,8 @@ final class DeskPage implements Page {
     private static String banner(VisibleEvent event) {
         Optional<SetUpFact.OpeningChosen> playing = event.opening().filter(SetUpFact.OpeningChosen::organiserIsCaptain);
         return playing.map(chosen -> chosen.neutral()
-                        .map(name -> Words.of(event).say("page-desk.organiser-plays-opened-by", "name", name))
-                        .orElseGet(() -> Words.of(event).say("page-desk.organiser-plays-opened-by-tool")))
+                        .map(name -> Words.say(event, "page-desk.organiser-plays-opened-by", "name", name))
+                        .orElseGet(() -> Words.say(event, "page-desk.organiser-plays-opened-by-tool")))
                 .orElse("");
     }
 }

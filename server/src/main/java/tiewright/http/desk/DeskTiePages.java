@@ -65,8 +65,7 @@ final class DeskTiePages implements Page {
 
     private static ClubId club(Visit visit, String chosen) {
         Tie tie = visit.tie();
-        return tie.club(side(chosen))
-                .orElseThrow(() -> new NotFound(visit.words().say("page-desk.the-club-of-this-side")));
+        return tie.club(side(chosen)).orElseThrow(() -> new NotFound(visit.say("page-desk.the-club-of-this-side")));
     }
 
     private static void callBack(Visit visit) {

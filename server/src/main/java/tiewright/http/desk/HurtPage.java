@@ -75,20 +75,18 @@ final class HurtPage implements Page {
 
     private static WorkView.Section section(Visit visit, List<ClubId> clubs, Tried tried) {
         return WorkView.Section.of(
-                        MARK,
-                        visit.words().say("page-desk.who-it-is"),
-                        visit.words().say("page-desk.only-officials-and-the-own"))
+                        MARK, visit.say("page-desk.who-it-is"), visit.say("page-desk.only-officials-and-the-own"))
                 .with(new WorkView.WorkForm(
                         MARK,
                         HERE,
                         List.of(Fields.of(MARK, tried)
                                 .select(
                                         "player",
-                                        visit.words().say("page-desk.the-player"),
-                                        visit.words().say("page-desk.choose-the-player"),
+                                        visit.say("page-desk.the-player"),
+                                        visit.say("page-desk.choose-the-player"),
                                         "",
                                         options(visit, clubs, false))),
-                        List.of(Button.other(visit.words().say("page-desk.mark-as-hurt-or-ill")))));
+                        List.of(Button.other(visit.say("page-desk.mark-as-hurt-or-ill")))));
     }
 
     /** The courts that this viewer may stop, one press each, before any question. */
@@ -109,7 +107,7 @@ final class HurtPage implements Page {
     }
 
     private static WorkView.Section stop(Visit visit, ActionForm press, String court) {
-        return WorkView.Section.of(press.id(), visit.words().say("page-desk.court-number", "court", court))
+        return WorkView.Section.of(press.id(), visit.say("page-desk.court-number", "court", court))
                 .with(new WorkView.WorkForm(press.id(), press.path(), List.of(), List.of(press.button())));
     }
 
@@ -137,14 +135,14 @@ final class HurtPage implements Page {
         List<WorkView.Section> sections = stops(visit);
         if (!Door.COURT.opensFor(visit.role())) {
             if (sections.isEmpty()) {
-                sections.add(WorkView.Section.of("stop", "", visit.words().say("page-desk.no-court-is-in-play")));
+                sections.add(WorkView.Section.of("stop", "", visit.say("page-desk.no-court-is-in-play")));
             }
             return work(visit, tried, sections);
         }
         if (marked.isEmpty()) {
-            sections.add(WorkView.Section.of(WELL, "", visit.words().say("page-desk.nobody-is-marked-as-hurt")));
+            sections.add(WorkView.Section.of(WELL, "", visit.say("page-desk.nobody-is-marked-as-hurt")));
         } else {
-            sections.add(WorkView.Section.of(WELL, visit.words().say("page-desk.marked-today"))
+            sections.add(WorkView.Section.of(WELL, visit.say("page-desk.marked-today"))
                     .saying(marked.stream().map(Option::label).toList())
                     .with(new WorkView.WorkForm(
                             WELL,
@@ -152,11 +150,11 @@ final class HurtPage implements Page {
                             List.of(Fields.of(WELL, tried)
                                     .select(
                                             "player",
-                                            visit.words().say("page-desk.the-player"),
-                                            visit.words().say("page-desk.choose-the-player"),
+                                            visit.say("page-desk.the-player"),
+                                            visit.say("page-desk.choose-the-player"),
                                             "",
                                             marked)),
-                            List.of(Button.other(visit.words().say("page-desk.well-again"))))));
+                            List.of(Button.other(visit.say("page-desk.well-again"))))));
         }
         sections.add(section(visit, clubs, tried));
         return work(visit, tried, sections);
@@ -165,14 +163,14 @@ final class HurtPage implements Page {
     private static Screen work(Visit visit, Tried tried, List<WorkView.Section> sections) {
         NavLink back =
                 switch (visit.role()) {
-                    case CAPTAIN -> new NavLink("/captain", visit.words().say("page-desk.back-to-my-ties"), false);
-                    case VOLUNTEER -> new NavLink("/cards", visit.words().say("page-desk.back-to-the-cards"), false);
+                    case CAPTAIN -> new NavLink("/captain", visit.say("page-desk.back-to-my-ties"), false);
+                    case VOLUNTEER -> new NavLink("/cards", visit.say("page-desk.back-to-the-cards"), false);
                     case PUBLIC, PLAYER, DESK, ORGANISER, REFEREE ->
-                        new NavLink("/desk", visit.words().say("page-desk.back-to-the-desk"), false);
+                        new NavLink("/desk", visit.say("page-desk.back-to-the-desk"), false);
                 };
         return Screen.of(
                 "work",
-                visit.words().say("page-desk.hurt-or-ill-today"),
+                visit.say("page-desk.hurt-or-ill-today"),
                 new WorkView(tried.refusal(), back, Cautions.whenSomebodyIsHurt(visit.words()), sections));
     }
 }

@@ -36,10 +36,7 @@ final class LogPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.get(
-                Door.DESK,
-                "/log",
-                visit -> visit.show(Screen.of("log", visit.words().say("page-desk.log"), view(visit))));
+        routes.get(Door.DESK, "/log", visit -> visit.show(Screen.of("log", visit.say("page-desk.log"), view(visit))));
     }
 
     private static LogView view(Visit visit) {
@@ -63,13 +60,13 @@ final class LogPage implements Page {
                 all.size() + " entries" + tie.map(id -> " about tie " + id).orElse("")
                         + rubber.map(no -> ", rubber " + no).orElse("") + ", newest first",
                 List.of(
-                        new ReasonTable.Column(visit.words().say("page-desk.received"), false),
-                        new ReasonTable.Column(visit.words().say("page-desk.no"), true),
-                        new ReasonTable.Column(visit.words().say("page-desk.what"), false),
-                        new ReasonTable.Column(visit.words().say("page-desk.entered-by"), false),
-                        new ReasonTable.Column(visit.words().say("page-desk.device-and-its-clock"), false)),
+                        new ReasonTable.Column(visit.say("page-desk.received"), false),
+                        new ReasonTable.Column(visit.say("page-desk.no"), true),
+                        new ReasonTable.Column(visit.say("page-desk.what"), false),
+                        new ReasonTable.Column(visit.say("page-desk.entered-by"), false),
+                        new ReasonTable.Column(visit.say("page-desk.device-and-its-clock"), false)),
                 rows,
-                visit.words().say("page-desk.page-of-the-order-of", "page", page, "pages", pages));
+                visit.say("page-desk.page-of-the-order-of", "page", page, "pages", pages));
         return new LogView(
                 table,
                 page > 1 ? "/log?page=" + (page - 1) + query(tie, rubber) : "",
@@ -142,14 +139,13 @@ final class LogPage implements Page {
         Actor by = entry.recorded().by();
         String clock = entry.recorded()
                 .deviceTime()
-                .map(time -> visit.words()
-                        .say(
-                                "page-desk.its-clock-said",
-                                "time",
-                                HallClock.said(visit.event().clock(time))))
+                .map(time -> visit.say(
+                        "page-desk.its-clock-said",
+                        "time",
+                        HallClock.said(visit.event().clock(time))))
                 .orElse("");
         String device = Optional.ofNullable(devices.get(by.device()))
-                .map(number -> visit.words().say("page-desk.device", "device", number))
+                .map(number -> visit.say("page-desk.device", "device", number))
                 .orElse("");
         return ReasonTable.Row.of(List.of(
                 ReasonTable.Cell.of(visit.event()

@@ -99,7 +99,7 @@ final class SafetyPage implements Page {
         VisibleEvent event = visit.event();
         return Screen.of(
                 "safety",
-                visit.words().say("page-desk.heat-and-safety"),
+                visit.say("page-desk.heat-and-safety"),
                 new SafetyView(
                         tried.refusal(),
                         heat.map(read -> state(read, event)).orElse(State.NONE),
@@ -113,9 +113,9 @@ final class SafetyPage implements Page {
 
     private static State state(Heat heat, VisibleEvent event) {
         return switch (heat.tier(event.conditions())) {
-            case BELOW -> new State(Mark.PLAIN, Words.of(event).say("page-desk.below-the-caution-of-the"));
-            case CAUTION -> new State(Mark.HELD, Words.of(event).say("page-desk.caution"));
-            case STOP -> new State(Mark.STOP, Words.of(event).say("page-desk.the-conditions-stop-play-here"));
+            case BELOW -> new State(Mark.PLAIN, Words.say(event, "page-desk.below-the-caution-of-the"));
+            case CAUTION -> new State(Mark.HELD, Words.say(event, "page-desk.caution"));
+            case STOP -> new State(Mark.STOP, Words.say(event, "page-desk.the-conditions-stop-play-here"));
         };
     }
 

@@ -135,6 +135,6 @@ final class SettleScreen {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

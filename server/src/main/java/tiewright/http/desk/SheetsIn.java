@@ -66,15 +66,14 @@ final class SheetsIn {
         String code = at.equals(Instant.MAX)
                 ? "page-desk.sheets-without-a-time"
                 : deciders ? "page-desk.decider-pairs-due" : "page-desk.sheets-due";
-        return visit.words()
-                .say(
-                        code,
-                        "at",
-                        at.equals(Instant.MAX) ? "" : HallClock.said(event.clock(at)),
-                        "in",
-                        all.stream().mapToLong(Awaited::in).sum(),
-                        "all",
-                        2 * all.size());
+        return visit.say(
+                code,
+                "at",
+                at.equals(Instant.MAX) ? "" : HallClock.said(event.clock(at)),
+                "in",
+                all.stream().mapToLong(Awaited::in).sum(),
+                "all",
+                2 * all.size());
     }
 
     private DeskView.Line line(Awaited one) {

@@ -67,7 +67,7 @@ final class StopPages implements Page {
         String code = stopped
                 ? rubber.isDecider() ? "page-desk.clock-of-decider" : "page-desk.clock-of-rubber"
                 : rubber.isDecider() ? "page-desk.stop-decider" : "page-desk.stop-rubber";
-        String words = visit.words().say(code, "rubber", rubber);
+        String words = visit.say(code, "rubber", rubber);
         return ActionForm.of(id, path(tie, rubber), "", stopped ? Button.other(words) : Button.stop(words));
     }
 
@@ -97,9 +97,7 @@ final class StopPages implements Page {
         sections.add(help(visit, tie, rubber));
         sections.add(clock.map(one -> clock(visit, one))
                 .orElseGet(() -> WorkView.Section.of(
-                        "clock",
-                        visit.words().say("page-desk.the-clock"),
-                        visit.words().say("page-desk.this-rubber-is-not-stopped"))));
+                        "clock", visit.say("page-desk.the-clock"), visit.say("page-desk.this-rubber-is-not-stopped"))));
         clock.ifPresent(one -> sections.addAll(next(visit, tie, rubber)));
         String title = (clock.isPresent() ? "Play is stopped: " : "Somebody is hurt: ") + views.title(tie) + ", "
                 + TieViews.rubber(rubber);
@@ -116,30 +114,30 @@ final class StopPages implements Page {
                     case VOLUNTEER -> "/cards/";
                     case PUBLIC, PLAYER, DESK, ORGANISER, REFEREE -> "/desk/tie/";
                 };
-        return new NavLink(above + tie.id(), visit.words().say("page-desk.back-to-the-tie"), false);
+        return new NavLink(above + tie.id(), visit.say("page-desk.back-to-the-tie"), false);
     }
 
     private static WorkView.Section help(Visit visit, Tie tie, RubberNo rubber) {
         String court = Optional.ofNullable(tie.calls().get(rubber))
                 .map(Tie.Call::court)
                 .or(tie::court)
-                .map(name -> visit.words().say("page-desk.say-aloud-court-somebody-is", "value", name))
-                .orElse(visit.words().say("page-desk.this-rubber-was-called-to"));
-        return WorkView.Section.of("help", visit.words().say("page-desk.help-first"))
+                .map(name -> visit.say("page-desk.say-aloud-court-somebody-is", "value", name))
+                .orElse(visit.say("page-desk.this-rubber-was-called-to"));
+        return WorkView.Section.of("help", visit.say("page-desk.help-first"))
                 .saying(List.of(
                         court,
                         given(
                                 "First aid: ",
                                 visit.event().safety().firstAid(),
-                                visit.words().say("page-desk.where-first-aid-is-was")),
+                                visit.say("page-desk.where-first-aid-is-was")),
                         given(
                                 "Defibrillator: ",
                                 visit.event().safety().defibrillator(),
-                                visit.words().say("page-desk.where-a-defibrillator-is-was")),
+                                visit.say("page-desk.where-a-defibrillator-is-was")),
                         given(
                                 "Emergency number: ",
                                 visit.event().safety().emergency(),
-                                visit.words().say("page-desk.no-emergency-number-was-entered"))));
+                                visit.say("page-desk.no-emergency-number-was-entered"))));
     }
 
     private static String given(String label, String value, String otherwise) {
@@ -156,7 +154,7 @@ final class StopPages implements Page {
                     case OVER -> "page.medical-over";
                 };
         return WorkView.Section.of(
-                "clock", visit.words().say("page-desk.the-clock"), visit.words().sentence(code, data));
+                "clock", visit.say("page-desk.the-clock"), visit.words().sentence(code, data));
     }
 
     private static List<WorkView.Section> next(Visit visit, Tie tie, RubberNo rubber) {
@@ -167,12 +165,12 @@ final class StopPages implements Page {
         boolean free = doors.contains("substitution");
         WorkView.Section ways = WorkView.Section.of(
                 "next",
-                visit.words().say("page-desk.what-can-follow"),
-                visit.words().say("page-desk.play-goes-on-the-desk"),
-                visit.words().say("page-desk.the-pair-gives-up-enter"),
+                visit.say("page-desk.what-can-follow"),
+                visit.say("page-desk.play-goes-on-the-desk"),
+                visit.say("page-desk.the-pair-gives-up-enter"),
                 free
-                        ? visit.words().say("page-desk.another-pair-plays-on-these")
-                        : visit.words().say("page-desk.another-pair-under-these-conditions"));
+                        ? visit.say("page-desk.another-pair-plays-on-these")
+                        : visit.say("page-desk.another-pair-under-these-conditions"));
         sections.add(
                 !Door.DESK.opensFor(visit.role())
                         ? ways
@@ -180,7 +178,7 @@ final class StopPages implements Page {
                                 "on",
                                 path(tie, rubber) + "/on",
                                 List.of(),
-                                List.of(Button.other(visit.words().say("page-desk.play-goes-on"))))));
+                                List.of(Button.other(visit.say("page-desk.play-goes-on"))))));
         if (Door.COURT.opensFor(visit.role())) {
             sections.add(HurtPage.marking(visit, tie));
         }

@@ -41,8 +41,8 @@ final class TellingPage implements Page {
         return visit.event().notices().stream()
                 .filter(one -> Integer.toString(one.notice().number()).equals(visit.path("notice")))
                 .findFirst()
-                .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-desk.there-is-no-notice", "notice", visit.path("notice"))));
+                .orElseThrow(
+                        () -> new NotFound(visit.say("page-desk.there-is-no-notice", "notice", visit.path("notice"))));
     }
 
     private static void tick(Visit visit) {
@@ -64,11 +64,11 @@ final class TellingPage implements Page {
         List<ClubId> clubs = List.copyOf(event.order().concerned(number));
         int told = event.order().told(number).size();
         String count = clubs.isEmpty()
-                ? visit.words().say("page-desk.this-notice-changes-no-time")
-                : visit.words().say("page-desk.of-told", "told", told, "club", Counted.of(clubs.size(), "club"));
+                ? visit.say("page-desk.this-notice-changes-no-time")
+                : visit.say("page-desk.of-told", "told", told, "club", Counted.of(clubs.size(), "club"));
         return Screen.of(
                 "telling",
-                visit.words().say("page-desk.notice-who-must-be-told", "value", number),
+                visit.say("page-desk.notice-who-must-be-told", "value", number),
                 new TellingView(
                         tried.refusal(),
                         NoticeViews.notice(event, posted),
@@ -98,15 +98,13 @@ final class TellingPage implements Page {
                         "",
                         Button.other(
                                 told
-                                        ? Words.of(event).say("page-desk.not-told-after-all")
-                                        : Words.of(event).say("page-desk.is-told", "club", event.clubName(club))))
+                                        ? Words.say(event, "page-desk.not-told-after-all")
+                                        : Words.say(event, "page-desk.is-told", "club", event.clubName(club))))
                 .sending("club", club.code())
                 .sending("told", told ? "no" : "yes");
         return new TellingView.Club(
                 event.clubName(club),
-                told
-                        ? new State(Mark.KEPT, "told")
-                        : new State(Mark.HELD, Words.of(event).say("page-desk.to-be-told")),
+                told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, Words.say(event, "page-desk.to-be-told")),
                 moved,
                 people,
                 press);

@@ -40,17 +40,13 @@ final class TieCards {
         boolean stoppable = Door.STOP.opensFor(visit.role())
                 && StopPages.stoppable(visit.event(), tie).contains(rubber);
         return new TieCardsView.Rubber(
-                visit.words()
-                        .say(
-                                rubber.isDecider() ? "page-desk.the-decider" : "page-desk.rubber-number",
-                                "rubber",
-                                rubber),
+                visit.say(rubber.isDecider() ? "page-desk.the-decider" : "page-desk.rubber-number", "rubber", rubber),
                 "/cards/" + tie.id() + "/" + rubber + (settled ? "/correct" : ""),
                 settled
                         ? (card.standing() == Card.Standing.HELD
-                                ? visit.words().say("page-desk.settle-from-the-card")
-                                : visit.words().say("page-desk.correct"))
-                        : visit.words().say("page-desk.enter-this-rubber"),
+                                ? visit.say("page-desk.settle-from-the-card")
+                                : visit.say("page-desk.correct"))
+                        : visit.say("page-desk.enter-this-rubber"),
                 state(card),
                 entries(rubber),
                 stoppable ? List.of(StopPages.press(visit, tie, rubber)) : List.of(),
@@ -73,7 +69,7 @@ final class TieCards {
         List<String> lines = new ArrayList<>();
         for (Card.Entry entry : tie.card(rubber).entries()) {
             String what = entry.takenBack()
-                    ? visit.words().say("page-desk.taken-back")
+                    ? visit.say("page-desk.taken-back")
                     : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
             boolean because = !entry.reason().isEmpty();
             String code = entry.settles()
@@ -94,6 +90,6 @@ final class TieCards {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

@@ -35,7 +35,7 @@ final class TieOptions {
     }
 
     String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 
     List<Option> sides(Predicate<Side> which) {

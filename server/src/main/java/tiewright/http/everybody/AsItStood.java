@@ -34,21 +34,19 @@ record AsItStood(Visit visit, StoodView view) {
                                 path,
                                 typed,
                                 "",
-                                visit.words()
-                                        .say("page-everybody.is-still-ahead-this-is", "time", HallClock.said(time))));
+                                visit.say("page-everybody.is-still-ahead-this-is", "time", HallClock.said(time))));
             }
             return new AsItStood(
                     visit.asOf(moment),
                     new StoodView(
                             path,
                             HallClock.said(time),
-                            visit.words().say("page-everybody.as-it-stood-at", "time", HallClock.said(time)),
+                            visit.say("page-everybody.as-it-stood-at", "time", HallClock.said(time)),
                             ""));
         } catch (DateTimeParseException noTime) {
             String shown = typed.substring(0, Math.min(typed.length(), 20));
             return new AsItStood(
-                    visit,
-                    new StoodView(path, "", "", visit.words().say("page-everybody.is-no-time-of-day", "shown", shown)));
+                    visit, new StoodView(path, "", "", visit.say("page-everybody.is-no-time-of-day", "shown", shown)));
         }
     }
 

@@ -12,7 +12,7 @@ final class BracketPage implements Page {
     public void at(Routes routes) {
         routes.everybodys(
                 "/bracket",
-                visit -> Screen.of("bracket", visit.words().say("page-everybody.knockout"), view(AsItStood.of(visit))));
+                visit -> Screen.of("bracket", visit.say("page-everybody.knockout"), view(AsItStood.of(visit))));
     }
 
     private static BracketView view(AsItStood stood) {

@@ -79,8 +79,7 @@ final class CalendarEntries {
                         end(id, start),
                         summary(tie, changes),
                         tie.map(one -> new TieViews(event).where(one)).orElse(""),
-                        tie.map(one -> String.join("\n", lines(one)))
-                                .orElse(visit.words().say("page-everybody.called-off")),
+                        tie.map(one -> String.join("\n", lines(one))).orElse(visit.say("page-everybody.called-off")),
                         CalendarPage.address(
                                 visit, tie.map(one -> "/tie/" + one.id()).orElse("/notices")),
                         start.isEmpty()));
@@ -129,7 +128,7 @@ final class CalendarEntries {
                         .map(event::clubName)
                         .findFirst()
                         .orElse(""));
-        return Words.of(event).say("page-everybody.v", "club", event.clubName(club), "against", against);
+        return Words.say(event, "page-everybody.v", "club", event.clubName(club), "against", against);
     }
 
     private List<String> lines(Tie tie) {
@@ -139,35 +138,35 @@ final class CalendarEntries {
         player.ifPresent(one -> tie.opened()
                 .forEach((rubber, pairs) -> pairs.pair(side)
                         .filter(pair -> pair.has(one))
-                        .ifPresent(pair -> lines.add(Words.of(event)
-                                .say(
-                                        "page-everybody.with-against",
-                                        "rubber",
-                                        TieViews.rubber(rubber),
-                                        "one",
-                                        event.name(pair.partnerOf(one)),
-                                        "other",
-                                        against(pairs.pair(side.other())))))));
+                        .ifPresent(pair -> lines.add(Words.say(
+                                event,
+                                "page-everybody.with-against",
+                                "rubber",
+                                TieViews.rubber(rubber),
+                                "one",
+                                event.name(pair.partnerOf(one)),
+                                "other",
+                                against(pairs.pair(side.other())))))));
         event.order()
                 .plan()
-                .ifPresent(plan -> lines.add(Words.of(event)
-                        .say(
-                                "page-everybody.order-of-play-notice-the",
-                                "version",
-                                plan.version(),
-                                "notice",
-                                plan.notice())));
+                .ifPresent(plan -> lines.add(Words.say(
+                        event,
+                        "page-everybody.order-of-play-notice-the",
+                        "version",
+                        plan.version(),
+                        "notice",
+                        plan.notice())));
         return lines;
     }
 
     private String against(Optional<Pair> pair) {
-        return pair.map(two -> Words.of(event)
-                        .say(
-                                "page-everybody.and",
-                                "first",
-                                event.name(two.first()),
-                                "second",
-                                event.name(two.second())))
-                .orElse(Words.of(event).say("page-everybody.no-pair"));
+        return pair.map(two -> Words.say(
+                        event,
+                        "page-everybody.and",
+                        "first",
+                        event.name(two.first()),
+                        "second",
+                        event.name(two.second())))
+                .orElse(Words.say(event, "page-everybody.no-pair"));
     }
 }

@@ -25,15 +25,15 @@ final class CalendarPage implements Page {
         routes.get(Door.ANYBODY, "/club/{club}/calendar.ics", visit -> {
             Club club = visit.readId("club", ClubId::of)
                     .flatMap(visit.event()::club)
-                    .orElseThrow(() -> new NotFound(
-                            visit.words().say("page-everybody.there-is-no-club-in", "club", visit.path("club"))));
+                    .orElseThrow(() ->
+                            new NotFound(visit.say("page-everybody.there-is-no-club-in", "club", visit.path("club"))));
             send(visit.asStranger(), club.id(), Optional.empty());
         });
         routes.get(Door.ANYBODY, "/player/{player}/calendar.ics", visit -> {
             Player player = visit.readId("player", PlayerId::of)
                     .flatMap(visit.event()::player)
                     .orElseThrow(() -> new NotFound(
-                            visit.words().say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
+                            visit.say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
             send(visit.asStranger(), player.club(), Optional.of(player.id()));
         });
     }
@@ -61,7 +61,7 @@ final class CalendarPage implements Page {
         String day = event.about().map(about -> ", " + about.name()).orElse("");
         visit.ctx()
                 .contentType("text/calendar; charset=utf-8")
-                .header("Content-Disposition", visit.words().say("page-everybody.inline-filename-calendar-ics"))
+                .header("Content-Disposition", visit.say("page-everybody.inline-filename-calendar-ics"))
                 .result(new CalendarFile(whose + day, new CalendarEntries(visit, club, player).all()).text());
     }
 }

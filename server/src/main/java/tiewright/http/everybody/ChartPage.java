@@ -32,14 +32,12 @@ import tiewright.wording.Words;
 final class ChartPage implements Page {
     @Override
     public void at(Routes routes) {
-        routes.everybodys(
-                "/plan", visit -> Screen.of("chart", visit.words().say("page-everybody.order-of-play"), view(visit)));
+        routes.everybodys("/plan", visit -> Screen.of("chart", visit.say("page-everybody.order-of-play"), view(visit)));
         routes.everybodys(
                 "/plan/clubs",
-                visit -> Screen.of("lists", visit.words().say("page-everybody.order-of-play-club-by"), lists(visit)));
+                visit -> Screen.of("lists", visit.say("page-everybody.order-of-play-club-by"), lists(visit)));
         routes.onTheWall(
-                "/board",
-                visit -> Screen.of("board", visit.words().say("page-everybody.on-court-and-next"), Board.of(visit)));
+                "/board", visit -> Screen.of("board", visit.say("page-everybody.on-court-and-next"), Board.of(visit)));
     }
 
     private static ChartView view(Visit visit) {
@@ -60,27 +58,26 @@ final class ChartPage implements Page {
                 .map(OrderOfPlay.Change::tie)
                 .distinct()
                 .count();
-        String not = visit.words().say("page-everybody.not-before", "count", (int) moved);
+        String not = visit.say("page-everybody.not-before", "count", (int) moved);
         return event.order()
                 .plan()
-                .map(plan -> visit.words()
-                        .say(
-                                "page-everybody.version-of-the-order-of",
-                                "version",
-                                plan.version(),
-                                "notice",
-                                plan.notice(),
-                                "at",
-                                HallClock.said(event.clock(plan.at())),
-                                "not",
-                                not))
+                .map(plan -> visit.say(
+                        "page-everybody.version-of-the-order-of",
+                        "version",
+                        plan.version(),
+                        "notice",
+                        plan.notice(),
+                        "at",
+                        HallClock.said(event.clock(plan.at())),
+                        "not",
+                        not))
                 .orElse(not);
     }
 
     private static Chart chart(Visit visit, List<Charts.At> rubbers) {
         return Charts.of(
                 "rubber-by-rubber",
-                visit.words().say("page-everybody.rubber-by-rubber"),
+                visit.say("page-everybody.rubber-by-rubber"),
                 visit.event().courts().stream()
                         .filter(Court::usable)
                         .map(Court::name)
@@ -90,13 +87,13 @@ final class ChartPage implements Page {
 
     private static List<NavLink> more(Visit visit) {
         List<NavLink> links = new ArrayList<>(List.of(
-                new NavLink("/plan/clubs", visit.words().say("page-everybody.a-list-for-each-club"), false),
-                new NavLink("/board", visit.words().say("page-everybody.a-board-for-the-wall"), false),
-                new NavLink("/ties", visit.words().say("page-everybody.all-ties-in-one-list"), false)));
+                new NavLink("/plan/clubs", visit.say("page-everybody.a-list-for-each-club"), false),
+                new NavLink("/board", visit.say("page-everybody.a-board-for-the-wall"), false),
+                new NavLink("/ties", visit.say("page-everybody.all-ties-in-one-list"), false)));
         if (Door.OFFICIALS.opensFor(visit.role())) {
-            links.add(new NavLink(Addresses.PLAN, visit.words().say("page-everybody.make-the-order-of-play"), false));
-            links.add(new NavLink(Addresses.BUDGET, visit.words().say("page-everybody.does-the-day-fit"), false));
-            links.add(new NavLink(Addresses.BREAKS, visit.words().say("page-everybody.the-day-breaks"), false));
+            links.add(new NavLink(Addresses.PLAN, visit.say("page-everybody.make-the-order-of-play"), false));
+            links.add(new NavLink(Addresses.BUDGET, visit.say("page-everybody.does-the-day-fit"), false));
+            links.add(new NavLink(Addresses.BREAKS, visit.say("page-everybody.the-day-breaks"), false));
         }
         return links;
     }
@@ -113,8 +110,8 @@ final class ChartPage implements Page {
                                 tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT)
                                         + one.getValue()
                                                 .umpires()
-                                                .map(club -> Words.of(event)
-                                                        .say("page-everybody.umpires", "club", club.code()))
+                                                .map(club ->
+                                                        Words.say(event, "page-everybody.umpires", "club", club.code()))
                                                 .orElse(""))))
                 .toList();
     }

@@ -25,13 +25,12 @@ final class ClubsPage implements Page {
 
     @Override
     public void at(Routes routes) {
-        routes.everybodys(
-                "/clubs", visit -> Screen.of("clubs", visit.words().say("page-everybody.clubs"), all(visit.event())));
+        routes.everybodys("/clubs", visit -> Screen.of("clubs", visit.say("page-everybody.clubs"), all(visit.event())));
         routes.get(Door.ANYBODY, "/club/{club}", visit -> {
             Club club = visit.readId("club", ClubId::of)
                     .flatMap(visit.event()::club)
-                    .orElseThrow(() -> new NotFound(
-                            visit.words().say("page-everybody.there-is-no-club-in", "club", visit.path("club"))));
+                    .orElseThrow(() ->
+                            new NotFound(visit.say("page-everybody.there-is-no-club-in", "club", visit.path("club"))));
             visit.show(Screen.of("club", club.name(), one(visit, club)));
         });
     }
@@ -65,7 +64,7 @@ final class ClubsPage implements Page {
                 .map(views::line)
                 .toList();
         String withdrawn = Optional.ofNullable(event.withdrawals().get(club.id()))
-                .map(fact -> visit.words().say("page-everybody.the-club-has-withdrawn-ruling", "ruling", fact.ruling()))
+                .map(fact -> visit.say("page-everybody.the-club-has-withdrawn-ruling", "ruling", fact.ruling()))
                 .orElse("");
         List<TieLine> duties = TieOrder.sorted(event.ties().stream()
                         .filter(tie -> event.order().umpires(tie.id()).contains(club.id()))

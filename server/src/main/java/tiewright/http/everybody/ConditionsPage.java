@@ -50,7 +50,7 @@ final class ConditionsPage implements Page {
         VisibleEvent event = visit.event();
         return Screen.of(
                 "conditions",
-                visit.words().say("page-everybody.conditions-of-play"),
+                visit.say("page-everybody.conditions-of-play"),
                 new ConditionsView(
                         tried.refusal(),
                         standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()),
@@ -63,20 +63,20 @@ final class ConditionsPage implements Page {
     private static String standing(VisibleEvent event) {
         String preset = event.conditions().base().printed();
         if (event.conditionsVersion() == 0) {
-            return Words.of(event).say("page-everybody.not-published-yet-until-the", "preset", preset);
+            return Words.say(event, "page-everybody.not-published-yet-until-the", "preset", preset);
         }
         String frozen = event.isFrozen()
-                ? Words.of(event).say("page-everybody.frozen-since-the-first-sheet")
-                : Words.of(event).say("page-everybody.frozen-from-the-first-sealed");
-        return Words.of(event)
-                .say(
-                        "page-everybody.version-made-from-the-preset",
-                        "conditionsVersion",
-                        event.conditionsVersion(),
-                        "preset",
-                        preset,
-                        "frozen",
-                        frozen);
+                ? Words.say(event, "page-everybody.frozen-since-the-first-sheet")
+                : Words.say(event, "page-everybody.frozen-from-the-first-sealed");
+        return Words.say(
+                event,
+                "page-everybody.version-made-from-the-preset",
+                "conditionsVersion",
+                event.conditionsVersion(),
+                "preset",
+                preset,
+                "frozen",
+                frozen);
     }
 
     private static List<ConditionsView.Group> groups(Conditions conditions) {
@@ -102,8 +102,8 @@ final class ConditionsPage implements Page {
         if (visit.role() != Role.CAPTAIN || version == 0 || visit.event().conditionsRead(visit.club()) >= version) {
             return Optional.empty();
         }
-        return Optional.of(new ConditionsView.Tick(
-                version, visit.words().say("page-everybody.i-have-read-version", "version", version)));
+        return Optional.of(
+                new ConditionsView.Tick(version, visit.say("page-everybody.i-have-read-version", "version", version)));
     }
 
     private static List<String> ticked(Visit visit) {
@@ -118,8 +118,8 @@ final class ConditionsPage implements Page {
             int read = event.conditionsRead(club);
             lines.add(event.clubName(club) + ": "
                     + (read == 0
-                            ? visit.words().say("page-everybody.no-version-ticked-yet")
-                            : visit.words().say("page-everybody.version-read", "read", read)));
+                            ? visit.say("page-everybody.no-version-ticked-yet")
+                            : visit.say("page-everybody.version-read", "read", read)));
         }
         return lines;
     }

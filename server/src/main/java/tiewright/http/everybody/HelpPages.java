@@ -14,9 +14,9 @@ final class HelpPages implements Page {
                 Door.ANYBODY,
                 "/help/receipts",
                 visit -> visit.show(new Screen(
-                        "pages/receiptsHelp", visit.words().say("page-everybody.how-to-check-a-receipt"), Map.of())));
+                        "pages/receiptsHelp", visit.say("page-everybody.how-to-check-a-receipt"), Map.of())));
         routes.everybodys(
                 "/help/day",
-                visit -> new Screen("pages/help", visit.words().say("page-everybody.how-such-a-day-works"), Map.of()));
+                visit -> new Screen("pages/help", visit.say("page-everybody.how-such-a-day-works"), Map.of()));
     }
 }

@@ -16,14 +16,14 @@ final class NeedsPage implements Page {
     public void at(Routes routes) {
         routes.everybodys(
                 "/needs",
-                visit -> Screen.of("needs", visit.words().say("page-everybody.what-each-club-can-still"), view(visit)));
+                visit -> Screen.of("needs", visit.say("page-everybody.what-each-club-can-still"), view(visit)));
     }
 
     private static NeedsView view(Visit visit) {
         return new NeedsView(visit.event().pools().keySet().stream()
                 .filter(pool -> visit.ask(Answers::new).table(pool).isProvisional())
                 .map(pool -> new NeedsView.Pool(
-                        visit.words().say("page-everybody.pool", "pool", pool),
+                        visit.say("page-everybody.pool", "pool", pool),
                         visit.ask(Answers::new).needs(pool).stream()
                                 .map(report -> club(visit, report))
                                 .toList()))

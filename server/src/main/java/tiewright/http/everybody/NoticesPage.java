@@ -20,8 +20,7 @@ final class NoticesPage implements Page {
     public void at(Routes routes) {
         routes.everybodys(
                 "/notices",
-                visit -> Screen.of(
-                        "notices", visit.words().say("page-everybody.notices-and-rulings"), view(visit.event())));
+                visit -> Screen.of("notices", visit.say("page-everybody.notices-and-rulings"), view(visit.event())));
     }
 
     private static NoticesView view(VisibleEvent event) {

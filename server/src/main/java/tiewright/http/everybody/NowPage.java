@@ -142,6 +142,6 @@ final class NowPage implements Page {
                 .forEach(free::add);
         return free.isEmpty()
                 ? ""
-                : visit.words().say("page-everybody.courts-free", "count", free.size(), "courts", List.copyOf(free));
+                : visit.say("page-everybody.courts-free", "count", free.size(), "courts", List.copyOf(free));
     }
 }

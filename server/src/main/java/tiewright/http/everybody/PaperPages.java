@@ -31,23 +31,23 @@ final class PaperPages implements Page {
         routes.get(
                 Door.ANYBODY,
                 "/paper",
-                visit -> visit.show(Screen.of("paperList", visit.words().say("page-everybody.to-print"), list())));
+                visit -> visit.show(Screen.of("paperList", visit.say("page-everybody.to-print"), list())));
         routes.get(
                 Door.ANYBODY,
                 "/paper/blank-sheets",
-                visit -> show(visit, visit.words().say("page-everybody.blank-sheets"), blankSheets(forAll(visit))));
+                visit -> show(visit, visit.say("page-everybody.blank-sheets"), blankSheets(forAll(visit))));
         routes.get(
                 Door.ANYBODY,
                 "/paper/blank-cards",
-                visit -> show(visit, visit.words().say("page-everybody.blank-cards"), blankCards(forAll(visit))));
+                visit -> show(visit, visit.say("page-everybody.blank-cards"), blankCards(forAll(visit))));
         routes.get(
                 Door.ANYBODY,
                 "/paper/sheets",
-                visit -> show(visit, visit.words().say("page-everybody.opened-sheets"), sheets(forAll(visit))));
+                visit -> show(visit, visit.say("page-everybody.opened-sheets"), sheets(forAll(visit))));
         routes.get(
                 Door.ANYBODY,
                 "/paper/cards",
-                visit -> show(visit, visit.words().say("page-everybody.cards-of-all-ties"), cards(forAll(visit))));
+                visit -> show(visit, visit.say("page-everybody.cards-of-all-ties"), cards(forAll(visit))));
         routes.get(Door.ANYBODY, "/paper/tie/{tie}", visit -> {
             VisibleEvent event = forAll(visit);
             TieViews views = new TieViews(event);
@@ -57,7 +57,7 @@ final class PaperPages implements Page {
                     visit,
                     views.title(tie),
                     new PaperView(
-                            Words.of(event).say("page-everybody.the-card-and-the-sheets"),
+                            Words.say(event, "page-everybody.the-card-and-the-sheets"),
                             tie.isOpened() ? papers.sheets(tie) : blank(event, views, tie),
                             List.of(papers.card(tie))));
         });
@@ -89,13 +89,13 @@ final class PaperPages implements Page {
 
     private static PaperView blankSheets(VisibleEvent event) {
         SheetView sheet = new SheetView(
-                Words.of(event).say("page-everybody.sheet"),
+                Words.say(event, "page-everybody.sheet"),
                 State.NONE,
-                Words.of(event).say("page-everybody.club-tie-and-time"),
+                Words.say(event, "page-everybody.club-tie-and-time"),
                 rows(event),
                 "");
         return new PaperView(
-                Words.of(event).say("page-everybody.write-the-pairs-fold-the"),
+                Words.say(event, "page-everybody.write-the-pairs-fold-the"),
                 java.util.Collections.nCopies(SHEETS_A_PAGE, sheet),
                 List.of());
     }
@@ -128,22 +128,22 @@ final class PaperPages implements Page {
                         .map(rubber -> row(new TiePapers(event).label(rubber)))
                         .toList());
         if (event.conditions().rubbers() % 2 == 0) {
-            rows.add(row(Words.of(event).say("page-everybody.decider")));
+            rows.add(row(Words.say(event, "page-everybody.decider")));
         }
         CardView card = new CardView(
-                Words.of(event).say("page-everybody.tie"),
-                Words.of(event).say("page-everybody.time-and-court"),
+                Words.say(event, "page-everybody.tie"),
+                Words.say(event, "page-everybody.time-and-court"),
                 State.NONE,
                 "",
                 "",
                 rows,
-                Words.of(event).say("page-everybody.rubbers-won"),
+                Words.say(event, "page-everybody.rubbers-won"),
                 "",
                 "",
-                Words.of(event).say("page-everybody.signed"),
-                Words.of(event).say("page-everybody.signed"));
+                Words.say(event, "page-everybody.signed"),
+                Words.say(event, "page-everybody.signed"));
         return new PaperView(
-                Words.of(event).say("page-everybody.both-captains-compare-and-sign"),
+                Words.say(event, "page-everybody.both-captains-compare-and-sign"),
                 List.of(),
                 java.util.Collections.nCopies(CARDS_A_PAGE, card));
     }
@@ -159,15 +159,14 @@ final class PaperPages implements Page {
                 .filter(Tie::isOpened)
                 .flatMap(tie -> papers.sheets(tie).stream()
                         .map(sheet -> new SheetView(
-                                Words.of(event)
-                                        .say("page-everybody.in", "sheet", sheet.title(), "tie", views.title(tie)),
+                                Words.say(event, "page-everybody.in", "sheet", sheet.title(), "tie", views.title(tie)),
                                 sheet.state(),
                                 sheet.barLine(),
                                 sheet.rows(),
                                 "")))
                 .toList();
         return new PaperView(
-                sheets.isEmpty() ? Words.of(event).say("page-everybody.no-sheet-is-open-yet") : "", sheets, List.of());
+                sheets.isEmpty() ? Words.say(event, "page-everybody.no-sheet-is-open-yet") : "", sheets, List.of());
     }
 
     private static PaperView cards(VisibleEvent event) {
@@ -176,6 +175,6 @@ final class PaperPages implements Page {
                 .map(new TiePapers(event)::card)
                 .toList();
         return new PaperView(
-                cards.isEmpty() ? Words.of(event).say("page-everybody.no-tie-has-both-its") : "", List.of(), cards);
+                cards.isEmpty() ? Words.say(event, "page-everybody.no-tie-has-both-its") : "", List.of(), cards);
     }
 }

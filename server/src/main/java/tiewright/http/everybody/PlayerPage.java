@@ -47,7 +47,7 @@ final class PlayerPage implements Page {
         Player player = visit.readId("player", PlayerId::of)
                 .flatMap(visit.event()::player)
                 .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
+                        visit.say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
         visit.show(Screen.of(
                 template,
                 visit.event().name(player.id()) + ", " + visit.event().clubName(player.club()),
@@ -100,21 +100,20 @@ final class PlayerPage implements Page {
         TieViews views = new TieViews(event);
         List<NextCard.Line> lines = new ArrayList<>();
         lines.add(new NextCard.Line(
-                visit.words().say("page-everybody.against"),
+                visit.say("page-everybody.against"),
                 views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
         List<String> courts = event.order().courts(tie);
         if (courts.size() > 1) {
-            lines.add(new NextCard.Line(visit.words().say("page-everybody.courts"), String.join(", ", courts)));
+            lines.add(new NextCard.Line(visit.say("page-everybody.courts"), String.join(", ", courts)));
         }
         Optional.of(visit.ties().expected(tie))
                 .filter(words -> !words.isEmpty())
-                .ifPresent(words -> lines.add(new NextCard.Line(visit.words().say("page-everybody.expected"), words)));
+                .ifPresent(words -> lines.add(new NextCard.Line(visit.say("page-everybody.expected"), words)));
         toldSheet(visit, player.club(), tie)
                 .ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
         String note = event.deadline(ExchangeId.sheets(tie.id()))
-                .map(at -> visit.words()
-                        .say("page-everybody.who-plays-with-whom-is-2", "at", HallClock.said(event.clock(at))))
-                .orElse(visit.words().say("page-everybody.who-plays-with-whom-is"));
+                .map(at -> visit.say("page-everybody.who-plays-with-whom-is-2", "at", HallClock.said(event.clock(at))))
+                .orElse(visit.say("page-everybody.who-plays-with-whom-is"));
         return new NextCard(
                 views.title(tie),
                 courts.size() == 1 ? courts.get(0) : "",
@@ -136,18 +135,18 @@ final class PlayerPage implements Page {
         sheet.pairs()
                 .forEach((rubber, pair) -> pair.filter(two -> two.has(player))
                         .ifPresent(two -> lines.add(new NextCard.Line(
-                                Words.of(event).say("page-everybody.your-captain-says"),
-                                Words.of(event)
-                                        .say(
-                                                "page-everybody.with-2",
-                                                "rubber",
-                                                TieViews.rubber(rubber),
-                                                "player",
-                                                event.name(two.partnerOf(player)))))));
+                                Words.say(event, "page-everybody.your-captain-says"),
+                                Words.say(
+                                        event,
+                                        "page-everybody.with-2",
+                                        "rubber",
+                                        TieViews.rubber(rubber),
+                                        "player",
+                                        event.name(two.partnerOf(player)))))));
         return lines.isEmpty()
                 ? List.of(new NextCard.Line(
-                        Words.of(event).say("page-everybody.your-captain-says"),
-                        Words.of(event).say("page-everybody.you-rest-in-this-tie")))
+                        Words.say(event, "page-everybody.your-captain-says"),
+                        Words.say(event, "page-everybody.you-rest-in-this-tie")))
                 : lines;
     }
 
@@ -158,31 +157,31 @@ final class PlayerPage implements Page {
         Optional<OrderOfPlay.Place> planned =
                 Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
         String with = event.name(partner);
-        String other = against.map(two -> Words.of(event)
-                        .say(
-                                "page-everybody.and",
-                                "first",
-                                event.name(two.first()),
-                                "second",
-                                event.name(two.second())))
-                .orElse(Words.of(event).say("page-everybody.no-pair-walkover"));
+        String other = against.map(two -> Words.say(
+                        event,
+                        "page-everybody.and",
+                        "first",
+                        event.name(two.first()),
+                        "second",
+                        event.name(two.second())))
+                .orElse(Words.say(event, "page-everybody.no-pair-walkover"));
         return new NextCard(
                 views.title(tie) + ", " + TieViews.rubber(rubber),
                 call.map(Tie.Call::court)
                         .or(() -> planned.map(OrderOfPlay.Place::court))
                         .or(tie::court)
                         .orElse(""),
-                call.map(one -> Words.of(event)
-                                .say("page-everybody.called-at", "at", HallClock.said(event.clock(one.at()))))
+                call.map(one -> Words.say(
+                                event, "page-everybody.called-at", "at", HallClock.said(event.clock(one.at()))))
                         .orElse(planned.map(place -> HallClock.said(place.start()))
                                 .orElse(views.when(tie))),
                 call.isPresent() ? Optional.empty() : event.startsAt(tie),
                 call.isPresent()
-                        ? new State(Mark.PLAYING, Words.of(event).say("page-everybody.go-to-the-court"))
-                        : new State(Mark.OPENED, Words.of(event).say("page-everybody.sheets-opened")),
+                        ? new State(Mark.PLAYING, Words.say(event, "page-everybody.go-to-the-court"))
+                        : new State(Mark.OPENED, Words.say(event, "page-everybody.sheets-opened")),
                 List.of(
-                        new NextCard.Line(Words.of(event).say("page-everybody.with"), with),
-                        new NextCard.Line(Words.of(event).say("page-everybody.against"), other)),
+                        new NextCard.Line(Words.say(event, "page-everybody.with"), with),
+                        new NextCard.Line(Words.say(event, "page-everybody.against"), other)),
                 "",
                 new Changes(event).last(tie));
     }

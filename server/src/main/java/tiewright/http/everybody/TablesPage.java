@@ -19,8 +19,7 @@ final class TablesPage implements Page {
     @Override
     public void at(Routes routes) {
         routes.everybodys(
-                "/tables",
-                visit -> Screen.of("tables", visit.words().say("page-everybody.tables"), view(AsItStood.of(visit))));
+                "/tables", visit -> Screen.of("tables", visit.say("page-everybody.tables"), view(AsItStood.of(visit))));
     }
 
     private static TablesView view(AsItStood stood) {

@@ -39,7 +39,7 @@ record TieWays(Visit visit, Tie tie) {
 
     private TieView.Way way(String href, String what) {
         return new TieView.Way(
-                new NavLink(href, visit.words().say("page-everybody.way-" + what), false),
-                visit.words().say("page-everybody.way-" + what + "-detail"));
+                new NavLink(href, visit.say("page-everybody.way-" + what), false),
+                visit.say("page-everybody.way-" + what + "-detail"));
     }
 }

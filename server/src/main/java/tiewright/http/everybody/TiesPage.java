@@ -24,7 +24,7 @@ final class TiesPage implements Page {
     @Override
     public void at(Routes routes) {
         routes.everybodys(
-                "/ties", visit -> Screen.of("ties", visit.words().say("page-everybody.order-of-the-ties"), all(visit)));
+                "/ties", visit -> Screen.of("ties", visit.say("page-everybody.order-of-the-ties"), all(visit)));
         routes.get(Door.ANYBODY, "/tie/{tie}", visit -> {
             Tie tie = visit.tie();
             visit.show(Screen.of("tie", new TieViews(visit.event()).title(tie), new OneTie(visit, tie).view()));
@@ -38,9 +38,7 @@ final class TiesPage implements Page {
         List<String> text = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(List.copyOf(event.ties()))) {
             slots.computeIfAbsent(
-                            tie.start()
-                                    .map(HallClock::said)
-                                    .orElse(visit.words().say("page-everybody.without-a-time")),
+                            tie.start().map(HallClock::said).orElse(visit.say("page-everybody.without-a-time")),
                             start -> new ArrayList<>())
                     .add(views.line(tie));
             text.add(line(views, tie));
@@ -51,10 +49,10 @@ final class TiesPage implements Page {
                         .toList(),
                 new CopyText(
                         "copy-ties",
-                        visit.words().say("page-everybody.order-of-the-ties-as"),
+                        visit.say("page-everybody.order-of-the-ties-as"),
                         String.join("\n", text),
-                        visit.words().say("page-everybody.copy"),
-                        visit.words().say("page-everybody.copied")));
+                        visit.say("page-everybody.copy"),
+                        visit.say("page-everybody.copied")));
     }
 
     private static String line(TieViews views, Tie tie) {

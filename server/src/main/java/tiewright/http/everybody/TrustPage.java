@@ -26,7 +26,7 @@ final class TrustPage implements Page {
         Optional<Authority> authority = visit.hall().authority();
         return new Screen(
                 "pages/trust",
-                visit.words().say("page-everybody.can-anybody-listen"),
+                visit.say("page-everybody.can-anybody-listen"),
                 Map.of(
                         "fingerprint",
                         authority.map(Authority::fingerprint).orElse(""),
@@ -46,7 +46,7 @@ final class TrustPage implements Page {
     private static void send(Visit visit) {
         Authority authority = visit.hall()
                 .authority()
-                .orElseThrow(() -> new NotFound(visit.words().say("page-everybody.no-authority-of-our-own")));
+                .orElseThrow(() -> new NotFound(visit.say("page-everybody.no-authority-of-our-own")));
         Context ctx = visit.ctx();
         ctx.contentType("application/x-x509-ca-cert")
                 .header("Content-Disposition", "attachment; filename=\"tiewright-authority.crt\"")

@@ -112,29 +112,29 @@ final class CourtsPage implements Page {
                             CHANGE,
                             HERE + "/" + CHANGE,
                             List.of(table(visit, Fields.of(CHANGE, tried))),
-                            List.of(Button.main(visit.words().say("page-organiser.keep-the-changes"))))));
+                            List.of(Button.main(visit.say("page-organiser.keep-the-changes"))))));
         }
         Fields fields = Fields.of(ADD, tried);
-        sections.add(WorkView.Section.of(ADD, visit.words().say("page-organiser.add-courts"))
+        sections.add(WorkView.Section.of(ADD, visit.say("page-organiser.add-courts"))
                 .with(new WorkView.WorkForm(
                         ADD,
                         HERE + "/" + ADD,
                         List.of(
-                                fields.line("court", visit.words().say("page-organiser.names-or-numbers-of-the"), "")
-                                        .withHint(visit.words().say("page-organiser.several-at-once-1-6"))
+                                fields.line("court", visit.say("page-organiser.names-or-numbers-of-the"), "")
+                                        .withHint(visit.say("page-organiser.several-at-once-1-6"))
                                         .mustBeFilled(),
                                 fields.text(
                                                 "from",
                                                 TextField.Kind.TIME,
-                                                visit.words().say("page-organiser.can-be-used-from"),
+                                                visit.say("page-organiser.can-be-used-from"),
                                                 "")
-                                        .withHint(visit.words().say("page-organiser.empty-from-the-start-of")),
+                                        .withHint(visit.say("page-organiser.empty-from-the-start-of")),
                                 fields.text("until", TextField.Kind.TIME, "until", "")
-                                        .withHint(visit.words().say("page-organiser.empty-until-the-place-closes"))),
-                        List.of(Button.main(visit.words().say("page-organiser.add-these-courts"))))));
+                                        .withHint(visit.say("page-organiser.empty-until-the-place-closes"))),
+                        List.of(Button.main(visit.say("page-organiser.add-these-courts"))))));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.courts"),
+                visit.say("page-organiser.courts"),
                 new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
     }
 
@@ -142,8 +142,8 @@ final class CourtsPage implements Page {
         List<InputTable.Row> rows = visit.event().courts().stream()
                 .sorted((one, other) -> TextOrder.NUMBERS_BY_VALUE.compare(one.name(), other.name()))
                 .map(court -> new InputTable.Row(
-                        visit.words().say("page-organiser.court-2", "court", court.name()),
-                        court.usable() ? "" : visit.words().say("page-organiser.out-of-use-2"),
+                        visit.say("page-organiser.court-2", "court", court.name()),
+                        court.usable() ? "" : visit.say("page-organiser.out-of-use-2"),
                         List.of(
                                 fields.cell(
                                         AtFields.id(row(court), "from"),
@@ -160,12 +160,12 @@ final class CourtsPage implements Page {
                 .toList();
         return new InputTable(
                 "courts",
-                visit.words().say("page-organiser.courts-and-their-hours"),
-                visit.words().say("page-organiser.court"),
+                visit.say("page-organiser.courts-and-their-hours"),
+                visit.say("page-organiser.court"),
                 List.of(
-                        visit.words().say("page-organiser.from"),
-                        visit.words().say("page-organiser.until"),
-                        visit.words().say("page-organiser.out-of-use")),
+                        visit.say("page-organiser.from"),
+                        visit.say("page-organiser.until"),
+                        visit.say("page-organiser.out-of-use")),
                 rows);
     }
 }

@@ -62,16 +62,16 @@ final class DrawPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         event.draw().ifPresent(one -> sections.addAll(result(event, one)));
         WorkView.Section form = form(visit, tried, drawn);
-        sections.add(drawn && tried.isNothing() ? form.folded(visit.words().say("page-organiser.draw-again")) : form);
+        sections.add(drawn && tried.isNothing() ? form.folded(visit.say("page-organiser.draw-again")) : form);
         List<String> intro = drawn
                 ? List.of()
                 : List.of(
-                        visit.words().say("page-organiser.draw-first"),
-                        visit.words().say("page-organiser.draw-then"),
-                        visit.words().say("page-organiser.draw-so"));
+                        visit.say("page-organiser.draw-first"),
+                        visit.say("page-organiser.draw-then"),
+                        visit.say("page-organiser.draw-so"));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.draw-of-the-pools"),
+                visit.say("page-organiser.draw-of-the-pools"),
                 new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), intro, sections));
     }
 
@@ -95,8 +95,8 @@ final class DrawPage implements Page {
 
     private static FormField pools(Visit visit, Fields fields) {
         int clubs = visit.event().clubs().size();
-        return fields.number("pools", visit.words().say("page-organiser.number-of-pools"), OptionalInt.empty())
-                .withHint(visit.words().say("page-organiser.are-entered", "clubs", Counted.of(clubs, "club")))
+        return fields.number("pools", visit.say("page-organiser.number-of-pools"), OptionalInt.empty())
+                .withHint(visit.say("page-organiser.are-entered", "clubs", Counted.of(clubs, "club")))
                 .mustBeFilled();
     }
 
@@ -153,12 +153,12 @@ final class DrawPage implements Page {
 
     private static WorkView.Section replay(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
         WorkView.Section section =
-                WorkView.Section.of("replay", "", Words.of(event).say("page-organiser.number-i-of-a-draw"));
+                WorkView.Section.of("replay", "", Words.say(event, "page-organiser.number-i-of-a-draw"));
         PoolDrawResult again = again(event, drawn);
         if (again instanceof PoolDrawResult.Drawn one && pools(one).equals(new TreeMap<>(drawn.pools()))) {
             return section.with(steps(event, one.steps()));
         }
-        return section.saying(List.of(Words.of(event).say("page-organiser.clubs-seeds-or-towns-were")));
+        return section.saying(List.of(Words.say(event, "page-organiser.clubs-seeds-or-towns-were")));
     }
 
     private static PoolDrawResult again(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
@@ -187,12 +187,12 @@ final class DrawPage implements Page {
                 .toList();
         return new ReasonTable(
                 "steps",
-                Words.of(event).say("page-organiser.step-by-step"),
+                Words.say(event, "page-organiser.step-by-step"),
                 List.of(
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.what"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.went-to"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.how"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.choices-weights"), false)),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.what"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.went-to"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.how"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.choices-weights"), false)),
                 rows,
                 "");
     }

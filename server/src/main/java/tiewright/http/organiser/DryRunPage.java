@@ -53,14 +53,11 @@ final class DryRunPage implements Page {
         }
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.dry-run-of-the-conditions"),
+                visit.say("page-organiser.dry-run-of-the-conditions"),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink(
-                                "/organiser/conditions",
-                                visit.words().say("page-organiser.back-to-the-conditions"),
-                                false),
-                        List.of(visit.words().say("page-organiser.better-found-now-than-at")),
+                        new NavLink("/organiser/conditions", visit.say("page-organiser.back-to-the-conditions"), false),
+                        List.of(visit.say("page-organiser.better-found-now-than-at")),
                         sections));
     }
 
@@ -91,8 +88,7 @@ final class DryRunPage implements Page {
     private static WorkView.Section form(Visit visit, Tried tried) {
         Fields fields = Fields.of(FORM, tried);
         List<Option> sizes = sizes(visit).stream()
-                .map(size ->
-                        Option.of(size.toString(), visit.words().say("page-organiser.clubs", "value", size), false))
+                .map(size -> Option.of(size.toString(), visit.say("page-organiser.clubs", "value", size), false))
                 .toList();
         return WorkView.Section.of(FORM, "")
                 .with(new WorkView.WorkForm(
@@ -101,13 +97,13 @@ final class DryRunPage implements Page {
                         List.of(
                                 fields.select(
                                         "clubs",
-                                        visit.words().say("page-organiser.clubs-in-a-pool-each"),
+                                        visit.say("page-organiser.clubs-in-a-pool-each"),
                                         "",
                                         sizes.get(0).value(),
                                         sizes),
-                                fields.line("seed", visit.words().say("page-organiser.seed-the-same-number-gives"), "1")
+                                fields.line("seed", visit.say("page-organiser.seed-the-same-number-gives"), "1")
                                         .withMaxLength(15)),
-                        List.of(Button.main(visit.words().say("page-organiser.play-pools", "runs", RUNS)))));
+                        List.of(Button.main(visit.say("page-organiser.play-pools", "runs", RUNS)))));
     }
 
     private static WorkView.Section summary(DryRun.Report report) {

@@ -71,24 +71,21 @@ final class EntriesPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         WorkView.Section clubs = WorkView.Section.of("clubs", "");
         sections.add((event.clubs().isEmpty() ? clubs : clubs.with(table(event)))
-                .with(new NavLink(PastePage.HERE, visit.words().say("page-organiser.paste.go"), false)));
+                .with(new NavLink(PastePage.HERE, visit.say("page-organiser.paste.go"), false)));
         List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
-        sections.add(WorkView.Section.of("warnings", visit.words().say("page-organiser.what-to-look-at"))
-                .saying(
-                        warnings.isEmpty()
-                                ? List.of(visit.words().say("page-organiser.no-player-stands-in-two"))
-                                : warnings));
+        sections.add(WorkView.Section.of("warnings", visit.say("page-organiser.what-to-look-at"))
+                .saying(warnings.isEmpty() ? List.of(visit.say("page-organiser.no-player-stands-in-two")) : warnings));
         visit.ask(EntryAnswers::new).alike().forEach(alike -> sections.add(twoPeople(visit, alike)));
         Fields fields = Fields.of(FORM, tried);
-        sections.add(WorkView.Section.of(FORM, visit.words().say("page-organiser.enter-a-club"))
+        sections.add(WorkView.Section.of(FORM, visit.say("page-organiser.enter-a-club"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         asked(fields, Optional.empty()),
-                        List.of(Button.main(visit.words().say("page-organiser.enter-this-club"))))));
+                        List.of(Button.main(visit.say("page-organiser.enter-this-club"))))));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.clubs-and-squads"),
+                visit.say("page-organiser.clubs-and-squads"),
                 new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
     }
 
@@ -105,7 +102,7 @@ final class EntriesPage implements Page {
                                 new HiddenField("one", one.code()),
                                 new HiddenField("other", other.code()),
                                 new HiddenField("back", HERE)),
-                        List.of(Button.other(visit.words().say("page-organiser.they-are-two-people")))));
+                        List.of(Button.other(visit.say("page-organiser.they-are-two-people")))));
     }
 
     static List<FormField> asked(Fields fields, Optional<Club> club) {
@@ -138,13 +135,13 @@ final class EntriesPage implements Page {
                 .toList();
         return new ReasonTable(
                 "entries",
-                Words.of(event).say("page-organiser.entered-so-far"),
+                Words.say(event, "page-organiser.entered-so-far"),
                 List.of(
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.club"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.code"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.town"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.seed"), true),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.players"), true)),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.club"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.code"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.town"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.seed"), true),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.players"), true)),
                 rows,
                 "");
     }

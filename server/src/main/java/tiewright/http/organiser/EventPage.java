@@ -56,19 +56,19 @@ final class EventPage implements Page {
         List<FormField> asked = new ArrayList<>();
         asked.add(fields.line(
                         "name",
-                        visit.words().say("page-organiser.name-of-the-event"),
+                        visit.say("page-organiser.name-of-the-event"),
                         about.map(SetUpFact.EventDescribed::name).orElse(""))
                 .mustBeFilled());
         asked.add(fields.text(
                         "date",
                         TextField.Kind.DATE,
-                        visit.words().say("page-organiser.day"),
+                        visit.say("page-organiser.day"),
                         about.map(one -> one.date().toString()).orElse(""))
-                .withHint(visit.words().say("page-organiser.year-month-day-2027-06"))
+                .withHint(visit.say("page-organiser.year-month-day-2027-06"))
                 .mustBeFilled());
         asked.add(fields.line(
                         "venue",
-                        visit.words().say("page-organiser.place"),
+                        visit.say("page-organiser.place"),
                         about.map(SetUpFact.EventDescribed::venue).orElse(""))
                 .mustBeFilled());
         asked.add(zones(
@@ -77,24 +77,24 @@ final class EventPage implements Page {
                         .orElse(ZoneId.systemDefault().getId())));
         asked.add(fields.time(
                         "starts",
-                        visit.words().say("page-organiser.play-starts-at"),
+                        visit.say("page-organiser.play-starts-at"),
                         about.map(SetUpFact.EventDescribed::starts))
                 .mustBeFilled());
         asked.add(fields.time(
                         "closes",
-                        visit.words().say("page-organiser.the-place-closes-at"),
+                        visit.say("page-organiser.the-place-closes-at"),
                         about.flatMap(SetUpFact.EventDescribed::venueCloses))
-                .withHint(visit.words().say("page-organiser.leave-it-empty-if-nobody")));
+                .withHint(visit.say("page-organiser.leave-it-empty-if-nobody")));
         WorkView.Section section = WorkView.Section.of(FORM, "")
                 .with(new WorkView.WorkForm(
-                        FORM, HERE, asked, List.of(Button.main(visit.words().say("page-organiser.keep-this")))));
+                        FORM, HERE, asked, List.of(Button.main(visit.say("page-organiser.keep-this")))));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.the-event"),
+                visit.say("page-organiser.the-event"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.words().say("page-organiser.every-page-and-print-bears")),
+                        List.of(visit.say("page-organiser.every-page-and-print-bears")),
                         List.of(section)));
     }
 

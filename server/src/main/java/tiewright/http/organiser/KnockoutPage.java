@@ -64,46 +64,43 @@ final class KnockoutPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>(there ? laidOut(event) : List.of());
         Fields fields = Fields.of(FORM, tried);
         List<FormField> asked = new ArrayList<>(List.of(
-                fields.number(
-                                "fromEachPool",
-                                visit.words().say("page-organiser.how-many-go-on-from"),
-                                OptionalInt.empty())
-                        .withHint(visit.words().say("page-organiser.1-to-4"))
+                fields.number("fromEachPool", visit.say("page-organiser.how-many-go-on-from"), OptionalInt.empty())
+                        .withHint(visit.say("page-organiser.1-to-4"))
                         .mustBeFilled(),
                 fields.tick(
                         "thirdPlace",
-                        visit.words().say("page-organiser.third-place"),
-                        visit.words().say("page-organiser.the-losers-of-the-semi"),
+                        visit.say("page-organiser.third-place"),
+                        visit.say("page-organiser.the-losers-of-the-semi"),
                         false),
                 DrawPage.seed(fields),
                 DrawPage.witness(fields)));
         if (there) {
             asked.add(fields.tick(
                     "again",
-                    visit.words().say("page-organiser.the-knockout-is-laid-out"),
-                    visit.words().say("page-organiser.lay-it-out-again-the"),
+                    visit.say("page-organiser.the-knockout-is-laid-out"),
+                    visit.say("page-organiser.lay-it-out-again-the"),
                     false));
         }
         sections.add(WorkView.Section.of(
                         FORM,
                         there
-                                ? visit.words().say("page-organiser.lay-it-out-again")
-                                : visit.words().say("page-organiser.lay-out-the-knockout"))
+                                ? visit.say("page-organiser.lay-it-out-again")
+                                : visit.say("page-organiser.lay-out-the-knockout"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
                         asked,
                         List.of(
                                 there
-                                        ? Button.stop(visit.words().say("page-organiser.lay-it-out-again"))
-                                        : Button.main(visit.words().say("page-organiser.lay-out-the-knockout"))))));
+                                        ? Button.stop(visit.say("page-organiser.lay-it-out-again"))
+                                        : Button.main(visit.say("page-organiser.lay-out-the-knockout"))))));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.knockout"),
+                visit.say("page-organiser.knockout"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.words().say("page-organiser.the-places-of-the-pools")),
+                        List.of(visit.say("page-organiser.the-places-of-the-pools")),
                         sections));
     }
 
@@ -113,7 +110,7 @@ final class KnockoutPage implements Page {
         sections.add(WorkView.Section.of("result", "").with(table(event)));
         KnockoutSteps.of(event)
                 .ifPresent(steps -> sections.add(
-                        WorkView.Section.of("replay", "", Words.of(event).say("page-organiser.number-i-of-a-draw"))
+                        WorkView.Section.of("replay", "", Words.say(event, "page-organiser.number-i-of-a-draw"))
                                 .with(steps)));
         return sections;
     }
@@ -128,22 +125,22 @@ final class KnockoutPage implements Page {
                         ReasonTable.Cell.of(views.side(tie, Side.AWAY)))))
                 .toList();
         String foot = event.knockoutDraw()
-                .map((DrawFact.KnockoutDrawn drawn) -> Words.of(event)
-                        .say(
-                                "page-organiser.drawn-from-the-words-witness",
-                                "spokenSeed",
-                                drawn.spokenSeed(),
-                                "witness",
-                                drawn.witness()))
+                .map((DrawFact.KnockoutDrawn drawn) -> Words.say(
+                        event,
+                        "page-organiser.drawn-from-the-words-witness",
+                        "spokenSeed",
+                        drawn.spokenSeed(),
+                        "witness",
+                        drawn.witness()))
                 .orElse("");
         return new ReasonTable(
                 "knockout-ties",
-                Words.of(event).say("page-organiser.the-ties-of-the-knockout"),
+                Words.say(event, "page-organiser.the-ties-of-the-knockout"),
                 List.of(
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.tie"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.round"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.home"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-organiser.away"), false)),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.tie"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.round"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.home"), false),
+                        new ReasonTable.Column(Words.say(event, "page-organiser.away"), false)),
                 rows,
                 foot);
     }

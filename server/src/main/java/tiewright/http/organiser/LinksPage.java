@@ -90,7 +90,7 @@ final class LinksPage implements Page {
         Link link = visit.event().links().stream()
                 .filter(one -> press.length == 2 && one.name().equals(press[1]))
                 .findFirst()
-                .orElseThrow(() -> new NotFound(visit.words().say("page-organiser.this-link-is-not-in")));
+                .orElseThrow(() -> new NotFound(visit.say("page-organiser.this-link-is-not-in")));
         if (press[0].equals("replace")) {
             LinkSlips slips = new LinkSlips(visit, HERE);
             slips.addInPlaceOf(link);
@@ -105,13 +105,12 @@ final class LinksPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
-        List<String> intro = new ArrayList<>(List.of(visit.words().say("page-organiser.whoever-has-a-personal-link")));
+        List<String> intro = new ArrayList<>(List.of(visit.say("page-organiser.whoever-has-a-personal-link")));
         if (visit.hall().address().isLoopback()) {
-            intro.add(visit.words()
-                    .say(
-                            "page-organiser.phones-cannot-reach-it-is",
-                            "url",
-                            visit.hall().address().url()));
+            intro.add(visit.say(
+                    "page-organiser.phones-cannot-reach-it-is",
+                    "url",
+                    visit.hall().address().url()));
         }
         Words words = visit.words();
         List<WorkView.Section> sections = new ArrayList<>();
@@ -130,7 +129,7 @@ final class LinksPage implements Page {
                 .toList();
         return Screen.of(
                 "links",
-                visit.words().say("page-organiser.personal-links"),
+                visit.say("page-organiser.personal-links"),
                 new LinksView(tried.refusal(), intro, clubs(visit), sections, lines));
     }
 
@@ -167,11 +166,11 @@ final class LinksPage implements Page {
                         HERE + "/" + PLAYERS,
                         List.of(fields.select(
                                 "of-club",
-                                Words.of(event).say("page-organiser.the-players-of"),
-                                Words.of(event).say("page-organiser.choose-the-club"),
+                                Words.say(event, "page-organiser.the-players-of"),
+                                Words.say(event, "page-organiser.choose-the-club"),
                                 "",
                                 clubs(event))),
-                        List.of(Button.other(Words.of(event).say("page-organiser.make-one-for-each-player")))));
+                        List.of(Button.other(Words.say(event, "page-organiser.make-one-for-each-player")))));
     }
 
     private static WorkView.Section one(Visit visit, Fields fields) {
@@ -190,27 +189,27 @@ final class LinksPage implements Page {
                         List.of(
                                 fields.select(
                                         "role",
-                                        Words.of(event).say("page-organiser.what-it-may-do"),
-                                        Words.of(event).say("page-organiser.choose"),
+                                        Words.say(event, "page-organiser.what-it-may-do"),
+                                        Words.say(event, "page-organiser.choose"),
                                         "",
                                         roles),
                                 fields.select(
                                         "club",
-                                        Words.of(event).say("page-organiser.of-which-club"),
-                                        Words.of(event).say("page-organiser.no-club-desk-volunteers-organisers"),
+                                        Words.say(event, "page-organiser.of-which-club"),
+                                        Words.say(event, "page-organiser.no-club-desk-volunteers-organisers"),
                                         "",
                                         clubs(event)),
                                 fields.select(
                                         "player",
-                                        Words.of(event).say("page-organiser.for-which-player"),
-                                        Words.of(event).say("page-organiser.nobody-in-particular"),
+                                        Words.say(event, "page-organiser.for-which-player"),
+                                        Words.say(event, "page-organiser.nobody-in-particular"),
                                         "",
                                         players),
-                                fields.line("label", Words.of(event).say("page-organiser.label"), "")
+                                fields.line("label", Words.say(event, "page-organiser.label"), "")
                                         .withMaxLength(60)
-                                        .withHint(Words.of(event).say("page-organiser.such-as-desk-2-it"))
+                                        .withHint(Words.say(event, "page-organiser.such-as-desk-2-it"))
                                         .mustBeFilled()),
-                        List.of(Button.other(Words.of(event).say("page-organiser.make-this-link")))));
+                        List.of(Button.other(Words.say(event, "page-organiser.make-this-link")))));
     }
 
     private static List<Option> clubs(VisibleEvent event) {

@@ -54,51 +54,49 @@ final class OpeningPage implements Page {
                 List.of(
                         fields.oneOf(
                                 "organiserIsCaptain",
-                                visit.words().say("page-organiser.do-you-or-another-organiser"),
+                                visit.say("page-organiser.do-you-or-another-organiser"),
                                 chosen.map(one -> one.organiserIsCaptain() ? "yes" : "no")
                                         .orElse(""),
                                 List.of(
                                         Option.of(
-                                                "no",
-                                                visit.words().say("page-organiser.no-nobody-who-organises-plays"),
-                                                false),
-                                        Option.of("yes", visit.words().say("page-organiser.yes"), false))),
+                                                "no", visit.say("page-organiser.no-nobody-who-organises-plays"), false),
+                                        Option.of("yes", visit.say("page-organiser.yes"), false))),
                         fields.oneOf(
                                 "opens",
-                                visit.words().say("page-organiser.if-yes-who-opens-the"),
+                                visit.say("page-organiser.if-yes-who-opens-the"),
                                 chosen.map(one -> neutral.isPresent() ? PERSON : AUTOMATIC)
                                         .orElse(""),
                                 List.of(
                                         new Option(
                                                 AUTOMATIC,
-                                                visit.words().say("page-organiser.nobody-both-sheets-open-by"),
-                                                visit.words().say("page-organiser.recommended-where-nobody-neutral-is"),
+                                                visit.say("page-organiser.nobody-both-sheets-open-by"),
+                                                visit.say("page-organiser.recommended-where-nobody-neutral-is"),
                                                 false,
                                                 false),
                                         new Option(
                                                 PERSON,
-                                                visit.words().say("page-organiser.a-neutral-second-person"),
-                                                visit.words().say("page-organiser.from-the-deadline-on-this"),
+                                                visit.say("page-organiser.a-neutral-second-person"),
+                                                visit.say("page-organiser.from-the-deadline-on-this"),
                                                 false,
                                                 false))),
                         fields.select(
                                 "neutral",
-                                visit.words().say("page-organiser.link-of-the-neutral-person"),
+                                visit.say("page-organiser.link-of-the-neutral-person"),
                                 labels(visit).isEmpty()
-                                        ? visit.words().say("page-organiser.none-yet-make-one-under")
-                                        : visit.words().say("page-organiser.nobody"),
+                                        ? visit.say("page-organiser.none-yet-make-one-under")
+                                        : visit.say("page-organiser.nobody"),
                                 neutral.orElse(""),
                                 labels(visit))),
-                List.of(Button.main(visit.words().say("page-organiser.record-this-choice"))));
+                List.of(Button.main(visit.say("page-organiser.record-this-choice"))));
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.who-opens-the-sheets"),
+                visit.say("page-organiser.who-opens-the-sheets"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
                         List.of(
-                                visit.words().say("page-organiser.no-page-shows-a-name"),
-                                visit.words().say("page-organiser.the-choice-is-recorded-and")),
+                                visit.say("page-organiser.no-page-shows-a-name"),
+                                visit.say("page-organiser.the-choice-is-recorded-and")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
     }
 

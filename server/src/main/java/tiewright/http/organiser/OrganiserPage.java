@@ -25,7 +25,7 @@ final class OrganiserPage implements Page {
         routes.get(
                 Door.ORGANISER,
                 HERE,
-                visit -> visit.show(Screen.of("organiser", visit.words().say("page-organiser.organise"), view(visit))));
+                visit -> visit.show(Screen.of("organiser", visit.say("page-organiser.organise"), view(visit))));
     }
 
     private static OrganiserView view(Visit visit) {
@@ -34,17 +34,16 @@ final class OrganiserPage implements Page {
         List<Step> toDo = steps.toDo();
         return new OrganiserView(
                 toDo.isEmpty()
-                        ? visit.words().say("page-organiser.everything-is-set-up")
-                        : visit.words().say("page-organiser.steps-to-go", "count", toDo.size()),
-                visit.words()
-                        .say(
-                                "page-organiser.facts",
-                                "clubs",
-                                event.clubs().size(),
-                                "players",
-                                event.players().size(),
-                                "courts",
-                                event.courts().size()),
+                        ? visit.say("page-organiser.everything-is-set-up")
+                        : visit.say("page-organiser.steps-to-go", "count", toDo.size()),
+                visit.say(
+                        "page-organiser.facts",
+                        "clubs",
+                        event.clubs().size(),
+                        "players",
+                        event.players().size(),
+                        "courts",
+                        event.courts().size()),
                 toDo,
                 steps.done(),
                 new DoNextViews(visit).list(),
@@ -83,14 +82,14 @@ final class OrganiserPage implements Page {
     }
 
     private static Group group(Visit visit, String key, Line... lines) {
-        return new Group(visit.words().say("page-organiser.group." + key), List.of(lines));
+        return new Group(visit.say("page-organiser.group." + key), List.of(lines));
     }
 
     private static Line line(Visit visit, String key, String href) {
         return new Line(
-                visit.words().say("page-organiser.go." + key),
-                visit.words().say("page-organiser.why." + key),
+                visit.say("page-organiser.go." + key),
+                visit.say("page-organiser.why." + key),
                 href,
-                visit.words().say("page-organiser.open"));
+                visit.say("page-organiser.open"));
     }
 }

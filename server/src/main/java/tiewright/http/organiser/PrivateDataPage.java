@@ -70,14 +70,14 @@ final class PrivateDataPage implements Page {
         }
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.private-data"),
+                visit.say("page-organiser.private-data"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
                         List.of(
                                 DeletionWords.sentence(
                                         visit.event().deletion(), visit.event().zone()),
-                                visit.words().say("page-organiser.the-law-of-the-place")),
+                                visit.say("page-organiser.the-law-of-the-place")),
                         sections));
     }
 
@@ -91,8 +91,8 @@ final class PrivateDataPage implements Page {
                 .orElse("");
         return WorkView.Section.of(
                         DATE,
-                        Words.of(event).say("page-organiser.the-day-of-deletion"),
-                        Words.of(event).say("page-organiser.at-the-beginning-of-that"))
+                        Words.say(event, "page-organiser.the-day-of-deletion"),
+                        Words.say(event, "page-organiser.at-the-beginning-of-that"))
                 .with(new WorkView.WorkForm(
                         DATE,
                         HERE,
@@ -100,24 +100,24 @@ final class PrivateDataPage implements Page {
                                 fields.text(
                                         "date",
                                         TextField.Kind.DATE,
-                                        Words.of(event).say("page-organiser.deleted-on"),
+                                        Words.say(event, "page-organiser.deleted-on"),
                                         date),
                                 fields.oneOf(
                                         "names",
-                                        Words.of(event).say("page-organiser.what-stands-for-a-player"),
+                                        Words.say(event, "page-organiser.what-stands-for-a-player"),
                                         stands.map(SetUpFact.DeletionDated::names)
                                                 .orElse(NamesKept.CODES)
                                                 .code(),
                                         List.of(
                                                 Option.of(
                                                         NamesKept.CODES.code(),
-                                                        Words.of(event).say("page-organiser.the-code-alone"),
+                                                        Words.say(event, "page-organiser.the-code-alone"),
                                                         false),
                                                 Option.of(
                                                         NamesKept.INITIALS.code(),
-                                                        Words.of(event).say("page-organiser.first-name-and-initial-of"),
+                                                        Words.say(event, "page-organiser.first-name-and-initial-of"),
                                                         false)))),
-                        List.of(Button.main(Words.of(event).say("page-organiser.promise-this-day")))));
+                        List.of(Button.main(Words.say(event, "page-organiser.promise-this-day")))));
     }
 
     /** Before the deletion the page looks the same whether or not a club has noted anything. */

@@ -38,11 +38,11 @@ final class SafetyInfoPage implements Page {
         Fields fields = Fields.of(FORM, tried);
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.where-help-is"),
+                visit.say("page-organiser.where-help-is"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.words().say("page-organiser.shown-to-the-desk-and")),
+                        List.of(visit.say("page-organiser.shown-to-the-desk-and")),
                         List.of(WorkView.Section.of(FORM, "")
                                 .with(new WorkView.WorkForm(
                                         FORM,
@@ -50,21 +50,19 @@ final class SafetyInfoPage implements Page {
                                         List.of(
                                                 fields.line(
                                                                 "firstAid",
-                                                                visit.words()
-                                                                        .say("page-organiser.first-aid-where-and-who"),
+                                                                visit.say("page-organiser.first-aid-where-and-who"),
                                                                 stands.firstAid())
                                                         .withMaxLength(200),
                                                 fields.line(
                                                                 "defibrillator",
-                                                                visit.words().say("page-organiser.defibrillator-where"),
+                                                                visit.say("page-organiser.defibrillator-where"),
                                                                 stands.defibrillator())
                                                         .withMaxLength(200),
                                                 fields.line(
                                                                 "emergency",
-                                                                visit.words()
-                                                                        .say("page-organiser.emergency-number-here"),
+                                                                visit.say("page-organiser.emergency-number-here"),
                                                                 stands.emergency())
                                                         .withMaxLength(60)),
-                                        List.of(Button.main(visit.words().say("page-organiser.keep-this"))))))));
+                                        List.of(Button.main(visit.say("page-organiser.keep-this"))))))));
     }
 }

@@ -219,6 +219,6 @@ final class SetUpSteps {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

@@ -73,7 +73,7 @@ final class SettingsPage implements Page {
         ConditionsForm form = new ConditionsForm(stands(visit, tried), fields, tried);
         return Screen.of(
                 "settings",
-                visit.words().say("page-organiser.choose-the-conditions-of-play"),
+                visit.say("page-organiser.choose-the-conditions-of-play"),
                 new SettingsView(
                         tried.refusal(),
                         intro(visit.event()),
@@ -102,14 +102,14 @@ final class SettingsPage implements Page {
         List<String> intro = new ArrayList<>();
         intro.add(
                 event.conditionsVersion() == 0
-                        ? Words.of(event).say("page-organiser.nothing-is-published-yet-choose")
-                        : Words.of(event)
-                                .say(
-                                        "page-organiser.version-holds-what-you-change",
-                                        "conditionsVersion",
-                                        event.conditionsVersion()));
+                        ? Words.say(event, "page-organiser.nothing-is-published-yet-choose")
+                        : Words.say(
+                                event,
+                                "page-organiser.version-holds-what-you-change",
+                                "conditionsVersion",
+                                event.conditionsVersion()));
         if (event.isFrozen()) {
-            intro.add(Words.of(event).say("page-organiser.the-first-sheet-is-sealed"));
+            intro.add(Words.say(event, "page-organiser.the-first-sheet-is-sealed"));
         }
         return intro;
     }

@@ -133,20 +133,20 @@ final class SquadForm {
                 new Typed("", OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), false);
         int empty = Math.max(AT_LEAST_EMPTY, ROWS - rows.size());
         for (int number = 1; number <= empty; number++) {
-            rows.add(row(fields, row(number), visit.words().say("page-organiser.new"), nothing, false));
+            rows.add(row(fields, row(number), visit.say("page-organiser.new"), nothing, false));
         }
         return new InputTable(
                 "squad-table",
-                visit.words().say("page-organiser.players"),
-                visit.words().say("page-organiser.code"),
+                visit.say("page-organiser.players"),
+                visit.say("page-organiser.code"),
                 List.of(
-                        visit.words().say("page-organiser.name"),
-                        visit.words().say("page-organiser.rank"),
-                        visit.words().say("page-organiser.born-in"),
-                        visit.words().say("page-organiser.here-from"),
-                        visit.words().say("page-organiser.until"),
-                        visit.words().say("page-organiser.deputy-2"),
-                        visit.words().say("page-organiser.take-out")),
+                        visit.say("page-organiser.name"),
+                        visit.say("page-organiser.rank"),
+                        visit.say("page-organiser.born-in"),
+                        visit.say("page-organiser.here-from"),
+                        visit.say("page-organiser.until"),
+                        visit.say("page-organiser.deputy-2"),
+                        visit.say("page-organiser.take-out")),
                 rows);
     }
 

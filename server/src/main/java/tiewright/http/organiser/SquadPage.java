@@ -42,8 +42,8 @@ final class SquadPage implements Page {
     private static Club club(Visit visit) {
         return visit.readId("club", ClubId::of)
                 .flatMap(visit.event()::club)
-                .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-organiser.there-is-no-club-in", "club", visit.path("club"))));
+                .orElseThrow(() ->
+                        new NotFound(visit.say("page-organiser.there-is-no-club-in", "club", visit.path("club"))));
     }
 
     private static String address(Club club) {
@@ -84,10 +84,10 @@ final class SquadPage implements Page {
     private static Screen screen(Visit visit, Club club, Tried tried) {
         return Screen.of(
                 "work",
-                visit.words().say("page-organiser.squad", "club", club.name()),
+                visit.say("page-organiser.squad", "club", club.name()),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink(EntriesPage.HERE, visit.words().say("page-organiser.back-to-all-clubs"), false),
+                        new NavLink(EntriesPage.HERE, visit.say("page-organiser.back-to-all-clubs"), false),
                         List.of(),
                         List.of(squad(visit, club, tried), about(visit, club, tried), removal(visit, club, tried))));
     }
@@ -97,14 +97,14 @@ final class SquadPage implements Page {
         return WorkView.Section.of(
                         SQUAD,
                         "",
-                        visit.words().say("page-organiser.names-as-they-are-called"),
-                        visit.words().say("page-organiser.rank-is-the-place-in"))
+                        visit.say("page-organiser.names-as-they-are-called"),
+                        visit.say("page-organiser.rank-is-the-place-in"))
                 .with(new WorkView.WorkForm(
                         SQUAD,
                         address(club) + "/" + SQUAD,
                         List.of(new SquadForm(visit, club.id()).table(Fields.of(SQUAD, tried))),
-                        List.of(Button.main(visit.words().say("page-organiser.keep-this-squad")))))
-                .with(new NavLink(paste, visit.words().say("page-organiser.paste.go"), false));
+                        List.of(Button.main(visit.say("page-organiser.keep-this-squad")))))
+                .with(new NavLink(paste, visit.say("page-organiser.paste.go"), false));
     }
 
     private static WorkView.Section about(Visit visit, Club club, Tried tried) {
@@ -113,25 +113,24 @@ final class SquadPage implements Page {
                         CLUB,
                         address(club) + "/" + CLUB,
                         EntriesPage.asked(Fields.of(CLUB, tried), Optional.of(club)),
-                        List.of(Button.other(visit.words().say("page-organiser.keep-name-town-and-seed")))));
-        return folded(section, visit.words().say("page-organiser.the-club"), tried);
+                        List.of(Button.other(visit.say("page-organiser.keep-name-town-and-seed")))));
+        return folded(section, visit.say("page-organiser.the-club"), tried);
     }
 
     private static WorkView.Section removal(Visit visit, Club club, Tried tried) {
         FormField sure = Fields.of(REMOVE, tried)
                 .tick(
                         "sure",
-                        visit.words().say("page-organiser.are-you-sure"),
-                        visit.words().say("page-organiser.take-and-its-squad-out", "club", club.name()),
+                        visit.say("page-organiser.are-you-sure"),
+                        visit.say("page-organiser.take-and-its-squad-out", "club", club.name()),
                         false);
-        WorkView.Section section = WorkView.Section.of(
-                        REMOVE, "", visit.words().say("page-organiser.for-an-entry-made-by"))
+        WorkView.Section section = WorkView.Section.of(REMOVE, "", visit.say("page-organiser.for-an-entry-made-by"))
                 .with(new WorkView.WorkForm(
                         REMOVE,
                         address(club) + "/" + REMOVE,
                         List.of(sure),
-                        List.of(Button.stop(visit.words().say("page-organiser.take-out-2", "club", club.name())))));
-        return folded(section, visit.words().say("page-organiser.take-the-club-out"), tried);
+                        List.of(Button.stop(visit.say("page-organiser.take-out-2", "club", club.name())))));
+        return folded(section, visit.say("page-organiser.take-the-club-out"), tried);
     }
 
     /** Open where the form in it was just refused. */

@@ -140,7 +140,7 @@ final class BreakScreens {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 
     /** What one screen shows of them all. */

@@ -99,14 +99,13 @@ final class BudgetPage implements Page {
     private static List<String> said(Visit visit, TimeBudget budget, long seed) {
         List<String> lines = new ArrayList<>(new TimetableWords(visit.words()).budget(budget));
         Collections.swap(lines, 0, 1);
-        lines.add(visit.words()
-                .say(
-                        "page-plan.a-rubber-takes-minutes-on",
-                        "rubberMinutes",
-                        rounded(budget.rubberMinutes()),
-                        "rubberSd",
-                        rounded(budget.rubberSd())));
-        lines.add(visit.words().say("page-plan.seed-the-same-seed-simulates", "seed", seed));
+        lines.add(visit.say(
+                "page-plan.a-rubber-takes-minutes-on",
+                "rubberMinutes",
+                rounded(budget.rubberMinutes()),
+                "rubberSd",
+                rounded(budget.rubberSd())));
+        lines.add(visit.say("page-plan.seed-the-same-seed-simulates", "seed", seed));
         return lines;
     }
 
@@ -124,20 +123,19 @@ final class BudgetPage implements Page {
                         FORM,
                         HERE,
                         fields(visit.event(), Fields.of(FORM, tried)),
-                        List.of(Button.main(visit.words().say("page-plan.does-it-fit"))))));
+                        List.of(Button.main(visit.say("page-plan.does-it-fit"))))));
         return Screen.of(
                 "work",
-                visit.words().say("page-plan.does-the-day-fit"),
+                visit.say("page-plan.does-the-day-fit"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(visit.words()
-                                .say(
-                                        "page-plan.rubbers-scoring-and-decider-come",
-                                        "rubbers",
-                                        visit.event().conditions().rubbers(),
-                                        "conditions",
-                                        visit.event().conditions().value(tiewright.conditions.Setting.SCORING))),
+                        List.of(visit.say(
+                                "page-plan.rubbers-scoring-and-decider-come",
+                                "rubbers",
+                                visit.event().conditions().rubbers(),
+                                "conditions",
+                                visit.event().conditions().value(tiewright.conditions.Setting.SCORING))),
                         sections));
     }
 
@@ -147,42 +145,42 @@ final class BudgetPage implements Page {
         List<FormField> all = new ArrayList<>(List.of(
                 fields.number(
                                 "clubs",
-                                Words.of(event).say("page-plan.clubs"),
+                                Words.say(event, "page-plan.clubs"),
                                 clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty())
                         .mustBeFilled(),
                 fields.number(
                                 "pools",
-                                Words.of(event).say("page-plan.pools-in-which-every-club"),
+                                Words.say(event, "page-plan.pools-in-which-every-club"),
                                 OptionalInt.of(Math.max(1, event.pools().size())))
-                        .withHint(Words.of(event).say("page-plan.0-for-none"))
+                        .withHint(Words.say(event, "page-plan.0-for-none"))
                         .mustBeFilled(),
                 fields.number(
                                 "knockout",
-                                Words.of(event).say("page-plan.knockout-ties-after-the-pools"),
+                                Words.say(event, "page-plan.knockout-ties-after-the-pools"),
                                 OptionalInt.of(0))
-                        .withHint(Words.of(event).say("page-plan.such-as-4-two-semi"))
+                        .withHint(Words.say(event, "page-plan.such-as-4-two-semi"))
                         .mustBeFilled(),
                 fields.number(
                                 "courts",
-                                Words.of(event).say("page-plan.courts"),
+                                Words.say(event, "page-plan.courts"),
                                 courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty())
                         .mustBeFilled(),
                 fields.time(
                                 "starts",
-                                Words.of(event).say("page-plan.play-starts-at"),
+                                Words.say(event, "page-plan.play-starts-at"),
                                 event.about()
                                         .map(SetUpFact.EventDescribed::starts)
                                         .or(() -> Optional.of(USUAL_START)))
                         .mustBeFilled(),
                 fields.time(
                                 "closes",
-                                Words.of(event).say("page-plan.the-place-closes-at"),
+                                Words.say(event, "page-plan.the-place-closes-at"),
                                 event.about()
                                         .flatMap(SetUpFact.EventDescribed::venueCloses)
                                         .or(() -> Optional.of(USUAL_END)))
                         .mustBeFilled()));
         all.addAll(PlanAsk.paceFields(fields, Pace.USUAL));
-        all.add(fields.line("seed", Words.of(event).say("page-plan.seed-of-the-simulated-days"), "1"));
+        all.add(fields.line("seed", Words.say(event, "page-plan.seed-of-the-simulated-days"), "1"));
         return all;
     }
 }

@@ -125,8 +125,8 @@ record PlanAsk(
     static FormField earlierField(Fields fields, VisibleEvent event, boolean ticked) {
         return fields.tick(
                 EARLIER,
-                Words.of(event).say("page-plan.published-starts"),
-                Words.of(event).say("page-plan.may-begin-earlier"),
+                Words.say(event, "page-plan.published-starts"),
+                Words.say(event, "page-plan.may-begin-earlier"),
                 ticked);
     }
 

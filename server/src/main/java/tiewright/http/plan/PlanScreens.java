@@ -57,7 +57,7 @@ final class PlanScreens {
         Optional<PlanView.Found> found = search.flatMap(one -> one.found().map(planned -> found(visit, planned)));
         return Screen.of(
                 "plan",
-                visit.words().say("page-plan.make-the-order-of-play"),
+                visit.say("page-plan.make-the-order-of-play"),
                 new PlanView(
                         tried.refusal(),
                         BackLinks.home(visit),
@@ -99,15 +99,15 @@ final class PlanScreens {
                 yield words.found(
                         new State(
                                 Mark.KEPT,
-                                version.map(number -> visit.words().say("page-plan.published-as", "version", number))
-                                        .orElseGet(() -> visit.words().say("page-plan.a-plan-that-keeps-everything"))),
+                                version.map(number -> visit.say("page-plan.published-as", "version", number))
+                                        .orElseGet(() -> visit.say("page-plan.a-plan-that-keeps-everything"))),
                         List.of(),
                         Optional.of(plan),
                         version);
             }
             case BROKEN ->
                 words.found(
-                        new State(Mark.HELD, visit.words().say("page-plan.the-best-plan-found-breaks")),
+                        new State(Mark.HELD, visit.say("page-plan.the-best-plan-found-breaks")),
                         List.of(),
                         Optional.of(((Planned.Broken) planned).plan()));
             case IMPOSSIBLE -> {
@@ -116,8 +116,8 @@ final class PlanScreens {
                         new State(
                                 Mark.STOP,
                                 no.why().isInput()
-                                        ? visit.words().say("page-plan.this-cannot-be-planned")
-                                        : visit.words().say("page-plan.impossible-as-it-is")),
+                                        ? visit.say("page-plan.this-cannot-be-planned")
+                                        : visit.say("page-plan.impossible-as-it-is")),
                         words.impossible(no.why()),
                         no.asIs());
             }
@@ -132,16 +132,15 @@ final class PlanScreens {
                         .filter(plan -> !isPublished(visit, plan))
                         .map(plan -> publish(visit, tried, one, plan)))
                 .ifPresent(sections::add);
-        sections.add(WorkView.Section.of(
-                        PlanPage.MAKE, search.isEmpty() ? "" : visit.words().say("page-plan.search-again"))
+        sections.add(WorkView.Section.of(PlanPage.MAKE, search.isEmpty() ? "" : visit.say("page-plan.search-again"))
                 .with(new WorkView.WorkForm(
                         PlanPage.MAKE,
                         PlanPage.HERE + "/" + PlanPage.MAKE,
                         asked(visit).fields(Fields.of(PlanPage.MAKE, tried), visit.event()),
                         List.of(
                                 search.isEmpty()
-                                        ? Button.main(visit.words().say("page-plan.make-a-plan"))
-                                        : Button.other(visit.words().say("page-plan.make-a-plan"))))));
+                                        ? Button.main(visit.say("page-plan.make-a-plan"))
+                                        : Button.other(visit.say("page-plan.make-a-plan"))))));
         sections.add(pins(visit, tried));
         return sections;
     }
@@ -157,8 +156,8 @@ final class PlanScreens {
         return earlier.isEmpty()
                 ? List.of()
                 : List.of(Publishing.told(
-                        visit.words().say("page-plan.told-of-earlier"),
-                        visit.words().say("page-plan.told-of-earlier-hint"),
+                        visit.say("page-plan.told-of-earlier"),
+                        visit.say("page-plan.told-of-earlier-hint"),
                         visit.event().clubs().stream()
                                 .filter(club -> earlier.contains(club.id()))
                                 .toList(),
@@ -172,7 +171,7 @@ final class PlanScreens {
         boolean old = search.seen() != visit.event().seq();
         return WorkView.Section.of(
                         PlanPage.PUBLISH,
-                        visit.words().say("page-plan.publish-this-plan"),
+                        visit.say("page-plan.publish-this-plan"),
                         "One press makes one numbered notice. Every time that changes is shown with the old one struck, and the desk gets the list of who must be told."
                                 + (old
                                         ? " Something was entered since this plan was made: look whether it still holds, or make it again."
@@ -186,17 +185,15 @@ final class PlanScreens {
                                         new HiddenField("search", Integer.toString(search.number())),
                                         fields.line(
                                                         "reason",
-                                                        visit.words().say("page-plan.why-in-one-line"),
-                                                        next == 1
-                                                                ? visit.words().say("page-plan.the-order-of-play-of")
-                                                                : "")
+                                                        visit.say("page-plan.why-in-one-line"),
+                                                        next == 1 ? visit.say("page-plan.the-order-of-play-of") : "")
                                                 .withMaxLength(300)
                                                 .mustBeFilled(),
-                                        fields.line("by", visit.words().say("page-plan.who-publishes-by-name"), "")
+                                        fields.line("by", visit.say("page-plan.who-publishes-by-name"), "")
                                                 .withAutocomplete("name")
                                                 .withMaxLength(200)
                                                 .mustBeFilled())),
-                        List.of(Button.main(visit.words().say("page-plan.publish-version", "next", next)))));
+                        List.of(Button.main(visit.say("page-plan.publish-version", "next", next)))));
     }
 
     private static <T> List<T> joined(List<? extends T> first, List<? extends T> second) {
@@ -213,33 +210,22 @@ final class PlanScreens {
                 .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
                 .toList();
         return WorkView.Section.of(
-                        "pins",
-                        visit.words().say("page-plan.pin-by-hand"),
-                        visit.words().say("page-plan.what-is-pinned-stays-where"))
+                        "pins", visit.say("page-plan.pin-by-hand"), visit.say("page-plan.what-is-pinned-stays-where"))
                 .with(new WorkView.WorkForm(
                         PlanPage.PIN,
                         PlanPage.HERE + "/" + PlanPage.PIN,
                         List.of(
                                 fields.select(
                                         "pin-tie",
-                                        visit.words().say("page-plan.tie"),
-                                        visit.words().say("page-plan.choose-a-tie"),
+                                        visit.say("page-plan.tie"),
+                                        visit.say("page-plan.choose-a-tie"),
                                         "",
                                         ties),
-                                fields.text(
-                                                "pin-rubber",
-                                                TextField.Kind.SHORT,
-                                                visit.words().say("page-plan.rubber"),
-                                                "")
-                                        .withHint(visit.words().say("page-plan.empty-the-whole-tie")),
-                                fields.text(
-                                        "pin-start",
-                                        TextField.Kind.TIME,
-                                        visit.words().say("page-plan.starts-at"),
-                                        ""),
-                                fields.line(
-                                        "pin-courts", visit.words().say("page-plan.courts-with-commas-between"), "")),
-                        List.of(Button.other(visit.words().say("page-plan.pin-it-there")))));
+                                fields.text("pin-rubber", TextField.Kind.SHORT, visit.say("page-plan.rubber"), "")
+                                        .withHint(visit.say("page-plan.empty-the-whole-tie")),
+                                fields.text("pin-start", TextField.Kind.TIME, visit.say("page-plan.starts-at"), ""),
+                                fields.line("pin-courts", visit.say("page-plan.courts-with-commas-between"), "")),
+                        List.of(Button.other(visit.say("page-plan.pin-it-there")))));
     }
 
     List<ActionForm> pinned(Visit visit) {
@@ -252,19 +238,15 @@ final class PlanScreens {
                             .map(no -> ", " + TieViews.rubber(no).toLowerCase(java.util.Locale.ROOT))
                             .orElse("");
             forms.add(ActionForm.of(
-                            "unpin-" + i,
-                            PlanPage.HERE + "/unpin",
-                            "",
-                            Button.other(visit.words().say("page-plan.unpin")))
-                    .saying(visit.words()
-                            .say(
-                                    "page-plan.at-on",
-                                    "what",
-                                    what,
-                                    "start",
-                                    HallClock.said(pin.start()),
-                                    "courts",
-                                    String.join(", ", pin.courts())))
+                            "unpin-" + i, PlanPage.HERE + "/unpin", "", Button.other(visit.say("page-plan.unpin")))
+                    .saying(visit.say(
+                            "page-plan.at-on",
+                            "what",
+                            what,
+                            "start",
+                            HallClock.said(pin.start()),
+                            "courts",
+                            String.join(", ", pin.courts())))
                     .sending("which", Integer.toString(i)));
         }
         return forms;

@@ -49,17 +49,17 @@ final class PlanWords {
     List<String> impossible(Infeasible why) {
         List<String> lines = new ArrayList<>(List.of(said(why.because())));
         why.bound()
-                .ifPresent(bound -> lines.add(Words.of(event)
-                        .say(
-                                "page-plan.no-plan-can-end-before",
-                                "finish",
-                                HallClock.said(bound.finish()),
-                                "slots",
-                                bound.slots(),
-                                "minutes",
-                                bound.minutes(),
-                                "because",
-                                said(bound.because()))));
+                .ifPresent(bound -> lines.add(Words.say(
+                        event,
+                        "page-plan.no-plan-can-end-before",
+                        "finish",
+                        HallClock.said(bound.finish()),
+                        "slots",
+                        bound.slots(),
+                        "minutes",
+                        bound.minutes(),
+                        "because",
+                        said(bound.because()))));
         return lines;
     }
 
@@ -78,8 +78,8 @@ final class PlanWords {
     private String caption(Plan plan, Optional<Integer> version) {
         String finish = HallClock.said(plan.finish());
         return version.map(number ->
-                        Words.of(event).say("page-plan.published-version-ends-at", "version", number, "finish", finish))
-                .orElseGet(() -> Words.of(event).say("page-plan.draft-not-published-ends-at", "finish", finish));
+                        Words.say(event, "page-plan.published-version-ends-at", "version", number, "finish", finish))
+                .orElseGet(() -> Words.say(event, "page-plan.draft-not-published-ends-at", "finish", finish));
     }
 
     /** End beside bound, the parts of the score, breaches, seed. */
@@ -94,7 +94,7 @@ final class PlanWords {
         plan.explained().stream().map(this::said).forEach(lines::add);
         plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
         plan.expectedDeciders(event.conditions()).ifPresent(one -> lines.add(said(one)));
-        lines.add(Words.of(event).say("page-plan.seed", "seed", plan.seed()));
+        lines.add(Words.say(event, "page-plan.seed", "seed", plan.seed()));
         return lines;
     }
 
@@ -147,14 +147,14 @@ final class PlanWords {
                 .toList();
         return new ReasonTable(
                 "draft-ties",
-                Words.of(event).say("page-plan.tie-by-tie"),
+                Words.say(event, "page-plan.tie-by-tie"),
                 List.of(
-                        new ReasonTable.Column(Words.of(event).say("page-plan.start"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-plan.tie"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-plan.courts"), false),
-                        new ReasonTable.Column(Words.of(event).say("page-plan.now-published"), false)),
+                        new ReasonTable.Column(Words.say(event, "page-plan.start"), false),
+                        new ReasonTable.Column(Words.say(event, "page-plan.tie"), false),
+                        new ReasonTable.Column(Words.say(event, "page-plan.courts"), false),
+                        new ReasonTable.Column(Words.say(event, "page-plan.now-published"), false)),
                 rows,
-                Words.of(event).say("page-plan.open-a-line-to-read"));
+                Words.say(event, "page-plan.open-a-line-to-read"));
     }
 
     private ReasonTable.Row row(Plan plan, Tie tie) {
@@ -171,19 +171,18 @@ final class PlanWords {
                 .distinct()
                 .map(event::clubName)
                 .toList();
-        String duty = umpires.isEmpty()
-                ? ""
-                : Words.of(event).say("page-plan.umpires", "umpires", String.join(", ", umpires));
+        String duty =
+                umpires.isEmpty() ? "" : Words.say(event, "page-plan.umpires", "umpires", String.join(", ", umpires));
         String published = Changes.times(
                 new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)),
-                Words.of(event).say("page-plan.nothing-yet"));
+                Words.say(event, "page-plan.nothing-yet"));
         return new ReasonTable.Row(
                 List.of(
                         ReasonTable.Cell.of(start),
                         ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)),
                         ReasonTable.Cell.of(courts + duty),
                         ReasonTable.Cell.of(published)),
-                Words.of(event).say("page-plan.why-at", "start", start),
+                Words.say(event, "page-plan.why-at", "start", start),
                 plan.why(tie.id()).stream().map(this::said).toList(),
                 "");
     }

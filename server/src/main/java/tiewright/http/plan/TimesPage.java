@@ -76,7 +76,7 @@ final class TimesPage implements Page {
         VisibleEvent event = visit.event();
         List<WorkView.Section> sections = new ArrayList<>();
         if (open(event).isEmpty()) {
-            sections.add(WorkView.Section.of("empty", "", visit.words().say("page-plan.the-ties-stand-here-once")));
+            sections.add(WorkView.Section.of("empty", "", visit.say("page-plan.the-ties-stand-here-once")));
         } else {
             Fields fields = Fields.of(FORM, tried);
             sections.add(WorkView.Section.of(FORM, "")
@@ -85,27 +85,26 @@ final class TimesPage implements Page {
                             HERE,
                             List.of(
                                     table(event, fields),
-                                    fields.line("reason", visit.words().say("page-plan.why-if-a-time-or"), "")
+                                    fields.line("reason", visit.say("page-plan.why-if-a-time-or"), "")
                                             .withMaxLength(300)
-                                            .withHint(visit.words().say("page-plan.a-numbered-notice-then-shows")),
+                                            .withHint(visit.say("page-plan.a-numbered-notice-then-shows")),
                                     Publishing.told(
-                                            visit.words().say("page-plan.told-of-earlier"),
-                                            visit.words().say("page-plan.told-of-earlier-hint"),
+                                            visit.say("page-plan.told-of-earlier"),
+                                            visit.say("page-plan.told-of-earlier-hint"),
                                             event.clubs(),
                                             tried)),
-                            List.of(Button.main(visit.words().say("page-plan.publish-these-times"))))));
+                            List.of(Button.main(visit.say("page-plan.publish-these-times"))))));
         }
         return Screen.of(
                 "work",
-                visit.words().say("page-plan.starts-and-courts"),
+                visit.say("page-plan.starts-and-courts"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.words()
-                                .say(
-                                        "page-plan.sheets-must-be-sealed-minutes",
-                                        "sheetDeadlineMinutes",
-                                        event.conditions().sheetDeadlineMinutes())),
+                        List.of(visit.say(
+                                "page-plan.sheets-must-be-sealed-minutes",
+                                "sheetDeadlineMinutes",
+                                event.conditions().sheetDeadlineMinutes())),
                         sections));
     }
 
@@ -127,9 +126,9 @@ final class TimesPage implements Page {
                 .toList();
         return new InputTable(
                 "times-table",
-                Words.of(event).say("page-plan.ties-that-are-not-finished"),
-                Words.of(event).say("page-plan.tie"),
-                List.of(Words.of(event).say("page-plan.start"), Words.of(event).say("page-plan.court-2")),
+                Words.say(event, "page-plan.ties-that-are-not-finished"),
+                Words.say(event, "page-plan.tie"),
+                List.of(Words.say(event, "page-plan.start"), Words.say(event, "page-plan.court-2")),
                 rows);
     }
 }

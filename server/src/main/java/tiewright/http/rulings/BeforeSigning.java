@@ -52,24 +52,22 @@ record BeforeSigning(Visit visit, String form, List<String> open) {
         visit.event()
                 .disputes()
                 .openProtests()
-                .forEach(protest -> open.add(visit.words()
-                        .say(
-                                "page-rulings.protest-waits",
-                                "number",
-                                protest.made().number(),
-                                "club",
-                                visit.event().clubName(protest.made().club()))));
+                .forEach(protest -> open.add(visit.say(
+                        "page-rulings.protest-waits",
+                        "number",
+                        protest.made().number(),
+                        "club",
+                        visit.event().clubName(protest.made().club()))));
         rulings(visit).stream().map(one -> said(visit, one)).forEach(open::add);
         return new BeforeSigning(visit, form, open);
     }
 
     private static Optional<String> objections(Visit visit, Optional<Instant> until) {
         return until.filter(end -> end.isAfter(visit.event().now()))
-                .map(end -> visit.words()
-                        .say(
-                                "page-rulings.captains-may-object",
-                                "until",
-                                HallClock.said(visit.event().clock(end))));
+                .map(end -> visit.say(
+                        "page-rulings.captains-may-object",
+                        "until",
+                        HallClock.said(visit.event().clock(end))));
     }
 
     private static List<RulingNeeded.Case> rulings(Visit visit) {
@@ -78,13 +76,8 @@ record BeforeSigning(Visit visit, String form, List<String> open) {
 
     private static String said(Visit visit, RulingNeeded.Case one) {
         TieId tie = one.tie();
-        return visit.words()
-                .say(
-                        "page-rulings.ruling-is-open",
-                        "tie",
-                        tie,
-                        "club",
-                        visit.event().clubName(one.club()));
+        return visit.say(
+                "page-rulings.ruling-is-open", "tie", tie, "club", visit.event().clubName(one.club()));
     }
 
     private String field() {
@@ -98,10 +91,7 @@ record BeforeSigning(Visit visit, String form, List<String> open) {
                 : List.of(
                         by,
                         fields.tick(
-                                field(),
-                                String.join(" ", open),
-                                visit.words().say("page-rulings.sign-all-the-same"),
-                                false));
+                                field(), String.join(" ", open), visit.say("page-rulings.sign-all-the-same"), false));
     }
 
     void check(Form typed) {

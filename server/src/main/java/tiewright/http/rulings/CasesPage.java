@@ -88,19 +88,18 @@ final class CasesPage implements Page {
                     sections.add(WorkView.Section.of(
                                     name,
                                     "",
-                                    visit.words()
-                                            .say(
-                                                    "page-rulings.one-name-in-two-squads",
-                                                    "player",
-                                                    event.name(player),
-                                                    "club",
-                                                    event.clubName(one.club()),
-                                                    "other",
-                                                    event.name(other),
-                                                    "otherClub",
-                                                    event.player(other)
-                                                            .map(known -> event.clubName(known.club()))
-                                                            .orElse("")))
+                                    visit.say(
+                                            "page-rulings.one-name-in-two-squads",
+                                            "player",
+                                            event.name(player),
+                                            "club",
+                                            event.clubName(one.club()),
+                                            "other",
+                                            event.name(other),
+                                            "otherClub",
+                                            event.player(other)
+                                                    .map(known -> event.clubName(known.club()))
+                                                    .orElse("")))
                             .with(new WorkView.WorkForm(
                                     name,
                                     Addresses.TWO_PEOPLE,
@@ -108,7 +107,7 @@ final class CasesPage implements Page {
                                             new HiddenField("one", player.code()),
                                             new HiddenField("other", other.code()),
                                             new HiddenField("back", HERE)),
-                                    List.of(Button.other(visit.words().say("page-rulings.they-are-two-people"))))));
+                                    List.of(Button.other(visit.say("page-rulings.they-are-two-people"))))));
                 }));
         return sections;
     }
@@ -125,16 +124,15 @@ final class CasesPage implements Page {
             sections.add(section(visit, one, tried));
         });
         if (sections.isEmpty()) {
-            sections.add(
-                    WorkView.Section.of("none", "", visit.words().say("page-rulings.nothing-is-found-wrong-with")));
+            sections.add(WorkView.Section.of("none", "", visit.say("page-rulings.nothing-is-found-wrong-with")));
         }
         return Screen.of(
                 "work",
-                visit.words().say("page-rulings.rulings-needed"),
+                visit.say("page-rulings.rulings-needed"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(visit.words().say("page-rulings.found-after-the-sheets-were")),
+                        List.of(visit.say("page-rulings.found-after-the-sheets-were")),
                         sections));
     }
 
@@ -161,14 +159,14 @@ final class CasesPage implements Page {
                         HERE,
                         List.of(
                                 new HiddenField("of", one.tie().code()),
-                                fields.oneOf("penalty", visit.words().say("page-rulings.what-follows"), "", options),
-                                fields.line("reason", visit.words().say("page-rulings.the-reason-with-the-number"), "")
+                                fields.oneOf("penalty", visit.say("page-rulings.what-follows"), "", options),
+                                fields.line("reason", visit.say("page-rulings.the-reason-with-the-number"), "")
                                         .withMaxLength(300)
                                         .mustBeFilled(),
-                                fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
+                                fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
                                         .withAutocomplete("name")
                                         .mustBeFilled()),
-                        List.of(Button.main(visit.words().say("page-rulings.give-this-ruling")))));
+                        List.of(Button.main(visit.say("page-rulings.give-this-ruling")))));
     }
 
     private static Option option(Visit visit, TieViews views, Tie tie, RulingNeeded.Case one, Penalty penalty) {
@@ -186,9 +184,9 @@ final class CasesPage implements Page {
                 : "";
         String what =
                 switch (penalty) {
-                    case NONE -> visit.words().say("page-rulings.the-sheet-stands");
-                    case RUBBERS -> visit.words().say("page-rulings.the-rubbers-concerned-are-lost");
-                    case TIE -> visit.words().say("page-rulings.the-whole-tie-is-lost");
+                    case NONE -> visit.say("page-rulings.the-sheet-stands");
+                    case RUBBERS -> visit.say("page-rulings.the-rubbers-concerned-are-lost");
+                    case TIE -> visit.say("page-rulings.the-whole-tie-is-lost");
                 };
         return new Option(penalty.code(), what, score + announced, false, false);
     }

@@ -51,8 +51,8 @@ final class Consequences {
         if (impact.nodes().isEmpty()) {
             return List.of(WorkView.Section.of(
                     "impact",
-                    visit.words().say("page-rulings.what-hangs-on-it"),
-                    visit.words().say("page-rulings.this-is-what-counts-already")));
+                    visit.say("page-rulings.what-hangs-on-it"),
+                    visit.say("page-rulings.this-is-what-counts-already")));
         }
         long played = impact.nodes().stream()
                 .filter(node -> node.state() == Impact.State.PLAYED)
@@ -62,18 +62,17 @@ final class Consequences {
                 .count();
         WorkView.Section list = WorkView.Section.of(
                         "impact",
-                        visit.words().say("page-rulings.what-hangs-on-it"),
-                        visit.words()
-                                .say(
-                                        "page-rulings.things-played-seen-that-nobody",
-                                        "nodes",
-                                        impact.nodes().size(),
-                                        "played",
-                                        played,
-                                        "seen",
-                                        seen,
-                                        "nodes2",
-                                        (impact.nodes().size() - played - seen)))
+                        visit.say("page-rulings.what-hangs-on-it"),
+                        visit.say(
+                                "page-rulings.things-played-seen-that-nobody",
+                                "nodes",
+                                impact.nodes().size(),
+                                "played",
+                                played,
+                                "seen",
+                                seen,
+                                "nodes2",
+                                (impact.nodes().size() - played - seen)))
                 .with(table(impact));
         return List.of(list, choice(impact));
     }
@@ -92,12 +91,12 @@ final class Consequences {
                 .toList();
         return new ReasonTable(
                 "impact-list",
-                visit.words().say("page-rulings.if-play-began-again-from"),
+                visit.say("page-rulings.if-play-began-again-from"),
                 List.of(
-                        new ReasonTable.Column(visit.words().say("page-rulings.what"), false),
-                        new ReasonTable.Column(visit.words().say("page-rulings.now"), false),
-                        new ReasonTable.Column(visit.words().say("page-rulings.then"), false),
-                        new ReasonTable.Column(visit.words().say("page-rulings.gone-on-from-it"), false)),
+                        new ReasonTable.Column(visit.say("page-rulings.what"), false),
+                        new ReasonTable.Column(visit.say("page-rulings.now"), false),
+                        new ReasonTable.Column(visit.say("page-rulings.then"), false),
+                        new ReasonTable.Column(visit.say("page-rulings.gone-on-from-it"), false)),
                 rows,
                 "");
     }
@@ -114,26 +113,25 @@ final class Consequences {
                 .map(name -> new HiddenField(name, tried.typed().text(name)))
                 .toList());
         all.add(new HiddenField("impact", impact.fingerprint()));
-        all.add(fields.oneOf(
-                CorrectionPage.CHOICE, visit.words().say("page-rulings.your-choice"), "", options(impact)));
+        all.add(fields.oneOf(CorrectionPage.CHOICE, visit.say("page-rulings.your-choice"), "", options(impact)));
         all.add(fields.line(
                         "reason",
-                        visit.words().say("page-rulings.what-the-card-shows-and"),
+                        visit.say("page-rulings.what-the-card-shows-and"),
                         tried.typed().text("reason"))
                 .withMaxLength(300)
                 .mustBeFilled());
-        all.add(fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
+        all.add(fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
         return WorkView.Section.of(
                         CorrectionPage.CHOICE,
-                        visit.words().say("page-rulings.choose"),
-                        visit.words().say("page-rulings.each-of-the-three-is"))
+                        visit.say("page-rulings.choose"),
+                        visit.say("page-rulings.each-of-the-three-is"))
                 .with(new WorkView.WorkForm(
                         CorrectionPage.CHOICE,
                         Addresses.correction(tie, rubber),
                         all,
-                        List.of(Button.main(visit.words().say("page-rulings.give-this-ruling-and-post")))));
+                        List.of(Button.main(visit.say("page-rulings.give-this-ruling-and-post")))));
     }
 
     private List<Option> options(Impact impact) {
@@ -144,13 +142,13 @@ final class Consequences {
         return List.of(
                 new Option(
                         CorrectionChoice.LET_STAND.code(),
-                        visit.words().say("page-rulings.let-it-stand-by-ruling"),
-                        visit.words().say("page-rulings.nothing-changes-the-ruling-says", "score", score),
+                        visit.say("page-rulings.let-it-stand-by-ruling"),
+                        visit.say("page-rulings.nothing-changes-the-ruling-says", "score", score),
                         false,
                         false),
                 new Option(
                         CorrectionChoice.REPLAY.code(),
-                        visit.words().say("page-rulings.play-again-from-here"),
+                        visit.say("page-rulings.play-again-from-here"),
                         "It counts " + score + ". "
                                 + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
                                 + back,
@@ -158,9 +156,8 @@ final class Consequences {
                         false),
                 new Option(
                         CorrectionChoice.RECORD_ONLY.code(),
-                        visit.words().say("page-rulings.correct-the-record-only"),
-                        visit.words()
-                                .say("page-rulings.it-counts-who-plays-whom", "score", score, "record", places(record)),
+                        visit.say("page-rulings.correct-the-record-only"),
+                        visit.say("page-rulings.it-counts-who-plays-whom", "score", score, "record", places(record)),
                         false,
                         false));
     }
@@ -184,18 +181,17 @@ final class Consequences {
 
     private String places(Impact record) {
         String moved = record.of(Impact.Kind.PLACE).stream()
-                .map(node -> visit.words()
-                        .say(
-                                "page-rulings.to",
-                                "subject",
-                                visit.event().clubName((ClubId) node.subject().get(0)),
-                                "before",
-                                node.before().map(Object::toString).orElse("-"),
-                                "after",
-                                node.after().map(Object::toString).orElse("-")))
+                .map(node -> visit.say(
+                        "page-rulings.to",
+                        "subject",
+                        visit.event().clubName((ClubId) node.subject().get(0)),
+                        "before",
+                        node.before().map(Object::toString).orElse("-"),
+                        "after",
+                        node.after().map(Object::toString).orElse("-")))
                 .collect(Collectors.joining(", "));
         return moved.isEmpty()
-                ? visit.words().say("page-rulings.no-place-in-a-table")
-                : visit.words().say("page-rulings.places-in-the-table", "moved", moved);
+                ? visit.say("page-rulings.no-place-in-a-table")
+                : visit.say("page-rulings.places-in-the-table", "moved", moved);
     }
 }

@@ -77,23 +77,22 @@ final class CorrectionPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>(meanwhile(visit, tried));
         Optional<Correction> shown = read(visit, tried);
         WorkView.Section card = card(visit, tried);
-        sections.add(shown.isPresent() ? card.folded(visit.words().say("page-rulings.type-it-again")) : card);
+        sections.add(shown.isPresent() ? card.folded(visit.say("page-rulings.type-it-again")) : card);
         shown.ifPresent(correction -> sections.addAll(new Consequences(visit, tried, correction).sections()));
         return Screen.of(
                 "work",
-                visit.words()
-                        .say(
-                                "page-rulings.what-hangs-on-this-score",
-                                "tie",
-                                new TieViews(visit.event()).title(tie),
-                                "rubber",
-                                TieViews.rubber(visit.rubber())),
+                visit.say(
+                        "page-rulings.what-hangs-on-this-score",
+                        "tie",
+                        new TieViews(visit.event()).title(tie),
+                        "rubber",
+                        TieViews.rubber(visit.rubber())),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink("/cards/" + tie.id(), visit.words().say("page-rulings.back-to-the-card"), false),
+                        new NavLink("/cards/" + tie.id(), visit.say("page-rulings.back-to-the-card"), false),
                         List.of(
-                                visit.words().say("page-rulings.step", "step", shown.isPresent() ? 4 : 3, "of", 4),
-                                visit.words().say("page-rulings.type-what-the-card-shows")),
+                                visit.say("page-rulings.step", "step", shown.isPresent() ? 4 : 3, "of", 4),
+                                visit.say("page-rulings.type-what-the-card-shows")),
                         sections));
     }
 
@@ -102,7 +101,7 @@ final class CorrectionPage implements Page {
         List<String> since = tried.refusal().problems().isEmpty() ? List.of() : visit.since(tried.typed());
         return since.isEmpty()
                 ? List.of()
-                : List.of(WorkView.Section.of("since", visit.words().say("page-rulings.entered-since-you-opened-this"))
+                : List.of(WorkView.Section.of("since", visit.say("page-rulings.entered-since-you-opened-this"))
                         .saying(since));
     }
 
@@ -121,17 +120,17 @@ final class CorrectionPage implements Page {
                 .map(score -> (TieViews.score(score.games()) + " " + views.how(tie, score.how())).strip())
                 .orElse(
                         card.standing() == Card.Standing.HELD
-                                ? visit.words().say("page-rulings.held-two-entries-differ")
-                                : visit.words().say("page-rulings.nothing-is-entered"));
+                                ? visit.say("page-rulings.held-two-entries-differ")
+                                : visit.say("page-rulings.nothing-is-entered"));
         return WorkView.Section.of(
                         CARD,
-                        visit.words().say("page-rulings.what-the-card-shows"),
-                        visit.words().say("page-rulings.entered-and-counted-so-far", "stands", stands))
+                        visit.say("page-rulings.what-the-card-shows"),
+                        visit.say("page-rulings.entered-and-counted-so-far", "stands", stands))
                 .with(new WorkView.WorkForm(
                         CARD,
                         Addresses.correction(tie, rubber),
                         fields,
-                        List.of(Button.other(visit.words().say("page-rulings.show-what-hangs-on-it")))));
+                        List.of(Button.other(visit.say("page-rulings.show-what-hangs-on-it")))));
     }
 
     /** What was typed, once it can be a card. */

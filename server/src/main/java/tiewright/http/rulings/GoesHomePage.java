@@ -60,6 +60,6 @@ final class GoesHomePage implements Page {
 
     private static NavLink back(Visit visit) {
         String home = visit.role() == Role.ORGANISER ? "/organiser" : "/desk";
-        return new NavLink(home, visit.words().say("page-rulings.back-to-where-one-began"), false);
+        return new NavLink(home, visit.say("page-rulings.back-to-where-one-began"), false);
     }
 }

@@ -54,28 +54,28 @@ final class PostNoticePage implements Page {
                 FORM,
                 HERE,
                 List.of(
-                        fields.line("text", visit.words().say("page-rulings.what-it-is-about-in"), "")
+                        fields.line("text", visit.say("page-rulings.what-it-is-about-in"), "")
                                 .withMaxLength(200)
                                 .mustBeFilled(),
                         fields.select(
                                 "tie",
-                                visit.words().say("page-rulings.the-tie-it-changes"),
-                                visit.words().say("page-rulings.no-tie-in-particular"),
+                                visit.say("page-rulings.the-tie-it-changes"),
+                                visit.say("page-rulings.no-tie-in-particular"),
                                 "",
                                 ties),
-                        fields.line("before", visit.words().say("page-rulings.what-no-longer-holds"), "")
-                                .withHint(visit.words().say("page-rulings.shown-struck-through-empty-if")),
-                        fields.line("after", visit.words().say("page-rulings.what-holds-now"), ""),
-                        fields.text("reason", TextField.Kind.LONG, visit.words().say("page-rulings.why"), "")
+                        fields.line("before", visit.say("page-rulings.what-no-longer-holds"), "")
+                                .withHint(visit.say("page-rulings.shown-struck-through-empty-if")),
+                        fields.line("after", visit.say("page-rulings.what-holds-now"), ""),
+                        fields.text("reason", TextField.Kind.LONG, visit.say("page-rulings.why"), "")
                                 .mustBeFilled()),
-                List.of(Button.main(visit.words().say("page-rulings.post-this-notice"))));
+                List.of(Button.main(visit.say("page-rulings.post-this-notice"))));
         return Screen.of(
                 "work",
-                visit.words().say("page-rulings.post-a-notice"),
+                visit.say("page-rulings.post-a-notice"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(visit.words().say("page-rulings.a-notice-gets-the-next")),
+                        List.of(visit.say("page-rulings.a-notice-gets-the-next")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
     }
 }

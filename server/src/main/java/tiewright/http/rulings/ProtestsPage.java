@@ -67,8 +67,8 @@ final class ProtestsPage implements Page {
                 .filter(text -> text.matches("[1-9][0-9]{0,4}"))
                 .map(Integer::parseInt)
                 .filter(any -> visit.event().disputes().protest(any).isPresent())
-                .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-rulings.there-is-no-protest", "path", visit.path("number"))));
+                .orElseThrow(() ->
+                        new NotFound(visit.say("page-rulings.there-is-no-protest", "path", visit.path("number"))));
         Form form = visit.form();
         String name = form(number);
         Optional<String> upheld = form.must(name + "-upheld", form.maybe(name + "-upheld"));
@@ -103,25 +103,24 @@ final class ProtestsPage implements Page {
                 .forEach(protest -> sections.add(section(visit, protest, tried)));
         sections.add(newOne(visit, tried));
         NavLink back = visit.role() == Role.CAPTAIN
-                ? new NavLink("/captain", visit.words().say("page-rulings.back-to-my-ties"), false)
+                ? new NavLink("/captain", visit.say("page-rulings.back-to-my-ties"), false)
                 : BackLinks.home(visit);
         return Screen.of(
                 "work",
-                visit.words().say("page-rulings.protests"),
+                visit.say("page-rulings.protests"),
                 new WorkView(
                         tried.refusal(),
                         back,
                         List.of(
-                                visit.words()
-                                        .say(
-                                                "page-rulings.under-these-conditions",
-                                                "protest",
-                                                ConditionsWords.name(Setting.PROTEST),
-                                                "conditions",
-                                                ConditionsWords.value(
-                                                        Setting.PROTEST,
-                                                        event.conditions().value(Setting.PROTEST))),
-                                visit.words().say("page-rulings.a-protest-is-kept-with")),
+                                visit.say(
+                                        "page-rulings.under-these-conditions",
+                                        "protest",
+                                        ConditionsWords.name(Setting.PROTEST),
+                                        "conditions",
+                                        ConditionsWords.value(
+                                                Setting.PROTEST,
+                                                event.conditions().value(Setting.PROTEST))),
+                                visit.say("page-rulings.a-protest-is-kept-with")),
                         sections));
     }
 
@@ -211,8 +210,8 @@ final class ProtestsPage implements Page {
         if (!captain) {
             asked.add(fields.select(
                     "club",
-                    visit.words().say("page-rulings.which-club-protests"),
-                    visit.words().say("page-rulings.choose-the-club"),
+                    visit.say("page-rulings.which-club-protests"),
+                    visit.say("page-rulings.choose-the-club"),
                     "",
                     event.clubs().stream()
                             .map(club -> Option.of(club.id().code(), club.name(), false))
@@ -224,26 +223,23 @@ final class ProtestsPage implements Page {
                 .toList();
         asked.add(fields.select(
                 "tie",
-                visit.words().say("page-rulings.about-which-tie"),
-                visit.words().say("page-rulings.about-no-single-tie"),
+                visit.say("page-rulings.about-which-tie"),
+                visit.say("page-rulings.about-no-single-tie"),
                 "",
                 ties.stream()
                         .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + new TieViews(event).title(tie), false))
                         .toList()));
-        asked.add(fields.text("text", TextField.Kind.LONG, visit.words().say("page-rulings.the-protest"), "")
+        asked.add(fields.text("text", TextField.Kind.LONG, visit.say("page-rulings.the-protest"), "")
                 .mustBeFilled());
         if (!captain) {
-            asked.add(fields.line("deposit", visit.words().say("page-rulings.deposit-paid-if-the-conditions"), "")
+            asked.add(fields.line("deposit", visit.say("page-rulings.deposit-paid-if-the-conditions"), "")
                     .withMaxLength(60));
         }
-        asked.add(fields.line("by", visit.words().say("page-rulings.signed-by-name"), "")
+        asked.add(fields.line("by", visit.say("page-rulings.signed-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
-        return WorkView.Section.of(NEW, visit.words().say("page-rulings.a-new-protest"))
+        return WorkView.Section.of(NEW, visit.say("page-rulings.a-new-protest"))
                 .with(new WorkView.WorkForm(
-                        NEW,
-                        HERE,
-                        asked,
-                        List.of(Button.other(visit.words().say("page-rulings.hand-in-this-protest")))));
+                        NEW, HERE, asked, List.of(Button.other(visit.say("page-rulings.hand-in-this-protest")))));
     }
 }

@@ -41,21 +41,21 @@ final class RulingsPage implements Page {
                 FORM,
                 HERE,
                 List.of(
-                        fields.line("about", visit.words().say("page-rulings.what-it-is-about"), "")
-                                .withHint(visit.words().say("page-rulings.such-as-tie-a-1"))
+                        fields.line("about", visit.say("page-rulings.what-it-is-about"), "")
+                                .withHint(visit.say("page-rulings.such-as-tie-a-1"))
                                 .mustBeFilled(),
-                        fields.text("ruling", TextField.Kind.LONG, visit.words().say("page-rulings.the-ruling"), "")
+                        fields.text("ruling", TextField.Kind.LONG, visit.say("page-rulings.the-ruling"), "")
                                 .mustBeFilled(),
                         fields.text(
                                         "reason",
                                         TextField.Kind.LONG,
-                                        visit.words().say("page-rulings.the-reason-with-the-number"),
+                                        visit.say("page-rulings.the-reason-with-the-number"),
                                         "")
                                 .mustBeFilled(),
-                        fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
+                        fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
                                 .withAutocomplete("name")
                                 .mustBeFilled()),
-                List.of(Button.main(visit.words().say("page-rulings.give-this-ruling"))));
+                List.of(Button.main(visit.say("page-rulings.give-this-ruling"))));
         List<WorkView.Section> sections =
                 new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
         List<OfficialFact.RulingStated> given = new ArrayList<>(visit.event().rulings());

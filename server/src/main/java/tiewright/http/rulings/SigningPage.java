@@ -45,8 +45,8 @@ final class SigningPage implements Page {
     private static String pool(Visit visit) {
         return Optional.of(visit.path("pool"))
                 .filter(visit.event().pools()::containsKey)
-                .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-rulings.there-is-no-pool-in", "pool", visit.path("pool"))));
+                .orElseThrow(
+                        () -> new NotFound(visit.say("page-rulings.there-is-no-pool-in", "pool", visit.path("pool"))));
     }
 
     private static void sign(Visit visit) {
@@ -95,11 +95,11 @@ final class SigningPage implements Page {
         sections.add(end(visit, tried));
         return Screen.of(
                 "work",
-                visit.words().say("page-rulings.sign-tables-draw-lots-withdraw"),
+                visit.say("page-rulings.sign-tables-draw-lots-withdraw"),
                 new WorkView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        List.of(visit.words().say("page-rulings.a-table-is-provisional-until")),
+                        List.of(visit.say("page-rulings.a-table-is-provisional-until")),
                         sections));
     }
 
@@ -107,13 +107,13 @@ final class SigningPage implements Page {
         String name = signForm(pool);
         Fields fields = Fields.of(name, tried);
         WorkView.Section section = WorkView.Section.of(
-                        "pool-" + AtFields.safe(pool), visit.words().say("page-rulings.pool", "pool", pool))
+                        "pool-" + AtFields.safe(pool), visit.say("page-rulings.pool", "pool", pool))
                 .with(TableViews.pool(visit, pool).table());
         return section.with(new WorkView.WorkForm(
                 name,
                 HERE + "/sign/" + pool,
                 BeforeSigning.table(visit, name, pool).fields(fields, by(visit, fields, AtFields.id(name, "by"))),
-                List.of(Button.main(visit.words().say("page-rulings.sign-the-table-of-pool", "pool", pool)))));
+                List.of(Button.main(visit.say("page-rulings.sign-the-table-of-pool", "pool", pool)))));
     }
 
     private static String signForm(String pool) {
@@ -121,7 +121,7 @@ final class SigningPage implements Page {
     }
 
     private static TextField by(Visit visit, Fields fields, String id) {
-        return fields.line(id, visit.words().say("page-rulings.who-signs-by-name"), "")
+        return fields.line(id, visit.say("page-rulings.who-signs-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled();
     }
@@ -136,8 +136,8 @@ final class SigningPage implements Page {
             String clubs = level.stream().map(visit.event()::clubName).collect(Collectors.joining(", "));
             sections.add(WorkView.Section.of(
                             name,
-                            visit.words().say("page-rulings.draw-a-lot-in-pool", "pool", pool),
-                            visit.words().say("page-rulings.nothing-in-the-conditions-parts", "clubs", clubs))
+                            visit.say("page-rulings.draw-a-lot-in-pool", "pool", pool),
+                            visit.say("page-rulings.nothing-in-the-conditions-parts", "clubs", clubs))
                     .with(new WorkView.WorkForm(
                             name,
                             HERE + "/lot/" + pool,
@@ -145,23 +145,23 @@ final class SigningPage implements Page {
                                     new tiewright.http.pieces.HiddenField("level", codes),
                                     fields.line(
                                                     AtFields.id(name, "spokenSeed"),
-                                                    visit.words().say("page-rulings.the-words-spoken-in-public"),
+                                                    visit.say("page-rulings.the-words-spoken-in-public"),
                                                     "")
                                             .withMaxLength(200)
                                             .mustBeFilled(),
                                     fields.line(
                                                     AtFields.id(name, "witness"),
-                                                    visit.words().say("page-rulings.who-spoke-or-witnessed-them"),
+                                                    visit.say("page-rulings.who-spoke-or-witnessed-them"),
                                                     "")
                                             .withMaxLength(100)
                                             .mustBeFilled()),
-                            List.of(Button.other(visit.words().say("page-rulings.draw-the-lot"))))));
+                            List.of(Button.other(visit.say("page-rulings.draw-the-lot"))))));
         }
         return sections;
     }
 
     private static WorkView.Section end(Visit visit, Tried tried) {
-        WorkView.Section section = WorkView.Section.of(EVENT, visit.words().say("page-rulings.the-end-of-the-event"));
+        WorkView.Section section = WorkView.Section.of(EVENT, visit.say("page-rulings.the-end-of-the-event"));
         Optional<TablesView.FinalOrder> signed = FinalOrders.of(visit);
         if (signed.isPresent()) {
             return section.saying(signed.get().places())
@@ -172,13 +172,11 @@ final class SigningPage implements Page {
                 .toList();
         Fields fields = Fields.of(EVENT, tried);
         return section.saying(
-                        places.isEmpty()
-                                ? List.of(visit.words().say("page-rulings.the-final-order-stands-here"))
-                                : places)
+                        places.isEmpty() ? List.of(visit.say("page-rulings.the-final-order-stands-here")) : places)
                 .with(new WorkView.WorkForm(
                         EVENT,
                         HERE + "/" + EVENT,
                         BeforeSigning.event(visit, EVENT).fields(fields, by(visit, fields, AtFields.id(EVENT, "by"))),
-                        List.of(Button.other(visit.words().say("page-rulings.sign-the-final-order")))));
+                        List.of(Button.other(visit.say("page-rulings.sign-the-final-order")))));
     }
 }

@@ -45,8 +45,8 @@ final class WithdrawalPage implements Page {
     private static ClubId club(Visit visit) {
         return visit.readId("club", ClubId::of)
                 .filter(id -> visit.event().club(id).isPresent())
-                .orElseThrow(() -> new NotFound(
-                        visit.words().say("page-rulings.there-is-no-club-in", "club", visit.path("club"))));
+                .orElseThrow(
+                        () -> new NotFound(visit.say("page-rulings.there-is-no-club-in", "club", visit.path("club"))));
     }
 
     private static void withdraw(Visit visit) {
@@ -73,13 +73,13 @@ final class WithdrawalPage implements Page {
         sections.add(form(visit, preview, tried));
         return Screen.of(
                 "work",
-                visit.words().say("page-rulings.goes-home", "value", name),
+                visit.say("page-rulings.goes-home", "value", name),
                 new WorkView(
                         tried.refusal(),
-                        new NavLink(ASK, visit.words().say("page-rulings.another-club"), false),
+                        new NavLink(ASK, visit.say("page-rulings.another-club"), false),
                         List.of(
-                                visit.words().say("page-rulings.step", "step", 2, "of", 2),
-                                visit.words().say("page-rulings.walkover-retirement-and-withdrawal-are")),
+                                visit.say("page-rulings.step", "step", 2, "of", 2),
+                                visit.say("page-rulings.walkover-retirement-and-withdrawal-are")),
                         sections));
     }
 
@@ -87,11 +87,11 @@ final class WithdrawalPage implements Page {
         List<Outlook> all = Stream.concat(Stream.of(preview.now()), preview.treatments().stream())
                 .toList();
         List<ReasonTable.Column> columns =
-                new ArrayList<>(List.of(new ReasonTable.Column(Words.of(event).say("page-rulings.place"), false)));
+                new ArrayList<>(List.of(new ReasonTable.Column(Words.say(event, "page-rulings.place"), false)));
         all.forEach(outlook -> columns.add(new ReasonTable.Column(
                 outlook.treatment()
                         .map(treatment -> title(event, treatment))
-                        .orElse(Words.of(event).say("page-rulings.as-it-stands")),
+                        .orElse(Words.say(event, "page-rulings.as-it-stands")),
                 false)));
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (int line = 0; line < now.rows().size(); line++) {
@@ -103,44 +103,44 @@ final class WithdrawalPage implements Page {
         int left = now.tiesLeft();
         return WorkView.Section.of(
                         "side",
-                        Words.of(event)
-                                .say(
-                                        "page-rulings.pool-side-by-side",
-                                        "pool",
-                                        preview.pool().orElse("")))
+                        Words.say(
+                                event,
+                                "page-rulings.pool-side-by-side",
+                                "pool",
+                                preview.pool().orElse("")))
                 .with(new ReasonTable(
                         "side-by-side",
-                        Words.of(event).say("page-rulings.the-table-under-each-treatment"),
+                        Words.say(event, "page-rulings.the-table-under-each-treatment"),
                         columns,
                         rows,
                         left == 0
-                                ? Words.of(event).say("page-rulings.every-tie-is-finished")
-                                : Words.of(event).say("page-rulings.ties-not-finished-now-the", "left", left)));
+                                ? Words.say(event, "page-rulings.every-tie-is-finished")
+                                : Words.say(event, "page-rulings.ties-not-finished-now-the", "left", left)));
     }
 
     private static String cell(VisibleEvent event, Outlook outlook, int line) {
         if (!outlook.refused().isEmpty()) {
-            return Words.of(event).say("page-rulings.cannot-be-chosen-2");
+            return Words.say(event, "page-rulings.cannot-be-chosen-2");
         }
         List<Row> rows = outlook.table().map(Table::rows).orElse(List.of());
         if (line >= rows.size()) {
-            return Words.of(event).say("page-rulings.no-club");
+            return Words.say(event, "page-rulings.no-club");
         }
         Row row = rows.get(line);
         boolean goes = outlook.goesOn().values().stream()
                 .anyMatch(club -> club.filter(row.club()::equals).isPresent());
-        String lot = row.onlyALotParts() ? Words.of(event).say("page-rulings.level-a-lot-would-part") : "";
-        return Words.of(event)
-                .say(
-                        "page-rulings.club-with-points",
-                        "club",
-                        event.clubName(row.club()),
-                        "points",
-                        row.tiePoints(),
-                        "lot",
-                        lot,
-                        "goesOn",
-                        goes ? Words.of(event).say("page-rulings.goes-on") : "");
+        String lot = row.onlyALotParts() ? Words.say(event, "page-rulings.level-a-lot-would-part") : "";
+        return Words.say(
+                event,
+                "page-rulings.club-with-points",
+                "club",
+                event.clubName(row.club()),
+                "points",
+                row.tiePoints(),
+                "lot",
+                lot,
+                "goesOn",
+                goes ? Words.say(event, "page-rulings.goes-on") : "");
     }
 
     private static WorkView.Section knockout(VisibleEvent event, WithdrawalPreview preview) {
@@ -150,22 +150,22 @@ final class WithdrawalPage implements Page {
                     .map(slot -> new TieViews(event).source(slot.getKey()) + ": "
                             + slot.getValue()
                                     .map(event::clubName)
-                                    .orElse(Words.of(event).say("page-rulings.not-known-yet")))
+                                    .orElse(Words.say(event, "page-rulings.not-known-yet")))
                     .collect(Collectors.joining("; "));
             String walkovers = outlook.walkovers().entrySet().stream()
-                    .map(tie -> Words.of(event)
-                            .say(
-                                    "page-rulings.tie-goes-to",
-                                    "getKey",
-                                    tie.getKey(),
-                                    "getValue",
-                                    event.clubName(tie.getValue())))
+                    .map(tie -> Words.say(
+                            event,
+                            "page-rulings.tie-goes-to",
+                            "getKey",
+                            tie.getKey(),
+                            "getValue",
+                            event.clubName(tie.getValue())))
                     .collect(Collectors.joining("; "));
             String all =
                     Stream.of(goes, walkovers).filter(text -> !text.isEmpty()).collect(Collectors.joining(". "));
             outlook.treatment().ifPresent(treatment -> lines.add(line(event, outlook, treatment, all)));
         }
-        return WorkView.Section.of("goes-on", Words.of(event).say("page-rulings.who-goes-on-into-the"))
+        return WorkView.Section.of("goes-on", Words.say(event, "page-rulings.who-goes-on-into-the"))
                 .saying(lines);
     }
 
@@ -173,7 +173,7 @@ final class WithdrawalPage implements Page {
         String code = !outlook.refused().isEmpty()
                 ? "page-rulings.cannot-be-chosen"
                 : goesOn.isEmpty() ? "page-rulings.nobody-goes-on-from-here" : "page-rulings.treatment-line";
-        return Words.of(event).say(code, "title", title(event, treatment), "what", goesOn);
+        return Words.say(event, code, "title", title(event, treatment), "what", goesOn);
     }
 
     private static WorkView.Section form(Visit visit, WithdrawalPreview preview, Tried tried) {
@@ -183,33 +183,33 @@ final class WithdrawalPage implements Page {
                 .toList();
         return WorkView.Section.of(
                         FORM,
-                        visit.words().say("page-rulings.the-ruling"),
-                        visit.words().say("page-rulings.sheets-that-are-sealed-for"))
+                        visit.say("page-rulings.the-ruling"),
+                        visit.say("page-rulings.sheets-that-are-sealed-for"))
                 .with(new WorkView.WorkForm(
                         FORM,
                         ASK + "/" + preview.club(),
                         List.of(
-                                fields.oneOf("treatment", visit.words().say("page-rulings.its-ties"), "", treatments),
-                                fields.line("reason", visit.words().say("page-rulings.why"), "")
-                                        .withHint(visit.words().say("page-rulings.read-by-everybody-no-health"))
+                                fields.oneOf("treatment", visit.say("page-rulings.its-ties"), "", treatments),
+                                fields.line("reason", visit.say("page-rulings.why"), "")
+                                        .withHint(visit.say("page-rulings.read-by-everybody-no-health"))
                                         .mustBeFilled(),
-                                fields.line("by", visit.words().say("page-rulings.who-rules-by-name"), "")
+                                fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
                                         .withAutocomplete("name")
                                         .mustBeFilled()),
-                        List.of(Button.stop(visit.words().say("page-rulings.record-the-withdrawal")))));
+                        List.of(Button.stop(visit.say("page-rulings.record-the-withdrawal")))));
     }
 
     private static Option option(Visit visit, Outlook outlook) {
         Withdrawal treatment = outlook.treatment().orElseThrow();
         String announced = visit.event().conditions().withdrawal() == treatment
-                ? " " + visit.words().say("page-rulings.as-announced")
+                ? " " + visit.say("page-rulings.as-announced")
                 : "";
         String refused = outlook.refused().stream().map(visit.words()::sentence).collect(Collectors.joining(" "));
         String what =
                 switch (treatment) {
-                    case ANNUL -> visit.words().say("page-rulings.all-its-results-are-taken");
-                    case KEEP -> visit.words().say("page-rulings.its-results-stand-ties-not");
-                    case AWARD -> visit.words().say("page-rulings.its-results-stand-each-tie");
+                    case ANNUL -> visit.say("page-rulings.all-its-results-are-taken");
+                    case KEEP -> visit.say("page-rulings.its-results-stand-ties-not");
+                    case AWARD -> visit.say("page-rulings.its-results-stand-each-tie");
                 };
         return new Option(
                 treatment.code(),
@@ -220,6 +220,6 @@ final class WithdrawalPage implements Page {
     }
 
     private static String title(VisibleEvent event, Withdrawal treatment) {
-        return Words.of(event).say("page-rulings.treatment." + treatment.code());
+        return Words.say(event, "page-rulings.treatment." + treatment.code());
     }
 }

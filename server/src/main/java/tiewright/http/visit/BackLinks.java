@@ -16,6 +16,6 @@ public final class BackLinks {
     public static NavLink home(Visit visit) {
         return visit.role() == Role.ORGANISER
                 ? toOrganiser(visit.words())
-                : new NavLink("/desk", visit.words().say("page-visit.back-to-the-desk"), false);
+                : new NavLink("/desk", visit.say("page-visit.back-to-the-desk"), false);
     }
 }

@@ -25,13 +25,12 @@ public final class ByRuling {
         List<Option> rulings = visit.event().rulings().stream()
                 .map(ruling -> Option.of(
                         Integer.toString(ruling.number()),
-                        visit.words()
-                                .say(
-                                        "page-visit.ruling-about",
-                                        "number",
-                                        ruling.number(),
-                                        "about",
-                                        visit.words().saying(ruling.about())),
+                        visit.say(
+                                "page-visit.ruling-about",
+                                "number",
+                                ruling.number(),
+                                "about",
+                                visit.words().saying(ruling.about())),
                         chosen.equals(Integer.toString(ruling.number()))))
                 .toList();
         return rulings.isEmpty()
@@ -40,8 +39,8 @@ public final class ByRuling {
                         reason,
                         SelectField.of(
                                 FIELD,
-                                visit.words().say("page-visit.by-which-ruling"),
-                                visit.words().say("page-visit.by-no-ruling"),
+                                visit.say("page-visit.by-which-ruling"),
+                                visit.say("page-visit.by-no-ruling"),
                                 rulings));
     }
 

@@ -45,14 +45,14 @@ public final class CardFields {
         int most = event.conditions().bestOf();
         for (int game = 1; game <= most; game++) {
             games.add(new CardFormView.Game(
-                    most == 1 ? "" : Words.of(event).say("page-visit.game", "game", game),
+                    most == 1 ? "" : Words.say(event, "page-visit.game", "game", game),
                     points(
                             "home-" + game,
-                            Words.of(event).say("page-visit.points-of-2", "home", views.side(tie, Side.HOME)),
+                            Words.say(event, "page-visit.points-of-2", "home", views.side(tie, Side.HOME)),
                             tried),
                     points(
                             "away-" + game,
-                            Words.of(event).say("page-visit.points-of", "away", views.side(tie, Side.AWAY)),
+                            Words.say(event, "page-visit.points-of", "away", views.side(tie, Side.AWAY)),
                             tried)));
         }
         return games;

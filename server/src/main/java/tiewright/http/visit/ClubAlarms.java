@@ -39,22 +39,20 @@ final class ClubAlarms {
                 .map(link -> new NavLink(
                         (exchange.kind() == SheetKind.RUBBERS ? "/captain/sheet/" : "/captain/decider/")
                                 + exchange.tie(),
-                        visit.words()
-                                .say(
-                                        "page-visit.sealed-by-newer-link",
-                                        "kind",
-                                        exchange.kind().code(),
-                                        "tie",
-                                        exchange.tie(),
-                                        "at",
-                                        sealedAt(event, exchange),
-                                        "label",
-                                        link.label(),
-                                        "by",
-                                        link.life().made().by().name(),
-                                        "made",
-                                        HallClock.said(
-                                                event.clock(link.life().made().at()))),
+                        visit.say(
+                                "page-visit.sealed-by-newer-link",
+                                "kind",
+                                exchange.kind().code(),
+                                "tie",
+                                exchange.tie(),
+                                "at",
+                                sealedAt(event, exchange),
+                                "label",
+                                link.label(),
+                                "by",
+                                link.life().made().by().name(),
+                                "made",
+                                HallClock.said(event.clock(link.life().made().at()))),
                         false));
     }
 

@@ -41,13 +41,12 @@ public final class Countdowns {
         String key = id.kind() == SheetKind.RUBBERS ? "page-visit.sheet-by" : "page-visit.pair-by";
         return exchange.deadline()
                 .map(deadline -> new Countdown(
-                        visit.words()
-                                .say(
-                                        key,
-                                        "tie",
-                                        views.title(tie),
-                                        "deadline",
-                                        HallClock.said(visit.event().clock(deadline))),
+                        visit.say(
+                                key,
+                                "tie",
+                                views.title(tie),
+                                "deadline",
+                                HallClock.said(visit.event().clock(deadline))),
                         deadline,
                         Deadlines.closes(deadline, visit.event().conditions()),
                         after(visit, deadline),
@@ -60,8 +59,8 @@ public final class Countdowns {
         Instant now = visit.event().now();
         String last = HallClock.said(
                 visit.event().clock(Deadlines.lastMinute(deadline, visit.event().conditions())));
-        String still = visit.words().say("page-visit.late-and-still-taken", "last", last);
-        String late = visit.words().say("page-visit.the-deadline-has-passed-see");
+        String still = visit.say("page-visit.late-and-still-taken", "last", last);
+        String late = visit.say("page-visit.the-deadline-has-passed-see");
         return new Countdown.Words(still, late, now.isBefore(deadline) ? "" : now.isBefore(closes) ? still : late);
     }
 

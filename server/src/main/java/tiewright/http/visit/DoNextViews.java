@@ -198,6 +198,6 @@ public final class DoNextViews {
     }
 
     private String say(String code, Object... facts) {
-        return visit.words().say(code, facts);
+        return visit.say(code, facts);
     }
 }

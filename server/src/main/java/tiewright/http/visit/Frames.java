@@ -77,9 +77,7 @@ final class Frames {
     private static Optional<NavLink> hurt(Visit visit) {
         return Door.STOP.opensFor(visit.role())
                 ? Optional.of(new NavLink(
-                        "/hurt",
-                        visit.words().say("frame.hurt"),
-                        visit.ctx().path().equals("/hurt")))
+                        "/hurt", visit.say("frame.hurt"), visit.ctx().path().equals("/hurt")))
                 : Optional.empty();
     }
 
@@ -88,7 +86,7 @@ final class Frames {
                 .link()
                 .map(link -> new Frame.Reader(
                         name(visit, link, event),
-                        visit.words().say("frame.you-are", "whom", whom(visit, link)),
+                        visit.say("frame.you-are", "whom", whom(visit, link)),
                         styles(link.role())))
                 .orElseGet(() -> new Frame.Reader(event, "", List.of()));
     }
@@ -114,9 +112,9 @@ final class Frames {
 
     /** Where several people share a link, the one who sits there now is named too. */
     private static String at(Visit visit, Link link) {
-        String at = visit.words().say("frame.at." + link.role().code());
+        String at = visit.say("frame.at." + link.role().code());
         String sitting = visit.visitor().sitting();
-        return sitting.isEmpty() ? at : visit.words().say("frame.sitting", "at", at, "who", sitting);
+        return sitting.isEmpty() ? at : visit.say("frame.sitting", "at", at, "who", sitting);
     }
 
     private static String club(Visit visit, Link link) {

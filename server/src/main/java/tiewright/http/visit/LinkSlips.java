@@ -88,8 +88,7 @@ public final class LinkSlips {
                     Role.CAPTAIN,
                     Optional.of(club.id()),
                     Optional.empty(),
-                    visit.words()
-                            .say("page-visit.label-captain", "club", club.id().code()));
+                    visit.say("page-visit.label-captain", "club", club.id().code()));
         }
         for (Player player : visit.event().squad(club.id())) {
             if (player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id()))) {
@@ -97,11 +96,8 @@ public final class LinkSlips {
                         Role.CAPTAIN,
                         Optional.of(club.id()),
                         Optional.of(player.id()),
-                        visit.words()
-                                .say(
-                                        "page-visit.label-deputy",
-                                        "player",
-                                        player.id().code()));
+                        visit.say(
+                                "page-visit.label-deputy", "player", player.id().code()));
             }
         }
     }
@@ -162,8 +158,7 @@ public final class LinkSlips {
     }
 
     private Screen made() {
-        return Screen.of(
-                "links-made", visit.words().say("page-visit.new-personal-links"), new LinksMadeView(slips, onwards()));
+        return Screen.of("links-made", visit.say("page-visit.new-personal-links"), new LinksMadeView(slips, onwards()));
     }
 
     private Screen shownAlready() {
@@ -179,8 +174,7 @@ public final class LinkSlips {
     }
 
     private NavLink onwards() {
-        return ownAnew.map(
-                        address -> new NavLink(address, visit.words().say("page-visit.go-on-by-the-new-link"), false))
-                .orElseGet(() -> new NavLink(back, visit.words().say("page-visit.to-the-list-of-links"), false));
+        return ownAnew.map(address -> new NavLink(address, visit.say("page-visit.go-on-by-the-new-link"), false))
+                .orElseGet(() -> new NavLink(back, visit.say("page-visit.to-the-list-of-links"), false));
     }
 }

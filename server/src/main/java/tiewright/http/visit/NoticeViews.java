@@ -40,12 +40,15 @@ public final class NoticeViews {
                 .map(event::clubName)
                 .toList();
         return posted.between()
-                .map(between -> Words.of(event)
-                        .say("page-visit.concerns-2", "between", Words.of(event).saying(between)))
+                .map(between -> Words.say(
+                        event,
+                        "page-visit.concerns-2",
+                        "between",
+                        Words.of(event).saying(between)))
                 .orElse(
                         clubs.isEmpty()
                                 ? ""
-                                : Words.of(event).say("page-visit.concerns", "clubs", String.join(", ", clubs)));
+                                : Words.say(event, "page-visit.concerns", "clubs", String.join(", ", clubs)));
     }
 
     /** For officials: the notices of which somebody is still to be told, newest first. */
@@ -58,8 +61,7 @@ public final class NoticeViews {
             if (left > 0) {
                 links.add(new NavLink(
                         "/desk/notice/" + number,
-                        Words.of(event)
-                                .say("page-visit.notice-tell", "value", number, "club", Counted.of(left, "club")),
+                        Words.say(event, "page-visit.notice-tell", "value", number, "club", Counted.of(left, "club")),
                         false));
             }
         }

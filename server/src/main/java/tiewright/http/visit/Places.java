@@ -181,6 +181,6 @@ final class Places {
     }
 
     private String say(String key) {
-        return visit.words().say("frame.go." + key);
+        return visit.say("frame.go." + key);
     }
 }

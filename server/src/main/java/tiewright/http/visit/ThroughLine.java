@@ -44,7 +44,7 @@ public final class ThroughLine {
         boolean shared =
                 table.rows().stream().filter(row -> row.place() == place).count() > 1;
         boolean isLast = place == last && last < table.rows().size();
-        return isLast && !shared ? Words.of(event).say("page-visit.go-on", "count", last, "round", round()) : "";
+        return isLast && !shared ? Words.say(event, "page-visit.go-on", "count", last, "round", round()) : "";
     }
 
     /** The first round that the places of the pool lead to. */

@@ -41,11 +41,11 @@ public final class TiePapers {
                 words.side(tie, Side.HOME),
                 words.side(tie, Side.AWAY),
                 rows,
-                Words.of(event).say("page-visit.rubbers-won"),
+                Words.say(event, "page-visit.rubbers-won"),
                 progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.HOME)),
                 progress.rubbers().isEmpty() ? "" : Integer.toString(progress.won(Side.AWAY)),
-                Words.of(event).say("page-visit.signed-for-2", "home", words.side(tie, Side.HOME)),
-                Words.of(event).say("page-visit.signed-for", "away", words.side(tie, Side.AWAY)));
+                Words.say(event, "page-visit.signed-for-2", "home", words.side(tie, Side.HOME)),
+                Words.say(event, "page-visit.signed-for", "away", words.side(tie, Side.AWAY)));
     }
 
     private CardView.Row row(Tie tie, RubberNo rubber, TieProgress progress) {
@@ -67,8 +67,8 @@ public final class TiePapers {
 
     /** Rubber 1, or Decider. */
     public String label(RubberNo rubber) {
-        return Words.of(event)
-                .say("page-visit.rubber", "rubber", rubber, "kind", rubber.isDecider() ? "decider" : "rubber");
+        return Words.say(
+                event, "page-visit.rubber", "rubber", rubber, "kind", rubber.isDecider() ? "decider" : "rubber");
     }
 
     private static String points(RubberScore score, Side side) {
@@ -80,14 +80,14 @@ public final class TiePapers {
 
     private String held(Tie tie, RubberNo rubber) {
         if (tie.stopped().containsKey(rubber)) {
-            return Words.of(event)
-                    .say(
-                            "page-visit.stopped-since",
-                            "stopped",
-                            HallClock.said(event.clock(tie.stopped().get(rubber))));
+            return Words.say(
+                    event,
+                    "page-visit.stopped-since",
+                    "stopped",
+                    HallClock.said(event.clock(tie.stopped().get(rubber))));
         }
         return tie.card(rubber).standing() == Card.Standing.HELD
-                ? Words.of(event).say("page-visit.held-two-cards-differ")
+                ? Words.say(event, "page-visit.held-two-cards-differ")
                 : "";
     }
 
@@ -105,21 +105,21 @@ public final class TiePapers {
                     .toList();
             String at = exchange.openedAt()
                     .map(moment ->
-                            Words.of(event).say("page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
+                            Words.say(event, "page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
                     .orElse("");
-            return new SheetView(title, new State(Mark.OPENED, Words.of(event).say("page-visit.opened")), at, rows, "");
+            return new SheetView(title, new State(Mark.OPENED, Words.say(event, "page-visit.opened")), at, rows, "");
         }
         boolean in = exchange.side(side).in();
         String until = exchange.deadline()
                 .map(at -> exchange.past()
-                        ? Words.of(event).say("page-visit.open-once-both-are-in")
-                        : Words.of(event).say("page-visit.both-open-at", "at", HallClock.said(event.clock(at))))
-                .orElse(Words.of(event).say("page-visit.no-time-yet"));
+                        ? Words.say(event, "page-visit.open-once-both-are-in")
+                        : Words.say(event, "page-visit.both-open-at", "at", HallClock.said(event.clock(at))))
+                .orElse(Words.say(event, "page-visit.no-time-yet"));
         return new SheetView(
                 title,
                 in
-                        ? new State(Mark.SEALED, Words.of(event).say("page-visit.in"))
-                        : new State(Mark.PLAIN, Words.of(event).say("page-visit.not-in")),
+                        ? new State(Mark.SEALED, Words.say(event, "page-visit.in"))
+                        : new State(Mark.PLAIN, Words.say(event, "page-visit.not-in")),
                 until,
                 List.of(),
                 "");
@@ -128,7 +128,7 @@ public final class TiePapers {
     private SheetView.Row sheetRow(RubberNo rubber, Optional<Pair> pair) {
         return new SheetView.Row(
                 label(rubber),
-                pair.map(two -> event.name(two.first())).orElse(Words.of(event).say("page-visit.no-pair")),
+                pair.map(two -> event.name(two.first())).orElse(Words.say(event, "page-visit.no-pair")),
                 pair.map(two -> event.name(two.second())).orElse(""),
                 "");
     }

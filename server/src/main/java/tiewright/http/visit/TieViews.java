@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tiewright.event.ClubId;
-import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
@@ -16,8 +15,6 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
-import tiewright.event.VisibleExchange;
-import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Moved;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.TieLine;
@@ -45,11 +42,11 @@ public final class TieViews {
     }
 
     String say(String code, Object... facts) {
-        return Words.of(event).say(code, facts);
+        return Words.say(event, code, facts);
     }
 
     public String title(Tie tie) {
-        return Words.of(event).say("page-visit.v", "home", side(tie, Side.HOME), "away", side(tie, Side.AWAY));
+        return Words.say(event, "page-visit.v", "home", side(tie, Side.HOME), "away", side(tie, Side.AWAY));
     }
 
     /** The club, or where it will come from. */
@@ -62,15 +59,15 @@ public final class TieViews {
     public String source(SlotSource source) {
         return switch (source.kind()) {
             case POOL_PLACE ->
-                Words.of(event)
-                        .say(
-                                "page-visit.of-pool",
-                                "place",
-                                ordinal(Words.of(event), source.place()),
-                                "source",
-                                source.of());
-            case WINNER -> Words.of(event).say("page-visit.winner-of", "source", source.of());
-            case LOSER -> Words.of(event).say("page-visit.loser-of", "source", source.of());
+                Words.say(
+                        event,
+                        "page-visit.of-pool",
+                        "place",
+                        ordinal(Words.of(event), source.place()),
+                        "source",
+                        source.of());
+            case WINNER -> Words.say(event, "page-visit.winner-of", "source", source.of());
+            case LOSER -> Words.say(event, "page-visit.loser-of", "source", source.of());
         };
     }
 
@@ -82,22 +79,21 @@ public final class TieViews {
     /** Pool and round, or the round of the knockout. */
     public String stage(Tie tie) {
         if (tie.stage() == Stage.POOL) {
-            return Words.of(event)
-                    .say("page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
+            return Words.say(event, "page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
         }
         if (isForLosers(tie)) {
-            return Words.of(event).say("page-visit.tie-for-third-place");
+            return Words.say(event, "page-visit.tie-for-third-place");
         }
         int full = KnockoutRounds.full(event, tie.round());
         return full == 1
-                ? Words.of(event).say("page-visit.final")
-                : Words.of(event)
-                        .say(
-                                full == 2
-                                        ? "page-visit.semi-final"
-                                        : full == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
-                                "tie",
-                                tie.id());
+                ? Words.say(event, "page-visit.final")
+                : Words.say(
+                        event,
+                        full == 2
+                                ? "page-visit.semi-final"
+                                : full == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
+                        "tie",
+                        tie.id());
     }
 
     public static boolean isForLosers(Tie tie) {
@@ -108,18 +104,16 @@ public final class TieViews {
     }
 
     public String when(Tie tie) {
-        return tie.start().map(HallClock::said).orElse(Words.of(event).say("page-visit.no-time-yet"));
+        return tie.start().map(HallClock::said).orElse(Words.say(event, "page-visit.no-time-yet"));
     }
 
     public String where(Tie tie) {
         List<String> courts = event.order().courts(tie);
-        return courts.isEmpty()
-                ? ""
-                : Words.of(event).say("page-visit.courts", "count", courts.size(), "courts", courts);
+        return courts.isEmpty() ? "" : Words.say(event, "page-visit.courts", "count", courts.size(), "courts", courts);
     }
 
     public TieLine line(Tie tie) {
-        return line(tie, "/tie/" + tie.id(), Words.of(event).say("page-visit.tie", "tie", tie.id()));
+        return line(tie, "/tie/" + tie.id(), Words.say(event, "page-visit.tie", "tie", tie.id()));
     }
 
     public TieLine line(Tie tie, String href, String words) {
@@ -147,83 +141,20 @@ public final class TieViews {
         List<ClubId> umpires = event.order().umpires(tie.id());
         return umpires.isEmpty()
                 ? ""
-                : Words.of(event)
-                        .say(
-                                "page-visit.umpires",
-                                "umpires",
-                                String.join(
-                                        ", ",
-                                        umpires.stream().map(event::clubName).toList()));
+                : Words.say(
+                        event,
+                        "page-visit.umpires",
+                        "umpires",
+                        String.join(", ", umpires.stream().map(event::clubName).toList()));
     }
 
     public String pair(Optional<Pair> pair) {
-        return Words.of(event).say("page-visit.pair", "names", names(pair));
+        return Words.say(event, "page-visit.pair", "names", names(pair));
     }
 
+    /** How far the tie is. */
     public State state(Tie tie) {
-        TieProgress progress = event.progress(tie);
-        if (event.isGone(tie) && !(progress.finished() && Scored.is(event, tie))) {
-            return new State(Mark.STOP, Words.of(event).say("page-visit.withdrew-not-played", "tie", gone(tie)));
-        }
-        if (!progress.held().isEmpty()) {
-            return new State(Mark.HELD, Words.of(event).say("page-visit.two-cards-differ"));
-        }
-        if (!tie.stopped().isEmpty()) {
-            return new State(Mark.HELD, Words.of(event).say("page-visit.play-stopped"));
-        }
-        if (progress.finished() && !progress.rubbers().isEmpty()) {
-            return new State(
-                    Mark.FINAL,
-                    progress.winner()
-                            .map(side -> Words.of(event).say("page-visit.won", "side", side(tie, side)))
-                            .orElseGet(() -> Words.of(event).say("page-visit.drawn")));
-        }
-        if (progress.awaitsDecider()) {
-            return tie.isDeciderOpened()
-                    ? new State(Mark.PLAYING, Words.of(event).say("page-visit.decider"))
-                    : new State(Mark.HELD, Words.of(event).say("page-visit.level-decider-to-be-named"));
-        }
-        if (!tie.calls().isEmpty()) {
-            return new State(Mark.PLAYING, Words.of(event).say("page-visit.on-court"));
-        }
-        if (!progress.rubbers().isEmpty()) {
-            return new State(Mark.PLAYING, Words.of(event).say("page-visit.being-played"));
-        }
-        if (tie.isOpened()) {
-            return new State(Mark.OPENED, Words.of(event).say("page-visit.sheets-opened"));
-        }
-        return beforeOpening(tie);
-    }
-
-    private String gone(Tie tie) {
-        return tie.clubs().stream()
-                .filter(event.withdrawals()::containsKey)
-                .map(event::clubName)
-                .collect(java.util.stream.Collectors.joining(" and "));
-    }
-
-    private State beforeOpening(Tie tie) {
-        VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
-        boolean home = exchange.home().in();
-        boolean away = exchange.away().in();
-        if (home && away) {
-            return new State(Mark.SEALED, Words.of(event).say("page-visit.both-sheets-in"));
-        }
-        if (home || away) {
-            return new State(
-                    Mark.SEALED,
-                    Words.of(event).say("page-visit.sheet-in", "club", side(tie, home ? Side.HOME : Side.AWAY)));
-        }
-        return exchange.deadline().isPresent() && tie.isReady()
-                ? new State(
-                        Mark.PLAIN,
-                        Words.of(event)
-                                .say(
-                                        "page-visit.sheets-until",
-                                        "deadline",
-                                        HallClock.said(
-                                                event.clock(exchange.deadline().get()))))
-                : State.NONE;
+        return new TieStates(event, this).of(tie);
     }
 
     /** The rubbers of the conditions, and the decider once it is needed or the conditions can lead to one. */
@@ -241,7 +172,7 @@ public final class TieViews {
 
     public List<String> names(Optional<Pair> pair) {
         return pair.map(two -> List.of(event.name(two.first()), event.name(two.second())))
-                .orElse(List.of(Words.of(event).say("page-visit.no-pair")));
+                .orElse(List.of(Words.say(event, "page-visit.no-pair")));
     }
 
     /** How a rubber ended, in words that name the club; empty for one that was simply played. */
@@ -250,11 +181,11 @@ public final class TieViews {
         String away = side(tie, Side.AWAY);
         return switch (how) {
             case PLAYED -> "";
-            case RETIRED_HOME -> Words.of(event).say("page-visit.retired-2", "home", home);
-            case RETIRED_AWAY -> Words.of(event).say("page-visit.retired", "away", away);
-            case WALKOVER_HOME -> Words.of(event).say("page-visit.walkover-did-not-play-2", "home", home);
-            case WALKOVER_AWAY -> Words.of(event).say("page-visit.walkover-did-not-play", "away", away);
-            case VOID -> Words.of(event).say("page-visit.void");
+            case RETIRED_HOME -> Words.say(event, "page-visit.retired-2", "home", home);
+            case RETIRED_AWAY -> Words.say(event, "page-visit.retired", "away", away);
+            case WALKOVER_HOME -> Words.say(event, "page-visit.walkover-did-not-play-2", "home", home);
+            case WALKOVER_AWAY -> Words.say(event, "page-visit.walkover-did-not-play", "away", away);
+            case VOID -> Words.say(event, "page-visit.void");
         };
     }
 

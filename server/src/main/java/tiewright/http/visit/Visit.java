@@ -5,15 +5,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Set;
-import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Held;
-import tiewright.event.Link;
 import tiewright.event.PrivateDecision;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
@@ -26,19 +23,10 @@ import tiewright.http.answers.Asker;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Forms;
 import tiewright.ledger.Answer;
-import tiewright.ledger.PrivateAnswer;
-import tiewright.ledger.PrivateRequest;
-import tiewright.ledger.Request;
-import tiewright.wording.NoteWords;
 import tiewright.wording.Words;
 
 /** One request: who asks, what that viewer may know, and the ways to answer. */
 public final class Visit {
-    private static final String SEEN = "seen";
-    private static final Set<String> ADDED = Set.of("key", SEEN, "device-time");
-    private static final int NOT_DONE = 422;
-    private static final int STALE = 409;
-
     private final Context ctx;
     private final Hall hall;
     private final Visitor visitor;
@@ -92,6 +80,11 @@ public final class Visit {
 
     public Words words() {
         return Words.of(event());
+    }
+
+    /** A sentence for this viewer: {@link Words#say}. */
+    public String say(String code, Object... namesAndValues) {
+        return words().say(code, namesAndValues);
     }
 
     /** The same visit as anybody without a link would be answered. */
@@ -173,7 +166,7 @@ public final class Visit {
     }
 
     private String html(Screen screen) {
-        String seen = hall.tokens().close(SEEN, Seen.of(event().seq(), noted).text());
+        String seen = Stamps.seal(hall.tokens(), Seen.of(event().seq(), noted));
         Map<String, Object> more = Map.of("frame", Frames.of(this, screen.title()), "forms", new Forms(seen));
         return hall.templates().html(screen.template(), screen.with(more));
     }
@@ -193,15 +186,8 @@ public final class Visit {
     }
 
     public void attempt(
-            Form form,
-            Supplier<Decision> decision,
-            java.util.function.Consumer<Answer.Done> then,
-            Function<Tried, Screen> again) {
-        if (!form.isClean()) {
-            refuse(NOT_DONE, form, "frame.not-done-yet", form.faults(), again);
-            return;
-        }
-        answered(form, hall.ledger().decide(request(form), decision.get()), then, again);
+            Form form, Supplier<Decision> decision, Consumer<Answer.Done> then, Function<Tried, Screen> again) {
+        new HandedIn(this, form, again).decide(decision, then);
     }
 
     /**
@@ -209,76 +195,27 @@ public final class Visit {
      * somebody of the club noted something else meanwhile, both versions stand on the page.
      */
     public void note(Form form, Supplier<PrivateDecision> decision, String next, Function<Tried, Screen> again) {
-        note(form, club(), hall.ledger()::decide, decision, next, again);
+        new HandedIn(this, form, again).note(club(), decision, next);
     }
 
     /** The same with what is deleted at a player's wish. */
     public void forget(Form form, Supplier<PrivateDecision> decision, String next, Function<Tried, Screen> again) {
-        note(form, club(), hall.ledger()::forget, decision, next, again);
+        new HandedIn(this, form, again).forget(club(), decision, next);
     }
 
     /** The same for a club that need not be the own one; officials mark players as hurt. */
     public void noteFor(ClubId club, Form form, PrivateDecision decision, String next, Function<Tried, Screen> again) {
-        note(form, club, hall.ledger()::decide, () -> decision, next, again);
-    }
-
-    private void note(
-            Form form,
-            ClubId club,
-            BiFunction<PrivateRequest, PrivateDecision, PrivateAnswer> door,
-            Supplier<PrivateDecision> decision,
-            String next,
-            Function<Tried, Screen> again) {
-        if (!form.isClean()) {
-            refuse(form, again);
-            return;
-        }
-        PrivateRequest request = new PrivateRequest(
-                club,
-                own(keyOf(form), form),
-                visitor.actor(),
-                seen(form).map(Seen::noted).orElse(OptionalLong.empty()));
-        PrivateAnswer answer = door.apply(request, decision.get());
-        if (answer instanceof PrivateAnswer.Refused refused) {
-            refuse(NOT_DONE, form, "frame.not-done", refused.reasons(), again);
-        } else if (answer instanceof PrivateAnswer.Stale stale) {
-            refuse(STALE, form, "frame.club-noted", bothVersions(stale), again);
-        } else {
-            go(next);
-        }
-    }
-
-    private List<Refusal> bothVersions(PrivateAnswer.Stale stale) {
-        NoteWords said = new NoteWords(words());
-        return stale.clashes().stream()
-                .map(clash -> Refusal.of("notes.changed")
-                        .with("who", clash.by())
-                        .with("at", clash.at())
-                        .with("what", said.about(clash.subject()))
-                        .with("stands", said.said(clash.stands()))
-                        .with("asked", said.said(clash.asked())))
-                .toList();
+        new HandedIn(this, form, again).note(club, () -> decision, next);
     }
 
     /** Asks for everything private to be deleted, with a form. */
     public void erase(Form form, Function<Held, Decision> decision, String next, Function<Tried, Screen> again) {
-        answered(form, hall.ledger().erase(request(form), decision), done -> go(next), again);
-    }
-
-    private void answered(
-            Form form, Answer answer, java.util.function.Consumer<Answer.Done> then, Function<Tried, Screen> again) {
-        if (answer instanceof Answer.Done done) {
-            then.accept(done);
-        } else if (answer instanceof Answer.Refused refused) {
-            refuse(NOT_DONE, form, "frame.not-done", refused.reasons(), again);
-        } else {
-            refuse(STALE, form, "frame.changed", List.of(Refusal.of("form.stale")), again);
-        }
+        new HandedIn(this, form, again).erase(decision, next);
     }
 
     /** The page again, with what is wrong in the form. */
     public void refuse(Form form, Function<Tried, Screen> again) {
-        refuse(NOT_DONE, form, "frame.not-done-yet", form.faults(), again);
+        new HandedIn(this, form, again).refuse();
     }
 
     /** Every reason why this would be refused now; nothing is changed by asking. */
@@ -286,56 +223,16 @@ public final class Visit {
         return asker.wouldRefuse(decision, visitor.actor());
     }
 
-    private void refuse(int status, Form form, String title, List<Refusal> reasons, Function<Tried, Screen> again) {
-        Visit now = status == STALE
-                ? new Visit(ctx, hall, visitor, asker.anew(hall.clock().instant()))
-                : this;
-        Words words = now.words();
-        List<tiewright.http.pieces.Refusal.Problem> problems = reasons.stream()
-                .map(reason -> new tiewright.http.pieces.Refusal.Problem(words.sentence(reason), reason.field()))
-                .distinct()
-                .toList();
-        now.show(status, again.apply(Tried.refused(form, words.say(title), problems)));
-    }
-
-    private Request request(Form form) {
-        return new Request(
-                own(keyOf(form), form),
-                visitor.actor(),
-                deviceTime(form),
-                seen(form).map(Seen::seq).orElse(OptionalLong.empty()));
-    }
-
-    private static String keyOf(Form form) {
-        return form.text("key").isEmpty() ? new Forms("").key() : form.text("key");
-    }
-
-    /**
-     * The form's key, good for this person, address and content alone: a form that was changed after going back is not the
-     * one that was answered, and no chosen key can pass for the key of somebody else or of the service itself.
-     */
-    private String own(String key, Form form) {
-        String whole =
-                String.join("\n", key, visitor.link().map(Link::name).orElse(""), ctx.path(), form.content(ADDED));
-        return "form/" + Tokens.hash(whole).substring(0, 40);
+    /** The same visit with what has happened since. */
+    Visit anew() {
+        return new Visit(ctx, hall, visitor, asker.anew(hall.clock().instant()));
     }
 
     /** What was entered since the page with this form was made; empty where the form does not say. */
     public List<String> since(Form form) {
-        return seen(form)
+        return new Stamps(this, form)
+                .seen()
                 .map(seen -> ask(DisputeAnswers::new).since(seen.seq().getAsLong()))
                 .orElse(List.of());
-    }
-
-    private Optional<Seen> seen(Form form) {
-        return hall.tokens().open(SEEN, form.text(SEEN)).map(Seen::parse);
-    }
-
-    private static Optional<Instant> deviceTime(Form form) {
-        try {
-            return form.maybe("device-time").map(Instant::parse);
-        } catch (java.time.format.DateTimeParseException wrongClock) {
-            return Optional.empty();
-        }
     }
 }
