@@ -104,6 +104,12 @@ class StylesheetTest {
         assertThat(claims).isGreaterThan(20);
     }
 
+    /** Buttons say how they are shown, which is stronger than the browser's own rule for {@code hidden} (HTML, 15.3.1). */
+    @Test
+    void what_is_marked_as_hidden_is_not_seen_whatever_else_is_said_of_it() {
+        assertThat(everybodys).containsPattern("(?m)^\\[hidden] \\{ display: none !important; }");
+    }
+
     @Test
     void colours_stand_nowhere_but_in_the_tokens() {
         String rest = css.replaceAll("(?s):root \\{.*?}", "");
