@@ -54,6 +54,7 @@ final class Listening {
         connector.setHost(options.host());
         connector.setPort(options.port());
         connector.setAcceptQueueSize(MOST_WAITING);
+        connector.addBean(new LeastRate(connector));
         return connector;
     }
 

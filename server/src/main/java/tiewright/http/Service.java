@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
@@ -146,6 +147,21 @@ public final class Service implements AutoCloseable {
     /** Deletes now what is due, without waiting for the timer. */
     void eraseWhatIsDue() {
         eraser.look();
+    }
+
+    /**
+     * Gives up requests that come too slowly, as if so much time had passed.
+     *
+     * @return of each that is on its way still the bytes that came so far
+     */
+    List<Long> giveUpWhatIsSlow(Duration later) {
+        return server.jettyServer()
+                .server()
+                .getConnectors()[0]
+                .getContainedBeans(LeastRate.class)
+                .iterator()
+                .next()
+                .look(System.nanoTime() + later.toNanos());
     }
 
     /** Waits for the plan of the day that a captain asked for. */

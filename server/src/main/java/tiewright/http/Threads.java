@@ -1,6 +1,7 @@
 package tiewright.http;
 
 import java.net.InetSocketAddress;
+import java.net.SocketAddress;
 import java.time.Duration;
 import java.util.Set;
 import org.eclipse.jetty.server.Handler;
@@ -47,7 +48,12 @@ final class Threads {
     }
 
     private static boolean isHere(Request request) {
-        return request.getConnectionMetaData().getRemoteSocketAddress() instanceof InetSocketAddress from
+        return isHere(request.getConnectionMetaData().getRemoteSocketAddress());
+    }
+
+    /** Whether it comes from the laptop itself. */
+    static boolean isHere(SocketAddress address) {
+        return address instanceof InetSocketAddress from
                 && from.getAddress() != null
                 && HERE.contains(from.getAddress().getHostAddress());
     }

@@ -19,7 +19,8 @@ import java.util.zip.ZipInputStream;
  */
 final class Backup {
     private static final String UNPACKING = "restoring" + DataFolder.PART;
-    private static final List<String> OURS = List.of(UNPACKING, DataFolder.DATABASE, DataFolder.KEY, DataFolder.LOCK);
+    private static final List<String> OURS =
+            List.of(UNPACKING, DataFolder.DATABASE, DataFolder.KEY, DataFolder.LOCK, Acknowledged.FILE);
 
     private Backup() {}
 

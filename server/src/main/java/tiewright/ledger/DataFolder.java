@@ -12,8 +12,6 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.h2.mvstore.MVStore;
-import org.h2.mvstore.MVStoreException;
 import org.jspecify.annotations.Nullable;
 
 /** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
@@ -165,26 +163,6 @@ final class DataFolder implements AutoCloseable {
             if (inside.findAny().isEmpty()) {
                 ownerOnly(path);
             }
-        }
-    }
-
-    /** Where nothing can be found in a file that is there, the database would begin a new event in it without a word. */
-    void mustHoldWhatIsThere() {
-        if (!holdsEvent(path)) {
-            return;
-        }
-        if (size() == 0) {
-            throw new LedgerException(
-                    "The database file " + database() + " is empty: an event was here and cannot be read."
-                            + " Lay the last backup into a new folder with restore and go on from there; or move the empty file away to begin a new event.");
-        }
-        try (MVStore found =
-                new MVStore.Builder().fileName(database().toString()).readOnly().open()) {
-            if (found.getMapNames().isEmpty()) {
-                throw Owner.damaged(this, new IOException("no table is found in it"));
-            }
-        } catch (MVStoreException unreadable) {
-            throw Owner.damaged(this, unreadable);
         }
     }
 

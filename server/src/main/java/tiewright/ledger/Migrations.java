@@ -50,7 +50,8 @@ final class Migrations {
         return done;
     }
 
-    private static Map<String, Integer> here() {
+    /** Checksums of this version's migrations by file. */
+    static Map<String, Integer> here() {
         Map<String, Integer> here = new HashMap<>();
         lines(LIST).forEach(file -> here.put(file, checksum(lines(FILES + file))));
         return here;

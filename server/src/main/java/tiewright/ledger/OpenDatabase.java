@@ -4,12 +4,18 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.h2.engine.SessionLocal;
+import org.h2.jdbc.JdbcConnection;
+import org.h2.mvstore.MVStore;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.event.Recorded;
 
 /** The one connection to the database of a folder: transactions, what to do when one fails, and how large the file may grow. */
 final class OpenDatabase implements AutoCloseable {
@@ -21,6 +27,9 @@ final class OpenDatabase implements AutoCloseable {
     private DSLContext jooq;
     private boolean isDoubtful;
     private long sizeWhenOpened;
+    private final Acknowledged acknowledged;
+    /** Of what was acknowledged last; known once the facts were read. */
+    private Optional<FactSum> sum = Optional.empty();
 
     /** Work on the files. */
     interface OnFiles {
@@ -30,6 +39,7 @@ final class OpenDatabase implements AutoCloseable {
     OpenDatabase(DataFolder folder, Growth growth) {
         this.folder = folder;
         this.growth = growth;
+        this.acknowledged = new Acknowledged(folder.path());
         if (folder.size() > growth.atStart()) {
             tidy(() -> Rewriting.rewrite(folder.database()));
         }
@@ -47,8 +57,29 @@ final class OpenDatabase implements AutoCloseable {
         return jooq;
     }
 
-    /** What fails before the commit leaves no trace; after that only reading anew can tell what was written. */
-    void durably(Consumer<DSLContext> work) {
+    /**
+     * Every fact in order.
+     *
+     * @throws LedgerException if they are not those that were acknowledged
+     */
+    List<Recorded> facts() {
+        List<Recorded> facts = FactTables.read(jooq);
+        sum = Optional.of(acknowledged.added(facts));
+        try {
+            folder.force();
+            noteAcknowledged();
+        } catch (IOException stays) {
+            LOG.debug("the mark stays behind, which does no harm", stays);
+        }
+        return facts;
+    }
+
+    /**
+     * What fails before the commit leaves no trace; after that only reading anew can tell what was written.
+     *
+     * @param facts those that the work appends
+     */
+    void durably(List<Recorded> facts, Consumer<DSLContext> work) {
         if (isDoubtful) {
             throw cannotBeWritten(null);
         }
@@ -66,8 +97,26 @@ final class OpenDatabase implements AutoCloseable {
             connection.commit();
             folder.force();
             isDoubtful = false;
+            sum = sum.map(before -> facts.stream().reduce(before, FactSum::then, (one, other) -> other));
+            noteAcknowledged();
         } catch (SQLException | IOException e) {
             throw doubted(e);
+        }
+    }
+
+    /** The database counts how often its file was written; while it has something that is not in the file, its count says nothing. */
+    private void noteAcknowledged() {
+        try {
+            MVStore file = ((SessionLocal)
+                            connection.unwrap(JdbcConnection.class).getSession())
+                    .getDatabase()
+                    .getStore()
+                    .getMvStore();
+            if (!file.hasUnsavedChanges()) {
+                sum.ifPresent(known -> acknowledged.note(file.getCurrentVersion(), known));
+            }
+        } catch (SQLException closed) {
+            LOG.debug("the mark stays behind, which does no harm", closed);
         }
     }
 

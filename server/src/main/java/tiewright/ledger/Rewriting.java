@@ -33,6 +33,7 @@ final class Rewriting {
             DataFolder.make(room);
             MVStore.compact(database.toString(), fresh.toString(), false, null);
             force(fresh, StandardOpenOption.WRITE);
+            new Acknowledged(folder).beginsAnew();
             Files.move(fresh, database, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             forceFolder(folder);
         } catch (MVStoreException unreadable) {

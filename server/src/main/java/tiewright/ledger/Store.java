@@ -57,7 +57,7 @@ final class Store implements AutoCloseable {
 
     static Store open(DataFolder folder, Growth growth) {
         try {
-            folder.mustHoldWhatIsThere();
+            FoundDatabase.mustHoldWhatIsThere(folder);
             folder.clearParts();
             Store store = new Store(folder, growth);
             Erasing.finish(store);
@@ -77,7 +77,7 @@ final class Store implements AutoCloseable {
     }
 
     List<Recorded> facts() {
-        return FactTables.read(jooq());
+        return database.facts();
     }
 
     Directory directory() {
@@ -146,7 +146,7 @@ final class Store implements AutoCloseable {
     /** Returns when the entry is on the disk. */
     void write(Entry entry) {
         database.heedGrowth();
-        database.durably(inside -> {
+        database.durably(entry.facts(), inside -> {
             FactTables.append(inside, entry.key(), entry.before(), entry.facts());
             entry.left().forEach(player -> {
                 PrivateTables.forget(inside, player);
@@ -163,7 +163,7 @@ final class Store implements AutoCloseable {
     /** Returns when the notes are on the disk: all of them, and that the request was answered. */
     void write(PrivateRequest request, List<PrivateNote> notes, Changes changes) {
         database.heedGrowth();
-        database.durably(inside -> {
+        database.durably(List.of(), inside -> {
             ChangeTables.answer(inside, request.club(), request.key());
             NoteTables tables = new NoteTables(inside, sheets);
             notes.forEach(tables::put);

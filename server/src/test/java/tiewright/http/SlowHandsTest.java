@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketException;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -92,6 +94,139 @@ class SlowHandsTest {
                 }
             }
         }
+    }
+
+    private static final Duration GRACE = Duration.ofSeconds(30);
+
+    /** As soon as the service has seen so many begin. */
+    private static void begun(Served served, int many) {
+        while (served.service.giveUpWhatIsSlow(Duration.ZERO).size() != many) {
+            Thread.onSpinWait();
+        }
+    }
+
+    private static boolean isGivenUp(Socket socket) throws IOException {
+        socket.setSoTimeout(10_000);
+        try {
+            return socket.getInputStream().read() < 0;
+        } catch (SocketTimeoutException open) {
+            return false;
+        } catch (SocketException reset) {
+            return true;
+        }
+    }
+
+    @Test
+    void a_form_that_comes_byte_by_byte_is_given_up_after_half_a_minute() throws Exception {
+        try (Served served = Served.empty(Days.moment("09:00"))) {
+            URI at = URI.create(served.service.url());
+            String cookie = served.as(Role.DESK).cookie();
+            served.stranger().get("/");
+            for (int length : List.of(LONG, LONGEST)) {
+                try (Socket socket = begun(at, cookie, "127.0.0.2", length)) {
+                    begun(served, 1);
+                    socket.getOutputStream().write("abc".getBytes(StandardCharsets.US_ASCII));
+                    assertThat(served.service.giveUpWhatIsSlow(GRACE.minusSeconds(1)))
+                            .hasSize(1);
+                    assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(1)))
+                            .isEmpty();
+                    assertThat(isGivenUp(socket))
+                            .as("a form of %d bytes", length)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_head_that_never_ends_is_given_up_like_a_form() throws Exception {
+        try (Served served = Served.empty(Days.moment("09:00"))) {
+            URI at = URI.create(served.service.url());
+            try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+                socket.getOutputStream().write("GET / HTTP/1.1\r\nHost: loc".getBytes(StandardCharsets.US_ASCII));
+                begun(served, 1);
+                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(1)))
+                        .isEmpty();
+                assertThat(isGivenUp(socket)).isTrue();
+            }
+        }
+    }
+
+    /** 100,000 bytes have 50 seconds more. */
+    @Test
+    void a_long_form_has_the_time_that_a_slow_network_needs() throws Exception {
+        try (Served served = Served.empty(Days.moment("09:00"))) {
+            URI at = URI.create(served.service.url());
+            String cookie = served.as(Role.DESK).cookie();
+            try (Socket socket = begun(at, cookie, "127.0.0.2", LONGEST)) {
+                begun(served, 1);
+                socket.getOutputStream().write("x".repeat(FIRST).getBytes(StandardCharsets.US_ASCII));
+                // once all of it has come, which takes its time
+                while (served.service.giveUpWhatIsSlow(Duration.ZERO).get(0) < FIRST) {
+                    Thread.onSpinWait();
+                }
+                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(45)))
+                        .hasSize(1);
+                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(52)))
+                        .isEmpty();
+                assertThat(isGivenUp(socket)).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void of_one_phone_at_most_so_many_forms_are_on_their_way_at_once() throws Exception {
+        try (Served served = Served.empty(Days.moment("09:00"))) {
+            URI at = URI.create(served.service.url());
+            String cookie = served.as(Role.DESK).cookie();
+            List<Socket> slow = new ArrayList<>();
+            try {
+                for (int i = 0; i < 70; i++) {
+                    slow.add(begun(at, cookie, "127.0.0.2", LONG));
+                    slow.add(begun(at, cookie, "127.0.0.1", LONG));
+                }
+                begun(served, 140);
+                assertThat(served.service.giveUpWhatIsSlow(Duration.ofSeconds(5)))
+                        .as("64 of the phone, all of the laptop itself")
+                        .hasSize(134);
+            } finally {
+                for (Socket socket : slow) {
+                    socket.close();
+                }
+            }
+        }
+    }
+
+    @Test
+    void pages_that_wait_for_news_and_browsers_that_rest_are_left_alone() throws Exception {
+        try (Served served = Served.empty(Days.moment("09:00"))) {
+            URI at = URI.create(served.service.url());
+            try (Socket waiting = new Socket(at.getHost(), at.getPort());
+                    Socket resting = new Socket(at.getHost(), at.getPort())) {
+                for (Socket socket : List.of(waiting, resting)) {
+                    socket.setSoTimeout(10_000);
+                    String page = socket == waiting ? "/events" : "/static/none.css";
+                    socket.getOutputStream()
+                            .write(("GET " + page + " HTTP/1.1\r\nHost: " + at.getAuthority()
+                                            + "\r\nAccept: text/event-stream\r\n\r\n")
+                                    .getBytes(StandardCharsets.US_ASCII));
+                    assertThat(socket.getInputStream().read()).isEqualTo('H');
+                }
+                begun(served, 0);
+                assertThat(served.service.giveUpWhatIsSlow(GRACE.multipliedBy(10)))
+                        .isEmpty();
+                assertThat(isOpen(resting, at)).isTrue();
+                assertThat(waiting.getInputStream().read()).isEqualTo('T');
+            }
+        }
+    }
+
+    private static boolean isOpen(Socket socket, URI at) throws IOException {
+        socket.getInputStream().skipNBytes(socket.getInputStream().available());
+        socket.getOutputStream()
+                .write(("GET / HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\n\r\n")
+                        .getBytes(StandardCharsets.US_ASCII));
+        return socket.getInputStream().read() >= 0;
     }
 
     /** Pages that wait to be told of news take no thread, however many of them one address has: a hall behind one router. */
