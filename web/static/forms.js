@@ -6,9 +6,9 @@ const serverNow = () => Date.now() + offset; // the service's clock, for a phone
 function left(ms) {
   const seconds = Math.ceil(ms / 1000);
   const two = (n) => String(n).padStart(2, "0");
-  return seconds >= 3600
-    ? `${Math.floor(seconds / 3600)}:${two(Math.floor(seconds / 60) % 60)} h`
-    : `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
+  if (seconds >= 3600) return `${Math.floor(seconds / 3600)} h ${two(Math.floor(seconds / 60) % 60)}`;
+  // minutes alone while there are many: 13:42 would be read as a time of the day
+  return seconds >= 600 ? `${Math.floor(seconds / 60)} min` : `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
 }
 
 function tick() {

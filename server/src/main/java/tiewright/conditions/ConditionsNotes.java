@@ -112,9 +112,14 @@ final class ConditionsNotes {
     }
 
     private void idle(Setting setting, Setting because, boolean isIdle) {
-        if (isIdle) {
+        if (isIdle && !(isOfPreset(setting) && isOfPreset(because))) {
             note(ConditionsNote.Kind.IDLE, Map.of(), setting, because);
         }
+    }
+
+    /** What a preset itself leaves without effect is nothing that anybody chose. */
+    private boolean isOfPreset(Setting setting) {
+        return conditions.value(setting).equals(setting.of(conditions.base()));
     }
 
     private void note(ConditionsNote.Kind kind, Map<String, String> data, Setting... settings) {

@@ -128,6 +128,11 @@ class ConditionsNotesTest {
                         List.of(Setting.WRONG_ORDER_LATE, Setting.ORDER_OF_STRENGTH),
                         List.of(Setting.DECIDER_SCORING, Setting.DECIDER),
                         List.of(Setting.DECIDER_MINUTES, Setting.DECIDER));
-        assertThat(Conditions.of(Preset.STRICT_ORDER).notes()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void calls_nothing_without_effect_that_a_preset_leaves_so(Preset preset) {
+        assertThat(Conditions.of(preset).notes()).noneMatch(note -> note.kind() == ConditionsNote.Kind.IDLE);
     }
 }

@@ -52,6 +52,18 @@ class InjuryPagesTest {
         }
     }
 
+    /** Whoever is asked to call an emergency number reads it there. */
+    @Test
+    void the_number_to_call_stands_beside_the_advice_to_call_it() {
+        try (Served served = day()) {
+            served.given(List.of(new tiewright.event.SetUpFact.SafetyDescribed("desk", "hall door", "111")), List.of());
+            for (Guest guest : List.of(served.captain("N"), served.as(Role.VOLUNTEER), served.as(Role.DESK))) {
+                assertThat(guest.get("/hurt").text())
+                        .contains("First aid: desk", "Defibrillator: hall door", "Emergency number: 111");
+            }
+        }
+    }
+
     @Test
     void one_press_at_the_desk_stops_it_and_says_what_to_say() {
         try (Served served = day()) {

@@ -262,7 +262,7 @@ class SetUpFromNothingTest {
         setUp();
         done("/organiser/club/HOL", "/organiser/club/HOL/squad", Map.of("new-1-name", "渡辺 1 BRK"));
         assertThat(organiser.get("/organiser/clubs").text())
-                .contains("BRK-1", "HOL-9", "Brackenfold", "Hollowmere", "one name");
+                .contains("BRK-1", "HOL-9", "Brackenfold", "Hollowmere", "have the same name");
         assertThat(organiser.get("/organiser").text()).contains("1 warning about clubs or names");
     }
 

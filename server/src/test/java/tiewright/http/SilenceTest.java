@@ -45,7 +45,7 @@ class SilenceTest {
     void who_has_sealed_reads_first_that_it_is_in() {
         assertThat(home.get(SHEET).text()).doesNotContain("Yours is in");
         assertThat(home.send(SHEET, SHEET, names("N")).text())
-                .containsPattern("Sheet for Club S Yours is in both open at");
+                .containsPattern("Sheet against Club S Yours is in · both open at");
         assertThat(home.get(SHEET).text()).contains("Yours is in");
         assertThat(away.get(SHEET).text()).doesNotContain("Yours is in");
     }

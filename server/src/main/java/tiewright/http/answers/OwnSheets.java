@@ -62,6 +62,12 @@ public final class OwnSheets {
         return PlayingDay.of(event, club, List.of());
     }
 
+    /** It opened since the asker's event was looked at: what is read of it from now on belongs to another moment. */
+    public boolean openedMeanwhile(ExchangeId exchange) {
+        return !visible.exchange(exchange).isOpened()
+                && ledger.event().exchange(exchange).isOpened();
+    }
+
     /** The club's own sealed sheet; empty for a link that was made after it. */
     public Optional<Decision.Sealed> sealed(ExchangeId exchange) {
         return visible.mayRead(exchange) ? ledger.ownSheet(exchange, club) : Optional.empty();

@@ -9,6 +9,7 @@ import tiewright.event.SheetKind;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.VisibleExchange;
+import tiewright.http.answers.OwnSheets;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Visit;
 
@@ -39,6 +40,11 @@ record OwnExchange(Visit visit, ExchangeId id, Tie tie, Side side) {
 
     VisibleExchange exchange() {
         return visit.event().exchange(id);
+    }
+
+    /** Both sheets opened while this page was made. */
+    boolean openedMeanwhile() {
+        return visit.ask(OwnSheets::new).openedMeanwhile(id);
     }
 
     VisibleExchange.VisibleSide own() {

@@ -53,7 +53,12 @@ final class SheetPages implements Page {
 
     private static void look(OwnExchange here) {
         boolean asked = here.visit().ctx().queryParam("from") != null;
-        here.visit().show(new SheetScreen(here, start(here)).screen(Tried.NOTHING, asked));
+        Screen screen = new SheetScreen(here, start(here)).screen(Tried.NOTHING, asked);
+        if (here.openedMeanwhile()) {
+            here.visit().go(here.path());
+        } else {
+            here.visit().show(screen);
+        }
     }
 
     /** What the form starts with: the sealed sheet, or another one that was asked for, or nothing. */

@@ -94,11 +94,11 @@ final class SheetScreen {
                 own.atDesk() && !exchange.isOpened()
                         ? new State(Mark.SEALED, visit.words().say("page-captain.yours-is-in"))
                         : State.NONE,
-                at.isEmpty()
+                at.isEmpty() || exchange.isOpened()
                         ? ""
                         : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
-                exchange.deadline(),
-                String.join(" ", new Theirs(here, other()).said()),
+                exchange.deadline().filter(moment -> !exchange.isOpened()),
+                exchange.isOpened() ? "" : String.join(" · ", new Theirs(here, other()).said()),
                 rule());
     }
 

@@ -34,7 +34,9 @@ record Theirs(OwnExchange here, String other) {
                     .orElseGet(() -> here.visit().words().say("page-captain.theirs-not-in")));
         }
         stopped().ifPresent(said::add);
-        if (!here.exchange().isOpened() && theirs.openingAsked() && !here.own().openingAsked()) {
+        if (!here.exchange().isOpened() && theirs.openingAsked() && here.own().openingAsked()) {
+            said.add(here.visit().words().say("page-captain.both-asked-to-open"));
+        } else if (!here.exchange().isOpened() && theirs.openingAsked()) {
             said.add(here.visit().words().say("page-captain.they-ask-to-open", "other", other));
         } else if (!here.exchange().isOpened() && here.own().openingAsked()) {
             said.add(here.visit().words().say("page-captain.you-asked-to-open", "other", other));
@@ -44,21 +46,17 @@ record Theirs(OwnExchange here, String other) {
 
     /** What the own captain has to know on the first page: each a sentence of its own. */
     List<String> news() {
-        List<String> news =
-                new ArrayList<>(stopped().map(Theirs::alone).stream().toList());
+        List<String> news = new ArrayList<>(stopped().stream().toList());
         boolean open = here.exchange().isOpened();
         boolean asked = here.exchange().side(here.side().other()).openingAsked();
-        if (!open && asked && !here.own().openingAsked()) {
+        if (!open && asked && here.own().openingAsked()) {
+            news.add(here.visit().words().say("page-captain.both-asked-to-open"));
+        } else if (!open && asked) {
             news.add(here.visit().words().say("page-captain.they-ask-to-open-now", "other", other));
         } else if (!open && here.own().openingAsked()) {
             news.add(here.visit().words().say("page-captain.you-asked-to-open-now", "other", other));
         }
         return news;
-    }
-
-    /** Without the dash that parts it from what stands before it on the sheet's page. */
-    private static String alone(String said) {
-        return said.startsWith("- ") ? said.substring(2) : said;
     }
 
     /** For both captains alike: what is left, and what differs. */

@@ -11,6 +11,7 @@ import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Answers;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.views.DeskView.Press;
+import tiewright.http.visit.HallClock;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
@@ -57,14 +58,28 @@ final class Callables {
 
     Press press(One one, String court) {
         return Press.form(
-                visit.say(
-                        one.rubber().isDecider() ? "page-desk.call-the-decider" : "page-desk.call-rubber",
-                        "rubber",
-                        one.rubber()),
+                label(one),
                 words.rubber(one.tie(), one.rubber()).what(),
                 DeskTiePages.of(one.tie()) + "/call",
                 List.of(
                         new HiddenField("rubber", one.rubber().toString()),
                         new HiddenField(Calls.field(one.tie(), one.rubber()), court)));
+    }
+
+    /** Who calls before the published time reads it first: people were told that nothing happens before it. */
+    private String label(One one) {
+        if (one.rubber().isDecider()) {
+            return visit.say("page-desk.call-the-decider", "rubber", one.rubber());
+        }
+        return visit.event()
+                .startsAt(one.tie())
+                .filter(visit.event().now()::isBefore)
+                .map(start -> visit.say(
+                        "page-desk.call-early",
+                        "rubber",
+                        one.rubber(),
+                        "at",
+                        HallClock.said(visit.event().clock(start))))
+                .orElseGet(() -> visit.say("page-desk.call-rubber", "rubber", one.rubber()));
     }
 }

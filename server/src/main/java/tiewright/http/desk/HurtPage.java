@@ -133,12 +133,16 @@ final class HurtPage implements Page {
                 .toList();
         List<Option> marked = options(visit, clubs, true);
         List<WorkView.Section> sections = stops(visit);
+        WorkView.Section help =
+                WorkView.Section.of("help", visit.say("page-desk.help-first")).saying(HelpAtHand.lines(visit));
         if (!Door.COURT.opensFor(visit.role())) {
             if (sections.isEmpty()) {
                 sections.add(WorkView.Section.of("stop", "", visit.say("page-desk.no-court-is-in-play")));
             }
+            sections.add(help);
             return work(visit, tried, sections);
         }
+        sections.add(help);
         if (marked.isEmpty()) {
             sections.add(WorkView.Section.of(WELL, "", visit.say("page-desk.nobody-is-marked-as-hurt")));
         } else {

@@ -123,25 +123,9 @@ final class StopPages implements Page {
                 .or(tie::court)
                 .map(name -> visit.say("page-desk.say-aloud-court-somebody-is", "value", name))
                 .orElse(visit.say("page-desk.this-rubber-was-called-to"));
-        return WorkView.Section.of("help", visit.say("page-desk.help-first"))
-                .saying(List.of(
-                        court,
-                        given(
-                                "First aid: ",
-                                visit.event().safety().firstAid(),
-                                visit.say("page-desk.where-first-aid-is-was")),
-                        given(
-                                "Defibrillator: ",
-                                visit.event().safety().defibrillator(),
-                                visit.say("page-desk.where-a-defibrillator-is-was")),
-                        given(
-                                "Emergency number: ",
-                                visit.event().safety().emergency(),
-                                visit.say("page-desk.no-emergency-number-was-entered"))));
-    }
-
-    private static String given(String label, String value, String otherwise) {
-        return value.isEmpty() ? otherwise : label + value;
+        List<String> lines = new ArrayList<>(List.of(court));
+        lines.addAll(HelpAtHand.lines(visit));
+        return WorkView.Section.of("help", visit.say("page-desk.help-first")).saying(lines);
     }
 
     private static WorkView.Section clock(Visit visit, MedicalClock clock) {

@@ -34,9 +34,18 @@ final class CourtRows {
         this.own = own;
     }
 
-    /** A tie that is being played. */
-    CourtRow playing(Tie tie) {
-        return row(tie, now(tie));
+    /** A tie that is being played: a row for each court that it is on, one where none of its rubbers is called just now. */
+    List<CourtRow> playing(Tie tie) {
+        List<RubberNo> left = event.progress(tie).left();
+        List<CourtRow> rows = tie.calls().entrySet().stream()
+                .filter(call -> left.contains(call.getKey()))
+                .map(call -> row(tie, call.getValue().court(), now(tie, call.getKey())))
+                .toList();
+        return rows.isEmpty() ? List.of(row(tie, planned(tie), "")) : rows;
+    }
+
+    private String planned(Tie tie) {
+        return event.order().courts(tie).stream().findFirst().orElse("");
     }
 
     /** A tie that is to come. */
@@ -52,19 +61,13 @@ final class CourtRows {
             parts.add(likely);
         }
         new Changes(event).last(tie).map(Moved::why).ifPresent(parts::add);
-        return row(tie, String.join("; ", parts));
+        return row(tie, planned(tie), String.join("; ", parts));
     }
 
-    private CourtRow row(Tie tie, String detail) {
+    private CourtRow row(Tie tie, String court, String detail) {
         TieProgress progress = event.progress(tie);
-        List<String> courts = event.order().courts(tie);
-        List<String> called = tie.calls().entrySet().stream()
-                .filter(call -> progress.left().contains(call.getKey()))
-                .map(call -> call.getValue().court())
-                .distinct()
-                .toList();
         return new CourtRow(
-                called.isEmpty() ? courts.isEmpty() ? "" : courts.get(0) : called.get(0),
+                court,
                 "/tie/" + tie.id(),
                 side(tie, progress, Side.HOME),
                 side(tie, progress, Side.AWAY),
@@ -84,21 +87,16 @@ final class CourtRows {
                 progress.won(side) > progress.won(side.other()));
     }
 
-    /** The rubber that was called first and is not finished, with all four names. */
-    private String now(Tie tie) {
-        TieProgress progress = event.progress(tie);
-        return tie.calls().keySet().stream()
-                .filter(progress.left()::contains)
-                .findFirst()
-                .map(rubber -> words.say(
-                        "page-everybody.rubber-now",
-                        "rubber",
-                        TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT),
-                        "home",
-                        names(tie, rubber, Side.HOME),
-                        "away",
-                        names(tie, rubber, Side.AWAY)))
-                .orElse("");
+    /** The rubber with all four names. */
+    private String now(Tie tie, RubberNo rubber) {
+        return words.say(
+                "page-everybody.rubber-now",
+                "rubber",
+                TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT),
+                "home",
+                names(tie, rubber, Side.HOME),
+                "away",
+                names(tie, rubber, Side.AWAY));
     }
 
     private String names(Tie tie, RubberNo rubber, Side side) {

@@ -76,7 +76,8 @@ final class NowPage implements Page {
         CourtRows rows = new CourtRows(visit, own);
         TieViews ties = visit.ties();
         List<Tie> playing = playing(event);
-        List<CourtRow> on = playing.stream().map(rows::playing).toList();
+        List<CourtRow> on =
+                playing.stream().flatMap(tie -> rows.playing(tie).stream()).toList();
         return new NowView(
                 own.map(club -> mine(visit, club)),
                 on,

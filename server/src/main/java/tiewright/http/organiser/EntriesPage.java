@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.PlayerId;
@@ -72,10 +74,10 @@ final class EntriesPage implements Page {
         WorkView.Section clubs = WorkView.Section.of("clubs", "");
         sections.add((event.clubs().isEmpty() ? clubs : clubs.with(table(event)))
                 .with(new NavLink(PastePage.HERE, visit.say("page-organiser.paste.go"), false)));
-        List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
+        List<EntryWarning> alike = visit.ask(EntryAnswers::new).alike();
         sections.add(WorkView.Section.of("warnings", visit.say("page-organiser.what-to-look-at"))
-                .saying(warnings.isEmpty() ? List.of(visit.say("page-organiser.no-player-stands-in-two")) : warnings));
-        visit.ask(EntryAnswers::new).alike().forEach(alike -> sections.add(twoPeople(visit, alike)));
+                .saying(toLookAt(visit, alike)));
+        alike.forEach(two -> sections.add(twoPeople(visit, two)));
         Fields fields = Fields.of(FORM, tried);
         sections.add(WorkView.Section.of(FORM, visit.say("page-organiser.enter-a-club"))
                 .with(new WorkView.WorkForm(
@@ -87,6 +89,18 @@ final class EntriesPage implements Page {
                 "work",
                 visit.say("page-organiser.clubs-and-squads"),
                 new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
+    }
+
+    /** What has no question of its own below. */
+    private static List<String> toLookAt(Visit visit, List<EntryWarning> alike) {
+        List<String> warnings = visit.ask(EntryAnswers::new).entryWarnings();
+        if (warnings.isEmpty()) {
+            return List.of(visit.say("page-organiser.no-player-stands-in-two"));
+        }
+        Set<String> asked = alike.stream()
+                .map(two -> visit.words().sentence(two.kind().code(), two.data()))
+                .collect(Collectors.toSet());
+        return warnings.stream().filter(warning -> !asked.contains(warning)).toList();
     }
 
     /** One press answers the question for the whole day. */

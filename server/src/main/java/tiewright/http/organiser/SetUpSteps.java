@@ -95,6 +95,11 @@ final class SetUpSteps {
                 drawn ? say("page-organiser.is.draw", "count", event.pools().size()) : "",
                 "/organiser/draw",
                 event.clubs().size() < 2 ? "clubs" : "");
+        boolean knockout = event.ties().stream().anyMatch(tie -> tie.stage() == Stage.KNOCKOUT);
+        if (drawn) {
+            Step step = step("knockout", say("page-organiser.needed-only"), "/organiser/knockout", "");
+            (knockout ? done : toDo).add(knockout ? change("knockout", knockouts(), "/organiser/knockout") : step);
+        }
         boolean timed = !event.ties().isEmpty()
                 && event.ties().stream().allMatch(tie -> tie.start().isPresent());
         add("plan", timed ? plan() : "", Addresses.PLAN, drawn ? "" : "draw");
@@ -102,11 +107,6 @@ final class SetUpSteps {
             toDo.add(step("times", times(), "/organiser/times", ""));
         } else if (timed) {
             add("times", times(), "/organiser/times");
-        }
-        boolean knockout = event.ties().stream().anyMatch(tie -> tie.stage() == Stage.KNOCKOUT);
-        if (drawn) {
-            Step step = step("knockout", say("page-organiser.needed-only"), "/organiser/knockout", "");
-            (knockout ? done : toDo).add(knockout ? change("knockout", knockouts(), "/organiser/knockout") : step);
         }
         add(
                 "private",

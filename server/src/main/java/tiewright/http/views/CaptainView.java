@@ -25,6 +25,13 @@ public record CaptainView(
         Optional<String> squad,
         Optional<String> unread) {
 
+    /** A square of the day says won or lost. */
+    public boolean hasPlayed() {
+        return day.stream()
+                .flatMap(line -> line.strip().stream())
+                .anyMatch(rubber -> rubber.kind().equals("won") || rubber.kind().equals("lost"));
+    }
+
     /** @param where court and time, or what is to come; may be empty */
     public record Own(String what, String where, String href) {}
 
