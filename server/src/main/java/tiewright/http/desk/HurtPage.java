@@ -131,37 +131,38 @@ final class HurtPage implements Page {
                 .map(Club::id)
                 .filter(club -> isFor(visit, club))
                 .toList();
-        List<Option> marked = options(visit, clubs, true);
         List<WorkView.Section> sections = stops(visit);
         WorkView.Section help =
                 WorkView.Section.of("help", visit.say("page-desk.help-first")).saying(HelpAtHand.lines(visit));
-        if (!Door.COURT.opensFor(visit.role())) {
+        if (Door.COURT.opensFor(visit.role())) {
+            sections.addAll(List.of(help, marked(visit, clubs, tried), section(visit, clubs, tried)));
+        } else {
             if (sections.isEmpty()) {
                 sections.add(WorkView.Section.of("stop", "", visit.say("page-desk.no-court-is-in-play")));
             }
             sections.add(help);
-            return work(visit, tried, sections);
         }
-        sections.add(help);
-        if (marked.isEmpty()) {
-            sections.add(WorkView.Section.of(WELL, "", visit.say("page-desk.nobody-is-marked-as-hurt")));
-        } else {
-            sections.add(WorkView.Section.of(WELL, visit.say("page-desk.marked-today"))
-                    .saying(marked.stream().map(Option::label).toList())
-                    .with(new WorkView.WorkForm(
-                            WELL,
-                            HERE,
-                            List.of(Fields.of(WELL, tried)
-                                    .select(
-                                            "player",
-                                            visit.say("page-desk.the-player"),
-                                            visit.say("page-desk.choose-the-player"),
-                                            "",
-                                            marked)),
-                            List.of(Button.other(visit.say("page-desk.well-again"))))));
-        }
-        sections.add(section(visit, clubs, tried));
         return work(visit, tried, sections);
+    }
+
+    private static WorkView.Section marked(Visit visit, List<ClubId> clubs, Tried tried) {
+        List<Option> marked = options(visit, clubs, true);
+        if (marked.isEmpty()) {
+            return WorkView.Section.of(WELL, "", visit.say("page-desk.nobody-is-marked-as-hurt"));
+        }
+        return WorkView.Section.of(WELL, visit.say("page-desk.marked-today"))
+                .saying(marked.stream().map(Option::label).toList())
+                .with(new WorkView.WorkForm(
+                        WELL,
+                        HERE,
+                        List.of(Fields.of(WELL, tried)
+                                .select(
+                                        "player",
+                                        visit.say("page-desk.the-player"),
+                                        visit.say("page-desk.choose-the-player"),
+                                        "",
+                                        marked)),
+                        List.of(Button.other(visit.say("page-desk.well-again")))));
     }
 
     private static Screen work(Visit visit, Tried tried, List<WorkView.Section> sections) {
