@@ -1,6 +1,7 @@
 package tiewright.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,10 +20,11 @@ public record EstimatePicture(int height, List<Row> rows, List<Tick> ticks, int 
     private static final int LETTER = 8;
     private static final int RIGHT = 44;
     private static final int MARGIN = 8;
-    /** Steps of the axis, and how far from even an end may lie for each. */
-    private static final int[][] STEPS = {{1, 3}, {2, 7}, {5, 16}, {10, 34}};
+    /** Steps of the axis; the least is taken whose numbers do not run into each other. */
+    private static final int[] STEPS = {1, 2, 5, 10, 20, 50, 100};
 
-    private static final int WIDEST_STEP = 20;
+    /** Room for a number such as +10, or for the word that says even. */
+    private static final int NUMBER = 34;
 
     public EstimatePicture {
         rows = List.copyOf(rows);
@@ -86,19 +88,21 @@ public record EstimatePicture(int height, List<Row> rows, List<Tick> ticks, int 
             double low = Math.min(0, lines.stream().mapToDouble(Line::low).min().orElse(0));
             double high =
                     Math.max(0, lines.stream().mapToDouble(Line::high).max().orElse(0));
-            int step = step(Math.max(-low, high));
+            return Arrays.stream(STEPS)
+                    .mapToObj(step -> of(low, high, step, left))
+                    .filter(Scale::hasRoom)
+                    .findFirst()
+                    .orElseGet(() -> of(low, high, 2 * STEPS[STEPS.length - 1], left));
+        }
+
+        private static Scale of(double low, double high, int step, int left) {
             int from = (int) Math.floor(low / step) * step;
             int to = (int) Math.ceil(high / step) * step;
             return new Scale(from, from == to ? to + step : to, step, left);
         }
 
-        private static int step(double furthest) {
-            for (int[] each : STEPS) {
-                if (furthest <= each[1]) {
-                    return each[0];
-                }
-            }
-            return WIDEST_STEP;
+        private boolean hasRoom() {
+            return x(from + step) - x(from) >= NUMBER;
         }
 
         int x(double value) {

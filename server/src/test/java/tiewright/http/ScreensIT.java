@@ -42,6 +42,9 @@ class ScreensIT {
                 "/organiser/clubs/paste /organiser/club/KS /organiser/opening /organiser/draw /organiser/knockout",
                 "/organiser/private-data /organiser/links /organiser/day-breaks /organiser/day-breaks?what=court",
                 "/organiser/withdraw /organiser/withdraw/KS /organiser/rulings /organiser/notices /organiser/backup",
+                "/organiser/plan /organiser/times /organiser/budget /organiser/cases /organiser/dry-run /organiser/tables",
+                "/log /log?page=2 /desk /desk/check-in /desk/safety /desk/tie/A-2-2 /desk/tie/A-3-1 /desk/clock",
+                "/cards /cards/A-2-2 /hurt /protests /organiser/correct/A-2-2/1 /paper",
                 "/ /clubs /plan /plan/clubs /ties /tables /bracket /needs /notices /conditions /help/day /board /tie/A-1-1"
             })
     void no_page_is_longer_than_three_screens(String pages) {

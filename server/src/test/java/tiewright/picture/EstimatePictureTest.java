@@ -39,13 +39,20 @@ class EstimatePictureTest {
                 .extracting(Tick::value)
                 .startsWith(0)
                 .contains(4)
-                .endsWith(6);
+                .endsWith(5);
         EstimatePicture below = EstimatePicture.of(List.of(line("a", -0.9, -0.5, -0.2)));
         assertThat(below.ticks()).extracting(Tick::value).containsExactly(-1, 0);
         assertThat(EstimatePicture.of(List.of(line("a", 0, 0, 0))).ticks())
                 .extracting(Tick::value)
                 .containsExactly(0, 1);
         assertThat(EstimatePicture.of(List.of()).rows()).isEmpty();
+    }
+
+    /** Two names leave 102 for the axis: from -6.5 to +7.2 its numbers would stand 13 apart in steps of 2. */
+    @Test
+    void numbers_of_the_axis_keep_apart_beside_long_names() {
+        EstimatePicture pairs = EstimatePicture.of(List.of(line("Ada and Bernadette Long", -6.5, 1, 7.2)));
+        assertThat(pairs.ticks()).extracting(Tick::value).containsExactly(-10, 0, 10);
     }
 
     @Test
@@ -77,6 +84,11 @@ class EstimatePictureTest {
             Tick last = ticks.get(ticks.size() - 1);
             double unit = (double) (last.x() - first.x()) / (last.value() - first.value());
             assertThat(ticks.size()).as(seed).isBetween(2, 10);
+            for (int i = 1; i < ticks.size(); i++) {
+                assertThat(ticks.get(i).x() - ticks.get(i - 1).x())
+                        .as("numbers run into each other, " + seed)
+                        .isGreaterThanOrEqualTo(33);
+            }
             for (Row row : picture.rows()) {
                 assertThat(row.low()).as(seed).isBetween(first.x(), row.best());
                 assertThat(row.high()).as(seed).isBetween(row.best(), last.x());

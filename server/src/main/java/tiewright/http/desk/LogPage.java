@@ -3,12 +3,10 @@ package tiewright.http.desk;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import tiewright.event.Actor;
 import tiewright.event.Codes;
 import tiewright.event.DrawFact;
 import tiewright.event.ExchangeFact;
@@ -20,19 +18,20 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.VisibleLog;
 import tiewright.http.answers.Answers;
-import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.LogView;
 import tiewright.http.visit.Door;
-import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.Visit;
-import tiewright.wording.FactWords;
+import tiewright.wording.Words;
 
 /** What was entered, when, by whom, from which device: newest first, and nothing here can change it. */
 final class LogPage implements Page {
     private static final int ON_A_PAGE = 100;
+
+    /** What stands open: a phone shows that many within three screens. */
+    private static final int OPEN = 12;
 
     @Override
     public void at(Routes routes) {
@@ -48,29 +47,28 @@ final class LogPage implements Page {
                 .toList();
         int pages = Math.max(1, (all.size() + ON_A_PAGE - 1) / ON_A_PAGE);
         int page = Math.min(pages, asked(visit).orElse(1));
-        List<ReasonTable.Row> rows = new ArrayList<>();
-        FactWords words = new FactWords(visit.words());
-        Map<String, Integer> devices = devices(whole);
         int newest = all.size() - (page - 1) * ON_A_PAGE;
-        for (int i = newest - 1; i >= Math.max(0, newest - ON_A_PAGE); i--) {
-            rows.add(row(visit, words, devices, all.get(i)));
-        }
-        ReasonTable table = new ReasonTable(
-                "log",
-                all.size() + " entries" + tie.map(id -> " about tie " + id).orElse("")
-                        + rubber.map(no -> ", rubber " + no).orElse("") + ", newest first",
-                List.of(
-                        new ReasonTable.Column(visit.say("page-desk.received"), false),
-                        new ReasonTable.Column(visit.say("page-desk.no"), true),
-                        new ReasonTable.Column(visit.say("page-desk.what"), false),
-                        new ReasonTable.Column(visit.say("page-desk.entered-by"), false),
-                        new ReasonTable.Column(visit.say("page-desk.device-and-its-clock"), false)),
-                rows,
-                visit.say("page-desk.page-of-the-order-of", "page", page, "pages", pages));
+        List<VisibleLog.Entry> shown = new ArrayList<>(all.subList(Math.max(0, newest - ON_A_PAGE), newest));
+        Collections.reverse(shown);
+        LogTables tables = new LogTables(visit, whole);
+        Words words = visit.words();
         return new LogView(
-                table,
+                tables.table(
+                        "log",
+                        heading(words, all.size(), tie, rubber),
+                        shown.subList(0, Math.min(OPEN, shown.size())),
+                        words.say("page-desk.page-of-the-order-of", "page", page, "pages", pages)),
+                tables.earlier(shown.subList(Math.min(OPEN, shown.size()), shown.size())),
                 page > 1 ? "/log?page=" + (page - 1) + query(tie, rubber) : "",
                 page < pages ? "/log?page=" + (page + 1) + query(tie, rubber) : "");
+    }
+
+    private static String heading(Words words, int entries, Optional<TieId> tie, Optional<RubberNo> rubber) {
+        return tie.isEmpty()
+                ? words.say("page-desk.log-of-all", "entries", entries)
+                : rubber.map(no -> words.say(
+                                "page-desk.log-of-rubber", "entries", entries, "tie", tie.get(), "rubber", no))
+                        .orElseGet(() -> words.say("page-desk.log-of-tie", "entries", entries, "tie", tie.get()));
     }
 
     private static String query(Optional<TieId> tie, Optional<RubberNo> rubber) {
@@ -122,39 +120,5 @@ final class LogPage implements Page {
                 .filter(text -> text.matches("[1-9][0-9]{0,6}"))
                 .map(text -> OptionalInt.of(Integer.parseInt(text)))
                 .orElse(OptionalInt.empty());
-    }
-
-    /** Devices are told apart by numbers in the order in which they first entered anything that this reader may notice. */
-    private static Map<String, Integer> devices(List<VisibleLog.Entry> all) {
-        Map<String, Integer> numbers = new HashMap<>();
-        all.stream()
-                .map(entry -> entry.recorded().by().device())
-                .filter(device -> !device.isEmpty())
-                .forEach(device -> numbers.putIfAbsent(device, numbers.size() + 1));
-        return numbers;
-    }
-
-    private static ReasonTable.Row row(
-            Visit visit, FactWords words, Map<String, Integer> devices, VisibleLog.Entry entry) {
-        Actor by = entry.recorded().by();
-        String clock = entry.recorded()
-                .deviceTime()
-                .map(time -> visit.say(
-                        "page-desk.its-clock-said",
-                        "time",
-                        HallClock.said(visit.event().clock(time))))
-                .orElse("");
-        String device = Optional.ofNullable(devices.get(by.device()))
-                .map(number -> visit.say("page-desk.device", "device", number))
-                .orElse("");
-        return ReasonTable.Row.of(List.of(
-                ReasonTable.Cell.of(visit.event()
-                        .clock(entry.recorded().receivedAt())
-                        .truncatedTo(java.time.temporal.ChronoUnit.SECONDS)
-                        .toString()),
-                ReasonTable.Cell.of(Integer.toString(entry.number())),
-                ReasonTable.Cell.of(words.sentence(entry.recorded().fact())),
-                ReasonTable.Cell.of(by.role().code() + ", " + by.name()),
-                ReasonTable.Cell.of(device.isEmpty() || clock.isEmpty() ? device + clock : device + ", " + clock)));
     }
 }

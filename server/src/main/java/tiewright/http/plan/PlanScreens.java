@@ -209,8 +209,7 @@ final class PlanScreens {
                 .stream()
                 .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
                 .toList();
-        return WorkView.Section.of(
-                        "pins", visit.say("page-plan.pin-by-hand"), visit.say("page-plan.what-is-pinned-stays-where"))
+        WorkView.Section pins = WorkView.Section.of("pins", "", visit.say("page-plan.what-is-pinned-stays-where"))
                 .with(new WorkView.WorkForm(
                         PlanPage.PIN,
                         PlanPage.HERE + "/" + PlanPage.PIN,
@@ -226,6 +225,7 @@ final class PlanScreens {
                                 fields.text("pin-start", TextField.Kind.TIME, visit.say("page-plan.starts-at"), ""),
                                 fields.line("pin-courts", visit.say("page-plan.courts-with-commas-between"), "")),
                         List.of(Button.other(visit.say("page-plan.pin-it-there")))));
+        return tried.isNothing() ? pins.folded(visit.say("page-plan.pin-by-hand")) : pins;
     }
 
     List<ActionForm> pinned(Visit visit) {

@@ -25,6 +25,11 @@ public record ActionForm(String id, String path, String title, String words, Lis
         return new ActionForm(id, path, title, newWords, fields, button);
     }
 
+    /** Whether it asks nothing: a press and no more. */
+    public boolean isOnePress() {
+        return fields.stream().allMatch(HiddenField.class::isInstance);
+    }
+
     /** Carries a value along without showing it. */
     public ActionForm sending(String name, String value) {
         return asking(new HiddenField(name, value));
