@@ -11,6 +11,7 @@ let timer = 0;
 let fetching = false;
 let edited = false; // something was typed and not yet sent
 let away = false;
+let gone = false; // nothing is here for this reader any more
 const posted = document.body.dataset.posted !== undefined; // the answer to a form: its address may hold no page
 
 const live = () => document.querySelectorAll("[data-live][id]");
@@ -37,6 +38,7 @@ async function swap() {
   const shown = waiting; // what comes in while the page is fetched counts afresh
   try {
     const answer = await fetch(location.href, { headers: { Accept: "text/html" }, credentials: "same-origin" });
+    if (answer.status === 403 || answer.status === 404 || answer.status === 410) return leaveIt();
     if (!answer.ok) return;
     const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
     for (const part of live()) {
@@ -54,6 +56,13 @@ async function swap() {
   }
 }
 
+// The page is no longer this reader's, such as a sheet of a tie that another club plays now: it is not asked for again.
+function leaveIt() {
+  gone = true;
+  waiting = 0;
+  say(bar.dataset.gone, true);
+}
+
 function replace(part, next) {
   const open = new Set([...part.querySelectorAll("details[open][id]")].map((each) => each.id));
   for (const each of next.querySelectorAll("details[id]")) each.open = open.has(each.id);
@@ -64,7 +73,7 @@ function replace(part, next) {
 }
 
 function changed(message) {
-  if (posted) return;
+  if (posted || gone) return;
   waiting += Number(message?.data.split(" ")[1] ?? 1); // "changed 3": three at once
   if (!show.hidden) announce();
   // a little chance in the wait, so that a hall full of phones does not ask in the same instant
@@ -105,7 +114,7 @@ if (live().length > 0) {
   }
   addEventListener("input", () => { edited = true; });
   addEventListener("submit", () => { edited = false; });
-  show.addEventListener("click", swap);
+  show.addEventListener("click", () => (gone ? location.assign(document.querySelector(".places a")?.href ?? "/") : swap()));
   const events = new EventSource("/events");
   events.onopen = back;
   events.onmessage = changed;

@@ -51,6 +51,8 @@ public final class DoNext {
         CARD_MISSING("card-missing"),
         /** should have been called: tie, at = published start */
         TIE_LATE("tie-late"),
+        /** its clubs are known and the day has times, but it has none: tie */
+        TIE_WITHOUT_TIME("tie-without-time"),
         /** can be called: tie, rubbers, courts that are free */
         TIE_TO_CALL("tie-to-call"),
         /** a knockout tie ended level and nobody goes on: tie */

@@ -50,6 +50,7 @@ final class DoNextOnCourt {
                 if (!event.isGone(tie) && !progress.finished()) {
                     toCall(tie).ifPresent(items::add);
                     late(tie).ifPresent(items::add);
+                    withoutTime(tie).ifPresent(items::add);
                 }
             }
         }
@@ -96,6 +97,15 @@ final class DoNextOnCourt {
         return event.startsAt(tie)
                 .filter(start -> !tie.isInPlay() && !now.isBefore(start.plus(grace)))
                 .map(start -> Item.of(Kind.TIE_LATE).with("tie", tie.id()).with("at", start));
+    }
+
+    /** A tie that was begun again, say: who makes the times has to give it one. */
+    private Optional<Item> withoutTime(Tie tie) {
+        boolean timed =
+                event.ties().values().stream().anyMatch(other -> other.start().isPresent());
+        return timed && tie.start().isEmpty() && !tie.isInPlay() && tie.calls().isEmpty()
+                ? Optional.of(Item.of(Kind.TIE_WITHOUT_TIME).with("tie", tie.id()))
+                : Optional.empty();
     }
 
     /** On each court only the first rubber can be in play; it began with its call or with the last card of its tie there. */

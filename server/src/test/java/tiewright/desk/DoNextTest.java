@@ -106,6 +106,16 @@ class DoNextTest {
     }
 
     @Test
+    void a_tie_whose_clubs_are_known_and_that_has_no_time_among_ties_that_have_is_given_one() {
+        day.poolTie("A9", "A", 3, "N", "S");
+        assertThat(kinds(day.at("08:00"))).containsExactly(Kind.TIE_WITHOUT_TIME);
+        assertThat(sentence(Kind.TIE_WITHOUT_TIME))
+                .isEqualTo("Tie A9 has no time yet. The organiser gives it one and tells both clubs.");
+        day.timed("A9", "15:00", "2");
+        assertThat(kinds(day)).isEmpty();
+    }
+
+    @Test
     void a_card_is_missing_when_its_rubber_takes_long() {
         // as older ledgers hold it: the whole tie, one rubber after the other on one court
         day.opened("A1").at("10:00").fact(new PlayFact.CourtCalled(TieId.of("A1"), Optional.empty(), "1"));

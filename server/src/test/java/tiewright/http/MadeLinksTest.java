@@ -41,6 +41,14 @@ class MadeLinksTest {
         }
     }
 
+    @Test
+    void leads_back_to_where_its_reader_begins() {
+        try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            assertThat(served.as(Role.DESK).get(LINKS).body()).doesNotContain("href=\"/organiser\"");
+            assertThat(served.as(Role.ORGANISER).get(LINKS).body()).contains("href=\"/organiser\"");
+        }
+    }
+
     /** The mail's address by RFC 6068, its words by the percent encoding of RFC 3986. */
     @Test
     void one_press_makes_the_link_of_one_club_ready_to_be_sent_and_the_list_then_says_who_has_one() {

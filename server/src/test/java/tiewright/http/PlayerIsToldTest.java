@@ -64,6 +64,49 @@ class PlayerIsToldTest {
                 .doesNotContainIgnoringCase("free until");
     }
 
+    private static Days semiFinal(String... games) {
+        return Days.aDay()
+                .clubs("N", "S", "E")
+                .courts("1", "2")
+                .knockoutTie("SF1", 1, "N", "S")
+                .knockoutTie("F", 2, "winner-SF1", "E")
+                .knockoutTie("T3", 2, "loser-SF1", "E")
+                .timed("SF1", "10:00", "1")
+                .timed("F", "12:00", "1")
+                .opened("SF1")
+                .cards("SF1", games);
+    }
+
+    @Test
+    void stays_while_the_club_may_still_come_to_a_tie_that_has_no_clubs_yet() {
+        Days won = semiFinal("11-5", "11-6", "11-4", "11-3");
+        assertThat(page(won, "10:50", "N1"))
+                .contains("Your club may still play: winner of SF1 v Club E, not before 12:00.");
+        assertThat(page(won, "10:50", "S1"))
+                .contains("Your club may still play: loser of SF1 v Club E, at a time that is not set yet.");
+    }
+
+    @Test
+    void goes_home_when_nothing_can_come() {
+        Days gone = semiFinal("11-5", "11-6", "11-4", "11-3")
+                .fact(new OfficialFact.RulingGiven(1, "Club S", "Withdrawn.", "They went home.", "R. Referee"))
+                .fact(new OfficialFact.ClubWithdrawn(ClubId.of("S"), Optional.empty(), Withdrawal.KEEP, 1));
+        assertThat(page(gone, "10:50", "S1"))
+                .contains("Club S withdrew (ruling 1).")
+                .doesNotContain("may still play");
+        Days noThird = Days.aDay()
+                .clubs("N", "S", "E")
+                .courts("1")
+                .knockoutTie("SF1", 1, "N", "S")
+                .knockoutTie("F", 2, "winner-SF1", "E")
+                .timed("SF1", "10:00", "1")
+                .opened("SF1")
+                .cards("SF1", "11-5", "11-6", "11-4", "11-3");
+        assertThat(page(noThird, "10:50", "S1"))
+                .contains("No tie of your club is left")
+                .doesNotContain("may still play");
+    }
+
     @Test
     void reads_results_from_the_own_side_with_won_or_lost() {
         Days day = day().card("A1", "1", "11-7");

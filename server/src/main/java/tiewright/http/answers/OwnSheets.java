@@ -54,6 +54,9 @@ public final class OwnSheets {
         DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL)
                 .loads()
                 .forEach((player, load) -> load.minutes().ifPresent(minutes -> rests.put(player, minutes)));
+        rests.keySet()
+                .removeIf(player ->
+                        event.squad(club).stream().noneMatch(own -> own.id().equals(player)));
         return rests;
     }
 

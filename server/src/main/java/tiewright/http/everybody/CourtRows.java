@@ -60,7 +60,11 @@ final class CourtRows {
         if (!likely.isEmpty()) {
             parts.add(likely);
         }
-        new Changes(event).last(tie).map(Moved::why).ifPresent(parts::add);
+        new Changes(event)
+                .last(tie)
+                .map(Moved::why)
+                .filter(why -> !why.isEmpty())
+                .ifPresent(parts::add);
         return row(tie, planned(tie), String.join("; ", parts));
     }
 

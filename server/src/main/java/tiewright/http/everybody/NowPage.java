@@ -1,12 +1,15 @@
 package tiewright.http.everybody;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import tiewright.event.Card;
 import tiewright.event.ClubId;
 import tiewright.event.Court;
 import tiewright.event.Event;
@@ -91,10 +94,16 @@ final class NowPage implements Page {
                         .toList(),
                 ended(event).stream().limit(A_FEW).map(ties::line).toList(),
                 latest(event),
-                visit.ask(Answers::new).finalPlacing().stream()
-                        .map(event::clubName)
-                        .toList(),
+                placing(visit),
                 !event.ties().isEmpty());
+    }
+
+    private static NowView.Placing placing(Visit visit) {
+        return new NowView.Placing(
+                visit.ask(Answers::new).finalPlacing().stream()
+                        .map(visit.event()::clubName)
+                        .toList(),
+                visit.event().signed().isPresent());
     }
 
     /** The last one first. */
@@ -103,7 +112,16 @@ final class NowPage implements Page {
                 .filter(tie -> event.progress(tie).finished() && Scored.is(event, tie))
                 .toList()));
         Collections.reverse(ended);
+        ended.sort(Comparator.comparing(NowPage::lastEntry).reversed());
         return ended;
+    }
+
+    private static Instant lastEntry(Tie tie) {
+        return tie.cards().values().stream()
+                .flatMap(card -> card.entries().stream())
+                .map(Card.Entry::receivedAt)
+                .max(Comparator.naturalOrder())
+                .orElse(Instant.MIN);
     }
 
     private static List<Tie> playing(VisibleEvent event) {

@@ -63,7 +63,7 @@ final class PlayerPage implements Page {
                 open.stream().flatMap(tie -> cards(visit, player, tie).stream()).toList();
         return new PlayerView(
                 "/player/" + player.id(),
-                new Waiting(event, player, open).words(),
+                new Waiting(visit, player, open).words(),
                 cards.stream().findFirst(),
                 cards.stream().skip(1).toList(),
                 new PlayedToday(event, player).all(),

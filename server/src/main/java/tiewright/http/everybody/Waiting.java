@@ -10,8 +10,10 @@ import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
+import tiewright.http.answers.StillToCome;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.TieViews;
+import tiewright.http.visit.Visit;
 import tiewright.wording.Words;
 
 /**
@@ -24,12 +26,14 @@ final class Waiting {
     private final Words words;
     private final Player player;
     private final List<Tie> open;
+    private final Visit visit;
 
     /**
      * @param open the ties of the player's club that go on or are to come, in their order
      */
-    Waiting(VisibleEvent event, Player player, List<Tie> open) {
-        this.event = event;
+    Waiting(Visit visit, Player player, List<Tie> open) {
+        this.visit = visit;
+        this.event = visit.event();
         this.views = new TieViews(event);
         this.words = Words.of(event);
         this.player = player;
@@ -39,7 +43,7 @@ final class Waiting {
     /** One sentence; empty while a rubber of an opened tie waits for the player, for its card says it all. */
     String words() {
         if (open.isEmpty()) {
-            return words.say("page-everybody.no-tie-of-your-club");
+            return noTie();
         }
         List<Tie> opened = open.stream().filter(Tie::isOpened).toList();
         if (opened.stream().anyMatch(tie -> names(tie, event.progress(tie).left()))) {
@@ -49,6 +53,32 @@ final class Waiting {
                 .flatMap(tie -> mayBeNeeded(tie).stream())
                 .findFirst()
                 .orElseGet(() -> resting(opened) + until());
+    }
+
+    /** The club has gone, may still come to a tie of the knockout, or has nothing ahead. */
+    private String noTie() {
+        return Optional.ofNullable(event.withdrawals().get(player.club()))
+                .map(gone -> words.say(
+                        "page.withdrew-" + gone.treatment().code(),
+                        "club",
+                        event.clubName(gone.club()),
+                        "ruling",
+                        gone.ruling()))
+                .or(this::perhaps)
+                .orElseGet(() -> words.say("page-everybody.no-tie-of-your-club"));
+    }
+
+    private Optional<String> perhaps() {
+        return visit.ask(StillToCome::new).of(player.club()).stream()
+                .findFirst()
+                .map(tie -> event.startsAt(tie)
+                        .map(start -> words.say(
+                                "page-everybody.may-still-play-at",
+                                "tie",
+                                views.title(tie),
+                                "at",
+                                HallClock.said(event.clock(start))))
+                        .orElseGet(() -> words.say("page-everybody.may-still-play", "tie", views.title(tie))));
     }
 
     private Optional<String> mayBeNeeded(Tie tie) {
@@ -81,7 +111,7 @@ final class Waiting {
         Optional<Tie> next = open.stream().filter(tie -> !tie.isOpened()).findFirst();
         Optional<Instant> start = next.flatMap(event::startsAt);
         if (next.isEmpty()) {
-            return words.say("page-everybody.no-other-tie-of-your");
+            return perhaps().orElseGet(() -> words.say("page-everybody.no-other-tie-of-your"));
         }
         if (start.isEmpty()) {
             return words.say("page-everybody.has-no-time-yet-look", "tie", views.title(next.get()));

@@ -16,6 +16,7 @@ import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.LinksView;
 import tiewright.http.views.WorkView;
+import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
@@ -130,7 +131,7 @@ final class LinksPage implements Page {
         return Screen.of(
                 "links",
                 visit.say("page-organiser.personal-links"),
-                new LinksView(tried.refusal(), intro, clubs(visit), sections, lines));
+                new LinksView(tried.refusal(), BackLinks.home(visit), intro, clubs(visit), sections, lines));
     }
 
     /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */

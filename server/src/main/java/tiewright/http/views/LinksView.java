@@ -1,16 +1,23 @@
 package tiewright.http.views;
 
 import java.util.List;
+import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.views.WorkView.Section;
 
 /**
  * The personal links that were handed out, and the forms for new ones.
  *
+ * @param back to the page that this official begins at
  * @param clubs whose captains have theirs; empty for who makes none for captains
  */
 public record LinksView(
-        Refusal refusal, List<String> intro, List<ClubLine> clubs, List<Section> sections, List<Line> links) {
+        Refusal refusal,
+        NavLink back,
+        List<String> intro,
+        List<ClubLine> clubs,
+        List<Section> sections,
+        List<Line> links) {
     public LinksView {
         intro = List.copyOf(intro);
         clubs = List.copyOf(clubs);

@@ -23,8 +23,15 @@ public record NowView(
         List<CourtRow> next,
         List<TieLine> ended,
         Optional<Notice> latest,
-        List<String> placing,
+        Placing placing,
         boolean arranged) {
+
+    /** @param signed the final order holds; before it is signed a ruling may still change it */
+    public record Placing(List<String> clubs, boolean signed) {
+        public Placing {
+            clubs = List.copyOf(clubs);
+        }
+    }
 
     /** @param href the club's own page */
     public record Mine(String club, String href, List<DayLine> day) {}

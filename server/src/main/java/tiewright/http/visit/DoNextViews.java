@@ -116,6 +116,7 @@ public final class DoNextViews {
         return switch (item.kind()) {
             case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN, RULING_NEEDED, PROTEST_OPEN ->
                 Door.OFFICIALS.opensFor(visit.role());
+            case TIE_WITHOUT_TIME -> Door.ORGANISER.opensFor(visit.role());
             case MEDICAL_OVER,
                     MEDICAL_SOON,
                     PLAY_STOPPED,
@@ -150,6 +151,7 @@ public final class DoNextViews {
                     SHEET_LATE,
                     SHEET_ON_PHONE,
                     TIE_LATE,
+                    TIE_WITHOUT_TIME,
                     KNOCKOUT_LEVEL,
                     LOT_NEEDED -> true;
             case SHEETS_TO_OPEN,
@@ -184,6 +186,7 @@ public final class DoNextViews {
                     KNOCKOUT_LEVEL,
                     SLOT_DISPUTED,
                     SLOT_TO_FILL -> "/desk/tie/" + tie;
+            case TIE_WITHOUT_TIME -> "/organiser/times";
             case LOT_NEEDED, TABLE_TO_SIGN, EVENT_TO_SIGN -> "/organiser/tables";
             case RULING_NEEDED -> "/organiser/cases";
             case PROTEST_OPEN -> "/protests";
