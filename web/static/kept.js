@@ -57,6 +57,19 @@ async function keep(form) {
   send(form, { step: "keep", receipt });
 }
 
+// What another phone kept can be brought along behind the # of the address, which no browser sends: it is taken if it makes
+// the receipt that this page shows.
+async function take(form) {
+  const { secret, ...names } = Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
+  if (!secret || stored(form) || !globalThis.crypto?.subtle) return;
+  const text = new TextEncoder().encode(canonical(form, names, secret));
+  const receipt = digits(await crypto.subtle.digest("SHA-256", text));
+  const shown = [...document.querySelectorAll(".receipt .code")].map((each) => each.textContent.replace(/\s/g, ""));
+  if (!shown.includes(receipt)) return;
+  localStorage.setItem(place(form), JSON.stringify({ secret, names }));
+  location.replace(location.pathname);
+}
+
 document.addEventListener("click", async (press) => {
   const button = press.target.closest("[data-keep], [data-hand-in]");
   if (!button) return;
@@ -74,6 +87,7 @@ document.addEventListener("click", async (press) => {
 function show() {
   const form = document.getElementById("sheet-form");
   if (!form) return;
+  take(form);
   const can = Boolean(globalThis.crypto?.subtle);
   for (const each of form.querySelectorAll("[data-keep]")) each.hidden = !can;
   for (const each of document.querySelectorAll("[data-hand-in]")) each.hidden = !stored(form);

@@ -47,17 +47,23 @@ final class DemoDay {
         return new DemoClock(Clock.offset(Clock.systemUTC(), Duration.between(Instant.now(), then)));
     }
 
-    /** Brings the event in, unless the folder holds one already. */
-    static void begin(Ledger ledger, DemoClock clock) {
+    /**
+     * Brings the event in, unless the folder holds one already.
+     *
+     * @return the sheet that lies on a phone alone; empty where the day had begun before
+     */
+    static Optional<DemoPhone> begin(Ledger ledger, DemoClock clock) {
         if (ledger.event().about().isPresent()) {
-            return;
+            return Optional.empty();
         }
         clock.tellOf(BEFORE);
         Path folder = unpacked();
         done(ledger.decide(
                 Request.of("demo", Actor.of(Role.ORGANISER, "demo")), ImportEvent.of(EventFolder.read(folder))));
         giveFilm(ledger, folder);
-        new DemoMorning(ledger, clock).play();
+        DemoMorning morning = new DemoMorning(ledger, clock);
+        morning.play();
+        return Optional.of(morning.phone());
     }
 
     /** As the captain of the club that filmed would give it: for nobody else. */

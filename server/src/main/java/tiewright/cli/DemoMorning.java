@@ -3,8 +3,10 @@ package tiewright.cli;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import tiewright.desk.CallToCourt;
 import tiewright.desk.RecordCard;
 import tiewright.event.Actor;
@@ -27,6 +29,7 @@ import tiewright.ledger.Request;
 import tiewright.lineup.KeepForecasts;
 import tiewright.scoring.Score;
 import tiewright.sheet.KeepOnPhone;
+import tiewright.sheet.Receipt;
 import tiewright.sheet.SealSheet;
 
 /** The last minutes before the invented day is looked at: rubbers are called, a tie comes level, two cards differ, sheets come in. */
@@ -38,8 +41,12 @@ final class DemoMorning {
     private static final RubberNo LAST = RubberNo.of(4);
     private static final ClubId FORECAST = ClubId.of("KS");
 
+    private static final TieId KEPT = TieId.of("B-3-2");
+    private static final ClubId PHONE = ClubId.of("GR");
+
     private final Ledger ledger;
     private final DemoClock clock;
+    private @Nullable DemoPhone phone;
 
     DemoMorning(Ledger ledger, DemoClock clock) {
         this.ledger = ledger;
@@ -66,14 +73,25 @@ final class DemoMorning {
         forecast();
     }
 
-    /** One sheet lies at the desk; of another only its receipt does, for it stays on the captain's phone. */
+    /**
+     * One sheet lies at the desk; of another only its receipt does: its names and secret stay on a phone. No phone was there, so
+     * they are told to whoever starts the invented day.
+     */
     private void seal() {
         ClubId eager = ClubId.of("WH");
         List<Player> squad = ledger.event().squad(eager);
         Sheet sheet = Sheet.full(pair(squad, 0, 3), pair(squad, 1, 2), pair(squad, 4, 6), pair(squad, 5, 7));
         decide(captain(eager), new SealSheet(ExchangeId.sheets(TieId.of("A-3-1")), eager, sheet, secret()));
-        ClubId phone = ClubId.of("GR");
-        decide(captain(phone), new KeepOnPhone(ExchangeId.sheets(TieId.of("B-3-2")), phone, secret()));
+        List<Player> away = ledger.event().squad(PHONE);
+        Sheet kept = Sheet.full(pair(away, 0, 1), pair(away, 2, 5), pair(away, 3, 4), pair(away, 6, 7));
+        String secret = secret();
+        decide(captain(PHONE), new KeepOnPhone(ExchangeId.sheets(KEPT), PHONE, Receipt.of(secret, KEPT, PHONE, kept)));
+        phone = new DemoPhone(PHONE, KEPT, secret, kept);
+    }
+
+    /** What lies on the phone; to be asked once the morning was played. */
+    DemoPhone phone() {
+        return Objects.requireNonNull(phone, "the morning was not played");
     }
 
     /** What the advice expected of the first tie of the morning, which is over, and of the one that is level. */

@@ -18,6 +18,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tiewright.clock.WitnessedClock;
+import tiewright.event.Club;
 import tiewright.event.Event;
 import tiewright.event.Role;
 import tiewright.http.Service;
@@ -109,8 +110,7 @@ final class ServeCommand implements Callable<Integer> {
             PrintWriter out = spec.commandLine().getOut();
             sayWhere(service, out);
             if (demo) {
-                DemoDay.begin(ledger, morning);
-                new FirstLinks(ledger, service).forEveryRole(out);
+                beginDemo(ledger, service, morning);
             } else if (newLink || hasNoOrganiser(ledger.event())) {
                 new FirstLinks(ledger, service).forTheOrganiser(out);
             }
@@ -136,6 +136,21 @@ final class ServeCommand implements Callable<Integer> {
                     "It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
                             + " their way. Give it a certificate (the command \"certificate\" makes one), or use paper for what must stay secret.");
         }
+    }
+
+    private void beginDemo(Ledger ledger, Service service, DemoClock morning) {
+        PrintWriter out = spec.commandLine().getOut();
+        Optional<DemoPhone> phone = DemoDay.begin(ledger, morning);
+        new FirstLinks(ledger, service).forEveryRole(out);
+        phone.ifPresent(one -> sayPhone(one, ledger.event(), service.url(), out));
+    }
+
+    private static void sayPhone(DemoPhone phone, Event event, String url, PrintWriter out) {
+        out.println("The sheet of "
+                + event.club(phone.club()).map(Club::name).orElse(phone.club().code()) + " for tie " + phone.tie()
+                + " lies on a phone alone: the desk has its receipt, nobody its names.");
+        out.println("To hold that phone, come in as its captain, then open in the same browser:");
+        out.println("  " + url + phone.path());
     }
 
     /** The machine ends this program when this returns: not before service and ledger are closed. */

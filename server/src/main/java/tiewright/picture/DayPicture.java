@@ -32,7 +32,11 @@ public record DayPicture(int height, List<Lane> lanes, List<Tick> ticks, Optiona
         PLAYED("played"),
         RUNNING("running"),
         TO_COME("to-come"),
-        LOST("lost");
+        LOST("lost"),
+        /** Where something no longer stands: thin and dashed, drawn below the rest. */
+        OLD("old"),
+        /** Where it will stand instead. */
+        NEW("new");
 
         private final String code;
 

@@ -19,34 +19,47 @@ import tiewright.scoring.Format;
 
 /** The conditions of play as a person reads them, on the page, on paper and in {@code docs/conditions.md} alike. */
 public final class ConditionsWords {
-    private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
     private static final String AMONG = "-among";
 
-    private ConditionsWords() {}
+    private final Words words;
 
-    public static String heading(Heading heading) {
+    public ConditionsWords(Words words) {
+        this.words = words;
+    }
+
+    /** As commands and documents speak. */
+    public static ConditionsWords ofDocuments() {
+        return new ConditionsWords(Words.ofCodes(ZoneOffset.UTC));
+    }
+
+    public String heading(Heading heading) {
         return say("heading." + heading.code());
     }
 
     /** What a preset is for, in a sentence. */
-    public static String preset(Preset preset) {
+    public String preset(Preset preset) {
         return say("preset." + preset);
     }
 
-    public static String name(Setting setting) {
+    /** What a preset is called; files keep its printed name. */
+    public String presetName(Preset preset) {
+        return say("preset-name." + preset);
+    }
+
+    public String name(Setting setting) {
         return say("name." + setting.code());
     }
 
     /** Where values of this setting are published; says so where no source is known or it was not looked up again. */
-    public static String example(Setting setting) {
+    public String example(Setting setting) {
         return say("example." + setting.code());
     }
 
     /** @param value one that the setting allows */
-    public static String value(Setting setting, String value) {
+    public String value(Setting setting, String value) {
         Domain domain = setting.domain();
         if (domain instanceof Domain.Scoring) {
-            return FormatWords.of(Format.parse(value).orElseThrow());
+            return new FormatWords(words).of(Format.parse(value).orElseThrow());
         }
         if (domain instanceof Domain.Points) {
             return points(TiePoints.parse(value).orElseThrow());
@@ -58,35 +71,35 @@ public final class ConditionsWords {
         return has(key + "." + value) ? say(key + "." + value) : say(key, "value", value);
     }
 
-    private static String points(TiePoints points) {
+    private String points(TiePoints points) {
         return points.draw() == points.loss()
                 ? say("points.no-draw", "win", points.win(), "loss", points.loss())
                 : say("points.all", "win", points.win(), "draw", points.draw(), "loss", points.loss());
     }
 
-    private static String step(String step) {
+    private String step(String step) {
         return has("step." + step)
                 ? say("step." + step)
                 : say("step.among", "step", say("step." + step.replace(AMONG, "")));
     }
 
-    private static List<String> steps(String value) {
-        return Arrays.stream(value.split(">")).map(ConditionsWords::step).toList();
+    private List<String> steps(String value) {
+        return Arrays.stream(value.split(">")).map(this::step).toList();
     }
 
     /** The setting and its value as a line of the printed conditions, with a warning where only people apply it. */
-    public static String sentence(Setting setting, String value) {
+    public String sentence(Setting setting, String value) {
         String sentence = say("sentence", "setting", name(setting), "value", value(setting, value));
         return setting.isObeyed(value) ? sentence : sentence + " " + notObeyed();
     }
 
     /** What is said of a setting that {@link Setting#isObeyed} calls false. */
-    public static String notObeyed() {
+    public String notObeyed() {
         return say("not-obeyed");
     }
 
     /** What may be written, such as <em>1 to 12</em> or <em>none, knockout, all</em>. */
-    public static String allowed(Setting setting) {
+    public String allowed(Setting setting) {
         Domain domain = setting.domain();
         if (domain instanceof Domain.Whole whole) {
             return say("allowed.whole", "least", whole.least(), "most", whole.most());
@@ -103,38 +116,51 @@ public final class ConditionsWords {
                         : domain instanceof Domain.Points ? "allowed.points" : "allowed.level");
     }
 
+    /** What may be written in its field. */
+    public String write(Setting setting) {
+        return say("write", "allowed", allowed(setting));
+    }
+
+    /** Where values of it are published, said beside its field. */
+    public String published(Setting setting) {
+        return say("published", "example", example(setting));
+    }
+
+    /** What the preset has instead. */
+    public String presetSays(Setting setting, String value) {
+        return say("preset-says", "value", value(setting, value));
+    }
+
     /** What is wrong with a line of the conditions, and what to write instead. */
-    public static String fault(SettingFault fault) {
+    public String fault(SettingFault fault) {
         Map<String, Object> data = new HashMap<>();
-        data.put(
-                "setting",
-                Setting.parse(fault.setting()).map(ConditionsWords::quoted).orElse(fault.setting()));
+        data.put("setting", Setting.parse(fault.setting()).map(this::quoted).orElse(fault.setting()));
         data.put("value", fault.value());
         data.put("allowed", fault.allowed());
         if (!fault.allowed().isEmpty()) {
             data.put("least", fault.allowed().get(0));
             data.put("most", fault.allowed().get(fault.allowed().size() - 1));
         }
-        return WORDS.sentence(fault.kind().code(), data);
+        return words.sentence(fault.kind().code(), data);
     }
 
-    private static String quoted(Setting setting) {
+    private String quoted(Setting setting) {
         return setting.code() + " (" + name(setting) + ")";
     }
 
     /** What goes badly together in these conditions. */
-    public static String note(ConditionsNote note, Conditions conditions) {
+    public String note(ConditionsNote note, Conditions conditions) {
         List<Setting> settings = note.settings();
         Setting second = settings.get(settings.size() - 1);
         Map<String, Object> data = new HashMap<>(note.data());
         data.put("first", "\"" + name(settings.get(0)) + "\"");
         data.put("second", name(second) + ": " + value(second, conditions.value(second)));
         Optional.ofNullable(note.data().get("steps")).ifPresent(steps -> data.put("steps", steps(steps)));
-        return WORDS.sentence(note.kind().code(), data);
+        return words.sentence(note.kind().code(), data);
     }
 
-    private static String say(String key, Object... namesAndValues) {
-        return WORDS.say("conditions." + key, namesAndValues);
+    private String say(String key, Object... namesAndValues) {
+        return words.say("conditions." + key, namesAndValues);
     }
 
     private static boolean has(String key) {

@@ -1,17 +1,18 @@
 package tiewright.wording;
 
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import tiewright.scoring.Format;
 
 /** How a game is scored, such as <em>only the serving side scores, to 11, two ahead</em>. */
 public final class FormatWords {
-    private static final Words WORDS = Words.ofCodes(ZoneOffset.UTC);
+    private final Words words;
 
-    private FormatWords() {}
+    public FormatWords(Words words) {
+        this.words = words;
+    }
 
-    public static String of(Format format) {
+    public String of(Format format) {
         List<String> parts = new ArrayList<>();
         parts.add(say("format." + format.kind()));
         parts.add(say("format.target", "target", format.target()));
@@ -20,10 +21,10 @@ public final class FormatWords {
         if (format.serveLast()) {
             parts.add(say("format.serve-last"));
         }
-        return WORDS.list(parts, "plain");
+        return words.list(parts, "plain");
     }
 
-    private static String say(String key, Object... namesAndValues) {
-        return WORDS.say("conditions." + key, namesAndValues);
+    private String say(String key, Object... namesAndValues) {
+        return words.say("conditions." + key, namesAndValues);
     }
 }

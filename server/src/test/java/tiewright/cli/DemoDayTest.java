@@ -14,6 +14,7 @@ import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.ledger.Ledger;
+import tiewright.sheet.Receipt;
 
 /** The invented day is alive when it is first looked at. */
 class DemoDayTest {
@@ -21,7 +22,7 @@ class DemoDayTest {
     void courts_are_busy_a_tie_is_level_two_cards_differ_and_sheets_are_in(@TempDir Path folder) {
         DemoClock clock = DemoDay.clock();
         try (Ledger ledger = Ledger.open(folder.resolve("day"), clock)) {
-            DemoDay.begin(ledger, clock);
+            DemoPhone phone = DemoDay.begin(ledger, clock).orElseThrow();
             Event event = ledger.event();
             Tie called = event.tie(TieId.of("B-2-1")).orElseThrow();
             Tie.Call call = called.calls().get(RubberNo.of(3));
@@ -44,6 +45,11 @@ class DemoDayTest {
                             .home()
                             .atDesk())
                     .isFalse();
+            assertThat(event.exchange(ExchangeId.sheets(TieId.of("B-3-2")))
+                            .home()
+                            .receipt())
+                    .contains(Receipt.of(phone.secret(), phone.tie(), phone.club(), phone.sheet()));
+            assertThat(phone.path()).startsWith("/captain/sheet/B-3-2#secret=" + phone.secret() + "&sheet-1-first=GR");
             assertThat(ledger.forecasts(ClubId.of("KS"))).hasSize(2);
             long facts = event.seq();
             DemoDay.begin(ledger, clock);

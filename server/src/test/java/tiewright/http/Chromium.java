@@ -3,11 +3,14 @@ package tiewright.http;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -196,6 +199,29 @@ public final class Chromium implements AutoCloseable {
         new WebDriverWait(driver, PATIENCE, POLL)
                 .ignoring(StaleElementReferenceException.class)
                 .until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
+    }
+
+    void waitUntil(String condition) {
+        new WebDriverWait(driver, PATIENCE, POLL)
+                .until(d -> js("return document.readyState === 'complete' && Boolean(" + condition + ")")
+                        .equals(true));
+    }
+
+    /** What stands on paper. */
+    String printedText() {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        String text = text();
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        return text;
+    }
+
+    /** How many sheets of paper the page takes, with its own page style. */
+    int sheetsOfPaper() {
+        Object pdf = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+                .get("data");
+        String text = new String(Base64.getDecoder().decode((String) pdf), StandardCharsets.ISO_8859_1);
+        return (int)
+                Pattern.compile("/Type\\s*/Page\\b").matcher(text).results().count();
     }
 
     Object js(String script, Object... arguments) {

@@ -53,7 +53,7 @@ class KeptOnPhoneIT {
                     .as("nothing opens without it")
                     .isFalse();
 
-            browser.go(PAGE);
+            toAnotherPhone(browser);
             browser.press(PAGE, "Hand it in now");
             served.service.openWhatIsDue();
             assertThat(served.ledger.event().exchange(SHEETS).isOpened()).isTrue();
@@ -66,6 +66,21 @@ class KeptOnPhoneIT {
                     .isEqualTo(Days.straight("N", 4));
             assertThat(browser.complaints()).isEmpty();
         }
+    }
+
+    /** What was kept goes along behind the # of the address; with another secret it makes another receipt and is not taken. */
+    private static void toAnotherPhone(Chromium browser) {
+        String brought =
+                (String) browser.js("const key = Object.keys(localStorage).find((one) => one.includes(':kept:'));"
+                        + " const { secret, names } = JSON.parse(localStorage.getItem(key)); localStorage.clear();"
+                        + " return '#' + new URLSearchParams({ secret, ...names })");
+        browser.go("/captain");
+        browser.go(PAGE + brought.replaceFirst("secret=.", "secret=x"));
+        assertThat(browser.js("return document.querySelector('[data-hand-in]').hidden"))
+                .isEqualTo(true);
+        browser.go("/captain");
+        browser.go(PAGE + brought);
+        browser.waitUntil("!location.hash && !document.querySelector('[data-hand-in]').hidden");
     }
 
     /** The service reads no name of a kept sheet, so the page itself asks. */

@@ -14,6 +14,8 @@ import tiewright.conditions.Setting;
 
 /** {@code docs/conditions.md} says what the program says: it is made from the same words. */
 class ConditionsPageTest {
+    private static final ConditionsWords WORDS = ConditionsWords.ofDocuments();
+
     private static final String TOP = """
       # The conditions of play
 
@@ -40,7 +42,7 @@ class ConditionsPageTest {
             page.append("### ")
                     .append(heading.number())
                     .append(". ")
-                    .append(ConditionsWords.heading(heading))
+                    .append(WORDS.heading(heading))
                     .append("\n\n");
             Setting.under(heading).forEach(setting -> setting(page, setting));
         }
@@ -53,7 +55,7 @@ class ConditionsPageTest {
             page.append("- **")
                     .append(preset.printed())
                     .append("**: ")
-                    .append(ConditionsWords.preset(preset))
+                    .append(WORDS.preset(preset))
                     .append('\n');
         }
         page.append("\n| | setting | ")
@@ -70,7 +72,7 @@ class ConditionsPageTest {
                     .append(" | ")
                     .append(values)
                     .append(" | ")
-                    .append(ConditionsWords.example(setting))
+                    .append(WORDS.example(setting))
                     .append(" |\n");
         }
         page.append('\n');
@@ -80,7 +82,7 @@ class ConditionsPageTest {
         page.append("`")
                 .append(setting.code())
                 .append("`: ")
-                .append(ConditionsWords.name(setting))
+                .append(WORDS.name(setting))
                 .append(". ");
         List<String> listed = setting.domain() instanceof Domain.Level
                 ? LevelSteps.NAMED
@@ -88,12 +90,12 @@ class ConditionsPageTest {
         if (setting.domain() instanceof Domain.Choice) {
             page.append("One of:\n\n");
         } else {
-            page.append("Write ").append(ConditionsWords.allowed(setting)).append(".\n\n");
+            page.append("Write ").append(WORDS.allowed(setting)).append(".\n\n");
         }
         listed.forEach(value -> page.append("- `")
                 .append(value)
                 .append("`: ")
-                .append(ConditionsWords.value(setting, value))
+                .append(WORDS.value(setting, value))
                 .append(setting.isObeyed() && !setting.isObeyed(value) ? " (*not acted on*)" : "")
                 .append('\n'));
         if (setting.domain() instanceof Domain.Level) {
@@ -102,9 +104,9 @@ class ConditionsPageTest {
                     .append("`\n");
         }
         page.append(listed.isEmpty() ? "" : "\n");
-        page.append("Published: ").append(ConditionsWords.example(setting)).append("\n\n");
+        page.append("Published: ").append(WORDS.example(setting)).append("\n\n");
         if (!setting.isObeyed()) {
-            page.append("*").append(ConditionsWords.notObeyed()).append("*\n\n");
+            page.append("*").append(WORDS.notObeyed()).append("*\n\n");
         }
     }
 }

@@ -21,6 +21,8 @@ import tiewright.conditions.Setting;
 import tiewright.conditions.SettingFault;
 
 class ConditionsWordsTest {
+    private static final ConditionsWords WORDS = ConditionsWords.ofDocuments();
+
     private static final ResourceBundle TEXTS =
             ResourceBundle.getBundle("tiewright.wording.conditions", java.util.Locale.ROOT);
 
@@ -57,14 +59,11 @@ class ConditionsWordsTest {
     @ParameterizedTest
     @EnumSource
     void has_words_for_every_offered_value(Setting setting) {
-        assertThat(ConditionsWords.name(setting)).isNotBlank();
-        assertThat(ConditionsWords.allowed(setting)).isNotBlank();
+        assertThat(WORDS.name(setting)).isNotBlank();
+        assertThat(WORDS.allowed(setting)).isNotBlank();
         for (String value : offered(setting)) {
             assertThat(Conditions.allows(setting, value)).as(value).isTrue();
-            assertThat(ConditionsWords.value(setting, value))
-                    .as(value)
-                    .isNotBlank()
-                    .doesNotContain("{", "}", "''", " 1 minutes");
+            assertThat(WORDS.value(setting, value)).as(value).isNotBlank().doesNotContain("{", "}", "''", " 1 minutes");
         }
     }
 
@@ -74,14 +73,13 @@ class ConditionsWordsTest {
     void says_different_values_differently(Setting setting) {
         TreeSet<String> values = new TreeSet<>(offered(setting));
         values.remove("head-to-head-among"); // the same as head-to-head
-        assertThat(values.stream().map(value -> ConditionsWords.value(setting, value)))
-                .doesNotHaveDuplicates();
+        assertThat(values.stream().map(value -> WORDS.value(setting, value))).doesNotHaveDuplicates();
     }
 
     @ParameterizedTest
     @EnumSource
     void names_a_publication_or_says_that_there_is_none(Setting setting) {
-        assertThat(ConditionsWords.example(setting))
+        assertThat(WORDS.example(setting))
                 .isNotBlank()
                 .doesNotContainPattern("\\bR\\d|\\bP\\d|\\(seen\\)|\\(2nd\\)|\\(mem\\)|JOB|CHECKS")
                 .endsWith(".");
@@ -91,8 +89,8 @@ class ConditionsWordsTest {
     @EnumSource
     void says_of_every_setting_whether_the_software_acts_on_it(Setting setting) {
         for (String value : offered(setting)) {
-            String sentence = ConditionsWords.sentence(setting, value);
-            assertThat(sentence).startsWith(ConditionsWords.name(setting) + ": ");
+            String sentence = WORDS.sentence(setting, value);
+            assertThat(sentence).startsWith(WORDS.name(setting) + ": ");
             assertThat(sentence.endsWith("Noted and printed; the software does not act on it."))
                     .as(value)
                     .isEqualTo(!setting.isObeyed(value));
@@ -101,25 +99,24 @@ class ConditionsWordsTest {
 
     @Test
     void has_a_title_for_each_of_the_33_headings() {
-        assertThat(java.util.Arrays.stream(Heading.values()).map(ConditionsWords::heading))
+        assertThat(java.util.Arrays.stream(Heading.values()).map(WORDS::heading))
                 .hasSize(33)
                 .doesNotHaveDuplicates();
-        assertThat(java.util.Arrays.stream(Preset.values()).map(ConditionsWords::preset))
+        assertThat(java.util.Arrays.stream(Preset.values()).map(WORDS::preset))
                 .hasSize(4)
                 .doesNotHaveDuplicates();
     }
 
     @Test
     void reads_a_value_as_people_say_it() {
-        assertThat(ConditionsWords.value(Setting.SCORING, "rally-21-cap-30"))
+        assertThat(WORDS.value(Setting.SCORING, "rally-21-cap-30"))
                 .isEqualTo("every rally scores, to 21, two ahead, at most 30");
-        assertThat(ConditionsWords.value(Setting.TIE_POINTS, "2/1/0"))
-                .isEqualTo("2 for a win, 1 for a draw, 0 for a defeat");
-        assertThat(ConditionsWords.value(Setting.TIE_POINTS, "1/0/0")).isEqualTo("1 for a win, 0 for anything else");
-        assertThat(ConditionsWords.value(Setting.GRACE_MINUTES, "1")).isEqualTo("1 minute");
-        assertThat(ConditionsWords.value(Setting.LEVEL_TEAMS, "rubbers-won>points-ratio-among>lots"))
+        assertThat(WORDS.value(Setting.TIE_POINTS, "2/1/0")).isEqualTo("2 for a win, 1 for a draw, 0 for a defeat");
+        assertThat(WORDS.value(Setting.TIE_POINTS, "1/0/0")).isEqualTo("1 for a win, 0 for anything else");
+        assertThat(WORDS.value(Setting.GRACE_MINUTES, "1")).isEqualTo("1 minute");
+        assertThat(WORDS.value(Setting.LEVEL_TEAMS, "rubbers-won>points-ratio-among>lots"))
                 .isEqualTo("in this order: rubbers won, ratio of points won to lost among the level clubs, lots");
-        assertThat(ConditionsWords.sentence(Setting.RUBBERS, "4"))
+        assertThat(WORDS.sentence(Setting.RUBBERS, "4"))
                 .isEqualTo("Rubbers of a tie, the decider not counted: 4 rubbers.");
     }
 
@@ -137,7 +134,7 @@ class ConditionsWordsTest {
         List<SettingFault> faults = Conditions.read(lines).faults();
         assertThat(faults).extracting(SettingFault::kind).containsExactlyInAnyOrder(SettingFault.Kind.values());
         assertThat(faults)
-                .extracting(ConditionsWords::fault)
+                .extracting(WORDS::fault)
                 .contains(
                         "There is no preset \"Club night\". Choose one of: Club day, Strict order, Everyone plays, Timed.",
                         "\"{most}\" is out of range for rubbers (Rubbers of a tie, the decider not counted): a number from 1 to 12.",
@@ -154,7 +151,7 @@ class ConditionsWordsTest {
     void says_why_a_setting_has_no_effect() {
         Conditions conditions = Conditions.of(Preset.CLUB_DAY).with(Setting.LATE_SHEET, "forfeit");
         assertThat(conditions.notes())
-                .extracting(note -> ConditionsWords.note(note, conditions))
+                .extracting(note -> WORDS.note(note, conditions))
                 .contains(
                         "\"Minutes of grace for a late sheet\" has no effect while this holds: A sheet that is not in when it is due:"
                                 + " the referee may forfeit the rubbers without a pair.");

@@ -3,6 +3,7 @@ package tiewright.http.captain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Tie;
 import tiewright.http.views.ProposalView;
 import tiewright.http.visit.Cautions;
 import tiewright.http.visit.Tried;
@@ -26,13 +27,13 @@ final class DeciderAnswer {
     }
 
     /** The page once both sheets are open. */
-    ProposalView view(Tried tried, ProposalView.Head head) {
+    ProposalView view(Tie tie, Tried tried, ProposalView.Head head) {
         DeciderAdvice advice = inputs.decider();
         List<ProposalView.Fold> folds = fold(Optional.of(advice)).stream().toList();
         return new ProposalView(
                 tried.refusal(),
                 head,
-                Optional.empty(),
+                new WorthNow(visit, tie, inputs).sheet(advice.chance()),
                 List.of(),
                 List.of(new ProposalView.Part("", folds)),
                 List.of(

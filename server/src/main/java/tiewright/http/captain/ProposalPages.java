@@ -76,7 +76,7 @@ final class ProposalPages implements Page {
                         other(visit, tie));
         ProposalView.Head head = head(visit, tie, asked, inputs);
         ProposalView view = tie.isOpened()
-                ? new DeciderAnswer(visit, inputs).view(tried, head)
+                ? new DeciderAnswer(visit, inputs).view(tie, tried, head)
                 : new ProposalAnswer(visit, tie, inputs).view(tried, head, forms(visit, tie, tried));
         return Screen.of("proposal", title, view);
     }
@@ -95,7 +95,7 @@ final class ProposalPages implements Page {
                 visit.words()
                         .say(
                                 tie.isOpened()
-                                        ? "page-captain.who-plays-the-decider"
+                                        ? decider(visit, tie)
                                         : "page-captain.best-sheet-"
                                                 + asked.aim().code()),
                 by(visit, tie, id),
@@ -104,6 +104,12 @@ final class ProposalPages implements Page {
                         ? Optional.empty()
                         : Optional.of(new NavLink(
                                 "/captain/squad#rate", visit.words().say("page-captain.rate-the-squad"), false)));
+    }
+
+    /** Until the decider is asked for, the tie itself is what is asked about. */
+    private static String decider(Visit visit, Tie tie) {
+        boolean now = visit.event().goesOn(tie) && !visit.event().progress(tie).awaitsDecider();
+        return now ? "page-captain.worth-now" : "page-captain.who-plays-the-decider";
     }
 
     private static String by(Visit visit, Tie tie, ExchangeId id) {

@@ -46,12 +46,25 @@ final class ProposedSheets {
     }
 
     private ProposalView.Line line(ProposedSheet.Line line) {
+        Optional<Doubted> doubted = line.chance()
+                .flatMap(chance -> line.range().map(range -> new Doubted(chance, range.low(), range.high())));
         return new ProposalView.Line(
                 line.rubber().toString(),
-                line.pair().map(pair -> names(visit, pair)).orElse(visit.words().say("page-captain.no-pair")),
+                line.pair().map(pair -> names(visit, pair)).orElse(visit.say("page-captain.no-pair")),
                 line.pair().map(this::askFirst).orElse(""),
-                line.chance().map(LineupWords::whole).orElse(visit.words().say("page-captain.not-played")),
-                line.chance().map(chance -> bar(visit, line.rubber().toString(), new Doubted(chance, chance, chance))));
+                line.chance().map(LineupWords::whole).orElse(visit.say("page-captain.not-played")),
+                doubted.map(known -> range(visit, known)).orElse(""),
+                doubted.map(known -> bar(visit, line.rubber().toString(), known)));
+    }
+
+    /** Both ends of a chance, without repeating it. */
+    static String range(Visit visit, Doubted chance) {
+        return visit.say(
+                "page-captain.range",
+                "low",
+                LineupWords.bare(Math.min(chance.low(), chance.best())),
+                "high",
+                LineupWords.bare(Math.max(chance.high(), chance.best())));
     }
 
     private String askFirst(Pair pair) {

@@ -98,7 +98,7 @@ final class DayRun {
                 switch (look) {
                     case PLAYED -> "page-desk.bar-played";
                     case RUNNING -> "page-desk.bar-running";
-                    case TO_COME, LOST -> "page-desk.bar-to-come";
+                    case TO_COME, LOST, OLD, NEW -> "page-desk.bar-to-come";
                 };
         return visit.say(code, "tie", views.title(tie), "at", HallClock.said(LocalTime.MIN.plusMinutes(from)));
     }

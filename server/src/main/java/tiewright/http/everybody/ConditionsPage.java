@@ -55,13 +55,14 @@ final class ConditionsPage implements Page {
                         tried.refusal(),
                         standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()),
                         event.opening().map(OpeningWords::of).orElse(""),
-                        groups(event.conditions()),
+                        groups(new ConditionsWords(visit.words()), event.conditions()),
                         asked(visit),
                         ticked(visit)));
     }
 
     private static String standing(VisibleEvent event) {
-        String preset = event.conditions().base().printed();
+        String preset = new ConditionsWords(Words.of(event))
+                .presetName(event.conditions().base());
         if (event.conditionsVersion() == 0) {
             return Words.say(event, "page-everybody.not-published-yet-until-the", "preset", preset);
         }
@@ -79,20 +80,20 @@ final class ConditionsPage implements Page {
                 frozen);
     }
 
-    private static List<ConditionsView.Group> groups(Conditions conditions) {
+    private static List<ConditionsView.Group> groups(ConditionsWords words, Conditions conditions) {
         return Arrays.stream(Heading.values())
                 .map(heading -> new ConditionsView.Group(
-                        heading.number() + ". " + ConditionsWords.heading(heading),
+                        heading.number() + ". " + words.heading(heading),
                         Setting.under(heading).stream()
-                                .map(setting -> line(conditions, setting))
+                                .map(setting -> line(words, conditions, setting))
                                 .toList()))
                 .toList();
     }
 
-    private static ConditionsView.Line line(Conditions conditions, Setting setting) {
+    private static ConditionsView.Line line(ConditionsWords words, Conditions conditions, Setting setting) {
         return new ConditionsView.Line(
-                ConditionsWords.name(setting),
-                ConditionsWords.value(setting, conditions.value(setting)),
+                words.name(setting),
+                words.value(setting, conditions.value(setting)),
                 conditions.differences().containsKey(setting),
                 !setting.isObeyed());
     }

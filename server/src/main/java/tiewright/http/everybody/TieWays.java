@@ -27,13 +27,22 @@ record TieWays(Visit visit, Tie tie) {
             ways.add(way("/cards/" + tie.id(), "scores"));
         }
         if (own && tie.isOpened()) {
-            ways.add(way("/protests", "object"));
-            ways.add(way("/hurt", "cannot-play"));
+            ways.addAll(afterOpening(goesOn));
         }
         if (Door.DESK.opensFor(visit.role())) {
             ways.add(way("/desk/tie/" + tie.id(), "desk"));
         }
         ways.add(way("/paper/tie/" + tie.id(), "paper"));
+        return ways;
+    }
+
+    private List<TieView.Way> afterOpening(boolean goesOn) {
+        List<TieView.Way> ways = new ArrayList<>();
+        if (goesOn) {
+            ways.add(way("/captain/proposal/" + tie.id(), "worth"));
+        }
+        ways.add(way("/protests", "object"));
+        ways.add(way("/hurt", "cannot-play"));
         return ways;
     }
 

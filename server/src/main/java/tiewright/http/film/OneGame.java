@@ -162,7 +162,7 @@ final class OneGame {
                                 .distinct()
                                 .map(code -> Option.of(
                                         code,
-                                        FormatWords.of(format(code)),
+                                        new FormatWords(words).of(format(code)),
                                         tried.value("one-format", usual).equals(code)))
                                 .toList())
                 .withError(tried.error("one-format"));

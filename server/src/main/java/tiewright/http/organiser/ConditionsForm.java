@@ -28,25 +28,27 @@ import tiewright.wording.Words;
 final class ConditionsForm {
     static final String PRESET = "preset";
 
+    private final ConditionsWords words;
     private final Conditions stands;
     private final Fields fields;
     private final Tried tried;
 
     /** @param stands what the form starts from */
-    ConditionsForm(Conditions stands, Fields fields, Tried tried) {
+    ConditionsForm(ConditionsWords words, Conditions stands, Fields fields, Tried tried) {
+        this.words = words;
         this.stands = stands;
         this.fields = fields;
         this.tried = tried;
     }
 
     /** The conditions that were typed; faults are noted beside their fields. */
-    static Optional<Conditions> read(Form form) {
+    static Optional<Conditions> read(ConditionsWords words, Form form) {
         Optional<Preset> preset = form.must(PRESET, form.maybe(PRESET).flatMap(Preset::parse));
         Map<Setting, String> values = new EnumMap<>(Setting.class);
         for (Setting setting : Setting.values()) {
             String value = form.mustText(setting.code());
             if (!value.isEmpty()) {
-                Conditions.fault(setting, value).ifPresent(fault -> form.fault(refusal(fault)));
+                Conditions.fault(setting, value).ifPresent(fault -> form.fault(refusal(words, fault)));
                 values.put(setting, value);
             }
         }
@@ -54,36 +56,34 @@ final class ConditionsForm {
             return Optional.empty();
         }
         Conditions conditions = new Conditions(preset.orElseThrow(), values);
-        conditions.heatFault().ifPresent(fault -> form.fault(refusal(fault)));
+        conditions.heatFault().ifPresent(fault -> form.fault(refusal(words, fault)));
         return Optional.of(conditions);
     }
 
-    private static Refusal refusal(SettingFault fault) {
-        return Refusal.of("form.setting")
-                .with("sentence", ConditionsWords.fault(fault))
-                .at(fault.setting());
+    private static Refusal refusal(ConditionsWords words, SettingFault fault) {
+        return Refusal.of("form.setting").with("sentence", words.fault(fault)).at(fault.setting());
     }
 
     /** What differs from the preset, each as its field. */
-    SettingsView.Changed changed(Words words) {
+    SettingsView.Changed changed(Words said) {
         List<FormField> changed = Arrays.stream(Setting.values())
                 .filter(this::isChanged)
                 .map(this::field)
                 .toList();
         return new SettingsView.Changed(
-                words.say(
+                said.say(
                         "page-organiser.changed",
                         "count",
                         changed.size(),
                         "all",
                         Setting.values().length,
                         "preset",
-                        stands.base().printed()),
+                        words.presetName(stands.base())),
                 changed);
     }
 
     /** Every other setting, under its printed heading. */
-    SettingsView.Rest rest(Words words) {
+    SettingsView.Rest rest(Words said) {
         List<SettingsView.Group> groups = Arrays.stream(Heading.values())
                 .map(this::group)
                 .filter(group -> !group.fields().isEmpty())
@@ -91,7 +91,7 @@ final class ConditionsForm {
         long settings =
                 groups.stream().mapToLong(group -> group.fields().size()).sum();
         return new SettingsView.Rest(
-                words.say("page-organiser.the-others", "count", (int) settings, "headings", groups.size()), groups);
+                said.say("page-organiser.the-others", "count", (int) settings, "headings", groups.size()), groups);
     }
 
     private SettingsView.Group group(Heading heading) {
@@ -100,9 +100,9 @@ final class ConditionsForm {
                 .toList();
         return new SettingsView.Group(
                 "heading-" + heading.number(),
-                heading.number() + ". " + ConditionsWords.heading(heading),
+                heading.number() + ". " + words.heading(heading),
                 same.stream()
-                        .map(setting -> ConditionsWords.value(setting, stands.value(setting)))
+                        .map(setting -> words.value(setting, stands.value(setting)))
                         .collect(Collectors.joining("; ")),
                 same.stream().anyMatch(setting -> !tried.error(setting.code()).isEmpty()),
                 same.stream().map(this::field).toList());
@@ -115,10 +115,10 @@ final class ConditionsForm {
     private FormField field(Setting setting) {
         String hint = hint(setting);
         String value = stands.value(setting);
-        String label = ConditionsWords.name(setting);
+        String label = words.name(setting);
         if (setting.domain() instanceof Domain.Choice choice) {
             List<Option> options = choice.choices().stream()
-                    .map(one -> Option.of(one, ConditionsWords.value(setting, one), false))
+                    .map(one -> Option.of(one, words.value(setting, one), false))
                     .toList();
             return fields.select(setting.code(), label, "", value, options).withHint(hint);
         }
@@ -129,15 +129,15 @@ final class ConditionsForm {
     private String hint(Setting setting) {
         List<String> parts = new ArrayList<>();
         if (!(setting.domain() instanceof Domain.Choice)) {
-            parts.add("Write: " + ConditionsWords.allowed(setting) + ".");
+            parts.add(words.write(setting));
         }
-        parts.add("Published: " + ConditionsWords.example(setting));
+        parts.add(words.published(setting));
         String preset = setting.of(stands.base());
         if (!preset.equals(stands.value(setting))) {
-            parts.add("The preset says: " + ConditionsWords.value(setting, preset) + ".");
+            parts.add(words.presetSays(setting, preset));
         }
         if (!setting.isObeyed()) {
-            parts.add(ConditionsWords.notObeyed());
+            parts.add(words.notObeyed());
         }
         return String.join(" ", parts);
     }

@@ -39,7 +39,7 @@ final class SettingsPage implements Page {
 
     private static void publish(Visit visit) {
         Form form = visit.form();
-        Optional<Conditions> conditions = ConditionsForm.read(form);
+        Optional<Conditions> conditions = ConditionsForm.read(new ConditionsWords(visit.words()), form);
         Optional<SignedReason> ruling = visit.event().isFrozen()
                 ? Optional.of(new SignedReason(form.mustText("reason"), form.mustText("by")))
                 : Optional.empty();
@@ -70,28 +70,29 @@ final class SettingsPage implements Page {
     /** @param noted the conditions whose bad combinations are told */
     private static Screen screen(Visit visit, Tried tried, Conditions noted) {
         Fields fields = Fields.of(FORM, tried);
-        ConditionsForm form = new ConditionsForm(stands(visit, tried), fields, tried);
+        ConditionsWords words = new ConditionsWords(visit.words());
+        ConditionsForm form = new ConditionsForm(words, stands(visit, tried), fields, tried);
         return Screen.of(
                 "settings",
                 visit.say("page-organiser.choose-the-conditions-of-play"),
                 new SettingsView(
                         tried.refusal(),
                         intro(visit.event()),
-                        presets(stands(visit, tried).base()),
+                        presets(words, stands(visit, tried).base()),
                         stands(visit, tried).base().printed(),
                         noted.notes().stream()
-                                .map(note -> ConditionsWords.note(note, noted))
+                                .map(note -> words.note(note, noted))
                                 .toList(),
                         form.changed(visit.words()),
                         form.rest(visit.words()),
-                        visit.event().isFrozen() ? ruling(fields) : List.of()));
+                        visit.event().isFrozen() ? ruling(visit, fields) : List.of()));
     }
 
-    private static List<SettingsView.Preset> presets(Preset base) {
+    private static List<SettingsView.Preset> presets(ConditionsWords words, Preset base) {
         return Arrays.stream(Preset.values())
                 .map(preset -> new SettingsView.Preset(
-                        preset.printed(),
-                        ConditionsWords.preset(preset),
+                        words.presetName(preset),
+                        words.preset(preset),
                         HERE + "?" + ConditionsForm.PRESET + "="
                                 + URLEncoder.encode(preset.printed(), StandardCharsets.UTF_8),
                         preset == base))
@@ -114,11 +115,15 @@ final class SettingsPage implements Page {
         return intro;
     }
 
-    private static List<FormField> ruling(Fields fields) {
+    private static List<FormField> ruling(Visit visit, Fields fields) {
         return List.of(
-                fields.text("reason", TextField.Kind.LONG, "Why the conditions must change now", "")
+                fields.text(
+                                "reason",
+                                TextField.Kind.LONG,
+                                visit.say("page-organiser.why-the-conditions-must-change"),
+                                "")
                         .mustBeFilled(),
-                fields.line("by", "Who rules, by name", "")
+                fields.line("by", visit.say("page-organiser.who-rules-by-name"), "")
                         .withAutocomplete("name")
                         .mustBeFilled());
     }

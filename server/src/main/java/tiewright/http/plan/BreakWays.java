@@ -100,6 +100,7 @@ final class BreakWays {
         return new BreaksView.Choice(
                 state(option),
                 lines,
+                new OldAndNew(visit, plan).picture(),
                 plans.chart("chart-of-way", plan),
                 plans.table(plan),
                 option.isFeasible() ? Optional.of(publish(option, press)) : Optional.empty());

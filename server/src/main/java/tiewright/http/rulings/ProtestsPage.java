@@ -114,12 +114,11 @@ final class ProtestsPage implements Page {
                         List.of(
                                 visit.say(
                                         "page-rulings.under-these-conditions",
-                                        "protest",
-                                        ConditionsWords.name(Setting.PROTEST),
-                                        "conditions",
-                                        ConditionsWords.value(
-                                                Setting.PROTEST,
-                                                event.conditions().value(Setting.PROTEST))),
+                                        "sentence",
+                                        new ConditionsWords(visit.words())
+                                                .sentence(
+                                                        Setting.PROTEST,
+                                                        event.conditions().value(Setting.PROTEST))),
                                 visit.say("page-rulings.a-protest-is-kept-with")),
                         sections));
     }

@@ -9,6 +9,7 @@ import tiewright.http.pieces.Progress;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.pieces.State;
+import tiewright.picture.DayPicture;
 
 /**
  * Something went wrong, in four screens: what it was, its particulars, the ways to go on, and one of them with its press.
@@ -49,9 +50,17 @@ public record BreaksView(
         }
     }
 
-    /** @param publish fields and press; empty where it cannot be played */
+    /**
+     * @param picture where each tie is published and where it would be
+     * @param publish fields and press; empty where it cannot be played
+     */
     public record Choice(
-            State state, List<String> lines, Chart chart, ReasonTable moves, Optional<WorkView.WorkForm> publish) {
+            State state,
+            List<String> lines,
+            DayPicture picture,
+            Chart chart,
+            ReasonTable moves,
+            Optional<WorkView.WorkForm> publish) {
         public Choice {
             lines = List.copyOf(lines);
         }

@@ -47,8 +47,11 @@ public record ProposalView(
         }
     }
 
-    /** @param ask who is asked before being named; empty for nobody */
-    public record Line(String rubber, String pair, String ask, String chance, Optional<DoubtBar> bar) {}
+    /**
+     * @param ask who is asked before being named; empty for nobody
+     * @param range the two ends of the chance in words; empty where there is nothing to doubt
+     */
+    public record Line(String rubber, String pair, String ask, String chance, String range, Optional<DoubtBar> bar) {}
 
     /** Lines of one kind, such as "nearly as good": first those that say all in one line, then those that open. */
     public record Part(String heading, List<Row> rows, List<Fold> folds) {

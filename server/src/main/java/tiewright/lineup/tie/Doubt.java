@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tiewright.event.Pair;
+import tiewright.event.RubberNo;
 import tiewright.lineup.EdgeCurve;
 import tiewright.lineup.decider.LevelWorth;
 
@@ -50,6 +51,25 @@ final class Doubt {
     /** What the captain wants, in each draw. */
     double[] worths(int[] line) {
         return drawn(line, board.worth().aim());
+    }
+
+    /** One rubber of a sheet with its chance and how sure that is. */
+    ProposedSheet.Line rubberOf(int[] line, int rubber) {
+        Optional<Double> chance = board.rubberChance(line, rubber);
+        RubberNo number = RubberNo.of(rubber + 1);
+        return new ProposedSheet.Line(
+                number,
+                board.sheet(line).pair(number),
+                chance,
+                chance.map(known -> ProposedSheet.Range.of(rubber(line, rubber))));
+    }
+
+    /** Our chance in one rubber in each draw, mean over what the other club may send. */
+    double[] rubber(int[] line, int rubber) {
+        Numbers numbers = new Numbers(line);
+        return Arrays.stream(ratings)
+                .mapToDouble(rating -> numbers.mean(rating, rubber))
+                .toArray();
     }
 
     private double[] drawn(int[] line, EndWorths ends) {
@@ -105,20 +125,32 @@ final class Doubt {
             return sum;
         }
 
+        double mean(double[] rating, int rubber) {
+            double sum = 0;
+            for (int i = 0; i < board.expectedLines().length; i++) {
+                sum += board.weights()[i] * chance(rating, rubber, board.expectedLines()[i][rubber]);
+            }
+            return Math.min(1, sum);
+        }
+
         private double[] rubbers(double[] rating, int[] expected) {
             double[] rubbers = new double[ours.length];
             int counted = 0;
             for (int r = 0; r < ours.length; r++) {
-                int their = expected[r];
-                if (ours[r] != Board.EMPTY) {
-                    rubbers[counted++] = their == Board.EMPTY
-                            ? 1
-                            : rubber.chance(rating[ours[r]] - ourLoss[r] - rating[opponents[their]] + theirLoss[their]);
-                } else if (their != Board.EMPTY) {
-                    rubbers[counted++] = 0;
+                if (ours[r] != Board.EMPTY || expected[r] != Board.EMPTY) {
+                    rubbers[counted++] = chance(rating, r, expected[r]);
                 }
             }
             return Arrays.copyOf(rubbers, counted);
+        }
+
+        private double chance(double[] rating, int r, int their) {
+            if (ours[r] == Board.EMPTY) {
+                return 0;
+            }
+            return their == Board.EMPTY
+                    ? 1
+                    : rubber.chance(rating[ours[r]] - ourLoss[r] - rating[opponents[their]] + theirLoss[their]);
         }
 
         private double level(double[] rating, int sheet) {

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
-import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.lineup.Budget;
 import tiewright.lineup.LineupProblem;
@@ -222,8 +221,7 @@ public final class Proposals {
     private ProposedSheet proposed(int rank, int[] line, Doubt doubt, double cost, double beats, List<Reason> reasons) {
         Sheet sheet = board.sheet(line);
         List<ProposedSheet.Line> lines = IntStream.range(0, line.length)
-                .mapToObj(r -> new ProposedSheet.Line(
-                        RubberNo.of(r + 1), sheet.pair(RubberNo.of(r + 1)), board.rubberChance(line, r)))
+                .mapToObj(r -> doubt.rubberOf(line, r))
                 .toList();
         double[] drawn = doubt.chances(line);
         return new ProposedSheet(

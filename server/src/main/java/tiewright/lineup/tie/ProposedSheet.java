@@ -57,6 +57,14 @@ public record ProposedSheet(
      * @param pair empty = nobody
      * @param chance that we win it, mean over what the other club may send; empty = it may not be played, neither club having
      *     a pair
+     * @param range of that chance; empty as it is
      */
-    public record Line(RubberNo rubber, Optional<Pair> pair, Optional<Double> chance) {}
+    public record Line(RubberNo rubber, Optional<Pair> pair, Optional<Double> chance, Optional<Range> range) {}
+
+    /** Both ends of a 95 % interval, from the doubt about the strengths; 0 to 1. */
+    public record Range(double low, double high) {
+        static Range of(double[] drawn) {
+            return new Range(Doubt.low(drawn), Doubt.high(drawn));
+        }
+    }
 }

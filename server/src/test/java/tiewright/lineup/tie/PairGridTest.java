@@ -11,6 +11,7 @@ import tiewright.event.Pair;
 import tiewright.lineup.Budget;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Ties;
+import tiewright.rating.RallyModel;
 
 /** The grid of pairs says what the sheet says, taken apart. No source: our own table. */
 class PairGridTest {
@@ -46,6 +47,43 @@ class PairGridTest {
                         .isCloseTo(best.lines().get(row).chance().orElseThrow(), within(1e-9));
             }
         }
+    }
+
+    /** Against one sheet that is sure, a rubber of the proposal is as much in doubt as its two pairs are. */
+    @Test
+    void each_rubber_of_a_proposal_has_a_range_that_holds_its_chance() {
+        for (int round = 0; round < 20; round++) {
+            LineupProblem problem = LineupProblem.of(
+                    Ties.rules(4),
+                    Ties.squad("a", 8),
+                    Ties.squad("b", 8),
+                    Ties.random(Seed.random(round), 8),
+                    LineupProblem.Against.STRAIGHT,
+                    1);
+            for (ProposedSheet.Line line : best(problem).lines()) {
+                Pair theirs = problem.belief()
+                        .sheets()
+                        .get(0)
+                        .sheet()
+                        .pair(line.rubber())
+                        .orElseThrow();
+                var edge = problem.strengths().edge(line.pair().orElseThrow(), theirs);
+                ProposedSheet.Range range = line.range().orElseThrow();
+                assertThat(range.low())
+                        .as(Seed.rerun(round))
+                        .isBetween(
+                                at(problem, edge.mean() - 2.4 * edge.sd()), at(problem, edge.mean() - 1.5 * edge.sd()));
+                assertThat(range.high())
+                        .as(Seed.rerun(round))
+                        .isBetween(
+                                at(problem, edge.mean() + 1.5 * edge.sd()), at(problem, edge.mean() + 2.4 * edge.sd()));
+            }
+        }
+    }
+
+    private static double at(LineupProblem problem, double edge) {
+        return RallyModel.rubberChance(
+                problem.rules().scoring(), problem.rules().bestOf(), edge);
     }
 
     @Test

@@ -1,0 +1,121 @@
+package tiewright.lineup.tie;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import tiewright.event.Pair;
+import tiewright.lineup.Aim;
+import tiewright.lineup.EdgeCurve;
+import tiewright.lineup.LineupProblem;
+import tiewright.rating.RallyModel;
+
+/**
+ * What is a tie whose sheets are open worth now? Rubbers that are over count as they ended, the others by their chances, both
+ * pairs known.
+ *
+ * @param tie our chance to win it
+ * @param left our chance in each rubber that is left, in the order asked
+ */
+public record TieNow(Odds tie, List<Odds> left) {
+    private static final int DRAWS = 400;
+
+    public TieNow {
+        left = List.copyOf(left);
+    }
+
+    /** Two pairs that will meet. */
+    public record Meeting(Pair ours, Pair theirs) {}
+
+    /**
+     * How far the tie has come.
+     *
+     * @param won rubbers that we took, walkovers counted; {@code lost} those that they took
+     * @param decider the pairs of the decider, once they are known
+     */
+    public record SoFar(int won, int lost, List<Meeting> left, Optional<Meeting> decider) {
+        public SoFar {
+            left = List.copyOf(left);
+        }
+
+        private double[] wins(ToDoubleFunction<Meeting> chance) {
+            double[] chances = new double[won + lost + left.size()];
+            Arrays.fill(chances, 0, won, 1);
+            for (int i = 0; i < left.size(); i++) {
+                chances[won + lost + i] = chance.applyAsDouble(left.get(i));
+            }
+            return TieOdds.wins(chances);
+        }
+    }
+
+    /** A chance with both ends of its 95 % interval from the doubt about the strengths; 0 to 1. */
+    public record Odds(double chance, double low, double high) {
+        private static Odds of(double chance, double[] drawn) {
+            return new Odds(chance, Math.min(chance, Doubt.low(drawn)), Math.max(chance, Doubt.high(drawn)));
+        }
+    }
+
+    /**
+     * Works it out.
+     *
+     * @param unknown our chance in a decider whose pairs nobody knows yet, best guess, 0 to 1
+     */
+    public static TieNow of(LineupProblem problem, SoFar soFar, double unknown, long seed) {
+        EndWorths ends = new EndWorths(Aim.WIN, problem.rules());
+        Drawn drawn = Drawn.of(problem, soFar, seed);
+        double best = ends.mean(
+                soFar.wins(meeting -> rubber(problem, meeting)),
+                soFar.decider().map(meeting -> decider(problem, meeting)).orElse(unknown));
+        EdgeCurve rubber =
+                new EdgeCurve(problem.rules().scoring(), problem.rules().bestOf());
+        EdgeCurve decider = new EdgeCurve(problem.rules().deciderScoring(), 1);
+        double[] ties = drawn.each(edge -> ends.mean(
+                soFar.wins(meeting -> rubber.chance(edge.applyAsDouble(meeting))),
+                soFar.decider()
+                        .map(meeting -> decider.chance(edge.applyAsDouble(meeting)))
+                        .orElse(unknown)));
+        return new TieNow(
+                Odds.of(best, ties),
+                soFar.left().stream()
+                        .map(meeting -> Odds.of(
+                                rubber(problem, meeting),
+                                drawn.each(edge -> rubber.chance(edge.applyAsDouble(meeting)))))
+                        .toList());
+    }
+
+    private static double rubber(LineupProblem problem, Meeting meeting) {
+        return RallyModel.rubberChance(
+                problem.rules().scoring(), problem.rules().bestOf(), problem.edge(meeting.ours(), meeting.theirs()));
+    }
+
+    private static double decider(LineupProblem problem, Meeting meeting) {
+        return RallyModel.rubberChance(
+                problem.rules().deciderScoring(), 1, problem.edge(meeting.ours(), meeting.theirs()));
+    }
+
+    /** The strengths of all pairs as they could well be, drawn together. */
+    private record Drawn(LineupProblem problem, List<Pair> pairs, double[][] ratings) {
+        static Drawn of(LineupProblem problem, SoFar soFar, long seed) {
+            List<Pair> pairs = Stream.concat(soFar.left().stream(), soFar.decider().stream())
+                    .flatMap(meeting -> Stream.of(meeting.ours(), meeting.theirs()))
+                    .distinct()
+                    .toList();
+            return new Drawn(
+                    problem,
+                    new ArrayList<>(pairs),
+                    pairs.isEmpty() ? new double[DRAWS][0] : problem.strengths().draws(pairs, DRAWS, seed));
+        }
+
+        /** In each draw what comes of the edges of that draw. */
+        double[] each(ToDoubleFunction<ToDoubleFunction<Meeting>> what) {
+            return Arrays.stream(ratings)
+                    .mapToDouble(rating -> what.applyAsDouble(meeting -> rating[pairs.indexOf(meeting.ours())]
+                            - problem.freshness().loss(meeting.ours())
+                            - rating[pairs.indexOf(meeting.theirs())]
+                            + problem.freshness().loss(meeting.theirs())))
+                    .toArray();
+        }
+    }
+}
