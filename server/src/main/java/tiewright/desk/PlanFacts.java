@@ -150,13 +150,30 @@ final class PlanFacts {
     }
 
     private Saying after() {
-        Saying times = Saying.of(plan.cuts().isNone() ? "notices.new-times" : "notices.new-times-or-none")
-                .with("ties", moved.size() + plan.cuts().all().size());
+        Saying times =
+                Saying.of(times()).with("ties", moved.size() + plan.cuts().all().size());
         return newConditions()
                 .map(conditions -> Saying.of("notices.new-times-and-values")
                         .with("times", times)
                         .with("values", values(conditions)))
                 .orElse(times);
+    }
+
+    /** The first order of play changes nothing that anybody knew. */
+    private String times() {
+        if (!plan.cuts().isNone()) {
+            return "notices.new-times-or-none";
+        }
+        if (event.order().plan().isEmpty()
+                && event.ties().values().stream().allMatch(tie -> tie.start().isEmpty())) {
+            return "notices.first-times";
+        }
+        return moved.stream().allMatch(this::isAnotherStart) ? "notices.new-times" : "notices.new-times-or-courts";
+    }
+
+    private boolean isAnotherStart(PublishPlan.Placed one) {
+        Tie tie = event.tie(one.tie()).orElseThrow();
+        return !tie.isInPlay() && !tie.start().equals(Optional.of(one.start()));
     }
 
     private Saying ruled() {

@@ -69,6 +69,20 @@ class ByRulingTest {
     }
 
     @Test
+    void who_may_rule_is_led_where_the_ruling_is_given_with_the_score_that_was_typed() {
+        try (Served served = signed()) {
+            Map<String, String> first = typed();
+            first.remove("confirmed");
+            for (Role role : java.util.List.of(Role.ORGANISER, Role.REFEREE)) {
+                Guest.Got led = served.as(role).send(CARD, CARD, first);
+                assertThat(led.status()).isEqualTo(200);
+                assertThat(led.path()).isEqualTo("/organiser/correct/A1/4");
+                assertThat(led.text()).contains("What hangs on this score", "6-11");
+            }
+        }
+    }
+
+    @Test
     void the_ruling_that_was_chosen_goes_along_while_the_card_is_read_back() {
         try (Served served = signed()) {
             served.ask(

@@ -195,7 +195,8 @@ class CardEntryTest {
             typed.put("how", "retired-home");
             assertThat(served.as(Role.DESK).send(RUBBER, RUBBER, typed).text())
                     .contains(
-                            "by the conditions points kept, the other side lifted 8-11; to nil 0-11; as it stood 8-6.",
+                            "It counts 8-11, as the conditions say: points kept, the other side lifted.",
+                            "Other conditions would count to nil 0-11, as it stood 8-6.",
                             "won 6-8: Club N retired");
         }
     }

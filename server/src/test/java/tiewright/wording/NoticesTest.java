@@ -119,6 +119,8 @@ class NoticesTest {
                 "notices.time{time=yes;start=10:20;place=numbered;court=3}|10:20, court 3",
                 "notices.time{time=no;place=named;court=Long Hall}|no time yet, Long Hall",
                 "notices.new-times{ties=1}|1 tie has a new time",
+                "notices.first-times{ties=9}|The order of play is out: 9 ties have their times",
+                "notices.new-times-or-courts{ties=3}|3 ties have a new time or court",
                 "notices.new-times-or-none{ties=2}|2 ties have a new time or none",
                 "notices.score{games=11-3\\, 5-11;how=played}|11-3, 5-11",
                 "notices.score{games=7-3;how=retired-home}|7-3 retired-home",

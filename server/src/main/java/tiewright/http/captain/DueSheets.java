@@ -71,7 +71,7 @@ final class DueSheets {
         boolean onPhone = in && !exchange.side(side).atDesk();
         List<String> news = new Theirs(new OwnExchange(visit, id, tie, side), other).news();
         if (in && !onPhone) {
-            return news(id, other, news);
+            return news(id, other, news.isEmpty() && id.kind() == SheetKind.DECIDER ? isIn(exchange) : news);
         }
         String press = words.say(onPhone ? "page-captain.hand-it-in" : "page-captain.name-the-" + what);
         List<String> lines = new ArrayList<>(
@@ -98,6 +98,13 @@ final class DueSheets {
                         new NavLink(OwnExchange.path(id.kind()) + id.tie(), words.say("page-captain.see-it"), false),
                         Optional.empty(),
                         false));
+    }
+
+    /** A pair for the decider stands in no line of the day: that it is in is said here. */
+    private List<String> isIn(VisibleExchange exchange) {
+        return List.of(exchange.deadline()
+                .map(at -> words.say("page-captain.pair-is-in-until", "at", said(at)))
+                .orElseGet(() -> words.say("page-captain.pair-is-in")));
     }
 
     private NavLink advice(Tie tie) {

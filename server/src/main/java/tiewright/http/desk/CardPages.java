@@ -88,16 +88,15 @@ final class CardPages implements Page {
                 : new RecordCard(tie.id(), rubber, games, how);
         boolean once = form.isTicked("confirmed");
         boolean first = !once || form.has(SettleScreen.ENTRY);
-        if (form.isClean() && correcting && first && isBuiltOn(visit, new Correction(tie.id(), rubber, games, how))) {
+        if (form.isClean()
+                && correcting
+                && first
+                && goesToRuling(visit, new Correction(tie.id(), rubber, games, how), decision)) {
             visit.go(Addresses.correction(tie, rubber) + "?" + CardFields.query(visit.event(), form));
             return;
         }
-        if (form.isClean() && !once) {
-            visit.wouldRefuse(decision).forEach(form::fault);
-            if (form.isClean()) {
-                visit.show(form(visit, correcting, Tried.again(form)));
-                return;
-            }
+        if (!once && isReadBack(visit, form, decision, correcting)) {
+            return;
         }
         String next = !correcting && differs(tie.card(rubber), games) ? here(tie, rubber) : next(visit, tie);
         visit.attempt(form, () -> decision, next, tried -> again(visit, correcting, tried));
@@ -119,13 +118,35 @@ final class CardPages implements Page {
                 : form(visit, correcting, tried);
     }
 
-    /** Others have gone on from the score, and this person may decide what becomes of it. */
+    /** What was typed can stand, and is shown to be confirmed. */
+    private static boolean isReadBack(Visit visit, Form form, Decision decision, boolean correcting) {
+        if (form.isClean()) {
+            visit.wouldRefuse(decision).forEach(form::fault);
+        }
+        if (form.isClean()) {
+            visit.show(form(visit, correcting, Tried.again(form)));
+            return true;
+        }
+        return false;
+    }
+
+    /** This person may decide what becomes of the score, and it needs deciding. */
+    private static boolean goesToRuling(Visit visit, Correction correction, Decision decision) {
+        return Door.OFFICIALS.opensFor(visit.role()) && (isBuiltOn(visit, correction) || isSigned(visit, decision));
+    }
+
+    /** Others have gone on from the score. */
     private static boolean isBuiltOn(Visit visit, Correction correction) {
-        return Door.OFFICIALS.opensFor(visit.role())
-                && visit.ask(DisputeAnswers::new).faults(correction).isEmpty()
+        return visit.ask(DisputeAnswers::new).faults(correction).isEmpty()
                 && visit.ask(DisputeAnswers::new)
                         .impact(correction, CorrectionChoice.REPLAY)
                         .reachesOthers();
+    }
+
+    /** The table was signed over it: who may rule goes where the ruling is given, with the score that was typed. */
+    private static boolean isSigned(Visit visit, Decision decision) {
+        return visit.wouldRefuse(decision).stream()
+                .anyMatch(refusal -> refusal.code().equals("desk.table-is-signed"));
     }
 
     /** Back to where one came from: the court of the board, or the card of the tie. */

@@ -124,15 +124,25 @@ final class CardScreen {
     /** Each published way to count a rubber that was given up; the one of the conditions is what will count. */
     private String retired(List<Score> games, How how) {
         RetirementScore chosen = visit.event().conditions().retirementScore();
-        String ways = visit.ask(Answers::new).retirements(rubber, games, how).entrySet().stream()
-                .map(way -> visit.say(
-                        way.getKey() == chosen ? "page-desk.counts-by-the-conditions" : "page-desk.counts",
-                        "way",
-                        visit.say(Objects.requireNonNull(RETIRED.get(way.getKey()))),
-                        "score",
-                        TieViews.score(way.getValue())))
-                .collect(Collectors.joining("; "));
-        return ways.isEmpty() ? "" : visit.say("page-desk.how-it-counts", "ways", ways);
+        Map<RetirementScore, List<Score>> ways = visit.ask(Answers::new).retirements(rubber, games, how);
+        if (!ways.containsKey(chosen)) {
+            return "";
+        }
+        String others = ways.keySet().stream()
+                .filter(way -> way != chosen)
+                .map(way -> counts("page-desk.counts", way, ways))
+                .collect(Collectors.joining(", "));
+        return counts("page-desk.how-it-counts", chosen, ways)
+                + (others.isEmpty() ? "" : " " + visit.say("page-desk.other-ways", "ways", others));
+    }
+
+    private String counts(String key, RetirementScore way, Map<RetirementScore, List<Score>> ways) {
+        return visit.say(
+                key,
+                "way",
+                visit.say(Objects.requireNonNull(RETIRED.get(way))),
+                "score",
+                TieViews.score(Objects.requireNonNull(ways.get(way))));
     }
 
     /** @param shown what the card shows: of a rubber that was given up, not what it counts for */

@@ -19,6 +19,7 @@ import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.State;
 import tiewright.http.pieces.WallTable;
 import tiewright.http.visit.HallClock;
+import tiewright.http.visit.Scored;
 import tiewright.http.visit.TextOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
@@ -39,12 +40,7 @@ final class WallTables {
     }
 
     WallTable table(String caption) {
-        SortedMap<LocalTime, List<Tie>> starts = new TreeMap<>();
-        for (Tie tie : event.ties()) {
-            tie.start()
-                    .ifPresent(start -> starts.computeIfAbsent(start, any -> new ArrayList<>())
-                            .add(tie));
-        }
+        SortedMap<LocalTime, List<Tie>> starts = starts();
         List<String> courts = courts(starts.values());
         Optional<LocalTime> next = isToday()
                 ? starts.keySet().stream()
@@ -62,6 +58,19 @@ final class WallTables {
                                 courts,
                                 next.filter(row.getKey()::equals).isPresent()))
                         .toList());
+    }
+
+    /** Without ties that are not played: their times and courts are somebody else's. */
+    private SortedMap<LocalTime, List<Tie>> starts() {
+        SortedMap<LocalTime, List<Tie>> starts = new TreeMap<>();
+        for (Tie tie : event.ties()) {
+            if (!event.isGone(tie) || Scored.is(event, tie)) {
+                tie.start()
+                        .ifPresent(start -> starts.computeIfAbsent(start, any -> new ArrayList<>())
+                                .add(tie));
+            }
+        }
+        return starts;
     }
 
     private boolean isToday() {

@@ -29,7 +29,8 @@ public record CaptainView(
     public boolean hasPlayed() {
         return day.stream()
                 .flatMap(line -> line.strip().stream())
-                .anyMatch(rubber -> rubber.kind().equals("won") || rubber.kind().equals("lost"));
+                .anyMatch(rubber ->
+                        rubber.kind().startsWith("won") || rubber.kind().startsWith("lost"));
     }
 
     /** @param where court and time, or what is to come; may be empty */

@@ -7,8 +7,9 @@ import tiewright.http.pieces.NavLink;
  * New personal links, shown once, as slips to cut out.
  *
  * @param onwards to the list of links, or in by the new link where the own one ended
+ * @param replacesOwn the link by which the reader came has ended
  */
-public record LinksMadeView(List<Slip> slips, NavLink onwards) {
+public record LinksMadeView(List<Slip> slips, NavLink onwards, boolean replacesOwn) {
     public LinksMadeView {
         slips = List.copyOf(slips);
     }

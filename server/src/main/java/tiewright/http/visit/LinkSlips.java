@@ -158,7 +158,10 @@ public final class LinkSlips {
     }
 
     private Screen made() {
-        return Screen.of("links-made", visit.say("page-visit.new-personal-links"), new LinksMadeView(slips, onwards()));
+        return Screen.of(
+                "links-made",
+                visit.say("page-visit.new-personal-links"),
+                new LinksMadeView(slips, onwards(), ownAnew.isPresent()));
     }
 
     private Screen shownAlready() {
