@@ -76,7 +76,7 @@ class FilmCountsPageTest {
                             "depends on the level of play",
                             "A first look, from 60",
                             "Against S1 and S2 (2 games).",
-                            "of twenty ranges one misses by luck alone");
+                            "One range in twenty misses by luck alone");
             assertThat(text)
                     .as("nobody of the other club")
                     .doesNotContain("S1: 2 games", "S1 and S2: ", "Serves missed");

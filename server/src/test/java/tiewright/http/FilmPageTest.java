@@ -64,11 +64,11 @@ class FilmPageTest {
         try (Served served = served()) {
             assertThat(served.captain("N").get(PAGE).text())
                     .contains(
-                            "Tell opponents that they are filmed",
+                            "Tell opponents before the game that they are filmed",
                             "minors",
                             "consent",
-                            "local rules",
-                            "Small samples. Describes past film, does not judge a person.",
+                            "Local rules",
+                            "Small samples: they describe past film and do not judge a person.",
                             "At most 2 MB together",
                             "No film notes are kept yet.");
         }

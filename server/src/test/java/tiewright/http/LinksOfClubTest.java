@@ -168,7 +168,7 @@ class LinksOfClubTest {
             Guest spy = made(served, served.as(Role.ORGANISER), "N", "spy");
             seal(spy, "N", 1);
             assertThat(captain.get("/captain").text())
-                    .contains("was sealed at 09:01 by the link spy, which organiser made at 09:01");
+                    .contains("was sealed at 09:01 by the link spy. That link was made at 09:01 by organiser");
             assertThat(captain.get(SHEET).body()).contains("value=\"N2\" selected");
             assertThat(served.captain("S").get("/captain").text()).doesNotContain("spy");
             seal(captain, "N", 0);

@@ -124,7 +124,11 @@ class PlanPageTest {
                 "clubs", "8", "pools", "2", "knockout", "4", "courts", "6", "starts", "09:00", "closes", "18:00");
         Guest.Got fits = organiser.send(BUDGET, BUDGET, shape);
         assertThat(fits.text())
-                .contains("It fits: ", "of 1000 simulated days", "22 seconds: about 10.6 of play", "64 rubbers");
+                .contains(
+                        "It fits: ",
+                        "of 1000 simulated days",
+                        "22 seconds in mixed badminton doubles: about 10.6 of play",
+                        "64 rubbers");
         Map<String, String> narrow = new java.util.HashMap<>(shape);
         narrow.put("courts", "1");
         assertThat(organiser.send(BUDGET, BUDGET, narrow).text()).contains("It does not fit: 0 of 1000 simulated days");

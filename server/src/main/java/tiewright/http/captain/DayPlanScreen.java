@@ -59,27 +59,31 @@ final class DayPlanScreen {
                 HurtFirst.before(
                         visit,
                         HurtFirst.marked(visit),
-                        Cautions.OF_ADVICE,
+                        Cautions.ofAdvice(visit.words()),
                         visit.say("page-captain.it-plans-with-the-pairs")),
                 form(tried),
-                job.filter(one -> !done).map(DayPlanScreen::progress),
+                job.filter(one -> !done).map(this::progress),
                 job.filter(one -> done).map(one -> notes(one, plan, day)).orElse(List.of()),
                 plan.map(found -> found.ties().stream().map(this::tie).toList()).orElse(List.of()),
                 DayPromises.view(visit, day, tried),
                 players(day, plan));
     }
 
-    private static Progress progress(DayPlans.Job job) {
+    private Progress progress(DayPlans.Job job) {
         int done = job.budget().stop().stepsDone();
         return new Progress(
                 "day-plan",
-                "Looking for a plan",
-                done + " of at most " + job.budget().steps()
-                        + " plans tried, five seconds at most. The page comes back by itself.",
+                visit.say("page-captain.looking-for-a-plan"),
+                visit.say(
+                        "page-captain.plans-tried",
+                        "done",
+                        done,
+                        "most",
+                        job.budget().steps()),
                 done,
                 job.budget().steps(),
                 DayPlanPage.HERE + "/stop",
-                Button.stop("Stop and show the best so far"));
+                Button.stop(visit.say("page-captain.stop-and-show-the-best")));
     }
 
     private List<String> notes(DayPlans.Job job, Optional<DayPlan> found, PlayingDay day) {
@@ -129,19 +133,34 @@ final class DayPlanScreen {
 
     private ActionForm form(Tried tried) {
         DayProblem.Wanted wanted = job.map(DayPlans.Job::wanted).orElse(DayProblem.Wanted.CHANCES_ONLY);
-        return ActionForm.of("plan", DayPlanPage.HERE, "Plan the ties ahead", Button.main("Plan the day"))
-                .saying(
-                        "Must play, must rest, wishes about pairs and what you promised to single players count as you noted them.")
+        return ActionForm.of(
+                        "plan",
+                        DayPlanPage.HERE,
+                        visit.say("page-captain.plan-the-ties-ahead"),
+                        Button.main(visit.say("page-captain.plan-the-day")))
+                .saying(visit.say("page-captain.your-wishes-count"))
                 .asking(
-                        counts("floor", "Rubbers for everybody by the end of these ties", "No floor", wanted.floor())
+                        counts(
+                                        "floor",
+                                        visit.say("page-captain.rubbers-for-everybody-ahead"),
+                                        visit.say("page-captain.no-floor"),
+                                        wanted.floor())
                                 .withError(tried.error("floor")),
-                        counts("row", "Ties in a row at most", "Any number", wanted.mostInARow())
+                        counts(
+                                        "row",
+                                        visit.say("page-captain.ties-in-a-row"),
+                                        visit.say("page-captain.any-number"),
+                                        wanted.mostInARow())
                                 .withError(tried.error("row")),
-                        SelectField.of(
-                                "learn",
-                                "Where nothing hangs on a tie",
-                                "Play the strongest",
-                                List.of(Option.of("yes", "Try pairs that are not known well", wanted.learning()))));
+                        learning(wanted));
+    }
+
+    private SelectField learning(DayProblem.Wanted wanted) {
+        return SelectField.of(
+                "learn",
+                visit.say("page-captain.where-nothing-hangs"),
+                visit.say("page-captain.play-the-strongest"),
+                List.of(Option.of("yes", visit.say("page-captain.try-pairs"), wanted.learning())));
     }
 
     private static SelectField counts(String id, String label, String nothing, int chosen) {

@@ -10,6 +10,7 @@ import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.decider.DeciderAdvice;
+import tiewright.lineup.tie.TieNow;
 import tiewright.wording.LineupWords;
 
 /** Who could play the decider, each pair with its chance. */
@@ -33,15 +34,22 @@ final class DeciderAnswer {
         return new ProposalView(
                 tried.refusal(),
                 head,
-                new WorthNow(visit, tie, inputs).sheet(advice.chance()),
+                new WorthNow(visit, tie, inputs).sheet(odds(advice)),
                 List.of(),
                 List.of(new ProposalView.Part("", folds)),
                 List.of(
                         visit.words().say("page-captain.both-sheets-are-open-what"),
                         words.restsOn(inputs.basis()),
-                        Cautions.OF_ADVICE),
+                        Cautions.ofAdvice(visit.words())),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** Of the decider with the pair that stands first; where nobody is named, of the game itself. */
+    private static TieNow.Odds odds(DeciderAdvice advice) {
+        return advice.best()
+                .map(first -> new TieNow.Odds(first.chance(), first.low(), first.high()))
+                .orElse(new TieNow.Odds(advice.chance(), advice.chance(), advice.chance()));
     }
 
     /** The same as one line of another page; empty where nobody is asked for. */

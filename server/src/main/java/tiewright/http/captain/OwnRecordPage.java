@@ -51,60 +51,82 @@ final class OwnRecordPage implements Page {
                 .toList();
         List<String> said = new ArrayList<>();
         said.add(visit.words().say("page-captain.as-sheets-open-the-chances"));
-        said.addAll(words(visit.words().say("page-captain.ties"), OwnRecord.of(ties)));
-        said.addAll(words(visit.words().say("page-captain.rubbers-and-deciders"), OwnRecord.of(rubbers)));
-        return new OwnRecordView(said, bands(OwnRecord.of(rubbers)), forecasts(visit.event(), all));
+        said.addAll(words(visit.words(), visit.say("page-captain.ties"), OwnRecord.of(ties)));
+        said.addAll(words(visit.words(), visit.say("page-captain.rubbers-and-deciders"), OwnRecord.of(rubbers)));
+        return new OwnRecordView(said, bands(visit.words(), OwnRecord.of(rubbers)), forecasts(visit.event(), all));
     }
 
-    private static List<String> words(String what, OwnRecord record) {
+    private static List<String> words(Words words, String what, OwnRecord record) {
         if (record.scored() == 0) {
-            return List.of(what + ": none with a forecast has ended yet.");
+            return List.of(words.say("page-captain.record-none", "what", what));
         }
-        List<String> said = new ArrayList<>();
-        said.add(String.format(
-                Locale.ROOT,
-                "%s: %s. Log score %.3f (a coin 0.693), Brier score %.3f (a coin 0.250); less is better.",
-                what,
-                record.scored() == 1 ? "1 forecast" : record.scored() + " forecasts",
-                record.logLoss(),
-                record.brier()));
+        List<String> said = new ArrayList<>(List.of(scores(words, what, record)));
         if (record.called() > 0) {
-            said.add(String.format(
-                    Locale.ROOT,
-                    "Where your own ratings put a side ahead, %d in all: that side won %d, the side the forecast put ahead won %d.",
+            said.add(words.say(
+                    "page-captain.record-against-ratings",
+                    "called",
                     record.called(),
+                    "rating",
                     record.rightByRating(),
+                    "forecast",
                     record.rightByForecast()));
         }
         if (record.scored() < OwnRecord.ENOUGH) {
-            said.add("Fewer than " + OwnRecord.ENOUGH + ": too few to say whether it is any good.");
+            said.add(words.say("page-captain.record-too-few", "enough", OwnRecord.ENOUGH));
         }
         return said;
     }
 
-    private static ReasonTable bands(OwnRecord record) {
-        List<ReasonTable.Row> rows = record.bands().stream()
-                .map(band -> new ReasonTable.Row(
-                        List.of(
-                                Cell.of(Math.round(100 * band.from()) + " to " + Math.round(100 * band.to()) + " %"),
-                                        Cell.of(Integer.toString(band.forecasts())),
-                                Cell.of(LineupWords.percent(band.meanChance())),
-                                        Cell.of(LineupWords.percent((double) band.won() / band.forecasts()))),
-                        "Range",
-                        List.of("With so few the share behind it may be anything from "
-                                + LineupWords.percent(band.low()) + " to " + LineupWords.percent(band.high()) + "."),
-                        ""))
-                .toList();
+    private static String scores(Words words, String what, OwnRecord record) {
+        return words.say(
+                "page-captain.record-scores",
+                "what",
+                what,
+                "forecasts",
+                record.scored(),
+                "log",
+                figure(record.logLoss()),
+                "brier",
+                figure(record.brier()));
+    }
+
+    private static String figure(double score) {
+        return String.format(Locale.ROOT, "%.3f", score);
+    }
+
+    private static ReasonTable bands(Words words, OwnRecord record) {
         return new ReasonTable(
                 "bands",
-                "Rubbers by the chance that was given",
+                words.say("page-captain.record-by-chance"),
                 List.of(
-                        new Column("Chance", false),
-                        new Column("Forecasts", true),
-                        new Column("Mean chance", true),
-                        new Column("Won", true)),
-                rows,
-                "A forecast is good if the last two columns agree within the range.");
+                        new Column(words.say("page-captain.record-chance"), false),
+                        new Column(words.say("page-captain.record-forecasts"), true),
+                        new Column(words.say("page-captain.record-mean"), true),
+                        new Column(words.say("page-captain.record-won"), true)),
+                record.bands().stream().map(band -> band(words, band)).toList(),
+                words.say("page-captain.record-good-if"));
+    }
+
+    private static ReasonTable.Row band(Words words, OwnRecord.Band band) {
+        return new ReasonTable.Row(
+                List.of(
+                        Cell.of(words.say(
+                                "page-captain.record-band",
+                                "from",
+                                Math.round(100 * band.from()),
+                                "to",
+                                Math.round(100 * band.to()))),
+                        Cell.of(Integer.toString(band.forecasts())),
+                        Cell.of(LineupWords.percent(band.meanChance())),
+                        Cell.of(LineupWords.percent((double) band.won() / band.forecasts()))),
+                words.say("page-captain.record-range"),
+                List.of(words.say(
+                        "page-captain.record-may-be",
+                        "low",
+                        LineupWords.percent(band.low()),
+                        "high",
+                        LineupWords.percent(band.high()))),
+                "");
     }
 
     private static ReasonTable forecasts(VisibleEvent event, List<ClubAnswers.Forecasted> all) {
@@ -115,7 +137,7 @@ final class OwnRecordPage implements Page {
                             .orElse(one.forecast().tie().code())
                     + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");
             String result = one.result()
-                    .map(known -> known.won() ? "won" : "lost")
+                    .map(known -> Words.say(event, known.won() ? "page-captain.now-won" : "page-captain.now-lost"))
                     .orElse(Words.of(event).say("page-captain.no-result-yet"));
             List<String> why = one.forecast().part().isPresent()
                     ? List.of()

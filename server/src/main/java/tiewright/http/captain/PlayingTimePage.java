@@ -80,12 +80,9 @@ final class PlayingTimePage implements Page {
                 new ReasonTable(
                         "playing-time",
                         Words.of(event).say("page-captain.from-opened-sheets", "opened", opened.size()),
-                        columns(day),
+                        columns(event, day),
                         rows,
-                        "Counted from the opened sheets, deciders and changed pairs included."
-                                + (day.isAnythingPromised()
-                                        ? " A rubber that the other side gave away keeps no promise."
-                                        : "")),
+                        counted(event, day)),
                 new CopyText(
                         "copy-playing-time",
                         Words.of(event).say("page-captain.playing-time-as-text"),
@@ -94,15 +91,23 @@ final class PlayingTimePage implements Page {
                         Words.of(event).say("page-captain.copied")));
     }
 
-    private static List<ReasonTable.Column> columns(PlayingDay day) {
+    private static String counted(VisibleEvent event, PlayingDay day) {
+        return Words.say(
+                event,
+                day.isAnythingPromised()
+                        ? "page-captain.counted-from-and-promised"
+                        : "page-captain.counted-from-opened-sheets");
+    }
+
+    private static List<ReasonTable.Column> columns(VisibleEvent event, PlayingDay day) {
         List<ReasonTable.Column> columns = new ArrayList<>(List.of(
-                new ReasonTable.Column("Player", false),
-                new ReasonTable.Column("Rubbers", true),
-                new ReasonTable.Column("Ties", true),
-                new ReasonTable.Column("Rested", true)));
+                new ReasonTable.Column(Words.say(event, "page-captain.player"), false),
+                new ReasonTable.Column(Words.say(event, "page-captain.column-rubbers"), true),
+                new ReasonTable.Column(Words.say(event, "page-captain.column-ties"), true),
+                new ReasonTable.Column(Words.say(event, "page-captain.rested"), true)));
         if (day.isAnythingPromised()) {
-            columns.add(new ReasonTable.Column("Promised", true));
-            columns.add(new ReasonTable.Column("Still missing", true));
+            columns.add(new ReasonTable.Column(Words.say(event, "page-captain.promised"), true));
+            columns.add(new ReasonTable.Column(Words.say(event, "page-captain.still-missing"), true));
         }
         return columns;
     }

@@ -118,7 +118,7 @@ final class ProposalAnswer {
         reasons.addAll(sentences(proposed.notes()));
         reasons.add(words.restsOn(inputs.basis()));
         reasons.add(say("page-captain.nothing-of-theirs"));
-        reasons.add(Cautions.OF_ADVICE);
+        reasons.add(Cautions.ofAdvice(visit.words()));
         new ExpectedPairs(visit, inputs.problem()).fold(first.sheet()).ifPresent(folds::add);
         folds.add(ProposalView.Fold.of(say("page-captain.why-these-pairs"), "", reasons));
         if (!proposed.promises().isEmpty()) {

@@ -29,7 +29,7 @@ final class WorthNow {
     }
 
     /** Empty once the tie is over. */
-    Optional<ProposalView.Sheet> sheet(double decider) {
+    Optional<ProposalView.Sheet> sheet(TieNow.Odds decider) {
         if (!visit.event().goesOn(tie)) {
             return Optional.empty();
         }

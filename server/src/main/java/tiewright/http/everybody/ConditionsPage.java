@@ -53,7 +53,7 @@ final class ConditionsPage implements Page {
                 visit.say("page-everybody.conditions-of-play"),
                 new ConditionsView(
                         tried.refusal(),
-                        standing(event) + " " + DeletionWords.sentence(event.deletion(), event.zone()),
+                        standing(event) + " " + DeletionWords.sentence(visit.words(), event.deletion(), event.zone()),
                         event.opening().map(OpeningWords::of).orElse(""),
                         groups(new ConditionsWords(visit.words()), event.conditions()),
                         asked(visit),

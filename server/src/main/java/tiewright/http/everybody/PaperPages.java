@@ -31,7 +31,7 @@ final class PaperPages implements Page {
         routes.get(
                 Door.ANYBODY,
                 "/paper",
-                visit -> visit.show(Screen.of("paperList", visit.say("page-everybody.to-print"), list())));
+                visit -> visit.show(Screen.of("paperList", visit.say("page-everybody.to-print"), list(visit))));
         routes.get(
                 Door.ANYBODY,
                 "/paper/blank-sheets",
@@ -72,19 +72,22 @@ final class PaperPages implements Page {
         visit.show(Screen.of("paper", title, view));
     }
 
-    private static PaperListView list() {
+    private static PaperListView list(Visit visit) {
         return new PaperListView(List.of(
-                new PaperListView.Line(
-                        "/paper/blank-sheets", "Blank sheets", "For captains without a phone: fold, close, hand in."),
-                new PaperListView.Line("/paper/blank-cards", "Blank cards", "Four to a page, for any tie."),
-                new PaperListView.Line("/paper/cards", "Cards of all ties", "With the names where sheets are open."),
-                new PaperListView.Line("/paper/sheets", "Opened sheets", "As everybody may read them."),
-                new PaperListView.Line("/plan", "Order of play", "Courts and times on one sheet, for the wall."),
-                new PaperListView.Line(
-                        "/plan/clubs", "Order of play, club by club", "A list for each club, to cut apart."),
-                new PaperListView.Line("/ties", "Order of the ties", "All of them in one list."),
-                new PaperListView.Line("/tables", "Tables", "With the reason of each place."),
-                new PaperListView.Line("/conditions", "Conditions of play", "All settings on one page.")));
+                line(visit, "/paper/blank-sheets", "blank-sheets"),
+                line(visit, "/paper/blank-cards", "blank-cards"),
+                line(visit, "/paper/cards", "cards"),
+                line(visit, "/paper/sheets", "sheets"),
+                line(visit, "/plan", "plan"),
+                line(visit, "/plan/clubs", "clubs"),
+                line(visit, "/ties", "ties"),
+                line(visit, "/tables", "tables"),
+                line(visit, "/conditions", "conditions")));
+    }
+
+    private static PaperListView.Line line(Visit visit, String href, String what) {
+        return new PaperListView.Line(
+                href, visit.say("page-everybody.paper-" + what), visit.say("page-everybody.paper-" + what + "-detail"));
     }
 
     private static PaperView blankSheets(VisibleEvent event) {

@@ -96,8 +96,8 @@ final class ClipsPage implements Page {
                                 visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
-                        FilmCountsPage.BACK,
-                        List.of(FilmCountsPage.SMALL),
+                        FilmCountsPage.back(visit),
+                        List.of(FilmCountsPage.small(visit)),
                         Optional.of(ask),
                         isAsked ? visit.words().say("page-film.show-the-rallies") : "",
                         !isAsked,

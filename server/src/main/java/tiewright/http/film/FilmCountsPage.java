@@ -32,9 +32,13 @@ import tiewright.wording.FilmWords;
 final class FilmCountsPage implements Page {
     static final String COUNTS = FilmPage.PATH + "/counts";
 
-    static final NavLink BACK = new NavLink(FilmPage.PATH, "Back to the film notes", false);
-    static final String SMALL =
-            "Small samples. Describes past film, does not judge a person. Players hear of their own counts first; nobody but captains of your club sees this page.";
+    static NavLink back(Visit visit) {
+        return new NavLink(FilmPage.PATH, visit.say("page-film.back-to-the-film-notes"), false);
+    }
+
+    static String small(Visit visit) {
+        return visit.say("page-film.small-samples-own-first");
+    }
 
     @Override
     public void at(Routes routes) {
@@ -66,10 +70,8 @@ final class FilmCountsPage implements Page {
                                 visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
-                        BACK,
-                        List.of(
-                                SMALL,
-                                "A range holds the share with a chance of 95 %, if rallies are alike: of twenty ranges one misses by luck alone."),
+                        back(visit),
+                        List.of(small(visit), visit.say("page-film.what-a-range-holds")),
                         Optional.empty(),
                         visit.words().say("page-film.show-the-counts"),
                         true,

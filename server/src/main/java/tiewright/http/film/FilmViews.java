@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.Tie;
@@ -29,13 +30,13 @@ final class FilmViews {
     static final String GAME = "game";
     static final String ALL = "all";
 
-    static final List<String> CAUTIONS = List.of(
-            "Tell opponents that they are filmed, before the game. Where minors play, filming and sharing film need consent first;"
-                    + " local rules and the venue's come before this page.",
-            "Small samples. Describes past film, does not judge a person.",
-            "For your club alone: no other role, no public page and no plain export shows it. Delete it when nobody needs it any more.");
-
     private FilmViews() {}
+
+    static List<String> cautions(Words words) {
+        return Stream.of("tell-who-is-filmed", "small-samples", "for-your-club-alone")
+                .map(code -> words.say("page-film.caution." + code))
+                .toList();
+    }
 
     /** What film notes may name: players and ties of the event. */
     static FilmNotes.Known known(VisibleEvent event) {
@@ -50,26 +51,24 @@ final class FilmViews {
         List<FilmNotes.Game> games = visit.ask(ClubAnswers::new).films();
         return new FilmView(
                 tried.refusal(),
-                Cautions.with(CAUTIONS, event),
-                kept(games),
+                Cautions.with(cautions(visit.words()), event),
+                kept(visit.words(), games),
                 IntStream.range(0, games.size())
                         .mapToObj(i -> game(visit, i, games.get(i)))
                         .toList(),
-                games.isEmpty() ? List.of() : List.of(all(tried)),
+                games.isEmpty() ? List.of() : List.of(all(visit.words(), tried)),
                 given.fields(visit.words()),
                 FilmPage.PATH,
                 Button.main(visit.words().say("page-film.keep-these-film-notes")),
                 codes(event));
     }
 
-    private static String kept(List<FilmNotes.Game> games) {
+    private static String kept(Words words, List<FilmNotes.Game> games) {
         int rallies =
                 games.stream().mapToInt(game -> game.film().counted().rallies()).sum();
         return games.isEmpty()
-                ? "No film notes are kept yet. Games stand here once you have given games.csv and rallies.csv below."
-                : "Kept: " + Counted.of(games.size(), "game", "games") + " with "
-                        + Counted.of(rallies, "rally", "rallies")
-                        + " on film that somebody won. Form and chemistry, proposals and advice for a decider rest on them.";
+                ? words.say("page-film.nothing-kept-yet")
+                : words.say("page-film.kept", "games", games.size(), "rallies", rallies);
     }
 
     private static FilmView.Game game(Visit visit, int number, FilmNotes.Game game) {
@@ -112,7 +111,7 @@ final class FilmViews {
                 visit.words().say("page-film.game-2", "game", game.code(), "game2", where(game)),
                 lines,
                 goOn,
-                remove(number, game.code()));
+                remove(visit.words(), number, game.code()));
     }
 
     private static String where(FilmNotes.Game game) {
@@ -129,29 +128,37 @@ final class FilmViews {
                 .say("page-film.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 
-    private static ActionForm remove(int number, String game) {
-        return ActionForm.of("delete-" + number, FilmPage.PATH + "/delete", "", Button.other("Delete game " + game))
+    private static ActionForm remove(Words words, int number, String game) {
+        return ActionForm.of(
+                        "delete-" + number,
+                        FilmPage.PATH + "/delete",
+                        "",
+                        Button.other(words.say("page-film.delete-game", "game", game)))
                 .sending(GAME, game);
     }
 
-    private static ActionForm all(Tried tried) {
+    private static ActionForm all(Words words, Tried tried) {
         return ActionForm.of(
                         "delete-all",
                         FilmPage.PATH + "/delete",
-                        "Delete every game",
-                        Button.stop("Delete all film notes"))
+                        words.say("page-film.delete-every-game"),
+                        Button.stop(words.say("page-film.delete-all-film-notes")))
                 .asking(new ChoiceList(
                         ALL,
-                        "Deleted notes cannot be brought back",
+                        words.say("page-film.deleted-notes-are-gone"),
                         "",
                         tried.error(ALL),
                         true,
-                        List.of(Option.of("yes", "Delete the notes of every game", false))));
+                        List.of(Option.of("yes", words.say("page-film.delete-the-notes-of-every-game"), false))));
     }
 
     private static List<String> codes(VisibleEvent event) {
         List<String> lines = new ArrayList<>(players(event));
-        lines.add("Ties: " + event.ties().stream().map(tie -> tie.id().code()).collect(Collectors.joining(", ")));
+        lines.add(Words.say(
+                event,
+                "page-film.ties",
+                "ties",
+                event.ties().stream().map(tie -> tie.id().code()).collect(Collectors.joining(", "))));
         return lines;
     }
 

@@ -55,7 +55,7 @@ final class NotingViews {
         return new NotingView(
                 tried.refusal(),
                 head(noted),
-                FilmViews.CAUTIONS,
+                FilmViews.cautions(visit.words()),
                 fill(),
                 new NotingView.Game(game(), isGameOpen),
                 new NotingView.Sent(NotingPage.PATH, kept(), rallies(), buttons()),

@@ -129,7 +129,7 @@ final class CourtsPage implements Page {
                                                 visit.say("page-organiser.can-be-used-from"),
                                                 "")
                                         .withHint(visit.say("page-organiser.empty-from-the-start-of")),
-                                fields.text("until", TextField.Kind.TIME, "until", "")
+                                fields.text("until", TextField.Kind.TIME, visit.say("page-organiser.until"), "")
                                         .withHint(visit.say("page-organiser.empty-until-the-place-closes"))),
                         List.of(Button.main(visit.say("page-organiser.add-these-courts"))))));
         return Screen.of(

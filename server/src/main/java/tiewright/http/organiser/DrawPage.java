@@ -78,7 +78,8 @@ final class DrawPage implements Page {
     private static WorkView.Section form(Visit visit, Tried tried, boolean drawn) {
         Words words = visit.words();
         Fields fields = Fields.of(FORM, tried);
-        List<FormField> asked = new ArrayList<>(List.of(pools(visit, fields), seed(fields), witness(fields)));
+        List<FormField> asked = new ArrayList<>(
+                List.of(pools(visit, fields), seed(visit.words(), fields), witness(visit.words(), fields)));
         if (drawn) {
             asked.add(fields.tick(
                     "again",
@@ -100,15 +101,15 @@ final class DrawPage implements Page {
                 .mustBeFilled();
     }
 
-    static FormField seed(Fields fields) {
-        return fields.line("spokenSeed", "The words spoken in public", "")
+    static FormField seed(Words words, Fields fields) {
+        return fields.line("spokenSeed", words.say("page-organiser.words-spoken-in-public"), "")
                 .withMaxLength(200)
-                .withHint("Exactly as spoken; capitals and blanks inside count.")
+                .withHint(words.say("page-organiser.words-spoken-hint"))
                 .mustBeFilled();
     }
 
-    static FormField witness(Fields fields) {
-        return fields.line("witness", "Who spoke or witnessed them", "")
+    static FormField witness(Words words, Fields fields) {
+        return fields.line("witness", words.say("page-organiser.who-spoke-or-witnessed"), "")
                 .withMaxLength(100)
                 .mustBeFilled();
     }

@@ -83,7 +83,7 @@ final class EntriesPage implements Page {
                 .with(new WorkView.WorkForm(
                         FORM,
                         HERE,
-                        asked(fields, Optional.empty()),
+                        asked(Words.of(event), fields, Optional.empty()),
                         List.of(Button.main(visit.say("page-organiser.enter-this-club"))))));
         return Screen.of(
                 "work",
@@ -119,21 +119,29 @@ final class EntriesPage implements Page {
                         List.of(Button.other(visit.say("page-organiser.they-are-two-people")))));
     }
 
-    static List<FormField> asked(Fields fields, Optional<Club> club) {
+    static List<FormField> asked(Words words, Fields fields, Optional<Club> club) {
         List<FormField> asked = new ArrayList<>();
         if (club.isEmpty()) {
-            asked.add(fields.line("club", "Short code", "")
+            asked.add(fields.line("club", words.say("page-organiser.short-code"), "")
                     .withMaxLength(LONGEST_CODE)
-                    .withHint(
-                            "2 to 5 letters that stand for the club everywhere, such as BRK. It cannot be changed later.")
+                    .withHint(words.say("page-organiser.short-code-hint"))
                     .mustBeFilled());
         }
-        asked.add(fields.line("name", "Name of the club", club.map(Club::name).orElse(""))
+        asked.add(fields.line(
+                        "name",
+                        words.say("page-organiser.name-of-the-club"),
+                        club.map(Club::name).orElse(""))
                 .mustBeFilled());
-        asked.add(fields.line("town", "Town", club.flatMap(Club::town).orElse(""))
-                .withHint("If the conditions keep clubs of one town apart in the draw, this says which they are."));
-        asked.add(fields.number("seed", "Seed", club.map(Club::seed).orElse(OptionalInt.empty()))
-                .withHint("1 is the strongest. Empty: not seeded."));
+        asked.add(fields.line(
+                        "town",
+                        words.say("page-organiser.town"),
+                        club.flatMap(Club::town).orElse(""))
+                .withHint(words.say("page-organiser.town-hint")));
+        asked.add(fields.number(
+                        "seed",
+                        words.say("page-organiser.seed-of-a-club"),
+                        club.map(Club::seed).orElse(OptionalInt.empty()))
+                .withHint(words.say("page-organiser.seed-of-a-club-hint")));
         return asked;
     }
 

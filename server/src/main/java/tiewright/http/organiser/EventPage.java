@@ -71,10 +71,7 @@ final class EventPage implements Page {
                         visit.say("page-organiser.place"),
                         about.map(SetUpFact.EventDescribed::venue).orElse(""))
                 .mustBeFilled());
-        asked.add(zones(
-                fields,
-                about.map(one -> one.zone().getId())
-                        .orElse(ZoneId.systemDefault().getId())));
+        asked.add(zones(visit, fields, about));
         asked.add(fields.time(
                         "starts",
                         visit.say("page-organiser.play-starts-at"),
@@ -98,7 +95,9 @@ final class EventPage implements Page {
                         List.of(section)));
     }
 
-    private static FormField zones(Fields fields, String stands) {
+    private static FormField zones(Visit visit, Fields fields, Optional<SetUpFact.EventDescribed> about) {
+        String stands = about.map(one -> one.zone().getId())
+                .orElse(ZoneId.systemDefault().getId());
         List<Option> all = ZoneId.getAvailableZoneIds().stream()
                 .filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/")
                         || id.equals("UTC")
@@ -106,6 +105,6 @@ final class EventPage implements Page {
                 .sorted()
                 .map(id -> Option.of(id, id.replace('_', ' '), false))
                 .toList();
-        return fields.select("zone", "Time zone of the place", "", stands, all);
+        return fields.select("zone", visit.say("page-organiser.time-zone"), "", stands, all);
     }
 }

@@ -72,8 +72,8 @@ final class KnockoutPage implements Page {
                         visit.say("page-organiser.third-place"),
                         visit.say("page-organiser.the-losers-of-the-semi"),
                         false),
-                DrawPage.seed(fields),
-                DrawPage.witness(fields)));
+                DrawPage.seed(visit.words(), fields),
+                DrawPage.witness(visit.words(), fields)));
         if (there) {
             asked.add(fields.tick(
                     "again",

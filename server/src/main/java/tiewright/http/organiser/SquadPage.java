@@ -112,7 +112,7 @@ final class SquadPage implements Page {
                 .with(new WorkView.WorkForm(
                         CLUB,
                         address(club) + "/" + CLUB,
-                        EntriesPage.asked(Fields.of(CLUB, tried), Optional.of(club)),
+                        EntriesPage.asked(visit.words(), Fields.of(CLUB, tried), Optional.of(club)),
                         List.of(Button.other(visit.say("page-organiser.keep-name-town-and-seed")))));
         return folded(section, visit.say("page-organiser.the-club"), tried);
     }

@@ -67,7 +67,7 @@ final class BreakFields {
     List<FormField> more() {
         List<FormField> all = new ArrayList<>(List.of(PlanAsk.earlierField(
                 fields, event, last.filter(BreakAsk::earlier).isPresent())));
-        all.addAll(PlanAsk.paceFields(fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
+        all.addAll(PlanAsk.paceFields(words, fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
         all.add(fields.number(
                         "slot",
                         words.say("page-plan.minutes-from-one-rubber-to"),

@@ -179,7 +179,7 @@ final class BudgetPage implements Page {
                                         .flatMap(SetUpFact.EventDescribed::venueCloses)
                                         .or(() -> Optional.of(USUAL_END)))
                         .mustBeFilled()));
-        all.addAll(PlanAsk.paceFields(fields, Pace.USUAL));
+        all.addAll(PlanAsk.paceFields(Words.of(event), fields, Pace.USUAL));
         all.add(fields.line("seed", Words.say(event, "page-plan.seed-of-the-simulated-days"), "1"));
         return all;
     }

@@ -41,9 +41,6 @@ record PlanAsk(
     static final PlanAsk USUAL =
             new PlanAsk(Optional.empty(), OptionalInt.empty(), Pace.USUAL, OptionalInt.empty(), false, 1, 20, false);
     private static final int MOST_SECONDS = 120;
-    static final String PACE_SOURCE =
-            "22 seconds: about 10.6 of play and 11.4 of rest in mixed badminton doubles (activity profile, Sports 2025, 13(11), 397;"
-                    + " from a summary). Change it to what you measure in your hall.";
 
     /** Once the day has begun, what is left from now on. */
     static PlanAsk usual(VisibleEvent event) {
@@ -135,7 +132,7 @@ record PlanAsk(
         List<FormField> all = new ArrayList<>();
         all.add(fields.time("from", words.say("page-plan.plan-from"), from)
                 .withHint(words.say("page-plan.plan-from-hint")));
-        all.addAll(paceFields(fields, pace));
+        all.addAll(paceFields(words, fields, pace));
         all.add(fields.number("slot", words.say("page-plan.minutes-from-one-rubber-to"), slotMinutes)
                 .withHint(words.say("page-plan.empty-play-by-the-conditions")));
         all.add(fields.number("courts-per-tie", words.say("page-plan.courts-per-tie"), courtsPerTie)
@@ -150,17 +147,21 @@ record PlanAsk(
         return all;
     }
 
-    static List<FormField> paceFields(Fields fields, Pace pace) {
+    static List<FormField> paceFields(Words words, Fields fields, Pace pace) {
         String rally = pace.secondsPerRally() == Math.rint(pace.secondsPerRally())
                 ? Long.toString(Math.round(pace.secondsPerRally()))
                 : Double.toString(pace.secondsPerRally());
         return List.of(
-                fields.text("rally-seconds", TextField.Kind.SHORT, "Seconds from one serve to the next", rally)
-                        .withHint(PACE_SOURCE),
+                fields.text(
+                                "rally-seconds",
+                                TextField.Kind.SHORT,
+                                words.say("page-plan.seconds-from-serve-to-serve"),
+                                rally)
+                        .withHint(words.say("page-plan.pace-source")),
                 fields.number(
                                 "turnover",
-                                "Minutes between two rubbers on a court",
+                                words.say("page-plan.minutes-between-rubbers"),
                                 OptionalInt.of(pace.turnoverMinutes()))
-                        .withHint("5: common practice, no source."));
+                        .withHint(words.say("page-plan.turnover-source")));
     }
 }

@@ -25,8 +25,10 @@ public final class Cautions {
         return Stream.of(codes).map(words::say).toList();
     }
 
-    public static final String OF_ADVICE =
-            "Small samples: this describes past results and a captain's own judgement, it does not judge a person. You decide.";
+    /** Beside every chance: what it rests on, and whose decision it stays. */
+    public static String ofAdvice(Words words) {
+        return words.say("page-visit.caution.advice");
+    }
 
     private Cautions() {}
 

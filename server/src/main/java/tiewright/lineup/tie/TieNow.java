@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
@@ -52,6 +53,24 @@ public record TieNow(Odds tie, List<Odds> left) {
 
     /** A chance with both ends of its 95 % interval from the doubt about the strengths; 0 to 1. */
     public record Odds(double chance, double low, double high) {
+        private static final double NORMAL_95 = 1.959963984540054;
+
+        /** As it could well be, on the scale of log odds, where its doubt is about normal: for a game of which only this is known. */
+        private double[] drawn(long seed) {
+            Random random = new Random(seed);
+            double sd = (logit(high) - logit(low)) / (2 * NORMAL_95);
+            double[] drawn = new double[DRAWS];
+            for (int i = 0; i < DRAWS; i++) {
+                drawn[i] = 1 / (1 + Math.exp(-(logit(chance) + sd * random.nextGaussian())));
+            }
+            return drawn;
+        }
+
+        private static double logit(double chance) {
+            double within = Math.max(1e-9, Math.min(1 - 1e-9, chance));
+            return Math.log(within / (1 - within));
+        }
+
         private static Odds of(double chance, double[] drawn) {
             return new Odds(chance, Math.min(chance, Doubt.low(drawn)), Math.max(chance, Doubt.high(drawn)));
         }
@@ -60,28 +79,29 @@ public record TieNow(Odds tie, List<Odds> left) {
     /**
      * Works it out.
      *
-     * @param unknown our chance in a decider whose pairs nobody knows yet, best guess, 0 to 1
+     * @param unknown our chance in a decider whose pairs nobody knows yet, and how sure it is
      */
-    public static TieNow of(LineupProblem problem, SoFar soFar, double unknown, long seed) {
+    public static TieNow of(LineupProblem problem, SoFar soFar, Odds unknown, long seed) {
         EndWorths ends = new EndWorths(Aim.WIN, problem.rules());
         Drawn drawn = Drawn.of(problem, soFar, seed);
         double best = ends.mean(
                 soFar.wins(meeting -> rubber(problem, meeting)),
-                soFar.decider().map(meeting -> decider(problem, meeting)).orElse(unknown));
+                soFar.decider().map(meeting -> decider(problem, meeting)).orElse(unknown.chance()));
+        double[] unsure = unknown.drawn(seed);
         EdgeCurve rubber =
                 new EdgeCurve(problem.rules().scoring(), problem.rules().bestOf());
         EdgeCurve decider = new EdgeCurve(problem.rules().deciderScoring(), 1);
-        double[] ties = drawn.each(edge -> ends.mean(
+        double[] ties = drawn.each((edge, draw) -> ends.mean(
                 soFar.wins(meeting -> rubber.chance(edge.applyAsDouble(meeting))),
                 soFar.decider()
                         .map(meeting -> decider.chance(edge.applyAsDouble(meeting)))
-                        .orElse(unknown)));
+                        .orElse(unsure[draw])));
         return new TieNow(
                 Odds.of(best, ties),
                 soFar.left().stream()
                         .map(meeting -> Odds.of(
                                 rubber(problem, meeting),
-                                drawn.each(edge -> rubber.chance(edge.applyAsDouble(meeting)))))
+                                drawn.each((edge, draw) -> rubber.chance(edge.applyAsDouble(meeting)))))
                         .toList());
     }
 
@@ -109,13 +129,22 @@ public record TieNow(Odds tie, List<Odds> left) {
         }
 
         /** In each draw what comes of the edges of that draw. */
-        double[] each(ToDoubleFunction<ToDoubleFunction<Meeting>> what) {
-            return Arrays.stream(ratings)
-                    .mapToDouble(rating -> what.applyAsDouble(meeting -> rating[pairs.indexOf(meeting.ours())]
-                            - problem.freshness().loss(meeting.ours())
-                            - rating[pairs.indexOf(meeting.theirs())]
-                            + problem.freshness().loss(meeting.theirs())))
-                    .toArray();
+        double[] each(OfDraw what) {
+            double[] all = new double[ratings.length];
+            for (int draw = 0; draw < all.length; draw++) {
+                double[] rating = ratings[draw];
+                all[draw] = what.of(meeting -> rating(rating, meeting.ours()) - rating(rating, meeting.theirs()), draw);
+            }
+            return all;
         }
+
+        private double rating(double[] rating, Pair pair) {
+            return rating[pairs.indexOf(pair)] - problem.freshness().loss(pair);
+        }
+    }
+
+    /** What one draw of the strengths comes to. */
+    private interface OfDraw {
+        double of(ToDoubleFunction<Meeting> edge, int draw);
     }
 }

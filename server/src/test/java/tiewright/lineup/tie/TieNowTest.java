@@ -35,6 +35,10 @@ class TieNowTest {
                 1);
     }
 
+    private static TieNow.Odds sure(double chance) {
+        return new TieNow.Odds(chance, chance, chance);
+    }
+
     private static double chance(LineupProblem problem, Meeting meeting) {
         return RallyModel.rubberChance(
                 problem.rules().scoring(), problem.rules().bestOf(), problem.edge(meeting.ours(), meeting.theirs()));
@@ -65,7 +69,7 @@ class TieNowTest {
             int won = random.nextInt(over + 1);
             List<Meeting> left = FOUR.subList(over, 4);
             double decider = random.nextDouble();
-            TieNow now = TieNow.of(problem, new SoFar(won, over - won, left, Optional.empty()), decider, round);
+            TieNow now = TieNow.of(problem, new SoFar(won, over - won, left, Optional.empty()), sure(decider), round);
             assertThat(now.tie().chance())
                     .as(Seed.rerun(round))
                     .isCloseTo(byHand(problem, won, left, decider), within(1e-12));
@@ -78,24 +82,37 @@ class TieNowTest {
     @Test
     void a_tie_that_is_decided_is_sure_and_one_with_known_deciders_is_worth_their_chance() {
         LineupProblem problem = problem(Seed.random(0));
-        assertThat(TieNow.of(problem, new SoFar(3, 0, FOUR.subList(3, 4), Optional.empty()), 0.5, 1)
+        assertThat(TieNow.of(problem, new SoFar(3, 0, FOUR.subList(3, 4), Optional.empty()), sure(0.5), 1)
                         .tie())
                 .isEqualTo(new TieNow.Odds(1, 1, 1));
-        assertThat(TieNow.of(problem, new SoFar(1, 3, List.of(), Optional.empty()), 0.5, 1)
+        assertThat(TieNow.of(problem, new SoFar(1, 3, List.of(), Optional.empty()), sure(0.5), 1)
                         .tie())
                 .isEqualTo(new TieNow.Odds(0, 0, 0));
-        TieNow level = TieNow.of(problem, new SoFar(2, 2, List.of(), Optional.of(FOUR.get(0))), 0.999, 1);
+        TieNow level = TieNow.of(problem, new SoFar(2, 2, List.of(), Optional.of(FOUR.get(0))), sure(0.999), 1);
         double edge = problem.edge(FOUR.get(0).ours(), FOUR.get(0).theirs());
         assertThat(level.tie().chance())
                 .isCloseTo(RallyModel.rubberChance(problem.rules().deciderScoring(), 1, edge), within(1e-12));
         assertThat(level.tie().low()).isLessThan(level.tie().chance());
     }
 
+    /** A level tie is worth its decider: whoever plays it, with all its doubt. */
+    @Test
+    void a_decider_of_unknown_pairs_brings_its_own_doubt() {
+        TieNow level = TieNow.of(
+                problem(Seed.random(0)),
+                new SoFar(2, 2, List.of(), Optional.empty()),
+                new TieNow.Odds(0.5, 0.1, 0.9),
+                1);
+        assertThat(level.tie().chance()).isCloseTo(0.5, within(1e-12));
+        assertThat(level.tie().low()).isBetween(0.05, 0.17);
+        assertThat(level.tie().high()).isBetween(0.83, 0.95);
+    }
+
     /** 400 draws place an end of a 95 % interval to about 0.13 standard deviations; three of those are allowed. */
     @Test
     void the_range_of_a_rubber_is_that_of_the_doubt_about_its_two_pairs() {
         LineupProblem problem = problem(Seed.random(1));
-        TieNow now = TieNow.of(problem, new SoFar(0, 0, FOUR, Optional.empty()), 0.5, 1);
+        TieNow now = TieNow.of(problem, new SoFar(0, 0, FOUR, Optional.empty()), sure(0.5), 1);
         for (int i = 0; i < FOUR.size(); i++) {
             Estimate edge =
                     problem.strengths().edge(FOUR.get(i).ours(), FOUR.get(i).theirs());
