@@ -35,6 +35,16 @@ final class DeciderCommand implements Callable<Integer> {
             advice.notes().forEach(note -> err.println(words.sentence(note)));
             return IMPOSSIBLE;
         }
+        Printed printed = printed(advice);
+        printed.to(spec.commandLine().getOut(), csv);
+        if (!csv) {
+            err.println(words.restsOn(inputs.basis()));
+            advice.notes().forEach(note -> err.println(words.sentence(note)));
+        }
+        return 0;
+    }
+
+    private static Printed printed(DeciderAdvice advice) {
         Printed printed = new Printed("rank", "player_1", "player_2", "weight", "chance", "low", "high", "verdict");
         for (DeciderAdvice.Candidate each : advice.candidates()) {
             printed.row(
@@ -47,11 +57,6 @@ final class DeciderCommand implements Callable<Integer> {
                     each.high(),
                     each.verdict().code());
         }
-        printed.to(spec.commandLine().getOut(), csv);
-        if (!csv) {
-            err.println(words.restsOn(inputs.basis()));
-            advice.notes().forEach(note -> err.println(words.sentence(note)));
-        }
-        return 0;
+        return printed;
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import tiewright.event.Player;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
@@ -42,5 +43,17 @@ final class Folders {
             throw new BadInput("There is no file " + file + ".");
         }
         return file;
+    }
+
+    /** The players of a club who are here. Nobody is bad input. */
+    static List<Player> present(EventFolder read, String club) {
+        List<Player> here = read.event().players().values().stream()
+                .filter(player -> player.club().code().equals(club))
+                .filter(player -> !read.away().contains(player.id()))
+                .toList();
+        if (here.isEmpty()) {
+            throw new BadInput("players.csv has nobody present for the club " + club + ".");
+        }
+        return here;
     }
 }

@@ -41,14 +41,8 @@ final class RotaCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
-        List<PlayerId> here = read.event().players().values().stream()
-                .filter(player -> player.club().code().equals(club))
-                .map(Player::id)
-                .filter(player -> !read.away().contains(player))
-                .toList();
-        if (here.isEmpty()) {
-            throw new BadInput("players.csv has nobody present for the club " + club + ".");
-        }
+        List<PlayerId> here =
+                Folders.present(read, club).stream().map(Player::id).toList();
         Optional<Rota> rota = Rota.of(here);
         if (rota.isEmpty()) {
             spec.commandLine()
@@ -57,9 +51,17 @@ final class RotaCommand implements Callable<Integer> {
                             + club + " are present. Mark others as present, or divide the squad.");
             return IMPOSSIBLE;
         }
+        printed(rota.get()).to(spec.commandLine().getOut(), csv);
+
+        if (!csv) {
+            say(here, rota.get());
+        }
+        return 0;
+    }
+
+    private static Printed printed(Rota rota) {
         Printed printed = new Printed("round", "court", "player_1", "player_2", "player_3", "player_4");
-        rota.get()
-                .games()
+        rota.games()
                 .forEach(game -> printed.row(
                         game.round(),
                         game.court(),
@@ -67,11 +69,7 @@ final class RotaCommand implements Callable<Integer> {
                         game.one().second(),
                         game.two().first(),
                         game.two().second()));
-        printed.to(spec.commandLine().getOut(), csv);
-        if (!csv) {
-            say(here, rota.get());
-        }
-        return 0;
+        return printed;
     }
 
     private void say(List<PlayerId> here, Rota rota) {

@@ -109,11 +109,7 @@ final class ServeCommand implements Callable<Integer> {
                 Service service = Service.start(options, ledger, clock)) {
             PrintWriter out = spec.commandLine().getOut();
             sayWhere(service, out);
-            if (demo) {
-                beginDemo(ledger, service, morning);
-            } else if (newLink || hasNoOrganiser(ledger.event())) {
-                new FirstLinks(ledger, service).forTheOrganiser(out);
-            }
+            begin(ledger, service, morning);
             if (once) {
                 out.println(FirstPage.of(service.url()));
                 return 0;
@@ -127,6 +123,15 @@ final class ServeCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().println("Tiewright has stopped. Everything that was entered is kept.");
         return 0;
+    }
+
+    /** The invented day where it is asked for, and the links that a new event needs. */
+    private void begin(Ledger ledger, Service service, DemoClock morning) {
+        if (demo) {
+            beginDemo(ledger, service, morning);
+        } else if (newLink || hasNoOrganiser(ledger.event())) {
+            new FirstLinks(ledger, service).forTheOrganiser(spec.commandLine().getOut());
+        }
     }
 
     private static void sayWhere(Service service, PrintWriter out) {

@@ -38,13 +38,7 @@ final class SheetsCountCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
-        List<Player> here = read.event().players().values().stream()
-                .filter(player -> player.club().code().equals(club))
-                .filter(player -> !read.away().contains(player.id()))
-                .toList();
-        if (here.isEmpty()) {
-            throw new BadInput("players.csv has nobody present for the club " + club + ".");
-        }
+        List<Player> here = Folders.present(read, club);
         List<OptionalInt> ranks = here.stream().map(Player::rank).toList();
         if (read.event().conditions().orderOfStrength() != OrderOfStrength.NONE
                 && ranks.stream().anyMatch(OptionalInt::isEmpty)) {

@@ -34,6 +34,17 @@ final class StandingsCommand implements Callable<Integer> {
     public Integer call() {
         Event event = Folders.sound(folder, PlainFile.TIES).event();
         boolean draws = PoolTables.rules(event.conditions()).shape().canBeDrawn();
+        Printed printed = new Printed(header(draws));
+        for (String pool : event.pools().keySet()) {
+            Standings.of(PoolTables.input(event, pool))
+                    .rows()
+                    .forEach(row -> printed.row(cells(pool, row, draws).toArray()));
+        }
+        printed.to(spec.commandLine().getOut(), csv);
+        return 0;
+    }
+
+    private static List<String> header(boolean draws) {
         List<String> header = new ArrayList<>(List.of(
                 "pool",
                 "place",
@@ -49,28 +60,25 @@ final class StandingsCommand implements Callable<Integer> {
         if (draws) {
             header.add("ties_drawn");
         }
-        Printed printed = new Printed(header);
-        for (String pool : event.pools().keySet()) {
-            for (Row row : Standings.of(PoolTables.input(event, pool)).rows()) {
-                List<Object> cells = new ArrayList<>(List.of(
-                        pool,
-                        row.place(),
-                        row.club(),
-                        row.tiesWon(),
-                        row.tiesLost(),
-                        row.rubbersWon(),
-                        row.rubbersLost(),
-                        row.pointsFor(),
-                        row.pointsAgainst(),
-                        StandingsWords.withCodes().reason(row.club(), row.decidedBy()),
-                        row.tiePoints()));
-                if (draws) {
-                    cells.add(row.tiesDrawn());
-                }
-                printed.row(cells.toArray());
-            }
+        return header;
+    }
+
+    private static List<Object> cells(String pool, Row row, boolean draws) {
+        List<Object> cells = new ArrayList<>(List.of(
+                pool,
+                row.place(),
+                row.club(),
+                row.tiesWon(),
+                row.tiesLost(),
+                row.rubbersWon(),
+                row.rubbersLost(),
+                row.pointsFor(),
+                row.pointsAgainst(),
+                StandingsWords.withCodes().reason(row.club(), row.decidedBy()),
+                row.tiePoints()));
+        if (draws) {
+            cells.add(row.tiesDrawn());
         }
-        printed.to(spec.commandLine().getOut(), csv);
-        return 0;
+        return cells;
     }
 }

@@ -16,7 +16,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.Event;
 import tiewright.plainfiles.PlainFile;
-import tiewright.timetable.Assignment;
 import tiewright.timetable.Budget;
 import tiewright.timetable.Cut;
 import tiewright.timetable.DoubleBookings;
@@ -38,7 +37,7 @@ final class TimetableCommand implements Callable<Integer> {
     private static final int BAD_INPUT = 2;
     private static final int IMPOSSIBLE = 4;
     private static final int MOST_FREEZE = 180;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+    static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     @Spec
     private CommandSpec spec;
@@ -160,8 +159,8 @@ final class TimetableCommand implements Callable<Integer> {
     }
 
     private int print(Plan plan, int exit) {
-        Printed printed = lines();
-        add(printed, Cut.AS_IS.code(), plan);
+        Printed printed = TimetableRows.lines();
+        TimetableRows.add(printed, Cut.AS_IS.code(), plan);
         printed.to(spec.commandLine().getOut(), csv);
         if (csv) {
             plan.moved().forEach(reason -> err().println(words.sentence(reason)));
@@ -182,45 +181,14 @@ final class TimetableCommand implements Callable<Integer> {
         PlanProblem problem = PlanProblem.of(event, asked);
         List<ReplanOption> found = Replan.options(event, asked, Budget.usual(problem, seed));
         if (options) {
-            summary(found).to(spec.commandLine().getOut(), csv);
+            TimetableRows.summary(found).to(spec.commandLine().getOut(), csv);
         } else {
-            Printed printed = lines();
-            found.forEach(option -> add(printed, option.cut().code(), option.plan()));
+            Printed printed = TimetableRows.lines();
+            found.forEach(option -> TimetableRows.add(printed, option.cut().code(), option.plan()));
             printed.to(spec.commandLine().getOut(), csv);
         }
         say(found);
         return found.stream().anyMatch(ReplanOption::isFeasible) ? 0 : IMPOSSIBLE;
-    }
-
-    private static Printed lines() {
-        return new Printed("option", "tie", "rubber", "slot", "court", "start", "end");
-    }
-
-    private static void add(Printed printed, String option, Plan plan) {
-        for (Assignment.Line line : plan.lines()) {
-            printed.row(
-                    option,
-                    line.tie(),
-                    line.rubber(),
-                    line.slot(),
-                    line.court(),
-                    CLOCK.format(line.start()),
-                    CLOCK.format(line.end()));
-        }
-    }
-
-    private static Printed summary(List<ReplanOption> found) {
-        Printed printed = new Printed("option", "finish", "lower_bound", "feasible", "cost", "people_to_tell");
-        for (ReplanOption option : found) {
-            printed.row(
-                    option.cut().code(),
-                    CLOCK.format(option.finish()),
-                    CLOCK.format(option.plan().bound().finish()),
-                    option.isFeasible() ? "yes" : "no",
-                    Math.round(option.cost() * 1e9) / 1e9,
-                    option.people());
-        }
-        return printed;
     }
 
     /** What each option does to the contest; on standard error, for the rows alone are the result. */

@@ -15,6 +15,7 @@ import tiewright.correction.Impact.State;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Exchange;
+import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.OfficialFact;
 import tiewright.event.RubberScore;
@@ -147,11 +148,8 @@ final class Snapshot {
         for (Side side : Side.values()) {
             Exchange.SideOfExchange one = exchange.side(side);
             found.flatMap(tie -> tie.club(side)).ifPresent(club -> {
-                String value =
-                        exchange.isOpened() ? "opened" : one.ruled().isPresent() ? "ruled" : one.isIn() ? "sealed" : "";
-                List<Object> subject = exchange.id().kind() == SheetKind.DECIDER
-                        ? List.of(exchange.id().tie(), "D", club)
-                        : List.of(exchange.id().tie(), club);
+                String value = stands(exchange, one);
+                List<Object> subject = subject(exchange.id(), club);
                 if (isUseful(exchange, found.get()) && !value.isEmpty()) {
                     put(
                             Kind.SHEET,
@@ -168,6 +166,16 @@ final class Snapshot {
                 }
             });
         }
+    }
+
+    private static List<Object> subject(ExchangeId exchange, ClubId club) {
+        return exchange.kind() == SheetKind.DECIDER
+                ? List.of(exchange.tie(), "D", club)
+                : List.of(exchange.tie(), club);
+    }
+
+    private static String stands(Exchange exchange, Exchange.SideOfExchange one) {
+        return exchange.isOpened() ? "opened" : one.ruled().isPresent() ? "ruled" : one.isIn() ? "sealed" : "";
     }
 
     /** Pairs for a decider that is not played count for nothing any more. */

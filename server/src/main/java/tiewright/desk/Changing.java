@@ -12,10 +12,18 @@ import tiewright.event.TieId;
 
 /** What every change of an entered card has to keep to. */
 final class Changing {
-    private Changing() {}
+    private final Event event;
+    private final Decision.Given given;
+    private final String reason;
+
+    Changing(Event event, Decision.Given given, String reason) {
+        this.event = event;
+        this.given = given;
+        this.reason = reason;
+    }
 
     /** An official, a reason, something entered that can be changed, and a third person where two entries differ. */
-    static Asked asked(Event event, Decision.Given given, Tie tie, RubberNo rubber, String reason) {
+    Asked asked(Tie tie, RubberNo rubber) {
         Card card = tie.card(rubber);
         Asked asked = Asked.byOfficial(given)
                 .text("reason", reason, Asked.LONG)
@@ -55,7 +63,7 @@ final class Changing {
         return twoSources && entries.stream().anyMatch(entry -> entry.by().isSameSourceAs(given.by()));
     }
 
-    static Decision.Outcome outcome(Event event, Decision.Given given, Asked asked, String reason, List<Fact> facts) {
+    Decision.Outcome outcome(Asked asked, List<Fact> facts) {
         if (!NamedRuling.isGiven(event, reason)) {
             asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
         }

@@ -35,7 +35,8 @@ public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how
             return Asked.noTie(tie);
         }
         Reading reading = Reading.of(event.conditions(), rubber, games, how);
-        Asked asked = Changing.asked(event, given, found.get(), rubber, reason)
+        Changing changing = new Changing(event, given, reason);
+        Asked asked = changing.asked(found.get(), rubber)
                 .all(new CardRules(event, found.get(), rubber).place(how))
                 .all(reading.faults());
         if (!asked.isFine()) {
@@ -47,7 +48,7 @@ public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how
                 Refusal.of("desk.stands-so-already").at("games"));
         List<Fact> facts = List.of(
                 new PlayFact.CardCorrected(tie, rubber, score.games(), how, reading.asItStood(), reason.strip()));
-        return Changing.outcome(event, given, asked, reason, facts);
+        return changing.outcome(asked, facts);
     }
 
     private boolean stands(Card card, RubberScore score) {

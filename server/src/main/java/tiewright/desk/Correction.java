@@ -59,19 +59,21 @@ public record Correction(TieId tie, RubberNo rubber, List<Score> games, How how)
         if (standsAlready(event)) {
             return new Impact(List.of());
         }
-        Decision.Accepted accepted = followed(event, given, choice, Numbers.ruling(event), "", "");
+        Decision.Accepted accepted = followed(event, given, choice, new Ruled(Numbers.ruling(event), "", ""));
         return Impact.between(event, event.after(accepted.facts(), given));
     }
 
+    /** The ruling that wants it. */
+    record Ruled(int number, String reason, String by) {}
+
     /** The facts of the choice and everything that follows from them, but for ruling and notice. */
-    Decision.Accepted followed(
-            Event event, Decision.Given given, CorrectionChoice choice, int ruling, String reason, String by) {
+    Decision.Accepted followed(Event event, Decision.Given given, CorrectionChoice choice, Ruled ruled) {
         List<Fact> card = List.of(new PlayFact.CardCorrected(
-                tie, rubber, score(event).games(), how, reading(event).asItStood(), reason));
+                tie, rubber, score(event).games(), how, reading(event).asItStood(), ruled.reason()));
         return switch (choice) {
             case LET_STAND -> new Decision.Accepted(List.of(), List.of());
-            case REPLAY -> after(event, given, Replay.of(event, given, card, ruling, by));
-            case RECORD_ONLY -> after(event, given, Stay.of(event, given, card, ruling));
+            case REPLAY -> after(event, given, Replay.of(event, given, card, ruled.number(), ruled.by()));
+            case RECORD_ONLY -> after(event, given, Stay.of(event, given, card, ruled.number()));
         };
     }
 

@@ -84,7 +84,8 @@ public record DecideCorrection(Correction correction, CorrectionChoice choice, S
         facts.add(new OfficialFact.CorrectionDecided(
                 correction.tie(), correction.rubber(), score.games(), score.how(), choice, number, reason.strip()));
         Event ruled = event.after(facts, given);
-        Accepted follows = correction.followed(ruled, given, choice, number, reason.strip(), by.strip());
+        Accepted follows =
+                correction.followed(ruled, given, choice, new Correction.Ruled(number, reason.strip(), by.strip()));
         facts.addAll(follows.facts());
         facts.add(notice(event, event.after(facts, given), score, number));
         return new Accepted(facts, follows.notes());

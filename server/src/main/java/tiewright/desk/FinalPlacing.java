@@ -12,10 +12,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
+import tiewright.event.KnockoutFinal;
 import tiewright.event.Refusal;
 import tiewright.event.Saying;
-import tiewright.event.Side;
-import tiewright.event.SlotSource;
 import tiewright.event.Stage;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
@@ -106,7 +105,7 @@ public final class FinalPlacing {
 
     private Map<ClubId, List<Saying>> order() {
         finalTie().ifPresent(this::add);
-        knockout.stream().filter(this::isOfLosers).sorted(laterFirst()).forEach(this::add);
+        knockout.stream().filter(Tie::isOfLosers).sorted(laterFirst()).forEach(this::add);
         knockout.stream()
                 .map(Tie::round)
                 .distinct()
@@ -162,28 +161,8 @@ public final class FinalPlacing {
         return event.progress(tie).winner().flatMap(side -> tie.club(winner ? side : side.other()));
     }
 
-    /** The last tie that is not one of losers; of several the one that most ties lead to. */
     private Optional<Tie> finalTie() {
-        return knockout.stream()
-                .filter(tie -> !isOfLosers(tie))
-                .max(Comparator.comparingInt(Tie::round).thenComparingInt(this::leadingTo));
-    }
-
-    private int leadingTo(Tie tie) {
-        return sources(tie)
-                .filter(source -> source.kind() == SlotSource.Kind.WINNER)
-                .flatMap(source ->
-                        knockout.stream().filter(before -> before.id().code().equals(source.of())))
-                .mapToInt(before -> 1 + leadingTo(before))
-                .sum();
-    }
-
-    private boolean isOfLosers(Tie tie) {
-        return sources(tie).anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
-    }
-
-    private static Stream<SlotSource> sources(Tie tie) {
-        return Stream.of(Side.values()).flatMap(side -> tie.slot(side).from().stream());
+        return KnockoutFinal.of(knockout);
     }
 
     private static Comparator<Tie> laterFirst() {

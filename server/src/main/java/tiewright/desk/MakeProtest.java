@@ -36,15 +36,20 @@ public record MakeProtest(ClubId club, Optional<TieId> tie, String text, Optiona
         tie.filter(id -> event.tie(id).isEmpty())
                 .ifPresent(id -> asked.unless(
                         false, Refusal.of("desk.no-such-tie").with("tie", id).at("tie")));
-        boolean twice = event.disputes().openProtests().stream()
-                .anyMatch(protest -> protest.made().club().equals(club)
-                        && protest.made().tie().equals(tie)
-                        && protest.made().text().equals(text.strip()));
-        asked.unless(!twice, Refusal.of("desk.protest-twice").at("text"));
+
+        asked.unless(!isTwice(event), Refusal.of("desk.protest-twice").at("text"));
         int number = event.disputes().protests().size() + 1;
         return asked.isFine()
                 ? Accepted.of(new OfficialFact.ProtestMade(
                         number, club, tie, text.strip(), deposit.map(String::strip), by.strip()))
                 : asked.refused();
+    }
+
+    /** The same words about the same tie, and still open. */
+    private boolean isTwice(Event event) {
+        return event.disputes().openProtests().stream()
+                .anyMatch(protest -> protest.made().club().equals(club)
+                        && protest.made().tie().equals(tie)
+                        && protest.made().text().equals(text.strip()));
     }
 }

@@ -58,6 +58,11 @@ final class PlanFacts {
                 plan.by().strip()));
         moved.forEach(one -> times(one, facts));
         ruling.ifPresent(number -> cut(number, facts));
+        told(notice, facts);
+        return facts;
+    }
+
+    private void told(int notice, List<Fact> facts) {
         List<ClubId> told = plan.earlier(event);
         facts.add(new OfficialFact.NoticeStated(
                 notice,
@@ -68,7 +73,6 @@ final class PlanFacts {
                 Saying.typed(plan.reason().strip()),
                 concerned()));
         told.forEach(club -> facts.add(new OfficialFact.NoticeTold(notice, club, true)));
-        return facts;
     }
 
     /** Clubs of ties that begin otherwise or not at all, and all that still play where the conditions change. */

@@ -1,10 +1,7 @@
 package tiewright.desk;
 
-import java.time.Instant;
 import java.time.LocalTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -22,8 +19,6 @@ import tiewright.event.OrderOfPlay;
 import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
-import tiewright.event.Side;
-import tiewright.event.SlotSource;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 
@@ -49,9 +44,6 @@ public record PublishPlan(
         String by,
         Set<ClubId> told)
         implements Decision {
-    /** A plan is read, talked over and published in so many minutes (our reading); its first starts are past by then. */
-    private static final int READING_MINUTES = 15;
-
     /** The rubbers of one tie, at least one. */
     public record Placed(TieId tie, SortedMap<RubberNo, OrderOfPlay.Place> rubbers) {
         public Placed {
@@ -157,8 +149,8 @@ public record PublishPlan(
                 .text("by", by, Asked.SHORT)
                 .unless(!moved.isEmpty() || !cuts.isNone(), Refusal.of("desk.plan-unchanged"));
         placed.forEach(one -> asked.all(possible(event, one)));
-        moved.forEach(
-                one -> asked.all(movable(event, given, event.tie(one.tie()).orElseThrow(), one.start())));
+        moved.forEach(one -> asked.all(
+                new Moving(event, given.now()).whyNot(event.tie(one.tie()).orElseThrow(), one.start())));
         moved.forEach(one -> asked.all(earlier.untold(event.tie(one.tie()).orElseThrow(), one.start())));
         cuts.all().forEach(tie -> asked.all(cuttable(event, tie)));
         if (!asked.isFine()) {
@@ -185,66 +177,6 @@ public record PublishPlan(
                         .isEmpty())
                 .map(court -> Refusal.of("desk.plan-court-gone").with("court", court))
                 .toList();
-    }
-
-    private static List<Refusal> movable(Event event, Given given, Tie tie, LocalTime start) {
-        if (tie.isInPlay()) {
-            boolean stays = tie.start().isEmpty() || !start.isBefore(tie.start().get());
-            return stays
-                    ? List.of()
-                    : List.of(Refusal.of("desk.plan-moves-begun").with("tie", tie.id()));
-        }
-        List<Refusal> reasons = new ArrayList<>();
-        Optional<Instant> published = event.startsAt(tie);
-        Instant frozenUntil = given.now().plus(event.conditions().freezeMinutes(), ChronoUnit.MINUTES);
-        boolean moves = !tie.start().equals(Optional.of(start));
-        if (moves
-                && !(tie.start().isPresent() && start.isAfter(tie.start().get()) && isHeldUp(event, tie))
-                && published
-                        .filter(at -> !at.isBefore(given.now()) && at.isBefore(frozenUntil))
-                        .isPresent()) {
-            reasons.add(Refusal.of("desk.plan-moves-frozen")
-                    .with("tie", tie.id())
-                    .with("start", tie.start().get())
-                    .with("freeze", event.conditions().freezeMinutes()));
-        }
-        Optional<Instant> wanted = event.about()
-                .map(about -> about.date().atTime(start).atZone(about.zone()).toInstant());
-        if (moves
-                && wanted.filter(at -> at.isBefore(given.now().minus(READING_MINUTES, ChronoUnit.MINUTES)))
-                        .isPresent()) {
-            reasons.add(Refusal.of("desk.plan-in-the-past")
-                    .with("tie", tie.id())
-                    .with("start", start)
-                    .with("now", given.now()));
-        }
-        return reasons;
-    }
-
-    /** A tie that should begin before this one and is not over keeps a club of it: then even a start that is frozen cannot stand. */
-    private static boolean isHeldUp(Event event, Tie tie) {
-        return event.ties().values().stream()
-                .filter(other ->
-                        !other.id().equals(tie.id()) && !event.progress(other).finished())
-                .filter(other -> other.isInPlay() || startsBefore(/* one= */ other, /* other= */ tie))
-                .anyMatch(other -> feeds(other, tie)
-                        || Arrays.stream(Side.values())
-                                .flatMap(side -> tie.club(side).stream())
-                                .anyMatch(other::has));
-    }
-
-    private static boolean startsBefore(Tie one, Tie other) {
-        return one.start().isPresent()
-                && other.start().filter(one.start().get()::isBefore).isPresent();
-    }
-
-    private static boolean feeds(Tie other, Tie tie) {
-        return Arrays.stream(Side.values())
-                .filter(side -> tie.club(side).isEmpty())
-                .flatMap(side -> tie.slot(side).from().stream())
-                .anyMatch(from -> from.kind() == SlotSource.Kind.POOL_PLACE
-                        ? other.pool().filter(from.of()::equals).isPresent()
-                        : other.id().code().equals(from.of()));
     }
 
     private static List<Refusal> cuttable(Event event, TieId id) {

@@ -43,26 +43,9 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
             return Asked.noTie(tie);
         }
         Tie now = found.get();
-        boolean changes = changes(now.start(), start)
-                || changes(now.court(), court)
-                || now.start().isEmpty()
-                        && now.court().isEmpty()
-                        && event.order().hadTime(tie);
+        boolean changes = isChange(event, now);
         Earlier earlier = new Earlier(event, told);
-        Asked asked = Asked.byOfficial(given)
-                .unless(
-                        !(now.start().equals(start) && now.court().equals(court)),
-                        Refusal.of("desk.time-stands-already").with("tie", tie).at("start"))
-                .unless(
-                        !event.progress(now).finished(),
-                        Refusal.of("desk.tie-is-over-for-times")
-                                .with("tie", tie)
-                                .at("tie"));
-        court.filter(name -> !event.courts().containsKey(name))
-                .ifPresent(name -> asked.unless(
-                        false,
-                        Refusal.of("desk.no-such-court").with("court", name).at("court")));
-        start.ifPresent(at -> asked.all(earlier.untold(now, at)));
+        Asked asked = asked(event, given, now, earlier);
         if (changes) {
             asked.text("reason", reason, Asked.LONG);
         } else {
@@ -77,6 +60,33 @@ public record RetimeTie(TieId tie, Optional<LocalTime> start, Optional<String> c
             facts.addAll(notice(event, now, earlier));
         }
         return new Accepted(facts, List.of());
+    }
+
+    private Asked asked(Event event, Given given, Tie now, Earlier earlier) {
+        Asked asked = Asked.byOfficial(given)
+                .unless(
+                        !(now.start().equals(start) && now.court().equals(court)),
+                        Refusal.of("desk.time-stands-already").with("tie", tie).at("start"))
+                .unless(
+                        !event.progress(now).finished(),
+                        Refusal.of("desk.tie-is-over-for-times")
+                                .with("tie", tie)
+                                .at("tie"));
+        court.filter(name -> !event.courts().containsKey(name))
+                .ifPresent(name -> asked.unless(
+                        false,
+                        Refusal.of("desk.no-such-court").with("court", name).at("court")));
+        start.ifPresent(at -> asked.all(earlier.untold(now, at)));
+        return asked;
+    }
+
+    /** Something else than what was published for the tie. */
+    private boolean isChange(Event event, Tie now) {
+        return changes(now.start(), start)
+                || changes(now.court(), court)
+                || now.start().isEmpty()
+                        && now.court().isEmpty()
+                        && event.order().hadTime(tie);
     }
 
     /** A planned tie that only begins at another time keeps its courts, and its rubbers their distances. */

@@ -17,10 +17,10 @@ public record TakeBackCard(TieId tie, RubberNo rubber, String reason) implements
         if (found.isEmpty()) {
             return Asked.noTie(tie);
         }
-        Asked asked = Changing.asked(event, given, found.get(), rubber, reason);
+        Changing changing = new Changing(event, given, reason);
+        Asked asked = changing.asked(found.get(), rubber);
         return asked.isFine()
-                ? Changing.outcome(
-                        event, given, asked, reason, List.of(new PlayFact.CardTakenBack(tie, rubber, reason.strip())))
+                ? changing.outcome(asked, List.of(new PlayFact.CardTakenBack(tie, rubber, reason.strip())))
                 : asked.refused();
     }
 }

@@ -25,7 +25,18 @@ import tiewright.sheet.GivenBack;
 public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, String by) implements Decision {
     @Override
     public Outcome decide(Event event, Given given) {
-        Asked asked = Asked.byOfficial(given)
+        Asked asked = asked(event, given);
+        signedPool(event)
+                .filter(pool -> treatment == Withdrawal.ANNUL)
+                .ifPresent(pool -> asked.all(List.of(Refusal.of("desk.annul-after-signing")
+                        .with("pool", pool)
+                        .with("club", club)
+                        .at("treatment"))));
+        return asked.isFine() ? accepted(event, given) : asked.refused();
+    }
+
+    private Asked asked(Event event, Given given) {
+        return Asked.byOfficial(given)
                 .text("reason", reason, Asked.LONG)
                 .text("by", by, Asked.SHORT)
                 .unless(
@@ -42,15 +53,6 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
                 .unless(
                         !hasWon(event),
                         Refusal.of("desk.club-has-won").with("club", club).at("club"));
-        signedPool(event)
-                .filter(pool -> treatment == Withdrawal.ANNUL)
-                .ifPresent(pool -> asked.unless(
-                        false,
-                        Refusal.of("desk.annul-after-signing")
-                                .with("pool", pool)
-                                .with("club", club)
-                                .at("treatment")));
-        return asked.isFine() ? accepted(event, given) : asked.refused();
     }
 
     private Outcome accepted(Event event, Given given) {

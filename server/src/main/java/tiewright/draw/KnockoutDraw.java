@@ -3,6 +3,7 @@ package tiewright.draw;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import tiewright.conditions.Seeding;
 import tiewright.event.SlotSource;
 
@@ -72,17 +73,27 @@ public final class KnockoutDraw {
                 faults.add(DrawFault.of(DrawFault.Code.POOL_TWICE, pool));
             }
         }
-        if (shape.pools().isEmpty()) {
-            faults.add(DrawFault.of(DrawFault.Code.NO_POOL, 0, 1));
-        } else if (shape.fromEach() < 1) {
-            faults.add(DrawFault.of(DrawFault.Code.NO_QUALIFIER, shape.fromEach(), 1));
-        } else if (shape.fromEach() > MOST_FROM_A_POOL) {
-            faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_FROM_A_POOL, shape.fromEach(), MOST_FROM_A_POOL));
-        } else if (shape.qualifiers() < 2) {
-            faults.add(DrawFault.of(DrawFault.Code.TOO_FEW_QUALIFIERS, shape.qualifiers(), 2));
-        } else if (shape.qualifiers() > MOST_QUALIFIERS) {
-            faults.add(DrawFault.of(DrawFault.Code.TOO_MANY_QUALIFIERS, shape.qualifiers(), MOST_QUALIFIERS));
-        }
+        number(shape).ifPresent(faults::add);
         return faults;
+    }
+
+    /** What is wrong with how many go on. */
+    private static Optional<DrawFault> number(Shape shape) {
+        if (shape.pools().isEmpty()) {
+            return Optional.of(DrawFault.of(DrawFault.Code.NO_POOL, 0, 1));
+        }
+        if (shape.fromEach() < 1) {
+            return Optional.of(DrawFault.of(DrawFault.Code.NO_QUALIFIER, shape.fromEach(), 1));
+        }
+        if (shape.fromEach() > MOST_FROM_A_POOL) {
+            return Optional.of(DrawFault.of(DrawFault.Code.TOO_MANY_FROM_A_POOL, shape.fromEach(), MOST_FROM_A_POOL));
+        }
+        if (shape.qualifiers() < 2) {
+            return Optional.of(DrawFault.of(DrawFault.Code.TOO_FEW_QUALIFIERS, shape.qualifiers(), 2));
+        }
+        if (shape.qualifiers() > MOST_QUALIFIERS) {
+            return Optional.of(DrawFault.of(DrawFault.Code.TOO_MANY_QUALIFIERS, shape.qualifiers(), MOST_QUALIFIERS));
+        }
+        return Optional.empty();
     }
 }

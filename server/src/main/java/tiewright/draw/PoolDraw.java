@@ -103,14 +103,7 @@ public final class PoolDraw {
 
     /** Towns with clubs to draw first, the biggest first; then the clubs that are alone in their town; each by code. */
     private void drawTheRest(PublicLot lot) {
-        Map<String, List<ClubId>> towns = new TreeMap<>();
-        townsThatMatter()
-                .forEach((club, town) ->
-                        towns.computeIfAbsent(town, t -> new ArrayList<>()).add(club));
-        List<List<ClubId>> groups = towns.values().stream()
-                .map(t -> t.stream().sorted().toList())
-                .sorted(Comparator.<List<ClubId>>comparingInt(t -> -t.size()).thenComparing(t -> t.get(0)))
-                .toList();
+        List<List<ClubId>> groups = groups();
         Map<ClubId, SpreadState.Member> members = new LinkedHashMap<>();
         for (int g = 0; g < groups.size(); g++) {
             SpreadState.Member member = new SpreadState.Member(g, 0);
@@ -127,6 +120,18 @@ public final class PoolDraw {
                 state = state.put(next.getValue(), pool);
             }
         }
+    }
+
+    /** Clubs of one town that should not meet early, the largest group first. */
+    private List<List<ClubId>> groups() {
+        Map<String, List<ClubId>> towns = new TreeMap<>();
+        townsThatMatter()
+                .forEach((club, town) ->
+                        towns.computeIfAbsent(town, t -> new ArrayList<>()).add(club));
+        return towns.values().stream()
+                .map(t -> t.stream().sorted().toList())
+                .sorted(Comparator.<List<ClubId>>comparingInt(t -> -t.size()).thenComparing(t -> t.get(0)))
+                .toList();
     }
 
     private SpreadState withSeedsPlaced(Map<ClubId, SpreadState.Member> members, int groups) {

@@ -44,13 +44,7 @@ final class PoolNumbers {
                 meet[p.away() - 1][p.home() - 1] = r + 1;
             }
         }
-        Map<String, List<ClubId>> byTown = new TreeMap<>();
-        clubs.stream()
-                .filter(towns::containsKey)
-                .forEach(c -> byTown.computeIfAbsent(towns.get(c), t -> new ArrayList<>())
-                        .add(c));
-        byTown.values().removeIf(shared -> shared.size() < 2);
-        List<List<ClubId>> shared = List.copyOf(byTown.values());
+        List<List<ClubId>> shared = shared(clubs, towns);
         this.townSizes = shared.stream().mapToInt(List::size).toArray();
         this.townOf = clubs.stream()
                 .mapToInt(c -> IntStream.range(0, shared.size())
@@ -58,6 +52,17 @@ final class PoolNumbers {
                         .findFirst()
                         .orElse(-1))
                 .toArray();
+    }
+
+    /** Clubs of one town, where a town has more than one. */
+    private static List<List<ClubId>> shared(List<ClubId> clubs, Map<ClubId, String> towns) {
+        Map<String, List<ClubId>> byTown = new TreeMap<>();
+        clubs.stream()
+                .filter(towns::containsKey)
+                .forEach(c -> byTown.computeIfAbsent(towns.get(c), t -> new ArrayList<>())
+                        .add(c));
+        byTown.values().removeIf(shared -> shared.size() < 2);
+        return List.copyOf(byTown.values());
     }
 
     /** The clubs by number; each step is added to {@code steps}. */

@@ -28,30 +28,38 @@ final class SpreadColours {
         for (int round = 0; round < 2; round++) {
             int[] groupsBefore = groups.clone();
             for (int g : active) {
-                int[] seen = new int[bins.length];
-                int n = 0;
-                for (int b = 0; b < bins.length; b++) {
-                    if (in[g][b] > 0) {
-                        seen[n++] = 31 * bins[b] + in[g][b];
-                    }
-                }
-                groups[g] = mixed(groups[g], seen, n);
+                colourGroup(g);
             }
             for (int b = 0; b < bins.length; b++) {
-                int[] seen = new int[active.length];
-                int n = 0;
-                for (int g : active) {
-                    if (in[g][b] > 0) {
-                        seen[n++] = 31 * groupsBefore[g] + in[g][b];
-                    }
-                }
-                bins[b] = mixed(bins[b], seen, n);
+                colourBin(b, active, groupsBefore);
             }
         }
         return Arrays.stream(active)
                 .boxed()
                 .sorted((a, b) -> Integer.compare(groups[a], groups[b]))
                 .toList();
+    }
+
+    private void colourGroup(int g) {
+        int[] seen = new int[bins.length];
+        int n = 0;
+        for (int b = 0; b < bins.length; b++) {
+            if (in[g][b] > 0) {
+                seen[n++] = 31 * bins[b] + in[g][b];
+            }
+        }
+        groups[g] = mixed(groups[g], seen, n);
+    }
+
+    private void colourBin(int b, int[] active, int[] groupsBefore) {
+        int[] seen = new int[active.length];
+        int n = 0;
+        for (int g : active) {
+            if (in[g][b] > 0) {
+                seen[n++] = 31 * groupsBefore[g] + in[g][b];
+            }
+        }
+        bins[b] = mixed(bins[b], seen, n);
     }
 
     /** The first n of the neighbours, in whatever order. */

@@ -2,7 +2,6 @@ package tiewright.draw;
 
 import java.math.BigInteger;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -177,7 +176,7 @@ final class SpreadState {
         return sum;
     }
 
-    private int membersLeft(int group) {
+    int membersLeft(int group) {
         int sum = 0;
         for (int k = 0; k < kinds.size(); k++) {
             sum += kinds.get(k).bye() || kinds.get(k).free() ? 0 : left[group][k];
@@ -194,57 +193,39 @@ final class SpreadState {
 
     /** How a bin looks to those who are left: equal looks allow equally many ways. */
     String look(int bin) {
-        StringBuilder look = new StringBuilder(look(bins[bin]));
-        for (int g = 0; g < in.length; g++) {
-            if (membersLeft(g) > 0) {
-                look.append((char) ('0' + in[g][bin]));
-            }
-        }
-        return look.toString();
-    }
-
-    private static String look(Bin bin) {
-        return "" + (char) ('0' + bin.room()) + bin.half() + (char) ('1' + bin.tag()) + (bin.reserved() ? 'r' : '-');
+        return new SpreadLooks(this).ofBin(bin);
     }
 
     /** The same for states that differ only in the names of bins and groups; never the same for states that differ otherwise. */
     String key() {
-        List<Integer> groups = new SpreadColours(bins(), in, b -> look(bins[b]), this::rest)
-                .sorted(IntStream.range(0, in.length)
-                        .filter(g -> membersLeft(g) > 0)
-                        .toArray());
-        String[] columns = new String[bins.length];
-        for (int b = 0; b < bins.length; b++) {
-            StringBuilder column = new StringBuilder(look(bins[b]));
-            for (int g : groups) {
-                column.append((char) ('0' + in[g][b]));
-            }
-            columns[b] = column.toString();
-        }
-        Arrays.sort(columns, Collections.reverseOrder());
-        StringBuilder key = new StringBuilder().append(meetings).append('/').append(halves);
-        for (int g : groups) {
-            key.append('|').append(rest(g));
-        }
-        key.append('+').append(byesAndFreeLeft());
-        return key.append('#').append(String.join("|", columns)).toString();
+        return new SpreadLooks(this).key();
     }
 
-    private String rest(int group) {
-        StringBuilder rest = new StringBuilder();
-        boolean halfMatters = false;
-        for (int k = 0; k < kinds.size(); k++) {
-            rest.append((char) ('0' + left[group][k]));
-            halfMatters |= kinds.get(k).avoidsFirst() && left[group][k] > 0;
-        }
-        return halfMatters ? rest.append('/').append(halfOfFirst[group]).toString() : rest.toString();
+    int groups() {
+        return in.length;
     }
 
-    private String byesAndFreeLeft() {
-        return IntStream.range(0, kinds.size())
-                .filter(k -> kinds.get(k).bye() || kinds.get(k).free())
-                .mapToObj(k -> "" + Arrays.stream(left).mapToInt(l -> l[k]).sum())
-                .toList()
-                .toString();
+    /** How many members of a group are in each bin, by group and bin; not to be changed. */
+    int[][] in() {
+        return in;
+    }
+
+    List<Kind> kinds() {
+        return kinds;
+    }
+
+    /** How many of a kind a group has left. */
+    int left(int group, int kind) {
+        return left[group][kind];
+    }
+
+    /** The half in which the first of a group stands, or -1. */
+    int halfOfFirst(int group) {
+        return halfOfFirst[group];
+    }
+
+    /** What the rest may still cost, in words for a key. */
+    String budget() {
+        return meetings + "/" + halves;
     }
 }

@@ -2,7 +2,6 @@ package tiewright.event;
 
 import java.time.Instant;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,9 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * What was published of the order of play, and what changed in it: nothing that was ever published is lost.
@@ -157,42 +154,6 @@ public record OrderOfPlay(
         return rubbers.getOrDefault(tie, Collections.emptySortedMap());
     }
 
-    OrderOfPlay published(DrawFact.PlanPublished fact, Instant at) {
-        Plan plan = new Plan(
-                fact.version(),
-                fact.notice(),
-                fact.slotMinutes(),
-                fact.seed(),
-                fact.reason(),
-                fact.by(),
-                at,
-                changes.size());
-        return new OrderOfPlay(more(plans, plan), rubbers, changes, others, told);
-    }
-
-    OrderOfPlay timed(Tie tie, Saying between, DrawFact.TieTimed fact, Instant at) {
-        Times after = new Times(fact.start(), fact.court().stream().toList());
-        return changed(tie, change(tie, between, after, at));
-    }
-
-    OrderOfPlay calledOff(Tie tie, Saying between, Instant at) {
-        return changed(tie, change(tie, between, Times.NONE, at).off());
-    }
-
-    private Change change(Tie tie, Saying between, Times after, Instant at) {
-        List<ClubId> clubs = Stream.of(tie.home().club(), tie.away().club())
-                .flatMap(Optional::stream)
-                .toList();
-        Times before = new Times(tie.start(), courts(tie));
-        return new Change(tie.id(), between, clubs, before, after, OptionalInt.empty(), false, at);
-    }
-
-    private OrderOfPlay changed(Tie tie, Change change) {
-        Map<TieId, SortedMap<RubberNo, Place>> rest = new LinkedHashMap<>(rubbers);
-        rest.remove(tie.id());
-        return new OrderOfPlay(plans, rest, more(changes, change), others, told);
-    }
-
     /** The courts that the tie stands on: those of its rubbers where they are planned, else its own. */
     public List<String> courts(Tie tie) {
         SortedMap<RubberNo, Place> places = rubbers(tie.id());
@@ -207,79 +168,7 @@ public record OrderOfPlay(
                 .toList();
     }
 
-    private static List<String> courts(SortedMap<RubberNo, Place> places) {
+    static List<String> courts(SortedMap<RubberNo, Place> places) {
         return places.values().stream().map(Place::court).distinct().toList();
-    }
-
-    OrderOfPlay placed(DrawFact.RubberTimed fact) {
-        Map<TieId, SortedMap<RubberNo, Place>> all = new LinkedHashMap<>(rubbers);
-        SortedMap<RubberNo, Place> places = new TreeMap<>(rubbers(fact.tie()));
-        places.put(fact.rubber(), new Place(fact.start(), fact.court(), fact.umpires()));
-        all.put(fact.tie(), Collections.unmodifiableSortedMap(places));
-        List<Change> now = new ArrayList<>(changes);
-        int last = now.size() - 1;
-        if (last >= 0
-                && now.get(last).tie().equals(fact.tie())
-                && now.get(last).notice().isEmpty()) {
-            now.set(last, now.get(last).onto(courts(places)));
-        }
-        return new OrderOfPlay(plans, all, now, others, told);
-    }
-
-    /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
-    OrderOfPlay noticed(OfficialFact.NoticeStated notice) {
-        Optional<Plan> its = plan().filter(plan -> plan.notice() == notice.number());
-        return its.map(plan -> byPlan(plan, notice.number()))
-                .orElseGet(() ->
-                        notice.tie().map(tie -> byTie(tie, notice.number())).orElse(this))
-                .concerning(notice);
-    }
-
-    private OrderOfPlay concerning(OfficialFact.NoticeStated notice) {
-        if (notice.clubs().isEmpty()) {
-            return this;
-        }
-        Map<Integer, List<ClubId>> all = new LinkedHashMap<>(others);
-        all.put(notice.number(), notice.clubs());
-        return new OrderOfPlay(plans, rubbers, changes, all, told);
-    }
-
-    private OrderOfPlay byPlan(Plan plan, int number) {
-        List<Change> linked = new ArrayList<>(changes.subList(0, plan.changesBefore()));
-        changes.subList(plan.changesBefore(), changes.size()).stream()
-                .filter(Change::isOne)
-                .map(change -> change.under(number))
-                .forEach(linked::add);
-        return new OrderOfPlay(plans, rubbers, linked, others, told);
-    }
-
-    private OrderOfPlay byTie(TieId tie, int number) {
-        int last = changes.size() - 1;
-        if (last < 0
-                || changes.get(last).notice().isPresent()
-                || !changes.get(last).tie().equals(tie)) {
-            return this;
-        }
-        List<Change> linked = new ArrayList<>(changes);
-        linked.set(last, changes.get(last).under(number));
-        return new OrderOfPlay(plans, rubbers, linked, others, told);
-    }
-
-    OrderOfPlay told(OfficialFact.NoticeTold fact) {
-        Map<Integer, Set<ClubId>> all = new LinkedHashMap<>(told);
-        Set<ClubId> clubs = new java.util.LinkedHashSet<>(told(fact.notice()));
-        if (fact.told()) {
-            clubs.add(fact.club());
-        } else {
-            clubs.remove(fact.club());
-        }
-        all.put(fact.notice(), Collections.unmodifiableSet(clubs));
-        return new OrderOfPlay(plans, rubbers, changes, others, all);
-    }
-
-    private static <T> List<T> more(List<T> list, T one) {
-        List<T> all = new ArrayList<>(list);
-        all.add(one);
-        return all;
     }
 }

@@ -49,22 +49,23 @@ final class ProgrammeFold {
 
     /** @param clubs as they are entered, to say who meets */
     void timed(DrawFact.TieTimed fact, Map<ClubId, Club> clubs, Instant at) {
-        tie(fact.tie()).ifPresent(tie -> order = order.timed(tie, AsItStands.between(tie, clubs), fact, at));
+        tie(fact.tie())
+                .ifPresent(tie -> order = new OrderFold(order).timed(tie, AsItStands.between(tie, clubs), fact, at));
         change(fact.tie(), tie -> tie.timed(fact.start(), fact.court()));
     }
 
     void published(DrawFact.PlanPublished fact, Instant at) {
-        order = order.published(fact, at);
+        order = new OrderFold(order).published(fact, at);
     }
 
     void placed(DrawFact.RubberTimed fact) {
-        order = order.placed(fact);
+        order = new OrderFold(order).placed(fact);
     }
 
     /** @param clubs as they are entered, to say who was to meet */
     void calledOff(DrawFact.TieCalledOff fact, Map<ClubId, Club> clubs, Instant at) {
         Optional.ofNullable(ties.toWrite().remove(fact.tie()))
-                .ifPresent(tie -> order = order.calledOff(tie, AsItStands.called(tie, clubs), at));
+                .ifPresent(tie -> order = new OrderFold(order).calledOff(tie, AsItStands.called(tie, clubs), at));
     }
 
     void filled(DrawFact.SlotFilled fact) {
@@ -113,11 +114,11 @@ final class ProgrammeFold {
     }
 
     void noticed(OfficialFact.NoticeStated fact) {
-        order = order.noticed(fact);
+        order = new OrderFold(order).noticed(fact);
     }
 
     void told(OfficialFact.NoticeTold fact) {
-        order = order.told(fact);
+        order = new OrderFold(order).told(fact);
     }
 
     private void happens(TieId id, UnaryOperator<Course> change) {

@@ -96,6 +96,16 @@ public record Tie(
         return away.club().filter(club::equals).isPresent() ? Optional.of(Side.AWAY) : Optional.empty();
     }
 
+    /** Where its clubs come from, as far as they come from other ties or from pools. */
+    public Stream<SlotSource> sources() {
+        return Stream.of(home, away).flatMap(slot -> slot.from().stream());
+    }
+
+    /** One that a loser of another tie plays: for third place, say. */
+    public boolean isOfLosers() {
+        return sources().anyMatch(source -> source.kind() == SlotSource.Kind.LOSER);
+    }
+
     /** Both clubs are known. */
     public boolean isReady() {
         return home.club().isPresent() && away.club().isPresent();

@@ -66,11 +66,7 @@ public final class Replay {
             states.add(now());
             return;
         }
-        Set<GameState> fitting = note.server().isEmpty()
-                ? open
-                : open.stream()
-                        .filter(state -> note.server().get().equals(new Situation(start, state).server()))
-                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<GameState> fitting = fitting(open, note);
         if (fitting.isEmpty()) {
             fault(Impossible.Kind.OTHER_SERVER, note);
         }
@@ -82,6 +78,15 @@ public final class Replay {
         states.add(before.stream()
                 .flatMap(state -> after(state, note))
                 .collect(Collectors.toCollection(LinkedHashSet::new)));
+    }
+
+    /** The states of those open in which the noted server serves; all where none was noted. */
+    private Set<GameState> fitting(Set<GameState> open, RallyNote note) {
+        return note.server().isEmpty()
+                ? open
+                : open.stream()
+                        .filter(state -> note.server().get().equals(new Situation(start, state).server()))
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private Set<GameState> open() {

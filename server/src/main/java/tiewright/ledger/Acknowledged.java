@@ -25,9 +25,6 @@ final class Acknowledged {
     static final String FILE = "acknowledged.txt";
     private static final Logger LOG = LoggerFactory.getLogger(Acknowledged.class);
 
-    /** Of one length, so that it is written over in one go. The first number says which columns were added up, for a later version may have more. */
-    private static final String FORM = "%s %020d %020d %s%n";
-
     private static final Pattern READ = Pattern.compile("([0-9a-f]+) ([0-9]{20}) ([0-9]{20}) ([0-9a-f]{64})\\R");
     private static final String COLUMNS = Integer.toHexString(Migrations.here().hashCode());
 
@@ -102,7 +99,15 @@ final class Acknowledged {
                 DataFolder.ownerOnly(file);
             }
             String line =
-                    String.format(Locale.ROOT, FORM, mark.columns, mark.version, mark.sum.facts(), mark.sum.hex());
+                    // of one length, so that it is written over in one go; the columns come first, for a later version
+                    // may have more
+                    String.format(
+                            Locale.ROOT,
+                            "%s %020d %020d %s%n",
+                            mark.columns,
+                            mark.version,
+                            mark.sum.facts(),
+                            mark.sum.hex());
             channel.write(ByteBuffer.wrap(line.getBytes(StandardCharsets.US_ASCII)), 0);
             channel.truncate(line.length());
             if (forced) {

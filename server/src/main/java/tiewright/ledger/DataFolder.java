@@ -103,24 +103,9 @@ final class DataFolder implements AutoCloseable {
         }
     }
 
-    /** Notes on the disk that this request deletes: whoever opens the folder next finishes what was cut off. */
-    void beginErasing(String request) throws IOException {
-        Path mark = path.resolve(ERASING);
-        Files.writeString(mark, request);
-        ownerOnly(mark);
-        try (FileChannel channel = FileChannel.open(mark, StandardOpenOption.WRITE)) {
-            channel.force(true);
-        }
-    }
-
-    /** The request whose deleting was begun and not finished. */
-    Optional<String> erasing() throws IOException {
-        Path mark = path.resolve(ERASING);
-        return Files.exists(mark) ? Optional.of(Files.readString(mark)) : Optional.empty();
-    }
-
-    void erasingIsDone() throws IOException {
-        Files.deleteIfExists(path.resolve(ERASING));
+    /** What of a deletion that was begun may not be finished. */
+    ErasingMark erasing() {
+        return new ErasingMark(path.resolve(ERASING));
     }
 
     Path database() {

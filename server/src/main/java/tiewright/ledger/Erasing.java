@@ -38,7 +38,7 @@ final class Erasing {
      */
     static void finish(Store store) {
         try {
-            Optional<String> request = store.folder().erasing();
+            Optional<String> request = store.folder().erasing().request();
             if (request.isEmpty()) {
                 return;
             }
@@ -47,7 +47,7 @@ final class Erasing {
             if (everything || request.get().isEmpty()) {
                 store.whileClosed(() -> leave(store.folder(), everything));
             }
-            store.folder().erasingIsDone();
+            store.folder().erasing().done();
         } catch (IOException failure) {
             LOG.error(
                     "What was deleted could not yet be taken out of the files in {}: {}. Look whether the disk is full, then start Tiewright again.",
@@ -67,7 +67,7 @@ final class Erasing {
 
     private static void begin(Store store, String request) {
         try {
-            store.folder().beginErasing(request);
+            store.folder().erasing().begin(request);
         } catch (IOException failure) {
             throw new LedgerException(
                     "Nothing was deleted: the folder " + store.folder().path() + " cannot be written: "

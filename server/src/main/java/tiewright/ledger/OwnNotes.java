@@ -55,10 +55,7 @@ final class OwnNotes {
         Set<PlayerId> squad = event.squad(club).stream().map(Player::id).collect(Collectors.toSet());
         return club(event, note).filter(club::equals).isPresent()
                 && switch (note.kind()) {
-                    case TIE_WISH ->
-                        Stream.of(((PrivateNote.TieWish) note).mustPlay(), ((PrivateNote.TieWish) note).mustRest())
-                                .flatMap(List::stream)
-                                .allMatch(squad::contains);
+                    case TIE_WISH -> squad.containsAll(players((PrivateNote.TieWish) note));
                     case PLAYER_WISHED -> squad.contains(((PrivateNote.PlayerWished) note).player());
                     case PLAYER_FORGOTTEN -> squad.contains(((PrivateNote.PlayerForgotten) note).player());
                     case FORECAST ->
@@ -76,6 +73,10 @@ final class OwnNotes {
                             GAME_TAKEN_BACK -> true;
                     case PERSON_NAMED, EVERYTHING_ERASED, SHEET_KEPT, SHEET_DROPPED, PAST_GAME -> false;
                 };
+    }
+
+    private static List<PlayerId> players(PrivateNote.TieWish wish) {
+        return Stream.of(wish.mustPlay(), wish.mustRest()).flatMap(List::stream).toList();
     }
 
     /** Those who are no longer in the squad they were in. */

@@ -92,6 +92,14 @@ final class Cells {
         return needed(row, column).filter(text -> isCode(row, column, text));
     }
 
+    /** The code of a club that this file brings in. */
+    Optional<String> clubCode(CsvTable.Row row, String column) {
+        Optional<String> code = code(row, column);
+        code.filter(text -> !ClubId.isFit(text))
+                .ifPresent(text -> fault(row, column, "files.no-club-code", "value", text));
+        return code;
+    }
+
     Optional<String> codeIfAny(CsvTable.Row row, String column) {
         return row.cell(column).filter(text -> isCode(row, column, text));
     }

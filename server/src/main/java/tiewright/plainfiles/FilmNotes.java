@@ -80,6 +80,10 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
 
     /** A game as its files would have it. */
     public static Game written(FilmGame film) {
+        return new Game(about(film), rallies(film), film);
+    }
+
+    private static String about(FilmGame film) {
         Start start = film.start();
         CsvText about = new CsvText(PlainFile.GAMES);
         about.row(
@@ -94,6 +98,10 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
                 start.left2(),
                 film.card().map(Score::home),
                 film.card().map(Score::away));
+        return about.toString();
+    }
+
+    private static String rallies(FilmGame film) {
         CsvText rallies = new CsvText(PlainFile.RALLIES);
         for (RallyNote rally : film.rallies()) {
             Detail detail = rally.detail();
@@ -115,7 +123,7 @@ public record FilmNotes(List<Game> games, List<FolderFault> faults) {
                     detail.mark(),
                     detail.filmTime());
         }
-        return new Game(about.toString(), rallies.toString(), film);
+        return rallies.toString();
     }
 
     /** Reads again what was kept; somebody who has left the event since is still who played. */

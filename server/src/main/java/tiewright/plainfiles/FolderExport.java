@@ -44,12 +44,16 @@ public final class FolderExport {
         unlessEmpty(files, PlainFile.RESULTS, play.results());
         unlessEmpty(files, PlainFile.WITHDRAWALS, play.withdrawals());
         unlessEmpty(files, PlainFile.LOTS, play.lots());
+        notes(files, own, past);
+        return files;
+    }
+
+    private static void notes(Map<String, String> files, OwnNotes own, List<PrivateNote.PastGame> past) {
         List<CsvText> film = FilmNotes.files(own.films());
         unlessEmpty(files, PlainFile.GAMES, film.get(0));
         unlessEmpty(files, PlainFile.RALLIES, film.get(1));
         unlessEmpty(files, PlainFile.PAST_RESULTS, PastNotes.text(PlainFile.PAST_RESULTS, past));
         unlessEmpty(files, PlainFile.OWN_PAST_RESULTS, PastNotes.text(PlainFile.OWN_PAST_RESULTS, own.games()));
-        return files;
     }
 
     /** Writes the files into a folder, which is made if it is not there; files of these names are replaced. */

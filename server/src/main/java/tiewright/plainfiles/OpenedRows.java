@@ -116,17 +116,19 @@ final class OpenedRows {
         sheets.forEach((side, opened) -> opened.receipt()
                 .ifPresent(receipt -> reading.facts()
                         .add(new ExchangeFact.SheetSealed(exchange, club(exchange, side), receipt, false))));
-        reading.facts()
-                .add(new ExchangeFact.SheetsOpened(
-                        exchange,
-                        Objects.requireNonNull(named.get(Side.HOME)),
-                        Optional.ofNullable(sheets.get(Side.HOME)).flatMap(SheetRows.Opened::secret),
-                        Objects.requireNonNull(named.get(Side.AWAY)),
-                        Optional.ofNullable(sheets.get(Side.AWAY)).flatMap(SheetRows.Opened::secret),
-                        sheets.values().stream()
-                                .flatMap(opened -> opened.at().stream())
-                                .findFirst()));
+        reading.facts().add(opened(exchange, sheets, named));
         rubbers.forEach((rubber, who) -> replaced(exchange, rubber, who, named));
+    }
+
+    private static ExchangeFact.SheetsOpened opened(
+            ExchangeId exchange, Map<Side, SheetRows.Opened> sheets, Map<Side, Sheet> named) {
+        return new ExchangeFact.SheetsOpened(
+                exchange,
+                Objects.requireNonNull(named.get(Side.HOME)),
+                Optional.ofNullable(sheets.get(Side.HOME)).flatMap(SheetRows.Opened::secret),
+                Objects.requireNonNull(named.get(Side.AWAY)),
+                Optional.ofNullable(sheets.get(Side.AWAY)).flatMap(SheetRows.Opened::secret),
+                sheets.values().stream().flatMap(opened -> opened.at().stream()).findFirst());
     }
 
     private static Optional<Sheet> fromRubbers(SortedMap<RubberNo, Played> rubbers, Side side) {

@@ -108,23 +108,26 @@ final class PlayExport {
         }
         CsvText text = new CsvText(header);
         for (Tie tie : event.ties().values()) {
-            for (RubberScore score : event.progress(tie).rubbers()) {
-                List<Score> games = score.games().isEmpty() ? List.of(Score.of(0, 0)) : score.games();
-                for (int i = 0; i < games.size(); i++) {
-                    List<Object> cells = new ArrayList<>(List.of(
-                            tie.id(),
-                            score.rubber(),
-                            games.get(i).home(),
-                            games.get(i).away(),
-                            score.how().code()));
-                    if (several) {
-                        cells.add(i + 1);
-                    }
-                    text.row(cells.toArray());
-                }
-            }
+            event.progress(tie).rubbers().forEach(score -> games(text, tie, score, several));
         }
         return text;
+    }
+
+    /** @param numbered whether each game says which of several it is */
+    private static void games(CsvText text, Tie tie, RubberScore score, boolean numbered) {
+        List<Score> games = score.games().isEmpty() ? List.of(Score.of(0, 0)) : score.games();
+        for (int i = 0; i < games.size(); i++) {
+            List<Object> cells = new ArrayList<>(List.of(
+                    tie.id(),
+                    score.rubber(),
+                    games.get(i).home(),
+                    games.get(i).away(),
+                    score.how().code()));
+            if (numbered) {
+                cells.add(i + 1);
+            }
+            text.row(cells.toArray());
+        }
     }
 
     CsvText withdrawals() {

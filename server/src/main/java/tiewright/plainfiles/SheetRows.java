@@ -81,16 +81,21 @@ final class SheetRows {
             return;
         }
         ExchangeId exchange = rubber.get().isDecider() ? ExchangeId.decider(tie.get()) : ExchangeId.sheets(tie.get());
-        List<Line> sheet = lines.computeIfAbsent(new Key(exchange, club.get()), any -> new ArrayList<>());
-        if (sheet.stream().anyMatch(line -> line.rubber().equals(rubber.get()))) {
-            cells.fault(row, "rubber", "files.rubber-of-sheet-twice", "rubber", rubber.get());
-        } else {
-            sheet.add(new Line(row, rubber.get(), pair.get(), at));
-        }
+        add(
+                new Line(row, rubber.get(), pair.get(), at),
+                lines.computeIfAbsent(new Key(exchange, club.get()), any -> new ArrayList<>()));
     }
 
     private static List<Optional<String>> sheet(CsvTable.Row row) {
         return List.of(row.cell("tie"), row.cell("club"));
+    }
+
+    private void add(Line line, List<Line> sheet) {
+        if (sheet.stream().anyMatch(other -> other.rubber().equals(line.rubber()))) {
+            cells.fault(line.row(), "rubber", "files.rubber-of-sheet-twice", "rubber", line.rubber());
+        } else {
+            sheet.add(line);
+        }
     }
 
     private Optional<Opened> opened(Key key, List<Line> lines) {

@@ -22,11 +22,17 @@ final class SquadExport {
     private final Event event;
     private final Directory directory;
     private final OwnNotes own;
+    private final Map<PlayerId, PrivateNote.FormJudged> forms = new HashMap<>();
+    private final Map<PlayerId, Integer> promised = new HashMap<>();
 
     SquadExport(Event event, Directory directory, OwnNotes own) {
         this.event = event;
         this.directory = directory;
         this.own = own;
+        own.forms().forEach(form -> forms.put(form.player(), form));
+        own.promises().stream()
+                .filter(promise -> promise.rubbers() > 0)
+                .forEach(promise -> promised.put(promise.player(), promise.rubbers()));
     }
 
     CsvText clubs() {
@@ -36,40 +42,32 @@ final class SquadExport {
     }
 
     CsvText players() {
-        Map<PlayerId, PrivateNote.FormJudged> forms = new HashMap<>();
-        own.forms().forEach(form -> forms.put(form.player(), form));
-        Map<PlayerId, Integer> promised = new HashMap<>();
-        own.promises().stream()
-                .filter(promise -> promise.rubbers() > 0)
-                .forEach(promise -> promised.put(promise.player(), promise.rubbers()));
-        boolean judged = !forms.isEmpty();
         List<String> header = new ArrayList<>(PlainFile.PLAYERS.columns());
-        if (!judged) {
+        if (forms.isEmpty()) {
             header.removeAll(JUDGED);
         }
         if (promised.isEmpty()) {
             header.remove(PROMISED);
         }
         CsvText text = new CsvText(header);
-        for (Player player : event.players().values()) {
-            List<Object> cells =
-                    new ArrayList<>(List.of(player.id(), player.club(), directory.name(player.id()), player.rank()));
-            if (judged) {
-                Optional<PrivateNote.FormJudged> form = Optional.ofNullable(forms.get(player.id()));
-                cells.add(form.map(PrivateNote.FormJudged::form).orElse(OptionalDouble.empty()));
-                cells.add(form.map(PrivateNote.FormJudged::sd).orElse(OptionalDouble.empty()));
-            }
-            cells.add(directory
-                    .person(player.id())
-                    .map(Directory.Person::bornYear)
-                    .orElse(OptionalInt.empty()));
-            cells.addAll(List.of(player.from(), player.until(), present(player), player.deputy() ? "yes" : "no"));
-            if (!promised.isEmpty()) {
-                cells.add(Optional.ofNullable(promised.get(player.id())));
-            }
-            text.row(cells.toArray());
-        }
+        event.players().values().forEach(player -> text.row(cells(player).toArray()));
         return text;
+    }
+
+    private List<Object> cells(Player player) {
+        List<Object> cells =
+                new ArrayList<>(List.of(player.id(), player.club(), directory.name(player.id()), player.rank()));
+        if (!forms.isEmpty()) {
+            Optional<PrivateNote.FormJudged> form = Optional.ofNullable(forms.get(player.id()));
+            cells.add(form.map(PrivateNote.FormJudged::form).orElse(OptionalDouble.empty()));
+            cells.add(form.map(PrivateNote.FormJudged::sd).orElse(OptionalDouble.empty()));
+        }
+        cells.add(directory.person(player.id()).map(Directory.Person::bornYear).orElse(OptionalInt.empty()));
+        cells.addAll(List.of(player.from(), player.until(), present(player), player.deputy() ? "yes" : "no"));
+        if (!promised.isEmpty()) {
+            cells.add(Optional.ofNullable(promised.get(player.id())));
+        }
+        return cells;
     }
 
     private static String present(Player player) {

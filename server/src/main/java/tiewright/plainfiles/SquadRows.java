@@ -38,7 +38,7 @@ final class SquadRows {
     }
 
     private void club(CsvTable.Row row) {
-        Optional<String> code = cells.code(row, "club");
+        Optional<String> code = cells.clubCode(row, "club");
         Optional<String> name = cells.textNeeded(row, "name");
         Optional<String> town = cells.text(row, "town");
         OptionalInt seed = cells.whole(row, "seed", 1, 999);

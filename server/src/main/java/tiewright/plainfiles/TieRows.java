@@ -59,9 +59,7 @@ final class TieRows {
         Place away = place(row, "away");
         Optional<LocalTime> start = cells.time(row, "start");
         Optional<String> court = cells.text(row, "court");
-        if (row.cell("home").isPresent() && row.cell("home").equals(row.cell("away"))) {
-            cells.fault(row, "away", "files.plays-itself");
-        }
+        playsAnother(row);
         if (code.isEmpty()) {
             return;
         }
@@ -75,20 +73,33 @@ final class TieRows {
                 && home.slot().isPresent()
                 && away.slot().isPresent()) {
             TieId id = TieId.of(code.get());
-            reading.facts()
-                    .add(new DrawFact.TieArranged(
+            arranged(
+                    new DrawFact.TieArranged(
                             id,
                             stage.get(),
                             pool,
                             round.getAsInt(),
                             home.slot().get(),
-                            away.slot().get()));
-            fill(id, Side.HOME, home);
-            fill(id, Side.AWAY, away);
+                            away.slot().get()),
+                    home,
+                    away);
             if (start.isPresent() || court.isPresent()) {
                 reading.facts().add(new DrawFact.TieTimed(id, start, court));
             }
         }
+    }
+
+    /** Two different sides. */
+    private void playsAnother(CsvTable.Row row) {
+        if (row.cell("home").isPresent() && row.cell("home").equals(row.cell("away"))) {
+            cells.fault(row, "away", "files.plays-itself");
+        }
+    }
+
+    private void arranged(DrawFact.TieArranged tie, Place home, Place away) {
+        reading.facts().add(tie);
+        fill(tie.tie(), Side.HOME, home);
+        fill(tie.tie(), Side.AWAY, away);
     }
 
     private void remember(String tie, CsvTable.Row row, Place home, Place away) {

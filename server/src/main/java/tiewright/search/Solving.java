@@ -24,31 +24,44 @@ public final class Solving {
                 (DefaultSolver<S>) SolverFactory.<S>create(config).buildSolver();
         Runnable end =
                 solver::terminateEarly; // in vain before the search has begun: hence the look at each phase and step
-        solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<S>() {
-            @Override
-            public void phaseStarted(AbstractPhaseScope<S> phase) {
-                endIfPressed();
-            }
-
-            @Override
-            public void stepEnded(AbstractStepScope<S> step) {
-                stop.reached((int)
-                        Math.min(most, step.getPhaseScope().getSolverScope().getScoreCalculationCount()));
-                endIfPressed();
-            }
-
-            private void endIfPressed() {
-                if (stop.isPressed()) {
-                    solver.terminateEarly();
-                }
-            }
-        });
+        solver.addPhaseLifecycleListener(new Watching<>(solver, stop, most));
         solver.addEventListener(found -> better.accept(found.getNewBestScore()));
         stop.onPress(end);
         try {
             return solver.solve(start);
         } finally {
             stop.forget(end);
+        }
+    }
+
+    /** Tells the stop how far the search is, and ends it once the stop is pressed. */
+    private static final class Watching<S> extends PhaseLifecycleListenerAdapter<S> {
+        private final DefaultSolver<S> solver;
+        private final Stop stop;
+        private final int most;
+
+        Watching(DefaultSolver<S> solver, Stop stop, int most) {
+            this.solver = solver;
+            this.stop = stop;
+            this.most = most;
+        }
+
+        @Override
+        public void phaseStarted(AbstractPhaseScope<S> phase) {
+            endIfPressed();
+        }
+
+        @Override
+        public void stepEnded(AbstractStepScope<S> step) {
+            stop.reached(
+                    (int) Math.min(most, step.getPhaseScope().getSolverScope().getScoreCalculationCount()));
+            endIfPressed();
+        }
+
+        private void endIfPressed() {
+            if (stop.isPressed()) {
+                solver.terminateEarly();
+            }
         }
     }
 }

@@ -66,30 +66,33 @@ public record DrawPools(int pools, String spokenSeed, String witness) implements
         }
         List<Fact> facts = new ArrayList<>();
         facts.add(new DrawFact.PoolsDrawn(Plain.of(spokenSeed), Plain.of(witness), inPools));
-        ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
-                tie.tie(),
-                Stage.POOL,
-                Optional.of(tie.pool()),
-                tie.round(),
-                Slot.of(tie.home()),
-                Slot.of(tie.away()))));
+        ties.forEach(tie -> facts.add(arranged(tie)));
         if (Draws.fromEach(event) > 0) {
-            Draws.LaidOut knockout = Draws.knockout(
-                    event,
-                    inPools,
-                    ties.stream().map(PoolTie::tie).toList(),
-                    Draws.fromEach(event),
-                    Draws.hasThirdPlace(event),
-                    spokenSeed,
-                    witness);
-            checks.refuseAll(knockout.refusals())
-                    .refuse(Draws.begun(event, Stage.KNOCKOUT)
-                            .map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
-            facts.addAll(knockout.facts());
+            facts.addAll(knockout(event, checks, inPools, ties));
         }
         if (Draws.has(event, Stage.POOL)) {
             facts.add(Draws.redrawn(event, Saying.of("notices.pools-drawn-again"), witness));
         }
         return checks.then(() -> facts);
+    }
+
+    /** The knockout that stood over the old pools, over these; every reason why not goes into the checks. */
+    private List<Fact> knockout(
+            Event event, Checks checks, SortedMap<String, List<ClubId>> inPools, List<PoolTie> ties) {
+
+        Draws.LaidOut knockout = Draws.knockout(
+                event,
+                inPools,
+                new Draws.KnockoutWish(Draws.fromEach(event), Draws.hasThirdPlace(event), spokenSeed, witness),
+                ties.stream().map(PoolTie::tie).toList());
+        checks.refuseAll(knockout.refusals())
+                .refuse(Draws.begun(event, Stage.KNOCKOUT)
+                        .map(tie -> Refusal.of("setup.knockout-has-begun").with("tie", tie)));
+        return knockout.facts();
+    }
+
+    private static DrawFact.TieArranged arranged(PoolTie tie) {
+        return new DrawFact.TieArranged(
+                tie.tie(), Stage.POOL, Optional.of(tie.pool()), tie.round(), Slot.of(tie.home()), Slot.of(tie.away()));
     }
 }

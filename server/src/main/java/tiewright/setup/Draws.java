@@ -61,28 +61,20 @@ final class Draws {
     /** The knockout laid out over these pools, or every reason why not. */
     record LaidOut(List<Fact> facts, List<Refusal> refusals) {}
 
+    /**
+     * What is wished of a knockout.
+     *
+     * @param fromEach how many of each pool go on
+     * @param spokenSeed the words spoken in public, from which its lots come
+     */
+    record KnockoutWish(int fromEach, boolean thirdPlace, String spokenSeed, String witness) {}
+
     /** @param poolTies the ties that will stand beside those of the knockout */
-    static LaidOut knockout(
-            Event event,
-            Map<String, List<ClubId>> pools,
-            List<TieId> poolTies,
-            int fromEach,
-            boolean thirdPlace,
-            String spokenSeed,
-            String witness) {
-        List<Refusal> refusals = new ArrayList<>();
-        pools.forEach((pool, clubs) -> {
-            if (clubs.size() < fromEach) {
-                refusals.add(Refusal.of("setup.pool-has-too-few")
-                        .with("pool", pool)
-                        .with("clubs", clubs.size())
-                        .with("fromEach", fromEach)
-                        .at("fromEachPool"));
-            }
-        });
+    static LaidOut knockout(Event event, Map<String, List<ClubId>> pools, KnockoutWish wish, List<TieId> poolTies) {
+        List<Refusal> refusals = new ArrayList<>(tooFew(pools, wish.fromEach()));
         KnockoutDraw.Shape shape = new KnockoutDraw.Shape(
-                List.copyOf(pools.keySet()), fromEach, event.conditions().seeding(), thirdPlace);
-        KnockoutResult result = KnockoutDraw.draw(shape, spokenSeed);
+                List.copyOf(pools.keySet()), wish.fromEach(), event.conditions().seeding(), wish.thirdPlace());
+        KnockoutResult result = KnockoutDraw.draw(shape, wish.spokenSeed());
         if (result instanceof KnockoutResult.Refused refused) {
             refused.faults().forEach(fault -> refusals.add(refusal(fault)));
             return new LaidOut(List.of(), refusals);
@@ -93,7 +85,7 @@ final class Draws {
                 .filter(poolTies::contains)
                 .forEach(tie -> refusals.add(Refusal.of("setup.tie-code-taken").with("tie", tie)));
         List<Fact> facts = new ArrayList<>();
-        facts.add(new DrawFact.KnockoutDrawn(Plain.of(spokenSeed), Plain.of(witness)));
+        facts.add(new DrawFact.KnockoutDrawn(Plain.of(wish.spokenSeed()), Plain.of(wish.witness())));
         ties.forEach(tie -> facts.add(new DrawFact.TieArranged(
                 tie.tie(),
                 Stage.KNOCKOUT,
@@ -102,6 +94,20 @@ final class Draws {
                 Slot.from(tie.homeFrom()),
                 Slot.from(tie.awayFrom()))));
         return new LaidOut(facts, refusals);
+    }
+
+    private static List<Refusal> tooFew(Map<String, List<ClubId>> pools, int fromEach) {
+        List<Refusal> refusals = new ArrayList<>();
+        pools.forEach((pool, clubs) -> {
+            if (clubs.size() < fromEach) {
+                refusals.add(Refusal.of("setup.pool-has-too-few")
+                        .with("pool", pool)
+                        .with("clubs", clubs.size())
+                        .with("fromEach", fromEach)
+                        .at("fromEachPool"));
+            }
+        });
+        return refusals;
     }
 
     static boolean has(Event event, Stage stage) {

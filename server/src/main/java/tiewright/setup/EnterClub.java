@@ -24,37 +24,48 @@ public record EnterClub(ClubId club, String name, Optional<String> town, Optiona
     @Override
     public Outcome decide(Event event, Given given) {
         Optional<Club> before = event.club(club);
+
+        Checks checks = ofItself(event, given);
+        event.clubs().values().stream()
+                .filter(other -> !other.id().equals(club))
+                .forEach(other -> beside(checks, other, before.isEmpty()));
+        return checks.then(() -> facts(event, before));
+    }
+
+    private void beside(Checks checks, Club other, boolean isNew) {
+        checks.refuseIf(
+                        isNew && likeCode(other),
+                        Refusal.of("setup.code-taken").with("club", other.id()).at("club"))
+                .refuseIf(
+                        SameName.of(name).is(SameName.of(other.name())),
+                        Refusal.of("setup.club-name-taken")
+                                .with("code", other.id().code())
+                                .at("name"))
+                .refuseIf(
+                        seed.isPresent() && seed.equals(other.seed()),
+                        Refusal.of("setup.seed-taken")
+                                .with("seed", seed.orElse(0))
+                                .with("club", other.id())
+                                .at("seed"));
+    }
+
+    private Checks ofItself(Event event, Given given) {
+        boolean isNew = event.club(club).isEmpty();
         boolean seedWrong = seed.isPresent() && (seed.getAsInt() < 1 || seed.getAsInt() > LAST_SEED);
-        Checks checks = Checks.byOrganiser(given)
+        return Checks.byOrganiser(given)
                 .line("name", name)
                 .line("town", town)
                 .refuseIf(
                         seedWrong,
                         Refusal.of("setup.not-a-seed").with("most", LAST_SEED).at("seed"))
                 .refuseIf(
-                        event.isFrozen() && before.isEmpty(),
+                        isNew && !ClubId.isFit(club.code()),
+                        Refusal.of("setup.not-a-club-code")
+                                .with("code", club.code())
+                                .at("club"))
+                .refuseIf(
+                        event.isFrozen() && isNew,
                         Refusal.of("setup.entries-closed").at("club"));
-        for (Club other : event.clubs().values()) {
-            if (!other.id().equals(club)) {
-                checks.refuseIf(
-                                before.isEmpty() && likeCode(other),
-                                Refusal.of("setup.code-taken")
-                                        .with("club", other.id())
-                                        .at("club"))
-                        .refuseIf(
-                                SameName.of(name).is(SameName.of(other.name())),
-                                Refusal.of("setup.club-name-taken")
-                                        .with("code", other.id().code())
-                                        .at("name"))
-                        .refuseIf(
-                                seed.isPresent() && seed.equals(other.seed()),
-                                Refusal.of("setup.seed-taken")
-                                        .with("seed", seed.orElse(0))
-                                        .with("club", other.id())
-                                        .at("seed"));
-            }
-        }
-        return checks.then(() -> facts(event, before));
     }
 
     private boolean likeCode(Club other) {

@@ -79,7 +79,8 @@ public record IssueLink(Role role, Optional<ClubId> club, Optional<PlayerId> pla
     private List<Fact> facts(Event event, Given given) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new SetUpFact.LinkIssued(nextName(event), role, club, player, Plain.of(label), hash));
-        LinkNotices.of(event, given, role, club, label, "notices.link-made").ifPresent(facts::add);
+        LinkNotices.of(event, given, new LinkNotices.Told(role, club, label), "notices.link-made")
+                .ifPresent(facts::add);
         return facts;
     }
 

@@ -35,8 +35,11 @@ public record LayOutKnockout(int fromEachPool, boolean thirdPlace, String spoken
         if (event.pools().isEmpty()) {
             return checks.refuseIf(true, Refusal.of("setup.no-pools-yet")).refused();
         }
-        Draws.LaidOut laidOut =
-                Draws.knockout(event, event.pools(), poolTies(event), fromEachPool, thirdPlace, spokenSeed, witness);
+        Draws.LaidOut laidOut = Draws.knockout(
+                event,
+                event.pools(),
+                new Draws.KnockoutWish(fromEachPool, thirdPlace, spokenSeed, witness),
+                poolTies(event));
         checks.refuseAll(laidOut.refusals().stream()
                 .filter(r -> !r.code().equals("draw.no-spoken-seed"))
                 .toList());

@@ -7,6 +7,7 @@ import tiewright.event.ClubId;
 import tiewright.event.ClubLinks;
 import tiewright.event.Decision;
 import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.OfficialFact;
 import tiewright.event.Role;
 import tiewright.event.Saying;
@@ -18,17 +19,24 @@ import tiewright.event.Saying;
 final class LinkNotices {
     private LinkNotices() {}
 
+    /** What a notice says of a link. */
+    record Told(Role role, Optional<ClubId> club, String label) {
+        static Told of(Link link) {
+            return new Told(link.role(), link.club(), link.label());
+        }
+    }
+
     /** @param code of what everybody is told: that it was made, ended or replaced */
-    static Optional<OfficialFact.NoticeStated> of(
-            Event event, Decision.Given given, Role role, Optional<ClubId> club, String label, String code) {
-        return club.filter(one -> role == Role.CAPTAIN && isTold(event, given, one))
+    static Optional<OfficialFact.NoticeStated> of(Event event, Decision.Given given, Told link, String code) {
+        return link.club()
+                .filter(one -> link.role() == Role.CAPTAIN && isTold(event, given, one))
                 .map(one -> Notices.of(
                                 event,
                                 Saying.of(code)
                                         .with(
                                                 "club",
                                                 event.club(one).map(Club::name).orElse(one.code()))
-                                        .with("label", Plain.of(label))
+                                        .with("label", Plain.of(link.label()))
                                         .with("by", given.by().name()))
                         .concerning(List.of(one)));
     }

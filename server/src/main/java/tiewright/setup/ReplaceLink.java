@@ -23,21 +23,20 @@ public record ReplaceLink(String link, String hash) implements Decision {
                     Refusal.of("setup.no-such-link").with("link", link).at("link"));
         }
         IssueLink anew = new IssueLink(old.role(), old.club(), old.player(), old.label(), hash);
-        List<Fact> facts = new ArrayList<>();
-        List<Refusal> reasons = new ArrayList<>();
         // both are asked about the event as it stands: whoever replaces the own link still has it
-        for (Outcome outcome : List.of(new RevokeLink(link).decide(event, given), anew.insteadOf(old, event, given))) {
-            if (outcome instanceof Accepted accepted) {
-                facts.addAll(accepted.facts());
-            } else {
-                reasons.addAll(((Refused) outcome).reasons());
-            }
-        }
+        List<Outcome> outcomes = List.of(new RevokeLink(link).decide(event, given), anew.insteadOf(old, event, given));
+        List<Refusal> reasons = outcomes.stream()
+                .filter(Refused.class::isInstance)
+                .flatMap(refused -> ((Refused) refused).reasons().stream())
+                .distinct()
+                .toList();
         if (!reasons.isEmpty()) {
-            return new Refused(reasons.stream().distinct().toList());
+            return new Refused(reasons);
         }
+        List<Fact> facts = new ArrayList<>();
+        outcomes.forEach(accepted -> facts.addAll(((Accepted) accepted).facts()));
         facts.removeIf(fact -> fact.kind() == FactKind.NOTICE_STATED);
-        LinkNotices.of(event, given, old.role(), old.club(), old.label(), "notices.link-replaced")
+        LinkNotices.of(event, given, LinkNotices.Told.of(old), "notices.link-replaced")
                 .ifPresent(facts::add);
         return new Accepted(facts, List.of());
     }

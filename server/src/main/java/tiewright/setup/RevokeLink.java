@@ -37,7 +37,7 @@ public record RevokeLink(String link) implements Decision {
 
     private static List<Fact> facts(Event event, Given given, Link ended) {
         List<Fact> facts = new ArrayList<>(List.of(new SetUpFact.LinkRevoked(ended.name())));
-        LinkNotices.of(event, given, ended.role(), ended.club(), ended.label(), "notices.link-ended")
+        LinkNotices.of(event, given, LinkNotices.Told.of(ended), "notices.link-ended")
                 .ifPresent(facts::add);
         return facts;
     }

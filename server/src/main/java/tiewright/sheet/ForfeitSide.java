@@ -22,7 +22,7 @@ public record ForfeitSide(ExchangeId exchange, ClubId club, String reason, Strin
                 Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> Rulings.signed(reason, by));
         return reasons.isEmpty()
                 ? new Accepted(
-                        Rulings.facts(event, exchange, club, true, reason, by),
+                        Rulings.facts(event, new Rulings.Missing(exchange, club, true), reason, by),
                         List.of(new PrivateNote.SheetDropped(exchange, club)))
                 : new Refused(reasons);
     }

@@ -60,18 +60,24 @@ public record OpenSheets(ExchangeId exchange) implements Decision {
         Opened away = opened(event, tie, Side.AWAY, given);
         List<Fact> facts = new ArrayList<>();
         facts.add(new ExchangeFact.SheetsOpened(exchange, home.sheet(), home.secret(), away.sheet(), away.secret()));
-        SheetRules.rubbers(event, exchange)
-                .forEach(rubber -> Empties.card(
-                                tie.id(),
-                                rubber,
-                                new Tie.OpenedRubber(
-                                        home.sheet().pair(rubber), away.sheet().pair(rubber)),
-                                event.conditions())
-                        .ifPresent(facts::add));
+        facts.addAll(empties(event, tie, home.sheet(), away.sheet()));
         facts.addAll(Swaps.told(event, exchange));
         List<PrivateNote> dropped = new ArrayList<>();
         needs(event).forEach(ref -> dropped.add(new PrivateNote.SheetDropped(ref.exchange(), ref.club())));
         return Consequences.of(event, given, facts, dropped);
+    }
+
+    /** Cards of rubbers for which a side named nobody. */
+    private List<Fact> empties(Event event, Tie tie, Sheet home, Sheet away) {
+        List<Fact> cards = new ArrayList<>();
+        SheetRules.rubbers(event, exchange)
+                .forEach(rubber -> Empties.card(
+                                tie.id(),
+                                rubber,
+                                new Tie.OpenedRubber(home.pair(rubber), away.pair(rubber)),
+                                event.conditions())
+                        .ifPresent(cards::add));
+        return cards;
     }
 
     private List<Refusal> tooEarly(Event event, Given given) {

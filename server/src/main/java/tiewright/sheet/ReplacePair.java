@@ -33,7 +33,21 @@ public record ReplacePair(
 
     @Override
     public Outcome decide(Event event, Given given) {
-        List<Refusal> reasons = Gate.first(
+        List<Refusal> reasons = whyNot(event, given);
+        if (!reasons.isEmpty()) {
+            return new Refused(reasons);
+        }
+        List<Fact> facts = new ArrayList<>();
+        Reshuffle reshuffle = new Reshuffle(event, this);
+        reshuffle.changes().forEach((changed, now) -> {
+            facts.add(new ExchangeFact.PairReplaced(exchange, club, changed, now, door, approvedBy.strip()));
+            facts.addAll(reshuffle.cards(changed, now));
+        });
+        return Consequences.of(event, given, facts, List.of());
+    }
+
+    private List<Refusal> whyNot(Event event, Given given) {
+        return Gate.first(
                 () -> Gate.official(given.by()),
                 () -> Gate.place(event, exchange, club),
                 () -> Gate.when(
@@ -49,15 +63,6 @@ public record ReplacePair(
                                 .at("rubber")),
                 () -> doors(event, given),
                 () -> faults(event));
-        if (!reasons.isEmpty()) {
-            return new Refused(reasons);
-        }
-        List<Fact> facts = new ArrayList<>();
-        new Reshuffle(event, this).changes().forEach((changed, now) -> {
-            facts.add(new ExchangeFact.PairReplaced(exchange, club, changed, now, door, approvedBy.strip()));
-            facts.addAll(Reshuffle.cards(event, exchange, club, changed, now, door));
-        });
-        return Consequences.of(event, given, facts, List.of());
     }
 
     Tie tie(Event event) {

@@ -6,11 +6,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import tiewright.conditions.Conditions;
 import tiewright.conditions.ShortSquad;
 import tiewright.event.Card;
-import tiewright.event.ClubId;
 import tiewright.event.Event;
-import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.Pair;
 import tiewright.event.PlayFact;
@@ -23,13 +22,13 @@ final class Reshuffle {
     private final ReplacePair asked;
     private final Tie tie;
     private final Side side;
-    private final ShortSquad shortSquad;
+    private final Conditions conditions;
 
     Reshuffle(Event event, ReplacePair asked) {
         this.asked = asked;
         this.tie = asked.tie(event);
         this.side = Gate.sideOf(event, asked.exchange(), asked.club());
-        this.shortSquad = event.conditions().shortSquad();
+        this.conditions = event.conditions();
     }
 
     /** The new pair of every rubber that changes, top down. */
@@ -38,7 +37,7 @@ final class Reshuffle {
         changes.put(asked.rubber(), asked.pair());
         List<RubberNo> below = below();
         boolean moveUp = asked.pair().isEmpty()
-                && shortSquad == ShortSquad.MOVE_UP
+                && conditions.shortSquad() == ShortSquad.MOVE_UP
                 && !asked.rubber().isDecider();
         if (moveUp && below.stream().allMatch(this::isUntouched)) {
             RubberNo free = asked.rubber();
@@ -71,18 +70,16 @@ final class Reshuffle {
     }
 
     /** A walkover that no longer holds is taken back; one that now holds is entered. */
-    static List<Fact> cards(
-            Event event, ExchangeId exchange, ClubId club, RubberNo rubber, Optional<Pair> now, String door) {
-        Tie tie = event.tie(exchange.tie()).orElseThrow();
+    List<Fact> cards(RubberNo rubber, Optional<Pair> now) {
         Tie.OpenedRubber before = opened(tie, rubber);
-        boolean home = Gate.sideOf(event, exchange, club) == Side.HOME;
+        boolean home = side == Side.HOME;
         Tie.OpenedRubber after = new Tie.OpenedRubber(home ? now : before.home(), home ? before.away() : now);
-        Optional<PlayFact.CardEntered> old = Empties.card(tie.id(), rubber, before, event.conditions());
-        Optional<PlayFact.CardEntered> next = Empties.card(tie.id(), rubber, after, event.conditions());
+        Optional<PlayFact.CardEntered> old = Empties.card(tie.id(), rubber, before, conditions);
+        Optional<PlayFact.CardEntered> next = Empties.card(tie.id(), rubber, after, conditions);
         List<Fact> facts = new ArrayList<>();
         boolean carded = tie.card(rubber).standing() != Card.Standing.EMPTY;
         if (!old.equals(next) && carded && (old.isPresent() || next.isPresent())) {
-            facts.add(new PlayFact.CardTakenBack(tie.id(), rubber, door));
+            facts.add(new PlayFact.CardTakenBack(tie.id(), rubber, asked.door()));
         }
         next.filter(card -> !next.equals(old)).ifPresent(facts::add);
         return facts;

@@ -62,21 +62,30 @@ final class Rulings {
         return faults;
     }
 
+    /**
+     * A sheet that did not come.
+     *
+     * @param forfeited the side is lost; else its sheet was handed in late
+     */
+    record Missing(ExchangeId exchange, ClubId club, boolean forfeited) {}
+
     /** The numbered ruling and what it does to the exchange. It names a club and a tie, never a player. */
-    static List<Fact> facts(
-            Event event, ExchangeId exchange, ClubId club, boolean forfeited, String reason, String by) {
+    static List<Fact> facts(Event event, Missing missing, String reason, String by) {
         int number = event.rulings().stream()
                         .mapToInt(OfficialFact.RulingStated::number)
                         .max()
                         .orElse(0)
                 + 1;
-        String name = event.club(club).map(Club::name).orElse(club.code());
-        String what = exchange.kind() == SheetKind.DECIDER ? "decider" : "sheet";
-        Saying about = Saying.of("notices.missing-" + what).with("club", name).with("tie", exchange.tie());
-        Saying ruling = Saying.of(forfeited ? "notices.forfeits" : "notices.supplied-" + what)
+        String name =
+                event.club(missing.club()).map(Club::name).orElse(missing.club().code());
+        String what = missing.exchange().kind() == SheetKind.DECIDER ? "decider" : "sheet";
+        Saying about = Saying.of("notices.missing-" + what)
+                .with("club", name)
+                .with("tie", missing.exchange().tie());
+        Saying ruling = Saying.of(missing.forfeited() ? "notices.forfeits" : "notices.supplied-" + what)
                 .with("club", name);
         return List.of(
                 new OfficialFact.RulingStated(number, about, ruling, reason.strip(), by.strip()),
-                new ExchangeFact.SideRuled(exchange, club, forfeited, number));
+                new ExchangeFact.SideRuled(missing.exchange(), missing.club(), missing.forfeited(), number));
     }
 }

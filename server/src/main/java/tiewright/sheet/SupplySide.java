@@ -25,7 +25,7 @@ public record SupplySide(ExchangeId exchange, ClubId club, Sheet sheet, String r
         List<Refusal> reasons = Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> faults(event));
         return reasons.isEmpty()
                 ? new Accepted(
-                        Rulings.facts(event, exchange, club, false, reason, by),
+                        Rulings.facts(event, new Rulings.Missing(exchange, club, false), reason, by),
                         List.of(new PrivateNote.SheetKept(exchange, club, sheet, NO_SECRET)))
                 : new Refused(reasons);
     }

@@ -9,9 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import tiewright.conditions.TiePlay;
 import tiewright.event.ClubId;
-import tiewright.event.RubberNo;
 
 /** A problem taken apart into numbers: pieces to place, where they could stand, and what has to do with what. */
 final class Board {
@@ -24,7 +22,7 @@ final class Board {
     private final int[] until;
     private final Map<String, Integer> courtNumbers = new HashMap<>();
     private final List<ClubId> clubs;
-    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Piece> pieces;
     private final List<Link> links;
     private final List<List<Link>> linksOf = new ArrayList<>();
     private final int[] ready;
@@ -44,53 +42,21 @@ final class Board {
         Set<ClubId> known = new LinkedHashSet<>();
         problem.ties().forEach(tie -> known.addAll(tie.clubs()));
         this.clubs = List.copyOf(known);
-        for (int tie = 0; tie < problem.ties().size(); tie++) {
-            addPieces(tie);
-        }
+        this.pieces = Pieces.of(problem);
         this.ready = pieces.stream().mapToInt(piece -> ready(tie(piece))).toArray();
         this.links = Links.of(this);
         pieces.forEach(piece -> linksOf.add(links.stream()
                 .filter(link -> link.a() == piece.number() || link.b() == piece.number())
                 .toList()));
-        this.tiesOfClub = new int[clubs.size()][];
-        for (int club = 0; club < tiesOfClub.length; club++) {
-            ClubId id = clubs.get(club);
-            tiesOfClub[club] = IntStream.range(0, problem.ties().size())
-                    .filter(tie -> tie(tie).clubs().contains(id))
-                    .toArray();
-        }
+        this.tiesOfClub = tiesOfClub(problem, clubs);
     }
 
-    private void addPieces(int number) {
-        PlanTie tie = tie(number);
-        List<Pin> pins = problem.pins().stream()
-                .filter(pin -> pin.tie().equals(tie.id()))
-                .toList();
-        Optional<Pin> whole =
-                pins.stream().filter(pin -> pin.rubber().isEmpty()).findFirst();
-        if (whole.isPresent()) {
-            add(number, tie.rubbers(), whole.get().courts().size(), whole);
-        } else if (problem.play() == TiePlay.SIDE_BY_SIDE) {
-            int width = tie.oneAtATime()
-                    ? 1
-                    : Math.min(problem.courtsPerTie(), tie.rubbers().size());
-            add(number, tie.rubbers(), width, Optional.empty());
-        } else {
-            for (RubberNo rubber : tie.rubbers()) {
-                add(
-                        number,
-                        List.of(rubber),
-                        1,
-                        pins.stream()
-                                .filter(pin -> pin.rubber().get().equals(rubber))
-                                .findFirst());
-            }
-        }
-    }
-
-    private void add(int tie, List<RubberNo> rubbers, int width, Optional<Pin> pin) {
-        int minutes = pin.map(Pin::minutes).orElse(Clock.roundedUp(rubbers.size(), width) * problem.slotMinutes());
-        pieces.add(new Piece(pieces.size(), tie, rubbers, width, minutes, pin));
+    private static int[][] tiesOfClub(PlanProblem problem, List<ClubId> clubs) {
+        return clubs.stream()
+                .map(club -> IntStream.range(0, problem.ties().size())
+                        .filter(tie -> problem.ties().get(tie).clubs().contains(club))
+                        .toArray())
+                .toArray(int[][]::new);
     }
 
     PlanProblem problem() {
@@ -239,26 +205,12 @@ final class Board {
 
     /** Before this minute a club of the tie is not here, or its start was published for then. */
     int ready(PlanTie tie) {
-        return Math.max(here(tie), published(tie));
-    }
-
-    private int here(PlanTie tie) {
-        return tie.clubs().stream()
-                .flatMap(club -> Optional.ofNullable(problem.notBefore().clubs().get(club)).stream())
-                .mapToInt(Clock::minute)
-                .max()
-                .orElse(0);
-    }
-
-    private int published(PlanTie tie) {
-        return Optional.ofNullable(problem.notBefore().published().get(tie.id()))
-                .map(start -> Clock.minute(start, base))
-                .orElse(0);
+        return new Readiness(problem).minute(tie);
     }
 
     /** It is the published start that keeps the tie from beginning earlier. */
     boolean isKeptByItsStart(PlanTie tie) {
-        return published(tie) > here(tie);
+        return new Readiness(problem).isPublished(tie);
     }
 
     int ready(int piece) {

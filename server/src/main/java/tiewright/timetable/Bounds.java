@@ -99,13 +99,7 @@ final class Bounds {
         End end = new End(board.base(), Cause.COURTS, board.base());
         List<Piece> free =
                 pieces.stream().filter(piece -> piece.pin().isEmpty()).toList();
-        for (Piece piece : free) {
-            PlanTie tie = board.tie(piece);
-            if (board.isKeptByItsStart(tie)) {
-                int start = onGrid(board.ready(tie));
-                end = end.or(start + piece.minutes(), Cause.PUBLISHED, start);
-            }
-        }
+        end = ofPublished(end, free);
         for (int head : heads(free)) {
             end = end.or(
                     courts.end(
@@ -121,6 +115,18 @@ final class Bounds {
         }
         for (Piece piece : pieces) {
             end = end.or(piece.pin().map(pin -> board.pinned(pin).end()).orElse(0), Cause.PINNED, board.base());
+        }
+        return end;
+    }
+
+    private End ofPublished(End before, List<Piece> free) {
+        End end = before;
+        for (Piece piece : free) {
+            PlanTie tie = board.tie(piece);
+            if (board.isKeptByItsStart(tie)) {
+                int start = onGrid(board.ready(tie));
+                end = end.or(start + piece.minutes(), Cause.PUBLISHED, start);
+            }
         }
         return end;
     }

@@ -116,21 +116,25 @@ final class BudgetDays {
             for (int i = 1; i <= now; i++) {
                 TieId id = TieId.of("KO" + round + "." + i);
                 these.add(id);
-                ties.add(new PlanTie(
-                        id,
-                        Stage.KNOCKOUT,
-                        Optional.empty(),
-                        round,
-                        Optional.empty(),
-                        Optional.empty(),
-                        rubbers(),
-                        isOneAtATime(),
-                        before));
+                ties.add(knockout(id, round, before));
             }
             before.clear();
             before.addAll(these);
             left -= now;
         }
+    }
+
+    private PlanTie knockout(TieId id, int round, Set<TieId> before) {
+        return new PlanTie(
+                id,
+                Stage.KNOCKOUT,
+                Optional.empty(),
+                round,
+                Optional.empty(),
+                Optional.empty(),
+                rubbers(),
+                isOneAtATime(),
+                before);
     }
 
     private boolean isOneAtATime() {

@@ -17,10 +17,7 @@ record FrozenStarts(PlanProblem problem, List<Reason> moved) {
     private static final int TRIES = 20;
 
     static FrozenStarts of(PlanProblem problem) {
-        List<Pin> frozen = problem.pins().stream()
-                .filter(pin -> pin.why() == Pin.Why.FROZEN && tie(problem, pin).isPresent())
-                .sorted(Comparator.comparing(pin -> Clock.minute(pin.start(), Clock.minute(problem.start()))))
-                .toList();
+        List<Pin> frozen = frozen(problem);
         List<Pin> kept = new ArrayList<>(problem.pins());
         kept.removeAll(frozen);
         if (frozen.isEmpty() || allStand(problem) || !hasPlan(problem.withPins(kept))) {
@@ -41,6 +38,14 @@ record FrozenStarts(PlanProblem problem, List<Reason> moved) {
             }
         }
         return new FrozenStarts(problem.withPins(kept), List.copyOf(moved));
+    }
+
+    /** Pins of ties that are still to come, in the order of their starts. */
+    private static List<Pin> frozen(PlanProblem problem) {
+        return problem.pins().stream()
+                .filter(pin -> pin.why() == Pin.Why.FROZEN && tie(problem, pin).isPresent())
+                .sorted(Comparator.comparing(pin -> Clock.minute(pin.start(), Clock.minute(problem.start()))))
+                .toList();
     }
 
     private static boolean allStand(PlanProblem problem) {

@@ -125,35 +125,40 @@ final class InputFaults {
                 .with("other", other.tie())
                 .with("start", pin.start())
                 .with("otherStart", other.start());
-        int base = Clock.minute(problem.start());
-        int start = Clock.minute(pin.start(), base);
-        int otherStart = Clock.minute(other.start(), base);
-        int end = start + pin.minutes();
-        int otherEnd = otherStart + other.minutes();
-        boolean meet = start < otherEnd && otherStart < end;
+        int minutes = between(pin, other);
         Optional<String> court =
                 pin.courts().stream().filter(other.courts()::contains).findFirst();
-        if (meet && court.isPresent()) {
+        if (minutes < 0 && court.isPresent()) {
             return Optional.of(new Reason("timetable.court-twice", at.data()).with("court", court.get()));
         }
-        if (pin.tie().equals(other.tie())) {
-            return Optional.empty();
-        }
-        Optional<ClubId> club = find(pin.tie()).stream()
-                .flatMap(tie -> tie.clubs().stream())
-                .filter(one ->
-                        find(other.tie()).stream().anyMatch(tie -> tie.clubs().contains(one)))
-                .findFirst();
+        Optional<ClubId> club = pin.tie().equals(other.tie()) ? Optional.empty() : club(pin, other);
         if (club.isEmpty()) {
             return Optional.empty();
         }
-        if (meet) {
+        if (minutes < 0) {
             return Optional.of(new Reason("timetable.club-twice", at.data()).with("club", club.get()));
         }
-        return Math.max(start - otherEnd, otherStart - end) < problem.restMinutes()
+        return minutes < problem.restMinutes()
                 ? Optional.of(new Reason("timetable.rest-too-short", at.data())
                         .with("club", club.get())
                         .with("rest", problem.restMinutes()))
                 : Optional.empty();
+    }
+
+    /** Minutes from the end of the one to the start of the other, whichever comes first; negative where they are on court at once. */
+    private int between(Pin pin, Pin other) {
+        int base = Clock.minute(problem.start());
+        int start = Clock.minute(pin.start(), base);
+        int otherStart = Clock.minute(other.start(), base);
+        return Math.max(start - (otherStart + other.minutes()), otherStart - (start + pin.minutes()));
+    }
+
+    /** A club that has to play both. */
+    private Optional<ClubId> club(Pin pin, Pin other) {
+        return find(pin.tie()).stream()
+                .flatMap(tie -> tie.clubs().stream())
+                .filter(one ->
+                        find(other.tie()).stream().anyMatch(tie -> tie.clubs().contains(one)))
+                .findFirst();
     }
 }

@@ -65,14 +65,18 @@ final class Judge {
                         .with("start", Clock.time(spot.start()))
                         .with("ready", Clock.time(board.ready(one.number()))));
             }
-            for (Piece other : board.pieces()) {
-                boolean bothPinned = one.pin().isPresent() && other.pin().isPresent();
-                if (one.number() < other.number() && !bothPinned && spot.isSharedWith(spots[other.number()])) {
-                    breach(Reason.of("breach-court-taken")
-                            .with("one", id(one))
-                            .with("other", id(other))
-                            .with("start", Clock.time(spot.start())));
-                }
+            taken(one, spot);
+        }
+    }
+
+    private void taken(Piece one, Spot spot) {
+        for (Piece other : board.pieces()) {
+            boolean bothPinned = one.pin().isPresent() && other.pin().isPresent();
+            if (one.number() < other.number() && !bothPinned && spot.isSharedWith(spots[other.number()])) {
+                breach(Reason.of("breach-court-taken")
+                        .with("one", id(one))
+                        .with("other", id(other))
+                        .with("start", Clock.time(spot.start())));
             }
         }
     }

@@ -1,6 +1,7 @@
 package tiewright.timetable;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -171,7 +172,7 @@ final class Why {
     /** What each part of the score means, in the order in which they count. */
     static List<Reason> score(Plan plan) {
         Board board = new Board(plan.problem());
-        Waits waits = Waits.of(plan);
+
         List<Reason> reasons = new ArrayList<>();
         PlanScore score = plan.score();
         long gap = score.of(Part.LENGTH) - plan.bound().minutes();
@@ -183,16 +184,19 @@ final class Why {
         if (score.of(Part.OVERRUN) > 0) {
             reasons.add(Reason.of("score-overrun").with("minutes", score.of(Part.OVERRUN)));
         }
-        board.clubs().stream()
-                .max(java.util.Comparator.comparingInt(waits::longest))
-                .filter(club -> waits.longest(club) > 0)
-                .ifPresent(club ->
-                        reasons.add(Reason.of("score-wait").with("club", club).with("minutes", waits.longest(club))));
+        longestWait(board, Waits.of(plan)).ifPresent(reasons::add);
         reasons.add(Reason.of("score-back-to-back").with("count", score.of(Part.BACK_TO_BACK)));
         reasons.add(Reason.of("score-unequal-rest").with("minutes", score.of(Part.UNEQUAL_REST)));
         if (board.hasChoiceOfCourts()) {
             reasons.add(Reason.of("score-same-courts").with("count", score.of(Part.SAME_COURTS)));
         }
         return reasons;
+    }
+
+    private static Optional<Reason> longestWait(Board board, Waits waits) {
+        return board.clubs().stream()
+                .max(Comparator.comparingInt(waits::longest))
+                .filter(club -> waits.longest(club) > 0)
+                .map(club -> Reason.of("score-wait").with("club", club).with("minutes", waits.longest(club)));
     }
 }

@@ -40,7 +40,22 @@ public final class DayWords {
      * @param mayGoOn another tie may come
      */
     public String promise(PlayingDay.Line line, List<String> ties, boolean mayGoOn) {
-        Map<String, Object> data = Map.of(
+        Map<String, Object> data = data(line, ties);
+        List<String> codes = new ArrayList<>(List.of("promised"));
+        if (line.named() > 0) {
+            codes.add("promised-named");
+        }
+        codes.add("promised-" + line.standing().code());
+        if (line.standing() == PlayingDay.Standing.GONE && mayGoOn) {
+            codes.add("promised-perhaps");
+        }
+        return codes.stream()
+                .map(code -> words.sentence("lineup." + code, data))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static Map<String, Object> data(PlayingDay.Line line, List<String> ties) {
+        return Map.of(
                 "player",
                 line.player(),
                 "promised",
@@ -57,17 +72,6 @@ public final class DayWords {
                 line.granted(),
                 "ties",
                 ties);
-        List<String> codes = new ArrayList<>(List.of("promised"));
-        if (line.named() > 0) {
-            codes.add("promised-named");
-        }
-        codes.add("promised-" + line.standing().code());
-        if (line.standing() == PlayingDay.Standing.GONE && mayGoOn) {
-            codes.add("promised-perhaps");
-        }
-        return codes.stream()
-                .map(code -> words.sentence("lineup." + code, data))
-                .collect(Collectors.joining(" "));
     }
 
     /** More is promised in all than can be played; empty where it is not. */

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
@@ -16,15 +15,10 @@ import tiewright.film.FilmTotal;
 import tiewright.film.Impossible;
 import tiewright.film.Measure;
 import tiewright.film.RallyKey;
-import tiewright.film.RallyNote;
 import tiewright.film.Replay;
 import tiewright.film.Rota;
-import tiewright.film.Situation;
 import tiewright.film.Step;
-import tiewright.scoring.Court;
-import tiewright.scoring.Format;
 import tiewright.scoring.Score;
-import tiewright.scoring.SideNo;
 
 /** What film notes say and what does not fit in them, in sentences. */
 public final class FilmWords {
@@ -59,80 +53,12 @@ public final class FilmWords {
 
     /** How it stands after the rallies, and who stands where. */
     public List<String> stands(Replay replay) {
-        Optional<Situation> next = replay.next();
-        if (next.isPresent()) {
-            return List.of(serve(next.get()), halves(next.get()));
-        }
-        return List.of(
-                replay.isOver()
-                        ? words.sentence("film.stands-over", Map.of("score", replay.score()))
-                        : words.sentence(
-                                "film.stands-unsure",
-                                Map.of(
-                                        "scores",
-                                        replay.scores().stream()
-                                                .map(Score::toString)
-                                                .sorted()
-                                                .collect(Collectors.joining(" or ")))));
-    }
-
-    private String serve(Situation next) {
-        boolean sideOut = next.state().format().kind() == Format.Kind.SIDE_OUT;
-        return words.sentence(
-                sideOut ? "film.stands-side-out" : "film.stands-rally",
-                Map.of(
-                        "call",
-                        next.call(),
-                        "server",
-                        next.server(),
-                        "number",
-                        next.serverNumber(),
-                        "receiver",
-                        next.receiver(),
-                        "half",
-                        next.servesFrom() == Court.RIGHT ? "right" : "left"));
-    }
-
-    private String halves(Situation now) {
-        return words.sentence(
-                "film.halves",
-                Map.of(
-                        "right1",
-                        now.at(SideNo.ONE, Court.RIGHT),
-                        "left1",
-                        now.at(SideNo.ONE, Court.LEFT),
-                        "right2",
-                        now.at(SideNo.TWO, Court.RIGHT),
-                        "left2",
-                        now.at(SideNo.TWO, Court.LEFT)));
+        return new RallyWords(words).stands(replay);
     }
 
     /** A rally with the call before it, as far as that is known. */
     public String rally(Step step) {
-        RallyNote note = step.note();
-        return words.sentence(
-                "film.rally",
-                Map.of(
-                        "rally", note.number(),
-                        "call",
-                                step.situation()
-                                        .map(at -> words.sentence("film.rally-call", Map.of("call", at.call())))
-                                        .orElse(""),
-                        "server",
-                                step.server()
-                                        .map(server -> words.sentence("film.rally-server", Map.of("server", server)))
-                                        .orElse(""),
-                        "ending",
-                                words.sentence(
-                                        "film.rally-" + note.ending().code(),
-                                        note.player()
-                                                .map(player -> Map.of("player", player))
-                                                .orElse(Map.of())),
-                        "where",
-                                note.detail()
-                                        .where()
-                                        .map(where -> " (" + where + ")")
-                                        .orElse("")));
+        return new RallyWords(words).rally(step);
     }
 
     /** What is counted. */
@@ -156,16 +82,16 @@ public final class FilmWords {
                         total.measure().shownFrom(),
                         "acted",
                         total.measure().actedOnFrom())));
-        said.add(words.sentence(
-                "film.total-against",
-                Map.of(
-                        "against",
-                        total.against().entrySet().stream()
-                                .map(pair -> words.said(pair.getKey())
-                                        + (pair.getValue() == 1 ? "" : " (" + pair.getValue() + " games)"))
-                                .collect(Collectors.joining("; ")))));
+        said.add(words.sentence("film.total-against", Map.of("against", against(total))));
         said.add(words.sentence("film.beware." + total.measure().code(), Map.of()));
         return said;
+    }
+
+    private String against(FilmTotal total) {
+        return total.against().entrySet().stream()
+                .map(pair ->
+                        words.said(pair.getKey()) + (pair.getValue() == 1 ? "" : " (" + pair.getValue() + " games)"))
+                .collect(Collectors.joining("; "));
     }
 
     private static long in100(double share) {

@@ -33,15 +33,7 @@ public final class OrderWords {
                 .ifPresent(sheet -> said.add(words.sentence(
                         "lineup.order-drawn", Map.of("seed", Long.toString(seed), "pairs", pairs(sheet)))));
         said.add(habit(advice.habit()));
-        said.add(words.sentence(
-                "lineup.order-straight",
-                Map.of(
-                        "pairs",
-                        pairs(advice.ifStraight().sheet()),
-                        "worth",
-                        LineupWords.worth(advice.ifStraight().worth(), aim),
-                        "gain",
-                        LineupWords.cost(advice.ifStraight().gain(), aim))));
+        said.add(straight(advice, aim));
         if (advice.habit().sheets() > 0) {
             said.add(words.sentence(
                     "lineup.order-as-before",
@@ -52,6 +44,18 @@ public final class OrderWords {
                             LineupWords.cost(advice.ifAsBefore().gain(), aim))));
         }
         return said;
+    }
+
+    private String straight(OrderAdvice advice, Aim.Kind aim) {
+        return words.sentence(
+                "lineup.order-straight",
+                Map.of(
+                        "pairs",
+                        pairs(advice.ifStraight().sheet()),
+                        "worth",
+                        LineupWords.worth(advice.ifStraight().worth(), aim),
+                        "gain",
+                        LineupWords.cost(advice.ifStraight().gain(), aim)));
     }
 
     private void game(BlindGame game, Aim.Kind aim, List<String> said) {

@@ -156,16 +156,7 @@ public final class RatingWords {
                         counted(ratings.evidence().rallies(), "rally"))));
         for (Format.Kind kind : Format.Kind.values()) {
             ratings.strengths().serving(kind).ifPresent(worth -> {
-                Format usual = kind == Format.Kind.SIDE_OUT ? Format.sideOut(11) : Format.rally(15);
-                said.add(words.sentence(
-                        "rating.serving-" + kind.code(),
-                        Map.of(
-                                "best",
-                                of100(usual, worth.mean()),
-                                "low",
-                                of100(usual, worth.low()),
-                                "high",
-                                of100(usual, worth.high()))));
+                said.add(serving(kind, worth));
             });
         }
         said.add(
@@ -178,6 +169,19 @@ public final class RatingWords {
                         : words.sentence("rating.same-age", Map.of()));
         said.add(words.sentence("rating.small-samples", Map.of()));
         return said;
+    }
+
+    private String serving(Format.Kind kind, Estimate worth) {
+        Format usual = kind == Format.Kind.SIDE_OUT ? Format.sideOut(11) : Format.rally(15);
+        return words.sentence(
+                "rating.serving-" + kind.code(),
+                Map.of(
+                        "best",
+                        of100(usual, worth.mean()),
+                        "low",
+                        of100(usual, worth.low()),
+                        "high",
+                        of100(usual, worth.high())));
     }
 
     /** A verdict in two or three words, for a table. */

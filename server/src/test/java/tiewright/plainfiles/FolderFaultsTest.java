@@ -51,6 +51,15 @@ class FolderFaultsTest {
     }
 
     @Test
+    void a_club_has_a_code_that_can_stand_in_an_address() throws IOException {
+        file("clubs.csv", "club,name", "A,Aa", "B,Bb", "A wet court.,Cc");
+        assertThat(faults())
+                .containsExactly(
+                        "clubs.csv:4: club: \"A wet court.\" cannot be the code of a club: use letters, digits and hyphens,"
+                                + " a letter or digit first");
+    }
+
+    @Test
     void two_files_have_to_be_there() throws IOException {
         Files.delete(folder.resolve("event.csv"));
         Files.delete(folder.resolve("conditions.csv"));

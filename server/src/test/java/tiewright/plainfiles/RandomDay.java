@@ -139,7 +139,7 @@ final class RandomDay {
                     .with(Setting.RUBBERS, any(List.of("2", "3", "4")));
         }
         fact(new SetUpFact.ConditionsPublished(1, conditions, OptionalInt.empty()));
-        for (String club : List.of("A", "B b", "Ç")) {
+        for (String club : List.of("A", "B-b", "Ç")) {
             clubs.add(ClubId.of(club));
             fact(new SetUpFact.ClubEntered(ClubId.of(club), any(NAMES), perhaps("Town, \"old\""), perhaps(3)));
             squad(ClubId.of(club));

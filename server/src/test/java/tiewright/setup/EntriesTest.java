@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -59,6 +61,28 @@ class EntriesTest {
         assertThat(Said.codes(day, club("ELM", "Elms", 1))).containsExactly("setup.seed-taken");
         assertThat(Said.codes(day, club("ELM", "Elms", 0 - 3))).containsExactly("setup.not-a-seed");
         assertThat(Said.codes(day, club("ELM", "Owls Brück 2", 2))).isEmpty();
+    }
+
+    /** What stands in an address and in the name of a file: letters and digits of any script, hyphens between them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A wet court.", "-A", "A/B", "A.B", "A_B", "A?", "50%", "A&B", "A\"B", "\u0301A"})
+    void refuses_a_code_that_cannot_stand_in_an_address(String code) {
+        assertThat(Said.codes(day, club(code, "Owls", 0))).containsExactly("setup.not-a-club-code");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"OWL", "owl-2", "7", "林", "कि", "E\u0301", "Å", "0123456789012345678901234567890123456789"})
+    void takes_letters_digits_and_hyphens_of_any_script(String code) {
+        assertThat(Said.codes(day, club(code, "Owls", 0))).isEmpty();
+    }
+
+    /** Codes were freer once: such a club is altered like any other. */
+    @Test
+    void alters_a_club_whose_code_is_older_than_the_rule() {
+        ClubId old = ClubId.of("A wet court.");
+        day.fact(new SetUpFact.ClubEntered(old, "Owls", Optional.empty(), OptionalInt.empty()));
+        day.does(club(old.code(), "Owls of the Mill", 1));
+        assertThat(day.event().club(old).orElseThrow().name()).isEqualTo("Owls of the Mill");
     }
 
     @Test

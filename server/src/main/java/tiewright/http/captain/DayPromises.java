@@ -67,32 +67,36 @@ final class DayPromises {
     }
 
     private static ActionForm form(Visit visit, PlayingDay day, Tried tried) {
-        List<Option> players = day.lines().stream()
+        List<Option> players = players(visit, day, tried);
+        return ActionForm.of(
+                        "promise",
+                        ACTION,
+                        visit.say("page-captain.promise-rubbers-to-a-player"),
+                        Button.other(visit.say("page-captain.keep-this-promise")))
+                .saying(visit.say("page-captain.at-least-so-many-rubbers"))
+                .asking(
+                        SelectField.of(
+                                        PLAYER,
+                                        visit.say("page-captain.player"),
+                                        visit.say("page-captain.choose"),
+                                        players)
+                                .withError(tried.error(PLAYER)),
+                        TextField.of(
+                                        RUBBERS,
+                                        TextField.Kind.NUMBER,
+                                        visit.say("page-captain.rubbers-today-at-least"),
+                                        tried.value(RUBBERS, ""))
+                                .withHint(visit.say("page-captain.0-takes-the-promise-back"))
+                                .withError(tried.error(RUBBERS)));
+    }
+
+    private static List<Option> players(Visit visit, PlayingDay day, Tried tried) {
+        return day.lines().stream()
                 .map(line -> Option.of(
                         line.player().code(),
                         visit.event().name(line.player())
                                 + (line.promised() > 0 ? " (promised " + line.promised() + ")" : ""),
                         tried.value(PLAYER, "").equals(line.player().code())))
                 .toList();
-        return ActionForm.of(
-                        "promise",
-                        ACTION,
-                        visit.words().say("page-captain.promise-rubbers-to-a-player"),
-                        Button.other(visit.words().say("page-captain.keep-this-promise")))
-                .saying(visit.words().say("page-captain.at-least-so-many-rubbers"))
-                .asking(
-                        SelectField.of(
-                                        PLAYER,
-                                        visit.words().say("page-captain.player"),
-                                        visit.words().say("page-captain.choose"),
-                                        players)
-                                .withError(tried.error(PLAYER)),
-                        TextField.of(
-                                        RUBBERS,
-                                        TextField.Kind.NUMBER,
-                                        visit.words().say("page-captain.rubbers-today-at-least"),
-                                        tried.value(RUBBERS, ""))
-                                .withHint(visit.words().say("page-captain.0-takes-the-promise-back"))
-                                .withError(tried.error(RUBBERS)));
     }
 }

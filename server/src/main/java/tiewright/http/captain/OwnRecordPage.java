@@ -31,11 +31,10 @@ final class OwnRecordPage implements Page {
                 "/captain/record",
                 visit -> visit.show(Screen.of(
                         "ownRecord",
-                        visit.words()
-                                .say(
-                                        "page-captain.how-good-the-advice-was",
-                                        "club",
-                                        visit.event().clubName(visit.club())),
+                        visit.say(
+                                "page-captain.how-good-the-advice-was",
+                                "club",
+                                visit.event().clubName(visit.club())),
                         view(visit))));
     }
 
@@ -50,7 +49,7 @@ final class OwnRecordPage implements Page {
                 .flatMap(one -> one.result().stream())
                 .toList();
         List<String> said = new ArrayList<>();
-        said.add(visit.words().say("page-captain.as-sheets-open-the-chances"));
+        said.add(visit.say("page-captain.as-sheets-open-the-chances"));
         said.addAll(words(visit.words(), visit.say("page-captain.ties"), OwnRecord.of(ties)));
         said.addAll(words(visit.words(), visit.say("page-captain.rubbers-and-deciders"), OwnRecord.of(rubbers)));
         return new OwnRecordView(said, bands(visit.words(), OwnRecord.of(rubbers)), forecasts(visit.event(), all));
@@ -132,38 +131,42 @@ final class OwnRecordPage implements Page {
     private static ReasonTable forecasts(VisibleEvent event, List<ClubAnswers.Forecasted> all) {
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (ClubAnswers.Forecasted one : all) {
-            Optional<Tie> tie = event.tie(one.forecast().tie());
-            String what = tie.map(known -> new TieViews(event).title(known))
-                            .orElse(one.forecast().tie().code())
-                    + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");
-            String result = one.result()
-                    .map(known -> Words.say(event, known.won() ? "page-captain.now-won" : "page-captain.now-lost"))
-                    .orElse(Words.of(event).say("page-captain.no-result-yet"));
-            List<String> why = one.forecast().part().isPresent()
-                    ? List.of()
-                    : List.of(Words.of(event)
-                            .say(
-                                    "page-captain.the-sheet-you-named-gave",
-                                    "givenAway",
-                                    LineupWords.points(one.forecast().givenAway())));
-            rows.add(new ReasonTable.Row(
-                    List.of(
-                            Cell.of(what),
-                            Cell.of(LineupWords.percent(one.forecast().chance())),
-                            Cell.of(result)),
-                    Words.of(event).say("page-captain.more"),
-                    why,
-                    ""));
+            rows.add(row(event, one));
         }
         return new ReasonTable(
                 "forecasts",
-                Words.of(event).say("page-captain.every-forecast"),
+                Words.say(event, "page-captain.every-forecast"),
                 List.of(
-                        new Column(Words.of(event).say("page-captain.what"), false),
-                        new Column(Words.of(event).say("page-captain.chance-to-win"), true),
-                        new Column(Words.of(event).say("page-captain.how-it-went"), false)),
+                        new Column(Words.say(event, "page-captain.what"), false),
+                        new Column(Words.say(event, "page-captain.chance-to-win"), true),
+                        new Column(Words.say(event, "page-captain.how-it-went"), false)),
                 rows,
-                Words.of(event).say("page-captain.walkovers-retirements-and-void-rubbers"));
+                Words.say(event, "page-captain.walkovers-retirements-and-void-rubbers"));
+    }
+
+    private static ReasonTable.Row row(VisibleEvent event, ClubAnswers.Forecasted one) {
+        Optional<Tie> tie = event.tie(one.forecast().tie());
+        String what = tie.map(known -> new TieViews(event).title(known))
+                        .orElse(one.forecast().tie().code())
+                + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");
+        String result = one.result()
+                .map(known -> Words.say(event, known.won() ? "page-captain.now-won" : "page-captain.now-lost"))
+                .orElse(Words.say(event, "page-captain.no-result-yet"));
+        List<String> why = one.forecast().part().isPresent()
+                ? List.of()
+                : List.of(Words.say(
+                        event,
+                        "page-captain.the-sheet-you-named-gave",
+                        "givenAway",
+                        LineupWords.points(one.forecast().givenAway())));
+        return new ReasonTable.Row(
+                List.of(
+                        Cell.of(what),
+                        Cell.of(LineupWords.percent(one.forecast().chance())),
+                        Cell.of(result)),
+                Words.say(event, "page-captain.more"),
+                why,
+                "");
     }
 
     private static String words(RubberNo rubber) {

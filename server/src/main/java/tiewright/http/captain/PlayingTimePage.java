@@ -31,11 +31,10 @@ final class PlayingTimePage implements Page {
                 "/captain/playing-time",
                 visit -> visit.show(Screen.of(
                         "playingTime",
-                        visit.words()
-                                .say(
-                                        "page-captain.playing-time",
-                                        "club",
-                                        visit.event().clubName(visit.club())),
+                        visit.say(
+                                "page-captain.playing-time",
+                                "club",
+                                visit.event().clubName(visit.club())),
                         view(
                                 visit.event(),
                                 visit.club(),
@@ -53,42 +52,60 @@ final class PlayingTimePage implements Page {
         List<String> text = new ArrayList<>();
         for (Player player : event.squad(club)) {
             Time time = time(event, club, opened, player.id());
-            List<String> cells = new ArrayList<>(List.of(
-                    event.name(player.id()),
-                    Integer.toString(time.rubbers()),
-                    Integer.toString(time.ties()),
-                    Integer.toString(opened.size() - time.ties())));
+            List<String> cells = cells(event, player, time, opened.size());
             if (day.isAnythingPromised()) {
                 day.line(player.id()).ifPresent(line -> cells.addAll(promised(line)));
             }
-            rows.add(new ReasonTable.Row(
-                    cells.stream().map(ReasonTable.Cell::of).toList(),
-                    Words.of(event).say("page-captain.which"),
-                    time.lines().isEmpty() ? List.of(Words.of(event).say("page-captain.not-named-yet")) : time.lines(),
-                    ""));
-            text.add(Words.of(event)
-                    .say(
-                            "page-captain.rubbers-in-ties",
-                            "player",
-                            event.name(player.id()),
-                            "rubbers",
-                            time.rubbers(),
-                            "ties",
-                            time.ties()));
+            rows.add(row(event, cells, time));
+            text.add(text(event, player, time));
         }
-        return new PlayingTimeView(
-                new ReasonTable(
-                        "playing-time",
-                        Words.of(event).say("page-captain.from-opened-sheets", "opened", opened.size()),
-                        columns(event, day),
-                        rows,
-                        counted(event, day)),
-                new CopyText(
-                        "copy-playing-time",
-                        Words.of(event).say("page-captain.playing-time-as-text"),
-                        String.join("\n", text),
-                        Words.of(event).say("page-captain.copy"),
-                        Words.of(event).say("page-captain.copied")));
+        return new PlayingTimeView(table(event, day, opened.size(), rows), copy(event, text));
+    }
+
+    private static ReasonTable table(VisibleEvent event, PlayingDay day, int opened, List<ReasonTable.Row> rows) {
+        return new ReasonTable(
+                "playing-time",
+                Words.say(event, "page-captain.from-opened-sheets", "opened", opened),
+                columns(event, day),
+                rows,
+                counted(event, day));
+    }
+
+    private static ReasonTable.Row row(VisibleEvent event, List<String> cells, Time time) {
+        return new ReasonTable.Row(
+                cells.stream().map(ReasonTable.Cell::of).toList(),
+                Words.say(event, "page-captain.which"),
+                time.lines().isEmpty() ? List.of(Words.say(event, "page-captain.not-named-yet")) : time.lines(),
+                "");
+    }
+
+    private static List<String> cells(VisibleEvent event, Player player, Time time, int opened) {
+        return new ArrayList<>(List.of(
+                event.name(player.id()),
+                Integer.toString(time.rubbers()),
+                Integer.toString(time.ties()),
+                Integer.toString(opened - time.ties())));
+    }
+
+    private static String text(VisibleEvent event, Player player, Time time) {
+        return Words.say(
+                event,
+                "page-captain.rubbers-in-ties",
+                "player",
+                event.name(player.id()),
+                "rubbers",
+                time.rubbers(),
+                "ties",
+                time.ties());
+    }
+
+    private static CopyText copy(VisibleEvent event, List<String> text) {
+        return new CopyText(
+                "copy-playing-time",
+                Words.say(event, "page-captain.playing-time-as-text"),
+                String.join("\n", text),
+                Words.say(event, "page-captain.copy"),
+                Words.say(event, "page-captain.copied"));
     }
 
     private static String counted(VisibleEvent event, PlayingDay day) {

@@ -40,7 +40,7 @@ final class ProposalPages implements Page {
     private static Tie ownTie(Visit visit) {
         Tie tie = visit.tie();
         if (!tie.has(visit.club())) {
-            throw new NotFound(visit.words().say("page-captain.your-club-does-not-play", "tie", tie.id()));
+            throw new NotFound(visit.say("page-captain.your-club-does-not-play", "tie", tie.id()));
         }
         return tie;
     }
@@ -67,13 +67,12 @@ final class ProposalPages implements Page {
         Tie tie = ownTie(visit);
         Question asked = Question.of(visit);
         LineupInputs inputs = asked.inputs(visit, tie.id());
-        String title = visit.words()
-                .say(
-                        "page-captain.proposal-for-the-tie-with",
-                        "club",
-                        visit.event().clubName(visit.club()),
-                        "other",
-                        other(visit, tie));
+        String title = visit.say(
+                "page-captain.proposal-for-the-tie-with",
+                "club",
+                visit.event().clubName(visit.club()),
+                "other",
+                other(visit, tie));
         ProposalView.Head head = head(visit, tie, asked, inputs);
         ProposalView view = tie.isOpened()
                 ? new DeciderAnswer(visit, inputs).view(tie, tried, head)
@@ -92,18 +91,16 @@ final class ProposalPages implements Page {
         boolean known = basis.cards() + basis.earlier() + basis.filmed() > 0
                 || !visit.hall().ledger().privateOf(visit.club()).forms().isEmpty();
         return new ProposalView.Head(
-                visit.words()
-                        .say(
-                                tie.isOpened()
-                                        ? decider(visit, tie)
-                                        : "page-captain.best-sheet-"
-                                                + asked.aim().code()),
+                visit.say(
+                        tie.isOpened()
+                                ? decider(visit, tie)
+                                : "page-captain.best-sheet-" + asked.aim().code()),
                 by(visit, tie, id),
                 visit.event().deadline(id),
                 known
                         ? Optional.empty()
-                        : Optional.of(new NavLink(
-                                "/captain/squad#rate", visit.words().say("page-captain.rate-the-squad"), false)));
+                        : Optional.of(
+                                new NavLink("/captain/squad#rate", visit.say("page-captain.rate-the-squad"), false)));
     }
 
     /** Until the decider is asked for, the tie itself is what is asked about. */
@@ -115,45 +112,33 @@ final class ProposalPages implements Page {
     private static String by(Visit visit, Tie tie, ExchangeId id) {
         return visit.event()
                 .deadline(id)
-                .map(at -> visit.words()
-                        .say(
-                                "page-captain.other-seal-by",
-                                "other",
-                                other(visit, tie),
-                                "at",
-                                HallClock.said(visit.event().clock(at))))
+                .map(at -> visit.say(
+                        "page-captain.other-seal-by",
+                        "other",
+                        other(visit, tie),
+                        "at",
+                        HallClock.said(visit.event().clock(at))))
                 .orElse(other(visit, tie));
     }
 
     private static List<ActionForm> forms(Visit visit, Tie tie, Tried tried) {
-        TieWish now = Optional.ofNullable(visit.hall()
-                        .ledger()
-                        .privateOf(visit.club())
-                        .tieWishes()
-                        .get(tie.id()))
-                .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
-        List<Option> players = visit.event().squad(visit.club()).stream()
-                .map(player -> Option.of(
-                        player.id().code(),
-                        visit.event().name(player.id()) + wished(visit, now, player.id()),
-                        tried.value("player", "").equals(player.id().code())))
-                .toList();
+        List<Option> players = players(visit, tie, tried);
         return List.of(ActionForm.of(
                         "wish",
                         "/captain/proposal/" + tie.id() + "/wishes",
                         "",
-                        Button.other(visit.words().say("page-captain.keep-this-wish")))
-                .saying(visit.words().say("page-captain.wishes-about-pairs-stand-under"))
+                        Button.other(visit.say("page-captain.keep-this-wish")))
+                .saying(visit.say("page-captain.wishes-about-pairs-stand-under"))
                 .asking(
                         SelectField.of(
                                         "player",
-                                        visit.words().say("page-captain.player"),
-                                        visit.words().say("page-captain.choose"),
+                                        visit.say("page-captain.player"),
+                                        visit.say("page-captain.choose"),
                                         players)
                                 .withError(tried.error("player")),
                         SelectField.of(
                                 "wish",
-                                visit.words().say("page-captain.wish"),
+                                visit.say("page-captain.wish"),
                                 "",
                                 List.of(
                                         wish(visit, tried, "play"),
@@ -161,17 +146,31 @@ final class ProposalPages implements Page {
                                         wish(visit, tried, "none")))));
     }
 
+    private static List<Option> players(Visit visit, Tie tie, Tried tried) {
+        TieWish now = Optional.ofNullable(visit.hall()
+                        .ledger()
+                        .privateOf(visit.club())
+                        .tieWishes()
+                        .get(tie.id()))
+                .orElse(new TieWish(tie.id(), visit.club(), List.of(), List.of()));
+        return visit.event().squad(visit.club()).stream()
+                .map(player -> Option.of(
+                        player.id().code(),
+                        visit.event().name(player.id()) + wished(visit, now, player.id()),
+                        tried.value("player", "").equals(player.id().code())))
+                .toList();
+    }
+
     private static Option wish(Visit visit, Tried tried, String code) {
         return Option.of(
                 code,
-                visit.words().say("page-captain.wish-" + code),
+                visit.say("page-captain.wish-" + code),
                 tried.value("wish", "").equals(code));
     }
 
     private static String wished(Visit visit, TieWish wish, PlayerId player) {
         return wish.of(player)
-                .map(one -> " (" + visit.words().say("page-captain.wish-" + (one == PlayerWish.PLAY ? "play" : "rest"))
-                        + ")")
+                .map(one -> " (" + visit.say("page-captain.wish-" + (one == PlayerWish.PLAY ? "play" : "rest")) + ")")
                 .orElse("");
     }
 }

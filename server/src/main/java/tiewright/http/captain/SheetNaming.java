@@ -80,9 +80,9 @@ final class SheetNaming {
 
     private String detail(int played, Optional<Integer> rested, boolean hurt) {
         String had = rested.isPresent()
-                ? visit.words().say("page-captain.played-rested", "played", played, "minutes", rested.get())
-                : visit.words().say("page-captain.played", "played", played);
-        return hurt ? visit.words().say("page-captain.ask-first-too", "had", had) : had;
+                ? visit.say("page-captain.played-rested", "played", played, "minutes", rested.get())
+                : visit.say("page-captain.played", "played", played);
+        return hurt ? visit.say("page-captain.ask-first-too", "had", had) : had;
     }
 
     static int draws(Form form) {
@@ -128,8 +128,8 @@ final class SheetNaming {
                 onPhone,
                 HurtFirst.marked(visit).stream().map(PlayerId::code).collect(Collectors.joining(" ")),
                 onPhone
-                        ? visit.words().say("page-captain.your-sheet-is-on-the")
-                        : visit.words().say("page-captain.kept-on-the-phone-not"));
+                        ? visit.say("page-captain.your-sheet-is-on-the")
+                        : visit.say("page-captain.kept-on-the-phone-not"));
     }
 
     /** The same chance as the proposal would give it, by the same question. */
@@ -149,16 +149,19 @@ final class SheetNaming {
                                     sheet,
                                     Question.of(visit).budget(visit, here.tie().id()))
                             .sheet();
-                    return visit.words()
-                            .say(
-                                    "page-captain.worth",
-                                    "chance",
-                                    LineupWords.whole(worth.chance()),
-                                    "low",
-                                    LineupWords.bare(worth.low()),
-                                    "high",
-                                    LineupWords.bare(worth.high()));
+                    return said(worth);
                 });
+    }
+
+    private String said(ProposedSheet worth) {
+        return visit.say(
+                "page-captain.worth",
+                "chance",
+                LineupWords.whole(worth.chance()),
+                "low",
+                LineupWords.bare(worth.low()),
+                "high",
+                LineupWords.bare(worth.high()));
     }
 
     private Optional<Sheet> whole() {

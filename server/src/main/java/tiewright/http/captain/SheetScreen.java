@@ -43,8 +43,7 @@ final class SheetScreen {
         this.exchange = here.exchange();
         this.own = here.own();
         this.chosen = chosen;
-        this.what =
-                here.id().kind() == SheetKind.RUBBERS ? "sheet" : visit.words().say("page-captain.pair-for-a-decider");
+        this.what = here.id().kind() == SheetKind.RUBBERS ? "sheet" : visit.say("page-captain.pair-for-a-decider");
     }
 
     /** @param given somebody just chose what stands in the form */
@@ -57,19 +56,18 @@ final class SheetScreen {
                 head(),
                 kept.map(one -> inForYouNow(one.sheet())),
                 own.receipt().map(this::receipt),
-                exchange.isOpened() ? visit.words().say("page-captain.both-sheets-are-open-they") : "",
+                exchange.isOpened() ? visit.say("page-captain.both-sheets-are-open-they") : "",
                 exchange.isOpened() ? SheetFormView.Asks.NOTHING : HurtFirst.asks(visit, tried),
                 new SheetNaming(here, chosen).form(tried, given, seal()),
                 actions());
-        String title = visit.words()
-                .say(
-                        "page-captain.for-the-tie-with",
-                        "club",
-                        visit.event().clubName(visit.club()),
-                        "what",
-                        what,
-                        "other",
-                        other());
+        String title = visit.say(
+                "page-captain.for-the-tie-with",
+                "club",
+                visit.event().clubName(visit.club()),
+                "what",
+                what,
+                "other",
+                other());
         return Screen.of("sheetForm", title, view);
     }
 
@@ -79,8 +77,8 @@ final class SheetScreen {
 
     private String seal() {
         return own.in()
-                ? visit.words().say("page-captain.seal-this-in-place-of", "what", what)
-                : visit.words().say("page-captain.seal-this", "what", what);
+                ? visit.say("page-captain.seal-this-in-place-of", "what", what)
+                : visit.say("page-captain.seal-this", "what", what);
     }
 
     private SheetFormView.Head head() {
@@ -89,76 +87,78 @@ final class SheetScreen {
                 .map(moment -> HallClock.said(visit.event().clock(moment)))
                 .orElse("");
         return new SheetFormView.Head(
-                visit.words()
-                        .say(sheets ? "page-captain.sheet-for" : "page-captain.decider-pair-for", "other", other()),
+                visit.say(sheets ? "page-captain.sheet-for" : "page-captain.decider-pair-for", "other", other()),
                 own.atDesk() && !exchange.isOpened()
-                        ? new State(Mark.SEALED, visit.words().say("page-captain.yours-is-in"))
+                        ? new State(Mark.SEALED, visit.say("page-captain.yours-is-in"))
                         : State.NONE,
                 at.isEmpty() || exchange.isOpened()
                         ? ""
-                        : visit.words().say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
+                        : visit.say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
                 exchange.deadline().filter(moment -> !exchange.isOpened()),
                 exchange.isOpened() ? "" : String.join(" · ", new Theirs(here, other()).said()),
                 rule());
     }
 
     private Receipt receipt(String code) {
-        return Receipt.closed(
-                visit.words().say("page-captain.your-receipt"),
+        return new Receipt(
+                visit.say("page-captain.your-receipt"),
                 code,
-                visit.words().say("page-captain.it-was-made-when-this", "what", what),
+                visit.say("page-captain.it-was-made-when-this", "what", what),
+                List.of(),
                 "/help/receipts",
-                visit.words().say("page-captain.how-anybody-can-check-it"));
+                visit.say("page-captain.how-anybody-can-check-it"));
     }
 
     private List<String> rule() {
         List<String> lines = new ArrayList<>();
         if (own.in() && !exchange.isOpened() && !visit.event().mayRead(here.id())) {
-            lines.add(visit.words().say("page-captain.newer-than-the-sheet"));
+            lines.add(visit.say("page-captain.newer-than-the-sheet"));
         }
         if (!exchange.isOpened() && visit.hall().address().isReadInTheAir()) {
-            lines.add(visit.words().say("page-captain.read-in-the-air"));
+            lines.add(visit.say("page-captain.read-in-the-air"));
         }
         exchange.deadline()
-                .ifPresent(at -> lines.add(visit.words()
-                        .say(
-                                exchange.past() && !exchange.isOpened()
-                                        ? "page-captain.open-once-both-are-in"
-                                        : "page-captain.both-open-at-until-then",
-                                "at",
-                                HallClock.said(visit.event().clock(at)))));
+                .ifPresent(at -> lines.add(visit.say(
+                        exchange.past() && !exchange.isOpened()
+                                ? "page-captain.open-once-both-are-in"
+                                : "page-captain.both-open-at-until-then",
+                        "at",
+                        HallClock.said(visit.event().clock(at)))));
         lines.add(visit.ask(Answers::new).lateRule());
         return lines;
     }
 
     private SheetView inForYouNow(Sheet sheet) {
-        List<SheetView.Row> rows = sheet.pairs().entrySet().stream()
+        List<SheetView.Row> rows = rows(sheet);
+        String times = own.sealed() == 1
+                ? visit.say("page-captain.sealed-once")
+                : visit.say("page-captain.sealed-times-the-last-one", "sealed", own.sealed());
+        String at = own.sealedAt()
+                .map(moment -> visit.say(
+                        "page-captain.at",
+                        "moment",
+                        HallClock.said(visit.event().clock(moment))))
+                .orElse("");
+        return new SheetView(
+                visit.say("page-captain.in-for-you-now"),
+                new State(Mark.SEALED, "sealed"),
+                times + at,
+                rows,
+                visit.say("page-captain.show-the-names"));
+    }
+
+    private List<SheetView.Row> rows(Sheet sheet) {
+        return sheet.pairs().entrySet().stream()
                 .map(one -> new SheetView.Row(
                         TieViews.rubber(one.getKey()),
                         one.getValue()
                                 .map(pair -> visit.event().name(pair.first()))
-                                .orElse(visit.words().say("page-captain.no-pair")),
+                                .orElse(visit.say("page-captain.no-pair")),
                         one.getValue()
                                 .map(pair -> visit.event().name(pair.second()))
                                 .orElse(""),
                         ""))
                 .toList();
-        String times = own.sealed() == 1
-                ? visit.words().say("page-captain.sealed-once")
-                : visit.words().say("page-captain.sealed-times-the-last-one", "sealed", own.sealed());
-        String at = own.sealedAt()
-                .map(moment -> visit.words()
-                        .say(
-                                "page-captain.at",
-                                "moment",
-                                HallClock.said(visit.event().clock(moment))))
-                .orElse("");
-        return new SheetView(
-                visit.words().say("page-captain.in-for-you-now"),
-                new State(Mark.SEALED, "sealed"),
-                times + at,
-                rows,
-                visit.words().say("page-captain.show-the-names"));
     }
 
     private List<ActionForm> actions() {
@@ -172,9 +172,9 @@ final class SheetScreen {
             actions.add(ActionForm.of(
                             "ask",
                             path + "/ask",
-                            visit.words().say("page-captain.open-earlier"),
-                            Button.other(visit.words().say("page-captain.ask-for-the-opening-now")))
-                    .saying(visit.words().say("page-captain.both-sheets-open-before-the")));
+                            visit.say("page-captain.open-earlier"),
+                            Button.other(visit.say("page-captain.ask-for-the-opening-now")))
+                    .saying(visit.say("page-captain.both-sheets-open-before-the")));
         }
         return actions;
     }
@@ -183,17 +183,17 @@ final class SheetScreen {
         return ActionForm.of(
                         "tell",
                         path + "/tell",
-                        visit.words().say("page-captain.tell-my-club"),
-                        Button.other(visit.words().say("page-captain.let-my-club-see-it")))
-                .saying(visit.words().say("page-captain.players-who-came-by-a"));
+                        visit.say("page-captain.tell-my-club"),
+                        Button.other(visit.say("page-captain.let-my-club-see-it")))
+                .saying(visit.say("page-captain.players-who-came-by-a"));
     }
 
     private ActionForm untell(String path) {
         return ActionForm.of(
                         "untell",
                         path + "/untell",
-                        visit.words().say("page-captain.your-club-sees-it"),
-                        Button.other(visit.words().say("page-captain.hide-it-again")))
-                .saying(visit.words().say("page-captain.who-has-read-it-knows"));
+                        visit.say("page-captain.your-club-sees-it"),
+                        Button.other(visit.say("page-captain.hide-it-again")))
+                .saying(visit.say("page-captain.who-has-read-it-knows"));
     }
 }

@@ -86,12 +86,10 @@ final class CardPages implements Page {
         Decision decision = correcting
                 ? new CorrectCard(tie.id(), rubber, games, how, reason)
                 : new RecordCard(tie.id(), rubber, games, how);
+        Correction asked = new Correction(tie.id(), rubber, games, how);
         boolean once = form.isTicked("confirmed");
         boolean first = !once || form.has(SettleScreen.ENTRY);
-        if (form.isClean()
-                && correcting
-                && first
-                && goesToRuling(visit, new Correction(tie.id(), rubber, games, how), decision)) {
+        if (form.isClean() && correcting && first && goesToRuling(visit, asked, decision)) {
             visit.go(Addresses.correction(tie, rubber) + "?" + CardFields.query(visit.event(), form));
             return;
         }

@@ -91,28 +91,39 @@ final class LogPage implements Page {
         if (tie.isEmpty()) {
             return true;
         }
-        Optional<RubberNo> own = Optional.empty();
-        Optional<TieId> about = Optional.empty();
+        Optional<RubberNo> own = rubber(fact);
+        return tie(fact).equals(tie) && (rubber.isEmpty() || own.isEmpty() || own.equals(rubber));
+    }
+
+    private static Optional<TieId> tie(Fact fact) {
         if (fact instanceof PlayFact play) {
-            about = Optional.of(play.tie());
-            own = play instanceof PlayFact.CardEntered one
-                    ? Optional.of(one.rubber())
-                    : play instanceof PlayFact.CardCorrected two
-                            ? Optional.of(two.rubber())
-                            : play instanceof PlayFact.CardTakenBack three
-                                    ? Optional.of(three.rubber())
-                                    : Optional.empty();
-        } else if (fact instanceof ExchangeFact exchange) {
-            about = Optional.of(exchange.exchange().tie());
-        } else if (fact instanceof OfficialFact.CorrectionDecided decided) {
-            about = Optional.of(decided.tie());
-            own = Optional.of(decided.rubber());
-        } else if (fact instanceof OfficialFact.CaseRuled ruled) {
-            about = Optional.of(ruled.tie());
-        } else if (fact instanceof DrawFact.TieRestarted restarted) {
-            about = Optional.of(restarted.tie());
+            return Optional.of(play.tie());
         }
-        return about.equals(tie) && (rubber.isEmpty() || own.isEmpty() || own.equals(rubber));
+        if (fact instanceof ExchangeFact exchange) {
+            return Optional.of(exchange.exchange().tie());
+        }
+        if (fact instanceof OfficialFact.CorrectionDecided decided) {
+            return Optional.of(decided.tie());
+        }
+        if (fact instanceof OfficialFact.CaseRuled ruled) {
+            return Optional.of(ruled.tie());
+        }
+        return fact instanceof DrawFact.TieRestarted restarted ? Optional.of(restarted.tie()) : Optional.empty();
+    }
+
+    private static Optional<RubberNo> rubber(Fact fact) {
+        if (fact instanceof PlayFact.CardEntered entered) {
+            return Optional.of(entered.rubber());
+        }
+        if (fact instanceof PlayFact.CardCorrected corrected) {
+            return Optional.of(corrected.rubber());
+        }
+        if (fact instanceof PlayFact.CardTakenBack takenBack) {
+            return Optional.of(takenBack.rubber());
+        }
+        return fact instanceof OfficialFact.CorrectionDecided decided
+                ? Optional.of(decided.rubber())
+                : Optional.empty();
     }
 
     private static OptionalInt asked(Visit visit) {

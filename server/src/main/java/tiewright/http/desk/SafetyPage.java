@@ -13,6 +13,7 @@ import tiewright.event.Event;
 import tiewright.event.OfficialFact;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.State;
@@ -145,37 +146,39 @@ final class SafetyPage implements Page {
     }
 
     private static WorkView.WorkForm reading(Fields fields, Optional<Heat> heat) {
-        String measure = heat.map(one -> one.measure().code()).orElse(Heat.Measure.WBGT.code());
+
         return new WorkView.WorkForm(
                 READING,
                 HERE,
-                List.of(
-                        fields.oneOf(
-                                "measure",
-                                "What was measured",
-                                measure,
-                                List.of(
-                                        Option.of(
-                                                "wbgt",
-                                                "WBGT (wet-bulb globe temperature: knows sun and humidity)",
-                                                false),
-                                        Option.of("air", "Air temperature", false))),
-                        fields.text(
-                                        "degrees",
-                                        TextField.Kind.SHORT,
-                                        "Degrees Celsius",
-                                        heat.map(Heat::degrees).orElse(""))
-                                .withHint("Such as 30.5")
-                                .mustBeFilled(),
-                        fields.text("decision", TextField.Kind.LONG, "What is decided, by a person", "")
-                                .withHint(
-                                        "Such as: breaks of ten minutes between rubbers; stop until 16:00. No names or health of anybody."),
-                        fields.line("by", "Who decides, by name", "")
-                                .withAutocomplete("name")
-                                .withMaxLength(200)),
+                asked(fields, heat),
                 List.of(
                         Button.other("What do the conditions say?").sending("press", "look"),
                         Button.main("Log this decision").sending("press", "log")));
+    }
+
+    private static List<FormField> asked(Fields fields, Optional<Heat> heat) {
+        String measure = heat.map(one -> one.measure().code()).orElse(Heat.Measure.WBGT.code());
+        return List.of(
+                fields.oneOf(
+                        "measure",
+                        "What was measured",
+                        measure,
+                        List.of(
+                                Option.of("wbgt", "WBGT (wet-bulb globe temperature: knows sun and humidity)", false),
+                                Option.of("air", "Air temperature", false))),
+                fields.text(
+                                "degrees",
+                                TextField.Kind.SHORT,
+                                "Degrees Celsius",
+                                heat.map(Heat::degrees).orElse(""))
+                        .withHint("Such as 30.5")
+                        .mustBeFilled(),
+                fields.text("decision", TextField.Kind.LONG, "What is decided, by a person", "")
+                        .withHint(
+                                "Such as: breaks of ten minutes between rubbers; stop until 16:00. No names or health of anybody."),
+                fields.line("by", "Who decides, by name", "")
+                        .withAutocomplete("name")
+                        .withMaxLength(200));
     }
 
     private static WorkView.WorkForm thermometers(Fields fields) {

@@ -143,18 +143,7 @@ final class StopPages implements Page {
 
     private static List<WorkView.Section> next(Visit visit, Tie tie, RubberNo rubber) {
         List<WorkView.Section> sections = new ArrayList<>();
-        List<String> doors = tiewright.sheet.Door.open(visit.event().conditions()).stream()
-                .map(tiewright.sheet.Door::code)
-                .toList();
-        boolean free = doors.contains("substitution");
-        WorkView.Section ways = WorkView.Section.of(
-                "next",
-                visit.say("page-desk.what-can-follow"),
-                visit.say("page-desk.play-goes-on-the-desk"),
-                visit.say("page-desk.the-pair-gives-up-enter"),
-                free
-                        ? visit.say("page-desk.another-pair-plays-on-these")
-                        : visit.say("page-desk.another-pair-under-these-conditions"));
+        WorkView.Section ways = ways(visit);
         sections.add(
                 !Door.DESK.opensFor(visit.role())
                         ? ways
@@ -167,5 +156,20 @@ final class StopPages implements Page {
             sections.add(HurtPage.marking(visit, tie));
         }
         return sections;
+    }
+
+    private static WorkView.Section ways(Visit visit) {
+        List<String> doors = tiewright.sheet.Door.open(visit.event().conditions()).stream()
+                .map(tiewright.sheet.Door::code)
+                .toList();
+        boolean free = doors.contains("substitution");
+        return WorkView.Section.of(
+                "next",
+                visit.say("page-desk.what-can-follow"),
+                visit.say("page-desk.play-goes-on-the-desk"),
+                visit.say("page-desk.the-pair-gives-up-enter"),
+                free
+                        ? visit.say("page-desk.another-pair-plays-on-these")
+                        : visit.say("page-desk.another-pair-under-these-conditions"));
     }
 }

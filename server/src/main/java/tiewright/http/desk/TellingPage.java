@@ -78,15 +78,6 @@ final class TellingPage implements Page {
 
     private static TellingView.Club club(VisibleEvent event, int number, ClubId club) {
         boolean told = event.order().told(number).contains(club);
-        Changes changes = new Changes(event);
-        List<Moved> moved = new ArrayList<>();
-        List<OrderOfPlay.Change> all = event.order().under(number);
-        List<Moved> lines = changes.of(number);
-        for (int i = 0; i < all.size() && i < lines.size(); i++) {
-            if (all.get(i).clubs().contains(club)) {
-                moved.add(lines.get(i));
-            }
-        }
         String people = String.join(
                 ", ",
                 event.squad(club).stream()
@@ -105,8 +96,21 @@ final class TellingPage implements Page {
         return new TellingView.Club(
                 event.clubName(club),
                 told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, Words.say(event, "page-desk.to-be-told")),
-                moved,
+                moved(event, number, club),
                 people,
                 press);
+    }
+
+    private static List<Moved> moved(VisibleEvent event, int number, ClubId club) {
+        Changes changes = new Changes(event);
+        List<Moved> moved = new ArrayList<>();
+        List<OrderOfPlay.Change> all = event.order().under(number);
+        List<Moved> lines = changes.of(number);
+        for (int i = 0; i < all.size() && i < lines.size(); i++) {
+            if (all.get(i).clubs().contains(club)) {
+                moved.add(lines.get(i));
+            }
+        }
+        return moved;
     }
 }

@@ -25,29 +25,26 @@ record AsItStood(Visit visit, StoodView view) {
             return new AsItStood(visit, new StoodView(path, "", "", ""));
         }
         try {
-            LocalTime time = LocalTime.parse(typed);
-            Instant moment = endOf(visit.event(), time);
-            if (moment.isAfter(visit.event().now())) {
-                return new AsItStood(
-                        visit,
-                        new StoodView(
-                                path,
-                                typed,
-                                "",
-                                visit.say("page-everybody.is-still-ahead-this-is", "time", HallClock.said(time))));
-            }
-            return new AsItStood(
-                    visit.asOf(moment),
-                    new StoodView(
-                            path,
-                            HallClock.said(time),
-                            visit.say("page-everybody.as-it-stood-at", "time", HallClock.said(time)),
-                            ""));
+            return at(visit, typed, LocalTime.parse(typed));
         } catch (DateTimeParseException noTime) {
             String shown = typed.substring(0, Math.min(typed.length(), 20));
             return new AsItStood(
                     visit, new StoodView(path, "", "", visit.say("page-everybody.is-no-time-of-day", "shown", shown)));
         }
+    }
+
+    private static AsItStood at(Visit visit, String typed, LocalTime time) {
+        String path = visit.ctx().path();
+        Instant moment = endOf(visit.event(), time);
+        String said = HallClock.said(time);
+        return moment.isAfter(visit.event().now())
+                ? new AsItStood(
+                        visit,
+                        new StoodView(
+                                path, typed, "", visit.say("page-everybody.is-still-ahead-this-is", "time", said)))
+                : new AsItStood(
+                        visit.asOf(moment),
+                        new StoodView(path, said, visit.say("page-everybody.as-it-stood-at", "time", said), ""));
     }
 
     /** The last moment of that minute on the day of the event. */

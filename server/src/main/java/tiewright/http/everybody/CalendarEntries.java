@@ -147,16 +147,13 @@ final class CalendarEntries {
                                 event.name(pair.partnerOf(one)),
                                 "other",
                                 against(pairs.pair(side.other())))))));
-        event.order()
-                .plan()
-                .ifPresent(plan -> lines.add(Words.say(
-                        event,
-                        "page-everybody.order-of-play-notice-the",
-                        "version",
-                        plan.version(),
-                        "notice",
-                        plan.notice())));
+        event.order().plan().ifPresent(plan -> lines.add(published(plan)));
         return lines;
+    }
+
+    private String published(OrderOfPlay.Plan plan) {
+        return Words.say(
+                event, "page-everybody.order-of-play-notice-the", "version", plan.version(), "notice", plan.notice());
     }
 
     private String against(Optional<Pair> pair) {

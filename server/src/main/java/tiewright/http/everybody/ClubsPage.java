@@ -51,15 +51,7 @@ final class ClubsPage implements Page {
     private static ClubView one(Visit visit, Club club) {
         VisibleEvent event = visit.event();
         TieViews views = visit.ties();
-        List<ClubView.PlayerLine> squad = event.squad(club.id()).stream()
-                .sorted(Comparator.comparingInt((Player player) -> player.rank().orElse(Integer.MAX_VALUE)))
-                .map(player -> new ClubView.PlayerLine(
-                        "/player/" + player.id(),
-                        event.name(player.id()),
-                        player.rank().isPresent()
-                                ? Integer.toString(player.rank().getAsInt())
-                                : ""))
-                .toList();
+        List<ClubView.PlayerLine> squad = squad(event, club);
         List<TieLine> ties = TieOrder.sorted(event.tiesOf(club.id())).stream()
                 .map(views::line)
                 .toList();
@@ -80,5 +72,17 @@ final class ClubsPage implements Page {
                 withdrawn,
                 new CalendarLink(
                         CalendarPage.club(club.id()), CalendarPage.address(visit, CalendarPage.club(club.id()))));
+    }
+
+    private static List<ClubView.PlayerLine> squad(VisibleEvent event, Club club) {
+        return event.squad(club.id()).stream()
+                .sorted(Comparator.comparingInt((Player player) -> player.rank().orElse(Integer.MAX_VALUE)))
+                .map(player -> new ClubView.PlayerLine(
+                        "/player/" + player.id(),
+                        event.name(player.id()),
+                        player.rank().isPresent()
+                                ? Integer.toString(player.rank().getAsInt())
+                                : ""))
+                .toList();
     }
 }

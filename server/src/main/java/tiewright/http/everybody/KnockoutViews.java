@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import tiewright.event.ClubId;
+import tiewright.event.KnockoutFinal;
 import tiewright.event.Side;
 import tiewright.event.SlotSource;
 import tiewright.event.Stage;
@@ -42,12 +43,9 @@ final class KnockoutViews {
         return !ties.isEmpty();
     }
 
-    /** The winner of the last round. */
+    /** The winner of the final, as soon as it is finished. */
     Optional<String> champion() {
-        int last = ties.stream().mapToInt(Tie::round).max().orElse(0);
-        return ties.stream()
-                .filter(tie -> tie.round() == last && !TieViews.isForLosers(tie))
-                .findFirst()
+        return KnockoutFinal.of(ties)
                 .flatMap(tie -> event.progress(tie).winner().flatMap(tie::club))
                 .map(event::clubName);
     }
@@ -57,7 +55,7 @@ final class KnockoutViews {
         TreeMap<Integer, List<Bracket.Slot>> rounds = new TreeMap<>();
         List<Bracket.Slot> losers = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(ties)) {
-            (TieViews.isForLosers(tie) ? losers : rounds.computeIfAbsent(tie.round(), round -> new ArrayList<>()))
+            (tie.isOfLosers() ? losers : rounds.computeIfAbsent(tie.round(), round -> new ArrayList<>()))
                     .add(slot(tie));
         }
         List<Bracket.Round> shown = new ArrayList<>();

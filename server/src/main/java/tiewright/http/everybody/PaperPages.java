@@ -48,19 +48,21 @@ final class PaperPages implements Page {
                 Door.ANYBODY,
                 "/paper/cards",
                 visit -> show(visit, visit.say("page-everybody.cards-of-all-ties"), cards(forAll(visit))));
-        routes.get(Door.ANYBODY, "/paper/tie/{tie}", visit -> {
-            VisibleEvent event = forAll(visit);
-            TieViews views = new TieViews(event);
-            TiePapers papers = new TiePapers(event);
-            Tie tie = visit.tie();
-            show(
-                    visit,
-                    views.title(tie),
-                    new PaperView(
-                            Words.say(event, "page-everybody.the-card-and-the-sheets"),
-                            tie.isOpened() ? papers.sheets(tie) : blank(event, views, tie),
-                            List.of(papers.card(tie))));
-        });
+        routes.get(Door.ANYBODY, "/paper/tie/{tie}", PaperPages::tie);
+    }
+
+    private static void tie(Visit visit) {
+        VisibleEvent event = forAll(visit);
+        TieViews views = new TieViews(event);
+        TiePapers papers = new TiePapers(event);
+        Tie tie = visit.tie();
+        show(
+                visit,
+                views.title(tie),
+                new PaperView(
+                        Words.say(event, "page-everybody.the-card-and-the-sheets"),
+                        tie.isOpened() ? papers.sheets(tie) : blank(event, views, tie),
+                        List.of(papers.card(tie))));
     }
 
     /** Paper lies on courts and hangs on walls: whoever prints it, it shows what everybody may read, minors shortened. */

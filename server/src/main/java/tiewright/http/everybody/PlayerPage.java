@@ -88,8 +88,10 @@ final class PlayerPage implements Page {
                         event,
                         tie,
                         rubber.getKey(),
-                        own.get().partnerOf(player.id()),
-                        rubber.getValue().pair(side.other())));
+                        players(
+                                event,
+                                own.get().partnerOf(player.id()),
+                                rubber.getValue().pair(side.other()))));
             }
         }
         return cards;
@@ -98,19 +100,7 @@ final class PlayerPage implements Page {
     private static NextCard unopened(Visit visit, Player player, Tie tie) {
         VisibleEvent event = visit.event();
         TieViews views = new TieViews(event);
-        List<NextCard.Line> lines = new ArrayList<>();
-        lines.add(new NextCard.Line(
-                visit.say("page-everybody.against"),
-                views.side(tie, tie.sideOf(player.club()).orElseThrow().other())));
         List<String> courts = event.order().courts(tie);
-        if (courts.size() > 1) {
-            lines.add(new NextCard.Line(visit.say("page-everybody.courts"), String.join(", ", courts)));
-        }
-        Optional.of(visit.ties().expected(tie))
-                .filter(words -> !words.isEmpty())
-                .ifPresent(words -> lines.add(new NextCard.Line(visit.say("page-everybody.expected"), words)));
-        toldSheet(visit, player.club(), tie)
-                .ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
         String note = event.deadline(ExchangeId.sheets(tie.id()))
                 .map(at -> visit.say("page-everybody.who-plays-with-whom-is-2", "at", HallClock.said(event.clock(at))))
                 .orElse(visit.say("page-everybody.who-plays-with-whom-is"));
@@ -120,9 +110,29 @@ final class PlayerPage implements Page {
                 views.when(tie),
                 event.startsAt(tie),
                 State.NONE,
-                lines,
+                known(visit, player, tie),
                 note,
                 new Changes(event).last(tie));
+    }
+
+    /** What is known of a tie before its sheets are opened. */
+    private static List<NextCard.Line> known(Visit visit, Player player, Tie tie) {
+        VisibleEvent event = visit.event();
+        List<NextCard.Line> lines = new ArrayList<>();
+        lines.add(new NextCard.Line(
+                visit.say("page-everybody.against"),
+                new TieViews(event)
+                        .side(tie, tie.sideOf(player.club()).orElseThrow().other())));
+        List<String> courts = event.order().courts(tie);
+        if (courts.size() > 1) {
+            lines.add(new NextCard.Line(visit.say("page-everybody.courts"), String.join(", ", courts)));
+        }
+        Optional.of(visit.ties().expected(tie))
+                .filter(words -> !words.isEmpty())
+                .ifPresent(words -> lines.add(new NextCard.Line(visit.say("page-everybody.expected"), words)));
+        toldSheet(visit, player.club(), tie)
+                .ifPresent(sheet -> told(event, sheet, player.id()).forEach(lines::add));
+        return lines;
     }
 
     /** The own club's sealed sheet, where its captain lets the club know and this reader came by a link of that club. */
@@ -150,21 +160,11 @@ final class PlayerPage implements Page {
                 : lines;
     }
 
-    private static NextCard opened(
-            VisibleEvent event, Tie tie, RubberNo rubber, PlayerId partner, Optional<Pair> against) {
+    private static NextCard opened(VisibleEvent event, Tie tie, RubberNo rubber, List<NextCard.Line> players) {
         TieViews views = new TieViews(event);
         Optional<Tie.Call> call = Optional.ofNullable(tie.calls().get(rubber));
         Optional<OrderOfPlay.Place> planned =
                 Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
-        String with = event.name(partner);
-        String other = against.map(two -> Words.say(
-                        event,
-                        "page-everybody.and",
-                        "first",
-                        event.name(two.first()),
-                        "second",
-                        event.name(two.second())))
-                .orElse(Words.say(event, "page-everybody.no-pair-walkover"));
         return new NextCard(
                 views.title(tie) + ", " + TieViews.rubber(rubber),
                 call.map(Tie.Call::court)
@@ -179,10 +179,22 @@ final class PlayerPage implements Page {
                 call.isPresent()
                         ? new State(Mark.PLAYING, Words.say(event, "page-everybody.go-to-the-court"))
                         : new State(Mark.OPENED, Words.say(event, "page-everybody.sheets-opened")),
-                List.of(
-                        new NextCard.Line(Words.say(event, "page-everybody.with"), with),
-                        new NextCard.Line(Words.say(event, "page-everybody.against"), other)),
+                players,
                 "",
                 new Changes(event).last(tie));
+    }
+
+    private static List<NextCard.Line> players(VisibleEvent event, PlayerId partner, Optional<Pair> against) {
+        String other = against.map(two -> Words.say(
+                        event,
+                        "page-everybody.and",
+                        "first",
+                        event.name(two.first()),
+                        "second",
+                        event.name(two.second())))
+                .orElse(Words.say(event, "page-everybody.no-pair-walkover"));
+        return List.of(
+                new NextCard.Line(Words.say(event, "page-everybody.with"), event.name(partner)),
+                new NextCard.Line(Words.say(event, "page-everybody.against"), other));
     }
 }

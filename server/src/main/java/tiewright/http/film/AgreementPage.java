@@ -56,42 +56,43 @@ final class AgreementPage implements Page {
     }
 
     private static Screen screen(Visit visit, List<FilmGame> games, Form form, List<WorkView.Section> answer) {
+        return Screen.of(
+                "asked",
+                visit.say(
+                        "page-film.do-two-watchers-agree", "club", visit.event().clubName(visit.club())),
+                new AskedView(
+                        Refusal.NONE,
+                        new NavLink(FilmPage.PATH, visit.say("page-film.back-to-the-film-notes"), false),
+                        List.of(
+                                visit.say("page-film.two-people-note-the-same"),
+                                visit.say("page-film.both-notes-count-in-form")),
+                        Optional.of(ask(visit, games, form)),
+                        answer.isEmpty() ? "" : visit.say("page-film.show-how-far-they-agree"),
+                        answer.isEmpty(),
+                        answer));
+    }
+
+    private static AskedView.Ask ask(Visit visit, List<FilmGame> games, Form form) {
         List<Option> options = games.stream()
                 .map(game -> Option.of(game.code(), game.code(), false))
                 .toList();
         Fields fields = Fields.of("", Tried.NOTHING);
-        return Screen.of(
-                "asked",
-                visit.words()
-                        .say(
-                                "page-film.do-two-watchers-agree",
-                                "club",
-                                visit.event().clubName(visit.club())),
-                new AskedView(
-                        Refusal.NONE,
-                        new NavLink(FilmPage.PATH, visit.words().say("page-film.back-to-the-film-notes"), false),
-                        List.of(
-                                visit.words().say("page-film.two-people-note-the-same"),
-                                visit.words().say("page-film.both-notes-count-in-form")),
-                        Optional.of(new AskedView.Ask(
-                                PATH,
-                                List.of(
-                                        fields.select(
-                                                ONE,
-                                                visit.words().say("page-film.one-persons-notes"),
-                                                visit.words().say("page-film.choose-a-game"),
-                                                form.text(ONE),
-                                                options),
-                                        fields.select(
-                                                OTHER,
-                                                visit.words().say("page-film.the-others-notes-of-the"),
-                                                visit.words().say("page-film.choose-a-game"),
-                                                form.text(OTHER),
-                                                options)),
-                                Button.main(visit.words().say("page-film.compare-them")))),
-                        answer.isEmpty() ? "" : visit.words().say("page-film.show-how-far-they-agree"),
-                        answer.isEmpty(),
-                        answer));
+        return new AskedView.Ask(
+                PATH,
+                List.of(
+                        fields.select(
+                                ONE,
+                                visit.say("page-film.one-persons-notes"),
+                                visit.say("page-film.choose-a-game"),
+                                form.text(ONE),
+                                options),
+                        fields.select(
+                                OTHER,
+                                visit.say("page-film.the-others-notes-of-the"),
+                                visit.say("page-film.choose-a-game"),
+                                form.text(OTHER),
+                                options)),
+                Button.main(visit.say("page-film.compare-them")));
     }
 
     private static List<WorkView.Section> answer(Visit visit, FilmGame one, FilmGame other) {
@@ -103,35 +104,37 @@ final class AgreementPage implements Page {
         Agreement agreement = Agreement.of(one, other);
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (Agreement.Field field : agreement.fields()) {
-            rows.add(ReasonTable.Row.of(List.of(
-                    Cell.of(words.what(field.what())),
-                    Cell.of(visit.words()
-                            .say(
-                                    "page-film.of",
-                                    "same",
-                                    field.kappa().same(),
-                                    "kappa",
-                                    field.kappa().of())),
-                    Cell.of(
-                            field.kappa().value().isPresent()
-                                    ? String.format(
-                                            Locale.ROOT,
-                                            "%.2f",
-                                            field.kappa().value().getAsDouble())
-                                    : "none"),
-                    Cell.of(words.worth(field)))));
+            rows.add(row(visit, words, field));
         }
-        return List.of(WorkView.Section.of(
-                        "agreement", visit.words().say("page-film.agreement"), words.compared(agreement))
+        return List.of(WorkView.Section.of("agreement", visit.say("page-film.agreement"), words.compared(agreement))
                 .with(new ReasonTable(
                         "agreement",
-                        visit.words().say("page-film.agreement"),
+                        visit.say("page-film.agreement"),
                         List.of(
-                                new Column(visit.words().say("page-film.what"), false),
-                                new Column(visit.words().say("page-film.the-same"), true),
-                                new Column(visit.words().say("page-film.kappa"), true),
-                                new Column(visit.words().say("page-film.what-it-is-worth"), false)),
+                                new Column(visit.say("page-film.what"), false),
+                                new Column(visit.say("page-film.the-same"), true),
+                                new Column(visit.say("page-film.kappa"), true),
+                                new Column(visit.say("page-film.what-it-is-worth"), false)),
                         rows,
-                        visit.words().say("page-film.kappa-is-1-where-they"))));
+                        visit.say("page-film.kappa-is-1-where-they"))));
+    }
+
+    private static ReasonTable.Row row(Visit visit, FilmWords words, Agreement.Field field) {
+        return ReasonTable.Row.of(List.of(
+                Cell.of(words.what(field.what())),
+                Cell.of(visit.say(
+                        "page-film.of",
+                        "same",
+                        field.kappa().same(),
+                        "kappa",
+                        field.kappa().of())),
+                Cell.of(
+                        field.kappa().value().isPresent()
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "%.2f",
+                                        field.kappa().value().getAsDouble())
+                                : "none"),
+                Cell.of(words.worth(field))));
     }
 }

@@ -12,6 +12,7 @@ import tiewright.film.Ending;
 import tiewright.film.RallyKey;
 import tiewright.film.Step;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.ReasonTable.Cell;
@@ -48,60 +49,71 @@ final class ClipsPage implements Page {
 
     private static Screen clips(Visit visit) {
         Form form = Form.ofQuery(visit.ctx());
-        Optional<PlayerId> player = visit.event().players().stream()
-                .map(Player::id)
-                .filter(one -> one.code().equals(form.text(PLAYER)))
-                .findFirst();
+        Optional<PlayerId> player = player(visit, form);
         Optional<Ending> ending = Ending.parse(form.text(ENDING));
         Optional<RallyKey> noted = RallyKey.parse(form.text(NOTED));
         boolean isAsked = player.isPresent() || ending.isPresent() || noted.isPresent();
         FilmWords words = new FilmWords(visit.words());
         List<CardCheck> games = FilmCountsPage.games(visit);
-        List<PlayerId> seen = games.stream()
-                .flatMap(game -> game.game().start().players().stream())
-                .distinct()
-                .toList();
-        Fields fields = Fields.of("", Tried.NOTHING);
-        AskedView.Ask ask = new AskedView.Ask(
-                PATH,
-                List.of(
-                        fields.select(
-                                PLAYER,
-                                visit.words().say("page-film.who-ended-the-rally"),
-                                visit.words().say("page-film.anybody"),
-                                form.text(PLAYER),
-                                seen.stream()
-                                        .map(one -> Option.of(
-                                                one.code(), visit.event().name(one), false))
-                                        .toList()),
-                        fields.select(
-                                ENDING,
-                                visit.words().say("page-film.how-it-ended"),
-                                visit.words().say("page-film.in-any-way"),
-                                form.text(ENDING),
-                                keys(words, true)),
-                        fields.select(
-                                NOTED,
-                                visit.words().say("page-film.what-else-is-noted-of"),
-                                visit.words().say("page-film.anything"),
-                                form.text(NOTED),
-                                keys(words, false))),
-                Button.main(visit.words().say("page-film.find-the-rallies")));
         return Screen.of(
                 "asked",
-                visit.words()
-                        .say(
-                                "page-film.find-rallies-on-film",
-                                "club",
-                                visit.event().clubName(visit.club())),
+                visit.say(
+                        "page-film.find-rallies-on-film", "club", visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
                         FilmCountsPage.back(visit),
                         List.of(FilmCountsPage.small(visit)),
-                        Optional.of(ask),
-                        isAsked ? visit.words().say("page-film.show-the-rallies") : "",
+                        Optional.of(ask(visit, form, games)),
+                        isAsked ? visit.say("page-film.show-the-rallies") : "",
                         !isAsked,
                         isAsked ? List.of(found(visit, words, games, new Clips(player, ending, noted))) : List.of()));
+    }
+
+    private static Optional<PlayerId> player(Visit visit, Form form) {
+        return visit.event().players().stream()
+                .map(Player::id)
+                .filter(one -> one.code().equals(form.text(PLAYER)))
+                .findFirst();
+    }
+
+    private static AskedView.Ask ask(Visit visit, Form form, List<CardCheck> games) {
+
+        return new AskedView.Ask(PATH, asked(visit, form, games), Button.main(visit.say("page-film.find-the-rallies")));
+    }
+
+    private static List<FormField> asked(Visit visit, Form form, List<CardCheck> games) {
+        FilmWords words = new FilmWords(visit.words());
+        Fields fields = Fields.of("", Tried.NOTHING);
+        return List.of(
+                fields.select(
+                        PLAYER,
+                        visit.say("page-film.who-ended-the-rally"),
+                        visit.say("page-film.anybody"),
+                        form.text(PLAYER),
+                        players(visit, games)),
+                fields.select(
+                        ENDING,
+                        visit.say("page-film.how-it-ended"),
+                        visit.say("page-film.in-any-way"),
+                        form.text(ENDING),
+                        keys(words, true)),
+                fields.select(
+                        NOTED,
+                        visit.say("page-film.what-else-is-noted-of"),
+                        visit.say("page-film.anything"),
+                        form.text(NOTED),
+                        keys(words, false)));
+    }
+
+    /** Everybody of these games. */
+    private static List<Option> players(Visit visit, List<CardCheck> games) {
+        List<PlayerId> seen = games.stream()
+                .flatMap(game -> game.game().start().players().stream())
+                .distinct()
+                .toList();
+        return seen.stream()
+                .map(one -> Option.of(one.code(), visit.event().name(one), false))
+                .toList();
     }
 
     private static List<Option> keys(FilmWords words, boolean endings) {
@@ -113,34 +125,35 @@ final class ClipsPage implements Page {
     }
 
     private static WorkView.Section found(Visit visit, FilmWords words, List<CardCheck> games, Clips clips) {
+        List<ReasonTable.Row> rows = rows(visit, words, games, clips);
+        WorkView.Section section = WorkView.Section.of(
+                "found",
+                visit.say("page-film.found"),
+                rows.size() == 1
+                        ? visit.say("page-film.1-rally")
+                        : visit.say("page-film.rallies", "rows", rows.size()));
+        return rows.isEmpty()
+                ? section
+                : section.with(new ReasonTable("found", visit.say("page-film.found"), columns(visit), rows, ""));
+    }
+
+    private static List<ReasonTable.Row> rows(Visit visit, FilmWords words, List<CardCheck> games, Clips clips) {
         List<ReasonTable.Row> rows = new ArrayList<>();
         for (CardCheck game : games) {
             for (Step step : clips.in(game)) {
                 rows.add(ReasonTable.Row.of(List.of(
                         Cell.of(game.game().code()),
-                        Cell.of(step.note()
-                                .detail()
-                                .filmTime()
-                                .orElse(visit.words().say("page-film.not-noted"))),
+                        Cell.of(step.note().detail().filmTime().orElse(visit.say("page-film.not-noted"))),
                         Cell.of(words.rally(step)))));
             }
         }
-        WorkView.Section section = WorkView.Section.of(
-                "found",
-                visit.words().say("page-film.found"),
-                rows.size() == 1
-                        ? visit.words().say("page-film.1-rally")
-                        : visit.words().say("page-film.rallies", "rows", rows.size()));
-        return rows.isEmpty()
-                ? section
-                : section.with(new ReasonTable(
-                        "found",
-                        visit.words().say("page-film.found"),
-                        List.of(
-                                new Column(visit.words().say("page-film.game"), false),
-                                new Column(visit.words().say("page-film.on-film-at"), true),
-                                new Column(visit.words().say("page-film.rally"), false)),
-                        rows,
-                        ""));
+        return rows;
+    }
+
+    private static List<Column> columns(Visit visit) {
+        return List.of(
+                new Column(visit.say("page-film.game"), false),
+                new Column(visit.say("page-film.on-film-at"), true),
+                new Column(visit.say("page-film.rally"), false));
     }
 }

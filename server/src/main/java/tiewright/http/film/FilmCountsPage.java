@@ -59,43 +59,26 @@ final class FilmCountsPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         totals.forEach((who, of) -> sections.add(section(visit, who, of)));
         if (sections.isEmpty()) {
-            sections.add(WorkView.Section.of("none", "", visit.words().say("page-film.counts-stand-here-once-a")));
+            sections.add(WorkView.Section.of("none", "", visit.say("page-film.counts-stand-here-once-a")));
         }
         return Screen.of(
                 "asked",
-                visit.words()
-                        .say(
-                                "page-film.what-film-says-so-far",
-                                "club",
-                                visit.event().clubName(visit.club())),
+                visit.say(
+                        "page-film.what-film-says-so-far", "club", visit.event().clubName(visit.club())),
                 new AskedView(
                         Refusal.NONE,
                         back(visit),
                         List.of(small(visit), visit.say("page-film.what-a-range-holds")),
                         Optional.empty(),
-                        visit.words().say("page-film.show-the-counts"),
+                        visit.say("page-film.show-the-counts"),
                         true,
                         sections));
     }
 
     /** Of one player or pair; nobody is ranked. */
     private static WorkView.Section section(Visit visit, List<PlayerId> who, List<FilmTotal> totals) {
-        FilmWords words = new FilmWords(visit.words());
-        List<ReasonTable.Row> rows = totals.stream()
-                .map(total -> new ReasonTable.Row(
-                        List.of(
-                                Cell.of(words.measure(total.measure())),
-                                new Cell(
-                                        visit.words()
-                                                .say("page-film.of-2", "value", total.value(), "outOf", total.outOf()),
-                                        href(total)),
-                                Cell.of(total.share()
-                                        .map(FilmCountsPage::said)
-                                        .orElse(visit.words().say("page-film.not-enough-film")))),
-                        visit.words().say("page-film.what-it-is-worth"),
-                        words.sentences(total),
-                        ""))
-                .toList();
+
+        List<ReasonTable.Row> rows = rows(visit, totals);
         String id = "film-" + who.stream().map(PlayerId::code).collect(Collectors.joining("-"));
         String caption = who.stream().map(visit.event()::name).collect(Collectors.joining(" and ")) + ": "
                 + Counted.of(totals.get(0).games(), "game", "games");
@@ -104,11 +87,29 @@ final class FilmCountsPage implements Page {
                         id + "-table",
                         caption,
                         List.of(
-                                new Column(visit.words().say("page-film.what"), false),
-                                new Column(visit.words().say("page-film.how-many"), true),
-                                new Column(visit.words().say("page-film.of-100"), true)),
+                                new Column(visit.say("page-film.what"), false),
+                                new Column(visit.say("page-film.how-many"), true),
+                                new Column(visit.say("page-film.of-100"), true)),
                         rows,
                         ""));
+    }
+
+    private static List<ReasonTable.Row> rows(Visit visit, List<FilmTotal> totals) {
+        FilmWords words = new FilmWords(visit.words());
+        return totals.stream()
+                .map(total -> new ReasonTable.Row(
+                        List.of(
+                                Cell.of(words.measure(total.measure())),
+                                new Cell(
+                                        visit.say("page-film.of-2", "value", total.value(), "outOf", total.outOf()),
+                                        href(total)),
+                                Cell.of(total.share()
+                                        .map(FilmCountsPage::said)
+                                        .orElse(visit.say("page-film.not-enough-film")))),
+                        visit.say("page-film.what-it-is-worth"),
+                        words.sentences(total),
+                        ""))
+                .toList();
     }
 
     private static String said(Share share) {

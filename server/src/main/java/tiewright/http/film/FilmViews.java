@@ -59,7 +59,7 @@ final class FilmViews {
                 games.isEmpty() ? List.of() : List.of(all(visit.words(), tried)),
                 given.fields(visit.words()),
                 FilmPage.PATH,
-                Button.main(visit.words().say("page-film.keep-these-film-notes")),
+                Button.main(visit.say("page-film.keep-these-film-notes")),
                 codes(event));
     }
 
@@ -72,46 +72,55 @@ final class FilmViews {
     }
 
     private static FilmView.Game game(Visit visit, int number, FilmNotes.Game game) {
-        VisibleEvent event = visit.event();
-        FilmedGame counted = game.film().counted();
-        List<String> lines = new ArrayList<>();
-        lines.add(visit.words()
-                .say(
-                        "page-film.v",
-                        "one",
-                        pair(event, counted.one()),
-                        "two",
-                        pair(event, counted.two()),
-                        "format",
-                        counted.format().code()));
-        lines.add(visit.words()
-                .say(
-                        "page-film.on-film-that-somebody-won",
-                        "rallies",
-                        Counted.of(counted.rallies(), "rally", "rallies"),
-                        "score",
-                        game.film().replay().score()));
-        List<String> conflicts = new FilmWords(visit.words())
-                .conflicts(visit.ask(ClubAnswers::new).checked(game.film()));
-        lines.addAll(conflicts);
-        if (!conflicts.isEmpty()) {
-            lines.add(visit.words().say("page-film.a-rally-is-missing-noted"));
-        }
+
+        List<String> lines = lines(visit, game);
         boolean hasKeys = NotedGame.of(game.film()).isPresent();
         if (!hasKeys) {
-            lines.add(visit.words().say("page-film.its-notes-hold-words-for"));
+            lines.add(visit.say("page-film.its-notes-hold-words-for"));
         }
         List<NavLink> goOn = hasKeys
                 ? List.of(new NavLink(
                         NotingPage.at(game.code()),
-                        visit.words().say("page-film.go-on-noting-game", "game", game.code()),
+                        visit.say("page-film.go-on-noting-game", "game", game.code()),
                         false))
                 : List.of();
         return new FilmView.Game(
-                visit.words().say("page-film.game-2", "game", game.code(), "game2", where(game)),
+                visit.say("page-film.game-2", "game", game.code(), "game2", where(game)),
                 lines,
                 goOn,
                 remove(visit.words(), number, game.code()));
+    }
+
+    private static List<String> lines(Visit visit, FilmNotes.Game game) {
+        VisibleEvent event = visit.event();
+        FilmedGame counted = game.film().counted();
+        List<String> lines = new ArrayList<>();
+        lines.add(visit.say(
+                "page-film.v",
+                "one",
+                pair(event, counted.one()),
+                "two",
+                pair(event, counted.two()),
+                "format",
+                counted.format().code()));
+        lines.add(won(visit, game));
+        List<String> conflicts = new FilmWords(visit.words())
+                .conflicts(visit.ask(ClubAnswers::new).checked(game.film()));
+        lines.addAll(conflicts);
+        if (!conflicts.isEmpty()) {
+            lines.add(visit.say("page-film.a-rally-is-missing-noted"));
+        }
+        return lines;
+    }
+
+    private static String won(Visit visit, FilmNotes.Game game) {
+        FilmedGame counted = game.film().counted();
+        return visit.say(
+                "page-film.on-film-that-somebody-won",
+                "rallies",
+                Counted.of(counted.rallies(), "rally", "rallies"),
+                "score",
+                game.film().replay().score());
     }
 
     private static String where(FilmNotes.Game game) {
@@ -124,8 +133,8 @@ final class FilmViews {
     }
 
     private static String pair(VisibleEvent event, Pair pair) {
-        return Words.of(event)
-                .say("page-film.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
+        return Words.say(
+                event, "page-film.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 
     private static ActionForm remove(Words words, int number, String game) {

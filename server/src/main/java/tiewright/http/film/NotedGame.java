@@ -64,19 +64,23 @@ record NotedGame(Optional<FilmGame> game, List<Refusal> faults) {
             named.pair(own).ifPresent(pair -> put(values, pair, 0));
             named.pair(own.other()).ifPresent(pair -> put(values, pair, 2));
         });
-        event.progress(tie).rubbers().stream()
-                .filter(score -> score.rubber().equals(rubber)
-                        && score.games().size() == 1
-                        && !score.how().isWalkover())
-                .findFirst()
-                .ifPresent(score -> {
-                    Score game = own == Side.HOME
-                            ? score.games().get(0)
-                            : score.games().get(0).swapped();
+        card(event, tie, rubber)
+                .map(game -> own == Side.HOME ? game : game.swapped())
+                .ifPresent(game -> {
                     values.put(CARD_1, Integer.toString(game.home()));
                     values.put(CARD_2, Integer.toString(game.away()));
                 });
         return values;
+    }
+
+    /** What the card says of a rubber of one game that was played. */
+    private static Optional<Score> card(VisibleEvent event, Tie tie, RubberNo rubber) {
+        return event.progress(tie).rubbers().stream()
+                .filter(score -> score.rubber().equals(rubber)
+                        && score.games().size() == 1
+                        && !score.how().isWalkover())
+                .findFirst()
+                .map(score -> score.games().get(0));
     }
 
     private static void put(Map<String, String> values, Pair pair, int from) {
@@ -88,29 +92,34 @@ record NotedGame(Optional<FilmGame> game, List<Refusal> faults) {
     static Optional<Map<String, String>> of(FilmGame game) {
         Start start = game.start();
         return RallyKeys.write(game.rallies(), start).map(keys -> {
-            Map<String, String> values = new HashMap<>(Map.of(
-                    GAME,
-                    game.code(),
-                    WAS,
-                    game.code(),
-                    TIE,
-                    game.tie().map(Object::toString).orElse(""),
-                    RUBBER,
-                    game.rubber().map(RubberNo::toString).orElse(""),
-                    FORMAT,
-                    start.format().code(),
-                    RALLIES,
-                    keys,
-                    FIRST,
-                    Integer.toString(start.players().indexOf(start.firstServer()) + 1),
-                    CARD_1,
-                    game.card().map(card -> Integer.toString(card.home())).orElse(""),
-                    CARD_2,
-                    game.card().map(card -> Integer.toString(card.away())).orElse("")));
+            Map<String, String> values = values(game, keys);
             PLACES.forEach(place ->
                     values.put(place, start.players().get(PLACES.indexOf(place)).code()));
             return values;
         });
+    }
+
+    private static Map<String, String> values(FilmGame game, String keys) {
+        Start start = game.start();
+        return new HashMap<>(Map.of(
+                GAME,
+                game.code(),
+                WAS,
+                game.code(),
+                TIE,
+                game.tie().map(Object::toString).orElse(""),
+                RUBBER,
+                game.rubber().map(RubberNo::toString).orElse(""),
+                FORMAT,
+                start.format().code(),
+                RALLIES,
+                keys,
+                FIRST,
+                Integer.toString(start.players().indexOf(start.firstServer()) + 1),
+                CARD_1,
+                game.card().map(card -> Integer.toString(card.home())).orElse(""),
+                CARD_2,
+                game.card().map(card -> Integer.toString(card.away())).orElse("")));
     }
 
     static NotedGame read(Form form, FilmNotes.Known event) {

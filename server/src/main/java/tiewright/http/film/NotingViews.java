@@ -89,9 +89,8 @@ final class NotingViews {
 
     private List<Button> buttons() {
         return List.of(
-                Button.main(Words.of(event).say("page-film.keep-this-game")).sending("do", "keep"),
-                Button.other(Words.of(event).say("page-film.show-how-it-stands"))
-                        .sending("do", "read"));
+                Button.main(Words.say(event, "page-film.keep-this-game")).sending("do", "keep"),
+                Button.other(Words.say(event, "page-film.show-how-it-stands")).sending("do", "read"));
     }
 
     private String kept() {
@@ -129,39 +128,47 @@ final class NotingViews {
         List<FormField> fields = new ArrayList<>();
         fields.add(new HiddenField(Fields.FORM, NAME));
         fields.add(new HiddenField(NotedGame.WAS, value(NotedGame.WAS)));
-        fields.add(line(NotedGame.GAME, Words.of(event).say("page-film.a-short-name-for-this"))
-                .withHint(Words.of(event).say("page-film.letters-digits-and-hyphens-such")));
+        fields.add(line(NotedGame.GAME, Words.say(event, "page-film.a-short-name-for-this"))
+                .withHint(Words.say(event, "page-film.letters-digits-and-hyphens-such")));
         NotedGame.PLACES.forEach(place -> fields.add(fields().select(
                         place,
-                        Words.of(event).say(Objects.requireNonNull(PLACE_WORDS.get(place))),
-                        Words.of(event).say("page-film.choose-the-player"),
+                        Words.say(event, Objects.requireNonNull(PLACE_WORDS.get(place))),
+                        Words.say(event, "page-film.choose-the-player"),
                         first.getOrDefault(place, ""),
                         players)));
-        fields.add(fields().select(
-                        NotedGame.FIRST,
-                        Words.of(event).say("page-film.who-serves-first"),
-                        "",
-                        first.getOrDefault(NotedGame.FIRST, "1"),
-                        IntStream.rangeClosed(1, 4)
-                                .mapToObj(number -> Option.of(
-                                        "" + number, Words.of(event).say("page-film.player", "value", number), false))
-                                .toList())
-                .withHint(Words.of(event).say("page-film.whoever-serves-first-stands-on")));
-        fields.add(line(NotedGame.FORMAT, Words.of(event).say("page-film.scoring"))
-                .withHint(Words.of(event).say("page-film.such-as-side-out-11")));
-        fields.add(number(NotedGame.CARD_1, Words.of(event).say("page-film.points-of-ours-on-the")));
-        fields.add(number(NotedGame.CARD_2, Words.of(event).say("page-film.points-of-theirs-on-the")));
-        fields.add(fields().select(
+        fields.add(firstServer());
+        fields.add(line(NotedGame.FORMAT, Words.say(event, "page-film.scoring"))
+                .withHint(Words.say(event, "page-film.such-as-side-out-11")));
+        fields.add(number(NotedGame.CARD_1, Words.say(event, "page-film.points-of-ours-on-the")));
+        fields.add(number(NotedGame.CARD_2, Words.say(event, "page-film.points-of-theirs-on-the")));
+        fields.add(tie());
+        fields.add(line(NotedGame.RUBBER, Words.say(event, "page-film.rubber-1-or-above-d")));
+        return fields;
+    }
+
+    private FormField tie() {
+        return fields().select(
                         NotedGame.TIE,
-                        Words.of(event).say("page-film.tie-if-it-was-played"),
-                        Words.of(event).say("page-film.none-of-today"),
+                        Words.say(event, "page-film.tie-if-it-was-played"),
+                        Words.say(event, "page-film.none-of-today"),
                         first.getOrDefault(NotedGame.TIE, ""),
                         event.ties().stream()
                                 .map(tie ->
                                         Option.of(tie.id().code(), visit.ties().title(tie), false))
-                                .toList()));
-        fields.add(line(NotedGame.RUBBER, Words.of(event).say("page-film.rubber-1-or-above-d")));
-        return fields;
+                                .toList());
+    }
+
+    private FormField firstServer() {
+        return fields().select(
+                        NotedGame.FIRST,
+                        Words.say(event, "page-film.who-serves-first"),
+                        "",
+                        first.getOrDefault(NotedGame.FIRST, "1"),
+                        IntStream.rangeClosed(1, 4)
+                                .mapToObj(number -> Option.of(
+                                        "" + number, Words.say(event, "page-film.player", "value", number), false))
+                                .toList())
+                .withHint(Words.say(event, "page-film.whoever-serves-first-stands-on"));
     }
 
     /** Own players first. */
@@ -190,7 +197,7 @@ final class NotingViews {
         return fields().text(
                         NotedGame.RALLIES,
                         TextField.Kind.LONG,
-                        Words.of(event).say("page-film.the-rallies-a-line-each"),
+                        Words.say(event, "page-film.the-rallies-a-line-each"),
                         first.getOrDefault(NotedGame.RALLIES, ""));
     }
 }

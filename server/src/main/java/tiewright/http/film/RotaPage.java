@@ -64,26 +64,18 @@ final class RotaPage implements Page {
     }
 
     private static Screen screen(Visit visit, List<PlayerId> who, Tried tried) {
-        ChoiceList asked = new ChoiceList(
-                WHO,
-                visit.words().say("page-film.who-comes-to-practice"),
-                "",
-                tried.error(WHO),
-                true,
-                visit.event().squad(visit.club()).stream()
-                        .map(player -> Option.of(
-                                player.id().code(), visit.event().name(player.id()), who.contains(player.id())))
-                        .toList());
+
         return Screen.of(
                 "asked",
-                visit.words()
-                        .say("page-film.practice-rota", "club", visit.event().clubName(visit.club())),
+                visit.say("page-film.practice-rota", "club", visit.event().clubName(visit.club())),
                 new AskedView(
                         tried.refusal(),
-                        new NavLink(FilmPage.PATH, visit.words().say("page-film.back-to-the-film-notes"), false),
-                        List.of(visit.words().say("page-film.who-always-plays-with-the")),
+                        new NavLink(FilmPage.PATH, visit.say("page-film.back-to-the-film-notes"), false),
+                        List.of(visit.say("page-film.who-always-plays-with-the")),
                         Optional.of(new AskedView.Ask(
-                                PATH, List.of(asked), Button.main(visit.words().say("page-film.make-the-rota")))),
+                                PATH,
+                                List.of(asked(visit, who, tried)),
+                                Button.main(visit.say("page-film.make-the-rota")))),
                         "",
                         false,
                         Rota.of(who)
@@ -91,18 +83,25 @@ final class RotaPage implements Page {
                                 .orElse(List.of())));
     }
 
+    private static ChoiceList asked(Visit visit, List<PlayerId> who, Tried tried) {
+        return new ChoiceList(
+                WHO,
+                visit.say("page-film.who-comes-to-practice"),
+                "",
+                tried.error(WHO),
+                true,
+                visit.event().squad(visit.club()).stream()
+                        .map(player -> Option.of(
+                                player.id().code(), visit.event().name(player.id()), who.contains(player.id())))
+                        .toList());
+    }
+
     private static WorkView.Section rounds(Visit visit, Rota rota, List<PlayerId> who) {
         Map<Integer, List<Rota.Game>> rounds = rota.games().stream()
                 .collect(Collectors.groupingBy(Rota.Game::round, LinkedHashMap::new, Collectors.toList()));
         boolean somebodyRests = rounds.values().stream()
                 .anyMatch(games -> !resting(visit, games, who).isEmpty());
-        List<Column> columns = new ArrayList<>(List.of(
-                new Column(visit.words().say("page-film.round-court"), false),
-                new Column(visit.words().say("page-film.pair"), false),
-                new Column(visit.words().say("page-film.against"), false)));
-        if (somebodyRests) {
-            columns.add(new Column(visit.words().say("page-film.rests"), false));
-        }
+        List<Column> columns = columns(visit, somebodyRests);
         List<ReasonTable.Row> rows = new ArrayList<>();
         rounds.forEach((round, games) -> {
             for (Rota.Game game : games) {
@@ -117,10 +116,19 @@ final class RotaPage implements Page {
             }
         });
         return WorkView.Section.of(
-                        "rota",
-                        visit.words().say("page-film.rota"),
-                        new FilmWords(visit.words()).evenness(rota, who.size()))
-                .with(new ReasonTable("rota", visit.words().say("page-film.rota"), columns, rows, ""));
+                        "rota", visit.say("page-film.rota"), new FilmWords(visit.words()).evenness(rota, who.size()))
+                .with(new ReasonTable("rota", visit.say("page-film.rota"), columns, rows, ""));
+    }
+
+    private static List<Column> columns(Visit visit, boolean somebodyRests) {
+        List<Column> columns = new ArrayList<>(List.of(
+                new Column(visit.say("page-film.round-court"), false),
+                new Column(visit.say("page-film.pair"), false),
+                new Column(visit.say("page-film.against"), false)));
+        if (somebodyRests) {
+            columns.add(new Column(visit.say("page-film.rests"), false));
+        }
+        return columns;
     }
 
     private static String said(Visit visit, Pair pair) {

@@ -114,8 +114,16 @@ final class CourtsPage implements Page {
                             List.of(table(visit, Fields.of(CHANGE, tried))),
                             List.of(Button.main(visit.say("page-organiser.keep-the-changes"))))));
         }
-        Fields fields = Fields.of(ADD, tried);
-        sections.add(WorkView.Section.of(ADD, visit.say("page-organiser.add-courts"))
+
+        sections.add(adding(visit, Fields.of(ADD, tried)));
+        return Screen.of(
+                "work",
+                visit.say("page-organiser.courts"),
+                new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
+    }
+
+    private static WorkView.Section adding(Visit visit, Fields fields) {
+        return WorkView.Section.of(ADD, visit.say("page-organiser.add-courts"))
                 .with(new WorkView.WorkForm(
                         ADD,
                         HERE + "/" + ADD,
@@ -131,32 +139,13 @@ final class CourtsPage implements Page {
                                         .withHint(visit.say("page-organiser.empty-from-the-start-of")),
                                 fields.text("until", TextField.Kind.TIME, visit.say("page-organiser.until"), "")
                                         .withHint(visit.say("page-organiser.empty-until-the-place-closes"))),
-                        List.of(Button.main(visit.say("page-organiser.add-these-courts"))))));
-        return Screen.of(
-                "work",
-                visit.say("page-organiser.courts"),
-                new WorkView(tried.refusal(), BackLinks.toOrganiser(visit.words()), List.of(), sections));
+                        List.of(Button.main(visit.say("page-organiser.add-these-courts")))));
     }
 
     private static InputTable table(Visit visit, Fields fields) {
         List<InputTable.Row> rows = visit.event().courts().stream()
                 .sorted((one, other) -> TextOrder.NUMBERS_BY_VALUE.compare(one.name(), other.name()))
-                .map(court -> new InputTable.Row(
-                        visit.say("page-organiser.court-2", "court", court.name()),
-                        court.usable() ? "" : visit.say("page-organiser.out-of-use-2"),
-                        List.of(
-                                fields.cell(
-                                        AtFields.id(row(court), "from"),
-                                        InputTable.Kind.SHORT,
-                                        Fields.said(court.from())),
-                                fields.cell(
-                                        AtFields.id(row(court), "until"),
-                                        InputTable.Kind.SHORT,
-                                        Fields.said(court.until())),
-                                fields.cell(
-                                        AtFields.id(row(court), "out"),
-                                        InputTable.Kind.TICK,
-                                        court.usable() ? "" : "yes"))))
+                .map(court -> row(visit, fields, court))
                 .toList();
         return new InputTable(
                 "courts",
@@ -167,5 +156,17 @@ final class CourtsPage implements Page {
                         visit.say("page-organiser.until"),
                         visit.say("page-organiser.out-of-use")),
                 rows);
+    }
+
+    private static InputTable.Row row(Visit visit, Fields fields, Court court) {
+        return new InputTable.Row(
+                visit.say("page-organiser.court-2", "court", court.name()),
+                court.usable() ? "" : visit.say("page-organiser.out-of-use-2"),
+                List.of(
+                        fields.cell(AtFields.id(row(court), "from"), InputTable.Kind.SHORT, Fields.said(court.from())),
+                        fields.cell(
+                                AtFields.id(row(court), "until"), InputTable.Kind.SHORT, Fields.said(court.until())),
+                        fields.cell(
+                                AtFields.id(row(court), "out"), InputTable.Kind.TICK, court.usable() ? "" : "yes")));
     }
 }

@@ -133,18 +133,17 @@ final class DryRunPage implements Page {
                         found.way().clubs() + " clubs level at place "
                                 + found.way().place() + ": " + found.times() + " times")
                 .saying(ties)
-                .with(new ReasonTable(
-                        id + "-table",
-                        "The table of this example",
-                        List.of(
-                                new ReasonTable.Column("Club", false),
-                                new ReasonTable.Column("Place", true),
-                                new ReasonTable.Column("Tie points", true),
-                                new ReasonTable.Column("Rubbers", true),
-                                new ReasonTable.Column("Points", true),
-                                new ReasonTable.Column("Decided by", false)),
-                        rows,
-                        ""));
+                .with(new ReasonTable(id + "-table", "The table of this example", columns(), rows, ""));
+    }
+
+    private static List<ReasonTable.Column> columns() {
+        return List.of(
+                new ReasonTable.Column("Club", false),
+                new ReasonTable.Column("Place", true),
+                new ReasonTable.Column("Tie points", true),
+                new ReasonTable.Column("Rubbers", true),
+                new ReasonTable.Column("Points", true),
+                new ReasonTable.Column("Decided by", false));
     }
 
     private static ReasonTable.Row row(Row row, StandingsWords words) {

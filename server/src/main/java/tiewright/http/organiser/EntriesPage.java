@@ -62,7 +62,7 @@ final class EntriesPage implements Page {
     }
 
     static ClubId shortCode(String text) {
-        if (text.length() > LONGEST_CODE || text.contains("/")) {
+        if (text.length() > LONGEST_CODE || !ClubId.isFit(text)) {
             throw new IllegalArgumentException("not a short code");
         }
         return ClubId.of(text);

@@ -51,8 +51,34 @@ final class EventPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
+
+        WorkView.Section section = WorkView.Section.of(FORM, "")
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        asked(visit, Fields.of(FORM, tried)),
+                        List.of(Button.main(visit.say("page-organiser.keep-this")))));
+        return Screen.of(
+                "work",
+                visit.say("page-organiser.the-event"),
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.toOrganiser(visit.words()),
+                        List.of(visit.say("page-organiser.every-page-and-print-bears")),
+                        List.of(section)));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
         Optional<SetUpFact.EventDescribed> about = visit.event().about();
-        Fields fields = Fields.of(FORM, tried);
+        List<FormField> asked = new ArrayList<>();
+        asked.addAll(named(visit, fields));
+        asked.add(zones(visit, fields, about));
+        asked.addAll(hours(visit, fields));
+        return asked;
+    }
+
+    private static List<FormField> named(Visit visit, Fields fields) {
+        Optional<SetUpFact.EventDescribed> about = visit.event().about();
         List<FormField> asked = new ArrayList<>();
         asked.add(fields.line(
                         "name",
@@ -71,7 +97,12 @@ final class EventPage implements Page {
                         visit.say("page-organiser.place"),
                         about.map(SetUpFact.EventDescribed::venue).orElse(""))
                 .mustBeFilled());
-        asked.add(zones(visit, fields, about));
+        return asked;
+    }
+
+    private static List<FormField> hours(Visit visit, Fields fields) {
+        Optional<SetUpFact.EventDescribed> about = visit.event().about();
+        List<FormField> asked = new ArrayList<>();
         asked.add(fields.time(
                         "starts",
                         visit.say("page-organiser.play-starts-at"),
@@ -82,17 +113,7 @@ final class EventPage implements Page {
                         visit.say("page-organiser.the-place-closes-at"),
                         about.flatMap(SetUpFact.EventDescribed::venueCloses))
                 .withHint(visit.say("page-organiser.leave-it-empty-if-nobody")));
-        WorkView.Section section = WorkView.Section.of(FORM, "")
-                .with(new WorkView.WorkForm(
-                        FORM, HERE, asked, List.of(Button.main(visit.say("page-organiser.keep-this")))));
-        return Screen.of(
-                "work",
-                visit.say("page-organiser.the-event"),
-                new WorkView(
-                        tried.refusal(),
-                        BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.say("page-organiser.every-page-and-print-bears")),
-                        List.of(section)));
+        return asked;
     }
 
     private static FormField zones(Visit visit, Fields fields, Optional<SetUpFact.EventDescribed> about) {

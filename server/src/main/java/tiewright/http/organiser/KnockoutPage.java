@@ -62,7 +62,35 @@ final class KnockoutPage implements Page {
         VisibleEvent event = visit.event();
         boolean there = !knockout(event).isEmpty();
         List<WorkView.Section> sections = new ArrayList<>(there ? laidOut(event) : List.of());
-        Fields fields = Fields.of(FORM, tried);
+
+        sections.add(layingOut(visit, tried, there));
+        return Screen.of(
+                "work",
+                visit.say("page-organiser.knockout"),
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.toOrganiser(visit.words()),
+                        List.of(visit.say("page-organiser.the-places-of-the-pools")),
+                        sections));
+    }
+
+    private static WorkView.Section layingOut(Visit visit, Tried tried, boolean there) {
+        return WorkView.Section.of(
+                        FORM,
+                        there
+                                ? visit.say("page-organiser.lay-it-out-again")
+                                : visit.say("page-organiser.lay-out-the-knockout"))
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        asked(visit, Fields.of(FORM, tried), there),
+                        List.of(
+                                there
+                                        ? Button.stop(visit.say("page-organiser.lay-it-out-again"))
+                                        : Button.main(visit.say("page-organiser.lay-out-the-knockout")))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields, boolean there) {
         List<FormField> asked = new ArrayList<>(List.of(
                 fields.number("fromEachPool", visit.say("page-organiser.how-many-go-on-from"), OptionalInt.empty())
                         .withHint(visit.say("page-organiser.1-to-4"))
@@ -81,27 +109,7 @@ final class KnockoutPage implements Page {
                     visit.say("page-organiser.lay-it-out-again-the"),
                     false));
         }
-        sections.add(WorkView.Section.of(
-                        FORM,
-                        there
-                                ? visit.say("page-organiser.lay-it-out-again")
-                                : visit.say("page-organiser.lay-out-the-knockout"))
-                .with(new WorkView.WorkForm(
-                        FORM,
-                        HERE,
-                        asked,
-                        List.of(
-                                there
-                                        ? Button.stop(visit.say("page-organiser.lay-it-out-again"))
-                                        : Button.main(visit.say("page-organiser.lay-out-the-knockout"))))));
-        return Screen.of(
-                "work",
-                visit.say("page-organiser.knockout"),
-                new WorkView(
-                        tried.refusal(),
-                        BackLinks.toOrganiser(visit.words()),
-                        List.of(visit.say("page-organiser.the-places-of-the-pools")),
-                        sections));
+        return asked;
     }
 
     /** The ties, and how their places were drawn. */
@@ -124,15 +132,7 @@ final class KnockoutPage implements Page {
                         ReasonTable.Cell.of(views.side(tie, Side.HOME)),
                         ReasonTable.Cell.of(views.side(tie, Side.AWAY)))))
                 .toList();
-        String foot = event.knockoutDraw()
-                .map((DrawFact.KnockoutDrawn drawn) -> Words.say(
-                        event,
-                        "page-organiser.drawn-from-the-words-witness",
-                        "spokenSeed",
-                        drawn.spokenSeed(),
-                        "witness",
-                        drawn.witness()))
-                .orElse("");
+        String foot = drawnFrom(event);
         return new ReasonTable(
                 "knockout-ties",
                 Words.say(event, "page-organiser.the-ties-of-the-knockout"),
@@ -143,5 +143,17 @@ final class KnockoutPage implements Page {
                         new ReasonTable.Column(Words.say(event, "page-organiser.away"), false)),
                 rows,
                 foot);
+    }
+
+    private static String drawnFrom(VisibleEvent event) {
+        return event.knockoutDraw()
+                .map((DrawFact.KnockoutDrawn drawn) -> Words.say(
+                        event,
+                        "page-organiser.drawn-from-the-words-witness",
+                        "spokenSeed",
+                        drawn.spokenSeed(),
+                        "witness",
+                        drawn.witness()))
+                .orElse("");
     }
 }

@@ -13,7 +13,6 @@ import tiewright.event.Stage;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.ReasonTable;
-import tiewright.http.visit.TieViews;
 
 /** How the knockout was drawn, step by step: made again from its words, and shown where that gives the ties that stand. */
 final class KnockoutSteps {
@@ -45,7 +44,7 @@ final class KnockoutSteps {
                 pools,
                 places / pools.size(),
                 event.conditions().seeding(),
-                ties.stream().anyMatch(TieViews::isForLosers));
+                ties.stream().anyMatch(Tie::isOfLosers));
         return KnockoutDraw.draw(shape, drawn.spokenSeed()) instanceof KnockoutResult.Planned planned
                 ? Optional.of(planned.plan())
                 : Optional.empty();

@@ -13,6 +13,7 @@ import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.LinksView;
 import tiewright.http.views.WorkView;
@@ -119,19 +120,23 @@ final class LinksPage implements Page {
             sections.add(folded(players(event, Fields.of(PLAYERS, tried)), words, tried));
         }
         sections.add(folded(one(visit, Fields.of(ONE, tried)), words, tried));
-        List<LinksView.Line> lines = event.links().stream()
+
+        return Screen.of(
+                "links",
+                visit.say("page-organiser.personal-links"),
+                new LinksView(tried.refusal(), BackLinks.home(visit), intro, clubs(visit), sections, lines(visit)));
+    }
+
+    private static List<LinksView.Line> lines(Visit visit) {
+        return visit.event().links().stream()
                 .filter(link -> handles(visit, link.role()))
                 .sorted(Comparator.comparing(Link::revoked))
                 .map(link -> new LinksView.Line(
                         link.name(),
-                        LinkSlips.whom(event, link.club(), link.player(), link.label()),
+                        LinkSlips.whom(visit.event(), link.club(), link.player(), link.label()),
                         LinkSlips.may(visit.words(), link.role()),
                         !link.revoked()))
                 .toList();
-        return Screen.of(
-                "links",
-                visit.say("page-organiser.personal-links"),
-                new LinksView(tried.refusal(), BackLinks.home(visit), intro, clubs(visit), sections, lines));
     }
 
     /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */
@@ -180,37 +185,45 @@ final class LinksPage implements Page {
                 .filter(role -> role != Role.PUBLIC && handles(visit, role))
                 .map(role -> Option.of(role.code(), LinkSlips.may(Words.of(event), role), false))
                 .toList();
-        List<Option> players = event.players().stream()
-                .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))
-                .toList();
+
         return WorkView.Section.of(ONE, "")
                 .with(new WorkView.WorkForm(
                         ONE,
                         HERE + "/" + ONE,
-                        List.of(
-                                fields.select(
-                                        "role",
-                                        Words.say(event, "page-organiser.what-it-may-do"),
-                                        Words.say(event, "page-organiser.choose"),
-                                        "",
-                                        roles),
-                                fields.select(
-                                        "club",
-                                        Words.say(event, "page-organiser.of-which-club"),
-                                        Words.say(event, "page-organiser.no-club-desk-volunteers-organisers"),
-                                        "",
-                                        clubs(event)),
-                                fields.select(
-                                        "player",
-                                        Words.say(event, "page-organiser.for-which-player"),
-                                        Words.say(event, "page-organiser.nobody-in-particular"),
-                                        "",
-                                        players),
-                                fields.line("label", Words.say(event, "page-organiser.label"), "")
-                                        .withMaxLength(60)
-                                        .withHint(Words.say(event, "page-organiser.such-as-desk-2-it"))
-                                        .mustBeFilled()),
+                        asked(event, fields, roles),
                         List.of(Button.other(Words.say(event, "page-organiser.make-this-link")))));
+    }
+
+    private static List<Option> players(VisibleEvent event) {
+        return event.players().stream()
+                .map(player -> Option.of(player.id().code(), event.name(player.id()) + " (" + player.id() + ")", false))
+                .toList();
+    }
+
+    private static List<FormField> asked(VisibleEvent event, Fields fields, List<Option> roles) {
+        return List.of(
+                fields.select(
+                        "role",
+                        Words.say(event, "page-organiser.what-it-may-do"),
+                        Words.say(event, "page-organiser.choose"),
+                        "",
+                        roles),
+                fields.select(
+                        "club",
+                        Words.say(event, "page-organiser.of-which-club"),
+                        Words.say(event, "page-organiser.no-club-desk-volunteers-organisers"),
+                        "",
+                        clubs(event)),
+                fields.select(
+                        "player",
+                        Words.say(event, "page-organiser.for-which-player"),
+                        Words.say(event, "page-organiser.nobody-in-particular"),
+                        "",
+                        players(event)),
+                fields.line("label", Words.say(event, "page-organiser.label"), "")
+                        .withMaxLength(60)
+                        .withHint(Words.say(event, "page-organiser.such-as-desk-2-it"))
+                        .mustBeFilled());
     }
 
     private static List<Option> clubs(VisibleEvent event) {

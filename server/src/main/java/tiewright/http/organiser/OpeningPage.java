@@ -6,6 +6,8 @@ import tiewright.event.Link;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
@@ -45,48 +47,11 @@ final class OpeningPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-        Optional<SetUpFact.OpeningChosen> chosen = visit.event().opening();
-        Fields fields = Fields.of(FORM, tried);
-        Optional<String> neutral = chosen.flatMap(SetUpFact.OpeningChosen::neutral);
+
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,
-                List.of(
-                        fields.oneOf(
-                                "organiserIsCaptain",
-                                visit.say("page-organiser.do-you-or-another-organiser"),
-                                chosen.map(one -> one.organiserIsCaptain() ? "yes" : "no")
-                                        .orElse(""),
-                                List.of(
-                                        Option.of(
-                                                "no", visit.say("page-organiser.no-nobody-who-organises-plays"), false),
-                                        Option.of("yes", visit.say("page-organiser.yes"), false))),
-                        fields.oneOf(
-                                "opens",
-                                visit.say("page-organiser.if-yes-who-opens-the"),
-                                chosen.map(one -> neutral.isPresent() ? PERSON : AUTOMATIC)
-                                        .orElse(""),
-                                List.of(
-                                        new Option(
-                                                AUTOMATIC,
-                                                visit.say("page-organiser.nobody-both-sheets-open-by"),
-                                                visit.say("page-organiser.recommended-where-nobody-neutral-is"),
-                                                false,
-                                                false),
-                                        new Option(
-                                                PERSON,
-                                                visit.say("page-organiser.a-neutral-second-person"),
-                                                visit.say("page-organiser.from-the-deadline-on-this"),
-                                                false,
-                                                false))),
-                        fields.select(
-                                "neutral",
-                                visit.say("page-organiser.link-of-the-neutral-person"),
-                                labels(visit).isEmpty()
-                                        ? visit.say("page-organiser.none-yet-make-one-under")
-                                        : visit.say("page-organiser.nobody"),
-                                neutral.orElse(""),
-                                labels(visit))),
+                asked(visit, Fields.of(FORM, tried)),
                 List.of(Button.main(visit.say("page-organiser.record-this-choice"))));
         return Screen.of(
                 "work",
@@ -98,6 +63,50 @@ final class OpeningPage implements Page {
                                 visit.say("page-organiser.no-page-shows-a-name"),
                                 visit.say("page-organiser.the-choice-is-recorded-and")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
+        Optional<SetUpFact.OpeningChosen> chosen = visit.event().opening();
+        Optional<String> neutral = chosen.flatMap(SetUpFact.OpeningChosen::neutral);
+        return List.of(
+                fields.oneOf(
+                        "organiserIsCaptain",
+                        visit.say("page-organiser.do-you-or-another-organiser"),
+                        chosen.map(one -> one.organiserIsCaptain() ? "yes" : "no")
+                                .orElse(""),
+                        List.of(
+                                Option.of("no", visit.say("page-organiser.no-nobody-who-organises-plays"), false),
+                                Option.of("yes", visit.say("page-organiser.yes"), false))),
+                opens(visit, fields, chosen),
+                fields.select(
+                        "neutral",
+                        visit.say("page-organiser.link-of-the-neutral-person"),
+                        labels(visit).isEmpty()
+                                ? visit.say("page-organiser.none-yet-make-one-under")
+                                : visit.say("page-organiser.nobody"),
+                        neutral.orElse(""),
+                        labels(visit)));
+    }
+
+    private static ChoiceList opens(Visit visit, Fields fields, Optional<SetUpFact.OpeningChosen> chosen) {
+        return fields.oneOf(
+                "opens",
+                visit.say("page-organiser.if-yes-who-opens-the"),
+                chosen.map(one -> one.neutral().isPresent() ? PERSON : AUTOMATIC)
+                        .orElse(""),
+                List.of(
+                        new Option(
+                                AUTOMATIC,
+                                visit.say("page-organiser.nobody-both-sheets-open-by"),
+                                visit.say("page-organiser.recommended-where-nobody-neutral-is"),
+                                false,
+                                false),
+                        new Option(
+                                PERSON,
+                                visit.say("page-organiser.a-neutral-second-person"),
+                                visit.say("page-organiser.from-the-deadline-on-this"),
+                                false,
+                                false)));
     }
 
     private static List<Option> labels(Visit visit) {

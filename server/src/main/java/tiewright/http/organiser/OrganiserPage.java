@@ -55,17 +55,7 @@ final class OrganiserPage implements Page {
     /** Help first: nothing here comes before somebody who is hurt. */
     private static List<Group> groups(Visit visit) {
         return List.of(
-                group(
-                        visit,
-                        "wrong",
-                        line(visit, "hurt", "/hurt"),
-                        line(visit, "breaks", Addresses.BREAKS),
-                        line(visit, "score", "/cards"),
-                        line(visit, "goes-home", "/organiser/withdraw"),
-                        line(visit, "protest", "/protests"),
-                        line(visit, "ruling", "/organiser/rulings"),
-                        line(visit, "cases", "/organiser/cases"),
-                        line(visit, "heat", "/desk/safety")),
+                wrong(visit),
                 group(
                         visit,
                         "course",
@@ -79,6 +69,20 @@ final class OrganiserPage implements Page {
                         "safe",
                         line(visit, "backup", "/organiser/backup"),
                         line(visit, "private", PrivateDataPage.HERE)));
+    }
+
+    private static Group wrong(Visit visit) {
+        return group(
+                visit,
+                "wrong",
+                line(visit, "hurt", "/hurt"),
+                line(visit, "breaks", Addresses.BREAKS),
+                line(visit, "score", "/cards"),
+                line(visit, "goes-home", "/organiser/withdraw"),
+                line(visit, "protest", "/protests"),
+                line(visit, "ruling", "/organiser/rulings"),
+                line(visit, "cases", "/organiser/cases"),
+                line(visit, "heat", "/desk/safety"));
     }
 
     private static Group group(Visit visit, String key, Line... lines) {

@@ -11,6 +11,7 @@ import tiewright.event.NamesKept;
 import tiewright.event.SetUpFact;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.ChoiceList;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.pieces.TextField;
@@ -102,22 +103,23 @@ final class PrivateDataPage implements Page {
                                         TextField.Kind.DATE,
                                         Words.say(event, "page-organiser.deleted-on"),
                                         date),
-                                fields.oneOf(
-                                        "names",
-                                        Words.say(event, "page-organiser.what-stands-for-a-player"),
-                                        stands.map(SetUpFact.DeletionDated::names)
-                                                .orElse(NamesKept.CODES)
-                                                .code(),
-                                        List.of(
-                                                Option.of(
-                                                        NamesKept.CODES.code(),
-                                                        Words.say(event, "page-organiser.the-code-alone"),
-                                                        false),
-                                                Option.of(
-                                                        NamesKept.INITIALS.code(),
-                                                        Words.say(event, "page-organiser.first-name-and-initial-of"),
-                                                        false)))),
+                                names(event, stands, fields)),
                         List.of(Button.main(Words.say(event, "page-organiser.promise-this-day")))));
+    }
+
+    private static ChoiceList names(VisibleEvent event, Optional<SetUpFact.DeletionDated> stands, Fields fields) {
+        return fields.oneOf(
+                "names",
+                Words.say(event, "page-organiser.what-stands-for-a-player"),
+                stands.map(SetUpFact.DeletionDated::names)
+                        .orElse(NamesKept.CODES)
+                        .code(),
+                List.of(
+                        Option.of(NamesKept.CODES.code(), Words.say(event, "page-organiser.the-code-alone"), false),
+                        Option.of(
+                                NamesKept.INITIALS.code(),
+                                Words.say(event, "page-organiser.first-name-and-initial-of"),
+                                false)));
     }
 
     /** Before the deletion the page looks the same whether or not a club has noted anything. */

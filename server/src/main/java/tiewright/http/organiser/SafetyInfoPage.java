@@ -3,6 +3,7 @@ package tiewright.http.organiser;
 import java.util.List;
 import tiewright.event.SetUpFact;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
@@ -34,8 +35,7 @@ final class SafetyInfoPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-        SetUpFact.SafetyDescribed stands = visit.event().safety();
-        Fields fields = Fields.of(FORM, tried);
+
         return Screen.of(
                 "work",
                 visit.say("page-organiser.where-help-is"),
@@ -47,22 +47,18 @@ final class SafetyInfoPage implements Page {
                                 .with(new WorkView.WorkForm(
                                         FORM,
                                         HERE,
-                                        List.of(
-                                                fields.line(
-                                                                "firstAid",
-                                                                visit.say("page-organiser.first-aid-where-and-who"),
-                                                                stands.firstAid())
-                                                        .withMaxLength(200),
-                                                fields.line(
-                                                                "defibrillator",
-                                                                visit.say("page-organiser.defibrillator-where"),
-                                                                stands.defibrillator())
-                                                        .withMaxLength(200),
-                                                fields.line(
-                                                                "emergency",
-                                                                visit.say("page-organiser.emergency-number-here"),
-                                                                stands.emergency())
-                                                        .withMaxLength(60)),
+                                        asked(visit, Fields.of(FORM, tried)),
                                         List.of(Button.main(visit.say("page-organiser.keep-this"))))))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
+        SetUpFact.SafetyDescribed stands = visit.event().safety();
+        return List.of(
+                fields.line("firstAid", visit.say("page-organiser.first-aid-where-and-who"), stands.firstAid())
+                        .withMaxLength(200),
+                fields.line("defibrillator", visit.say("page-organiser.defibrillator-where"), stands.defibrillator())
+                        .withMaxLength(200),
+                fields.line("emergency", visit.say("page-organiser.emergency-number-here"), stands.emergency())
+                        .withMaxLength(60));
     }
 }

@@ -54,10 +54,11 @@ final class ExampleDay {
                 notices(),
                 next(),
                 doNext(),
-                Receipt.closed(
+                new Receipt(
                         "Receipt for your sheet against Harrow Lane",
                         "9f2c6a0e4b7d1583c2e6f09a7b3d5e8144a0c9f37e6b2d1580c4a7f3e9d6b215",
                         "Given at 12:41. Both receipts become public at 13:05; after the opening anyone can check them.",
+                        List.of(),
                         "#",
                         "How to check a receipt"),
                 new Progress(

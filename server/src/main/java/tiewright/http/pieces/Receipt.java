@@ -15,9 +15,4 @@ public record Receipt(String title, String code, String line, List<String> hashe
     public Receipt {
         hashed = List.copyOf(hashed);
     }
-
-    /** A receipt whose sheet is not open yet. */
-    public static Receipt closed(String title, String code, String line, String href, String linkWords) {
-        return new Receipt(title, code, line, List.of(), href, linkWords);
-    }
 }

@@ -71,10 +71,7 @@ record BreakAsk(
         Optional<LocalTime> closes = form.time("closes");
         Optional<ClubId> club = form.read("club", "form.not-a-club", ClubId::of)
                 .filter(id -> event.club(id).isPresent());
-        List<String> lost = form.texts("lost").stream()
-                .filter(name ->
-                        event.courts().stream().anyMatch(court -> court.name().equals(name)))
-                .toList();
+        List<String> lost = lost(form, event);
         BreakAsk asked = new BreakAsk(
                 what.orElse(What.INJURY),
                 from,
@@ -91,6 +88,13 @@ record BreakAsk(
         return asked;
     }
 
+    private static List<String> lost(Form form, VisibleEvent event) {
+        return form.texts("lost").stream()
+                .filter(name ->
+                        event.courts().stream().anyMatch(court -> court.name().equals(name)))
+                .toList();
+    }
+
     /** What the kind of break cannot do without. */
     private void check(What which, Form form) {
         switch (which) {
@@ -99,28 +103,32 @@ record BreakAsk(
                     form.fault(Refusal.of("form.no-court-lost").at("lost"));
                 }
             }
-            case STOP -> {
-                form.must("stopped", stopped);
-                stopped.filter(at -> !at.isBefore(from))
-                        .ifPresent(at -> form.fault(Refusal.of("form.goes-on-before-stop")
-                                .with("stopped", at)
-                                .with("from", from)
-                                .at("from")));
-            }
+            case STOP -> checkStop(form);
             case LATE -> {
                 form.must("club", club);
                 form.must("ready", ready);
             }
-            case CLOSING -> {
-                form.must("closes", closes);
-                closes.filter(at -> !at.isAfter(from))
-                        .ifPresent(at -> form.fault(Refusal.of("form.closes-before")
-                                .with("closes", at)
-                                .with("from", from)
-                                .at("closes")));
-            }
+            case CLOSING -> checkClosing(form);
             case INJURY -> {}
         }
+    }
+
+    private void checkStop(Form form) {
+        form.must("stopped", stopped);
+        stopped.filter(at -> !at.isBefore(from))
+                .ifPresent(at -> form.fault(Refusal.of("form.goes-on-before-stop")
+                        .with("stopped", at)
+                        .with("from", from)
+                        .at("from")));
+    }
+
+    private void checkClosing(Form form) {
+        form.must("closes", closes);
+        closes.filter(at -> !at.isAfter(from))
+                .ifPresent(at -> form.fault(Refusal.of("form.closes-before")
+                        .with("closes", at)
+                        .with("from", from)
+                        .at("closes")));
     }
 
     /** Warm-up after the stop, none where nothing stopped. */

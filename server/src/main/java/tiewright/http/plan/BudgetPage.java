@@ -65,18 +65,8 @@ final class BudgetPage implements Page {
         OptionalInt courts = must(form, "courts", 1, MOST_COURTS);
         Optional<LocalTime> starts = form.must("starts", form.time("starts"));
         Optional<LocalTime> closes = form.must("closes", form.time("closes"));
-        if (starts.isPresent() && closes.isPresent() && !closes.get().isAfter(starts.get())) {
-            form.fault(Refusal.of("form.closes-first")
-                    .with("starts", starts.get())
-                    .with("closes", closes.get())
-                    .at("closes"));
-        }
-        if (clubs.isPresent() && pools.isPresent() && pools.getAsInt() > clubs.getAsInt() / 2) {
-            form.fault(Refusal.of("form.too-many-pools")
-                    .with("clubs", clubs.getAsInt())
-                    .with("most", clubs.getAsInt() / 2)
-                    .at("pools"));
-        }
+        closesAfterwards(form, starts, closes);
+        enoughClubs(form, clubs, pools);
         return form.isClean()
                 ? Optional.of(new TimeBudget.Shape(
                         clubs.getAsInt(),
@@ -86,6 +76,24 @@ final class BudgetPage implements Page {
                         starts.orElseThrow(),
                         closes.orElseThrow()))
                 : Optional.empty();
+    }
+
+    private static void closesAfterwards(Form form, Optional<LocalTime> starts, Optional<LocalTime> closes) {
+        if (starts.isPresent() && closes.isPresent() && !closes.get().isAfter(starts.get())) {
+            form.fault(Refusal.of("form.closes-first")
+                    .with("starts", starts.get())
+                    .with("closes", closes.get())
+                    .at("closes"));
+        }
+    }
+
+    private static void enoughClubs(Form form, OptionalInt clubs, OptionalInt pools) {
+        if (clubs.isPresent() && pools.isPresent() && pools.getAsInt() > clubs.getAsInt() / 2) {
+            form.fault(Refusal.of("form.too-many-pools")
+                    .with("clubs", clubs.getAsInt())
+                    .with("most", clubs.getAsInt() / 2)
+                    .at("pools"));
+        }
     }
 
     private static OptionalInt must(Form form, String field, int least, int most) {
@@ -140,18 +148,23 @@ final class BudgetPage implements Page {
     }
 
     private static List<FormField> fields(VisibleEvent event, Fields fields) {
+        List<FormField> all = new ArrayList<>(numbers(event, fields));
+        all.addAll(hours(event, fields));
+        all.addAll(PlanAsk.paceFields(Words.of(event), fields, Pace.USUAL));
+        all.add(fields.line("seed", Words.say(event, "page-plan.seed-of-the-simulated-days"), "1"));
+        return all;
+    }
+
+    private static List<FormField> numbers(VisibleEvent event, Fields fields) {
         int clubs = event.clubs().size();
         int courts = (int) event.courts().stream().filter(Court::usable).count();
-        List<FormField> all = new ArrayList<>(List.of(
-                fields.number(
-                                "clubs",
-                                Words.say(event, "page-plan.clubs"),
-                                clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty())
+        OptionalInt entered = clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty();
+        OptionalInt usable = courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty();
+        OptionalInt pools = OptionalInt.of(Math.max(1, event.pools().size()));
+        return List.of(
+                fields.number("clubs", Words.say(event, "page-plan.clubs"), entered)
                         .mustBeFilled(),
-                fields.number(
-                                "pools",
-                                Words.say(event, "page-plan.pools-in-which-every-club"),
-                                OptionalInt.of(Math.max(1, event.pools().size())))
+                fields.number("pools", Words.say(event, "page-plan.pools-in-which-every-club"), pools)
                         .withHint(Words.say(event, "page-plan.0-for-none"))
                         .mustBeFilled(),
                 fields.number(
@@ -160,27 +173,19 @@ final class BudgetPage implements Page {
                                 OptionalInt.of(0))
                         .withHint(Words.say(event, "page-plan.such-as-4-two-semi"))
                         .mustBeFilled(),
-                fields.number(
-                                "courts",
-                                Words.say(event, "page-plan.courts"),
-                                courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty())
+                fields.number("courts", Words.say(event, "page-plan.courts"), usable)
+                        .mustBeFilled());
+    }
+
+    private static List<FormField> hours(VisibleEvent event, Fields fields) {
+        Optional<LocalTime> starts =
+                event.about().map(SetUpFact.EventDescribed::starts).or(() -> Optional.of(USUAL_START));
+        Optional<LocalTime> closes =
+                event.about().flatMap(SetUpFact.EventDescribed::venueCloses).or(() -> Optional.of(USUAL_END));
+        return List.of(
+                fields.time("starts", Words.say(event, "page-plan.play-starts-at"), starts)
                         .mustBeFilled(),
-                fields.time(
-                                "starts",
-                                Words.say(event, "page-plan.play-starts-at"),
-                                event.about()
-                                        .map(SetUpFact.EventDescribed::starts)
-                                        .or(() -> Optional.of(USUAL_START)))
-                        .mustBeFilled(),
-                fields.time(
-                                "closes",
-                                Words.say(event, "page-plan.the-place-closes-at"),
-                                event.about()
-                                        .flatMap(SetUpFact.EventDescribed::venueCloses)
-                                        .or(() -> Optional.of(USUAL_END)))
-                        .mustBeFilled()));
-        all.addAll(PlanAsk.paceFields(Words.of(event), fields, Pace.USUAL));
-        all.add(fields.line("seed", Words.say(event, "page-plan.seed-of-the-simulated-days"), "1"));
-        return all;
+                fields.time("closes", Words.say(event, "page-plan.the-place-closes-at"), closes)
+                        .mustBeFilled());
     }
 }

@@ -75,10 +75,7 @@ final class PlanPage implements Page {
                 "pin-tie",
                 form.read("pin-tie", "form.not-a-tie", TieId::of)
                         .filter(id -> visit.event().tie(id).isPresent()));
-        Optional<RubberNo> rubber = form.read(
-                "pin-rubber",
-                "form.not-a-rubber",
-                text -> RubberNo.parse(text).orElseThrow(IllegalArgumentException::new));
+        Optional<RubberNo> rubber = rubber(form);
         Optional<LocalTime> start = form.must("pin-start", form.time("pin-start"));
         List<String> courts = courts(visit, form);
         if (!form.isClean()) {
@@ -94,6 +91,13 @@ final class PlanPage implements Page {
         LocalTime end = start.orElseThrow().plusMinutes(minutes);
         planning.pin(new Pin(tie.orElseThrow(), rubber, start.orElseThrow(), end, courts, Pin.Why.BY_HAND));
         visit.go(HERE + "#part-pins");
+    }
+
+    private static Optional<RubberNo> rubber(Form form) {
+        return form.read(
+                "pin-rubber",
+                "form.not-a-rubber",
+                text -> RubberNo.parse(text).orElseThrow(IllegalArgumentException::new));
     }
 
     private static List<String> courts(Visit visit, Form form) {

@@ -6,28 +6,21 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.OrderOfPlay;
-import tiewright.event.VisibleEvent;
 import tiewright.http.answers.PlanAnswers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Mark;
-import tiewright.http.pieces.Option;
 import tiewright.http.pieces.Progress;
 import tiewright.http.pieces.State;
-import tiewright.http.pieces.TextField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.PlanView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Fields;
-import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
-import tiewright.http.visit.TieOrder;
-import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.timetable.Pin;
 import tiewright.timetable.Plan;
 import tiewright.timetable.Planned;
 
@@ -89,22 +82,7 @@ final class PlanScreens {
     private static PlanView.Found found(Visit visit, Planned planned) {
         PlanWords words = new PlanWords(visit);
         return switch (planned.kind()) {
-            case FOUND -> {
-                Plan plan = ((Planned.Found) planned).plan();
-                Optional<Integer> version = visit.event()
-                        .order()
-                        .plan()
-                        .filter(last -> isPublished(visit, plan))
-                        .map(OrderOfPlay.Plan::version);
-                yield words.found(
-                        new State(
-                                Mark.KEPT,
-                                version.map(number -> visit.say("page-plan.published-as", "version", number))
-                                        .orElseGet(() -> visit.say("page-plan.a-plan-that-keeps-everything"))),
-                        List.of(),
-                        Optional.of(plan),
-                        version);
-            }
+            case FOUND -> good(visit, words, ((Planned.Found) planned).plan());
             case BROKEN ->
                 words.found(
                         new State(Mark.HELD, visit.say("page-plan.the-best-plan-found-breaks")),
@@ -112,16 +90,28 @@ final class PlanScreens {
                         Optional.of(((Planned.Broken) planned).plan()));
             case IMPOSSIBLE -> {
                 Planned.Impossible no = (Planned.Impossible) planned;
-                yield words.found(
-                        new State(
-                                Mark.STOP,
-                                no.why().isInput()
-                                        ? visit.say("page-plan.this-cannot-be-planned")
-                                        : visit.say("page-plan.impossible-as-it-is")),
-                        words.impossible(no.why()),
-                        no.asIs());
+                String why = no.why().isInput()
+                        ? visit.say("page-plan.this-cannot-be-planned")
+                        : visit.say("page-plan.impossible-as-it-is");
+                yield words.found(new State(Mark.STOP, why), words.impossible(no.why()), no.asIs());
             }
         };
+    }
+
+    private static PlanView.Found good(Visit visit, PlanWords words, Plan plan) {
+        Optional<Integer> version = visit.event()
+                .order()
+                .plan()
+                .filter(last -> isPublished(visit, plan))
+                .map(OrderOfPlay.Plan::version);
+        String said = version.map(number -> visit.say("page-plan.published-as", "version", number))
+                .orElseGet(() -> visit.say("page-plan.a-plan-that-keeps-everything"));
+        return words.found(new State(Mark.KEPT, said), List.of(), Optional.of(plan), version);
+    }
+
+    /** What is pinned by hand, each with a press that takes it away. */
+    List<ActionForm> pinned(Visit visit) {
+        return PinFields.pinned(visit, planning.pins());
     }
 
     private List<WorkView.Section> sections(
@@ -141,7 +131,7 @@ final class PlanScreens {
                                 search.isEmpty()
                                         ? Button.main(visit.say("page-plan.make-a-plan"))
                                         : Button.other(visit.say("page-plan.make-a-plan"))))));
-        sections.add(pins(visit, tried));
+        sections.add(PinFields.section(visit, tried));
         return sections;
     }
 
@@ -166,7 +156,7 @@ final class PlanScreens {
 
     private static WorkView.Section publish(
             Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search, Plan plan) {
-        Fields fields = Fields.of(PlanPage.PUBLISH, tried);
+
         int next = visit.event().order().plans().size() + 1;
         boolean old = search.seen() != visit.event().seq();
         return WorkView.Section.of(
@@ -181,74 +171,27 @@ final class PlanScreens {
                         PlanPage.HERE + "/" + PlanPage.PUBLISH,
                         joined(
                                 toldFields(visit, tried, plan),
-                                List.of(
-                                        new HiddenField("search", Integer.toString(search.number())),
-                                        fields.line(
-                                                        "reason",
-                                                        visit.say("page-plan.why-in-one-line"),
-                                                        next == 1 ? visit.say("page-plan.the-order-of-play-of") : "")
-                                                .withMaxLength(300)
-                                                .mustBeFilled(),
-                                        fields.line("by", visit.say("page-plan.who-publishes-by-name"), "")
-                                                .withAutocomplete("name")
-                                                .withMaxLength(200)
-                                                .mustBeFilled())),
+                                asked(visit, search, Fields.of(PlanPage.PUBLISH, tried))),
                         List.of(Button.main(visit.say("page-plan.publish-version", "next", next)))));
+    }
+
+    private static List<FormField> asked(Visit visit, Planning.Search<PlanAsk, Planned> search, Fields fields) {
+        int next = visit.event().order().plans().size() + 1;
+        return List.of(
+                new HiddenField("search", Integer.toString(search.number())),
+                fields.line(
+                                "reason",
+                                visit.say("page-plan.why-in-one-line"),
+                                next == 1 ? visit.say("page-plan.the-order-of-play-of") : "")
+                        .withMaxLength(300)
+                        .mustBeFilled(),
+                fields.line("by", visit.say("page-plan.who-publishes-by-name"), "")
+                        .withAutocomplete("name")
+                        .withMaxLength(200)
+                        .mustBeFilled());
     }
 
     private static <T> List<T> joined(List<? extends T> first, List<? extends T> second) {
         return Stream.<T>concat(first.stream(), second.stream()).toList();
-    }
-
-    private static WorkView.Section pins(Visit visit, Tried tried) {
-        Fields fields = Fields.of(PlanPage.PIN, tried);
-        VisibleEvent event = visit.event();
-        TieViews views = new TieViews(event);
-        List<Option> ties = TieOrder.sorted(
-                        event.ties().stream().filter(event::goesOn).toList())
-                .stream()
-                .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
-                .toList();
-        WorkView.Section pins = WorkView.Section.of("pins", "", visit.say("page-plan.what-is-pinned-stays-where"))
-                .with(new WorkView.WorkForm(
-                        PlanPage.PIN,
-                        PlanPage.HERE + "/" + PlanPage.PIN,
-                        List.of(
-                                fields.select(
-                                        "pin-tie",
-                                        visit.say("page-plan.tie"),
-                                        visit.say("page-plan.choose-a-tie"),
-                                        "",
-                                        ties),
-                                fields.text("pin-rubber", TextField.Kind.SHORT, visit.say("page-plan.rubber"), "")
-                                        .withHint(visit.say("page-plan.empty-the-whole-tie")),
-                                fields.text("pin-start", TextField.Kind.TIME, visit.say("page-plan.starts-at"), ""),
-                                fields.line("pin-courts", visit.say("page-plan.courts-with-commas-between"), "")),
-                        List.of(Button.other(visit.say("page-plan.pin-it-there")))));
-        return tried.isNothing() ? pins.folded(visit.say("page-plan.pin-by-hand")) : pins;
-    }
-
-    List<ActionForm> pinned(Visit visit) {
-        List<ActionForm> forms = new ArrayList<>();
-        List<Pin> pins = planning.pins();
-        for (int i = 0; i < pins.size(); i++) {
-            Pin pin = pins.get(i);
-            String what = pin.tie()
-                    + pin.rubber()
-                            .map(no -> ", " + TieViews.rubber(no).toLowerCase(java.util.Locale.ROOT))
-                            .orElse("");
-            forms.add(ActionForm.of(
-                            "unpin-" + i, PlanPage.HERE + "/unpin", "", Button.other(visit.say("page-plan.unpin")))
-                    .saying(visit.say(
-                            "page-plan.at-on",
-                            "what",
-                            what,
-                            "start",
-                            HallClock.said(pin.start()),
-                            "courts",
-                            String.join(", ", pin.courts())))
-                    .sending("which", Integer.toString(i)));
-        }
-        return forms;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import tiewright.event.OrderOfPlay;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
@@ -160,6 +161,21 @@ final class PlanWords {
     private ReasonTable.Row row(Plan plan, Tie tie) {
         TieViews views = new TieViews(event);
         String start = plan.start(tie.id()).map(HallClock::said).orElse("");
+        String published = Changes.times(
+                new OrderOfPlay.Times(tie.start(), event.order().courts(tie)),
+                Words.say(event, "page-plan.nothing-yet"));
+        return new ReasonTable.Row(
+                List.of(
+                        ReasonTable.Cell.of(start),
+                        ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)),
+                        ReasonTable.Cell.of(where(plan, tie)),
+                        ReasonTable.Cell.of(published)),
+                Words.say(event, "page-plan.why-at", "start", start),
+                plan.why(tie.id()).stream().map(this::said).toList(),
+                "");
+    }
+
+    private String where(Plan plan, Tie tie) {
         String courts = String.join(
                 ", ",
                 plan.of(tie.id()).stream()
@@ -171,19 +187,9 @@ final class PlanWords {
                 .distinct()
                 .map(event::clubName)
                 .toList();
-        String duty =
-                umpires.isEmpty() ? "" : Words.say(event, "page-plan.umpires", "umpires", String.join(", ", umpires));
-        String published = Changes.times(
-                new tiewright.event.OrderOfPlay.Times(tie.start(), event.order().courts(tie)),
-                Words.say(event, "page-plan.nothing-yet"));
-        return new ReasonTable.Row(
-                List.of(
-                        ReasonTable.Cell.of(start),
-                        ReasonTable.Cell.of(tie.id() + ": " + views.title(tie)),
-                        ReasonTable.Cell.of(courts + duty),
-                        ReasonTable.Cell.of(published)),
-                Words.say(event, "page-plan.why-at", "start", start),
-                plan.why(tie.id()).stream().map(this::said).toList(),
-                "");
+        return courts
+                + (umpires.isEmpty()
+                        ? ""
+                        : Words.say(event, "page-plan.umpires", "umpires", String.join(", ", umpires)));
     }
 }

@@ -11,6 +11,7 @@ import tiewright.event.Tie;
 import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.InputTable;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.AtFields;
@@ -73,28 +74,6 @@ final class TimesPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-        VisibleEvent event = visit.event();
-        List<WorkView.Section> sections = new ArrayList<>();
-        if (open(event).isEmpty()) {
-            sections.add(WorkView.Section.of("empty", "", visit.say("page-plan.the-ties-stand-here-once")));
-        } else {
-            Fields fields = Fields.of(FORM, tried);
-            sections.add(WorkView.Section.of(FORM, "")
-                    .with(new WorkView.WorkForm(
-                            FORM,
-                            HERE,
-                            List.of(
-                                    table(event, fields),
-                                    fields.line("reason", visit.say("page-plan.why-if-a-time-or"), "")
-                                            .withMaxLength(300)
-                                            .withHint(visit.say("page-plan.a-numbered-notice-then-shows")),
-                                    Publishing.told(
-                                            visit.say("page-plan.told-of-earlier"),
-                                            visit.say("page-plan.told-of-earlier-hint"),
-                                            event.clubs(),
-                                            tried)),
-                            List.of(Button.main(visit.say("page-plan.publish-these-times"))))));
-        }
         return Screen.of(
                 "work",
                 visit.say("page-plan.starts-and-courts"),
@@ -104,8 +83,36 @@ final class TimesPage implements Page {
                         List.of(visit.say(
                                 "page-plan.sheets-must-be-sealed-minutes",
                                 "sheetDeadlineMinutes",
-                                event.conditions().sheetDeadlineMinutes())),
-                        sections));
+                                visit.event().conditions().sheetDeadlineMinutes())),
+                        List.of(open(visit.event()).isEmpty() ? nothing(visit) : times(visit, tried))));
+    }
+
+    private static WorkView.Section nothing(Visit visit) {
+        return WorkView.Section.of("empty", "", visit.say("page-plan.the-ties-stand-here-once"));
+    }
+
+    private static WorkView.Section times(Visit visit, Tried tried) {
+        return WorkView.Section.of(FORM, "")
+                .with(new WorkView.WorkForm(
+                        FORM,
+                        HERE,
+                        asked(visit, tried),
+                        List.of(Button.main(visit.say("page-plan.publish-these-times")))));
+    }
+
+    private static List<FormField> asked(Visit visit, Tried tried) {
+        VisibleEvent event = visit.event();
+        Fields fields = Fields.of(FORM, tried);
+        return List.of(
+                table(event, fields),
+                fields.line("reason", visit.say("page-plan.why-if-a-time-or"), "")
+                        .withMaxLength(300)
+                        .withHint(visit.say("page-plan.a-numbered-notice-then-shows")),
+                Publishing.told(
+                        visit.say("page-plan.told-of-earlier"),
+                        visit.say("page-plan.told-of-earlier-hint"),
+                        event.clubs(),
+                        tried));
     }
 
     private static InputTable table(VisibleEvent event, Fields fields) {

@@ -15,6 +15,7 @@ import tiewright.event.TieScore;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.Option;
 import tiewright.http.views.WorkView;
@@ -40,30 +41,31 @@ final class CasesPage implements Page {
     public void at(Routes routes) {
         routes.get(Door.OFFICIALS, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
         routes.post(Door.OFFICIALS, Addresses.TWO_PEOPLE, CasesPage::twoPeople);
-        routes.post(Door.OFFICIALS, HERE, visit -> {
-            Form form = visit.form();
-            String name = form.text(Fields.FORM);
-            Optional<RulingNeeded.Case> one = form.must(
-                    "penalty",
-                    visit.ask(DisputeAnswers::new).cases().stream()
-                            .filter(each -> name(each).equals(name))
-                            .findFirst());
-            Optional<Penalty> penalty =
-                    form.must("penalty", form.maybe("penalty").flatMap(Penalty::parse));
-            String reason = form.mustText("reason");
-            String by = form.mustText("by");
-            visit.attempt(
-                    form,
-                    () -> new RuleOnCase(
-                            one.orElseThrow().kind().code(),
-                            one.get().tie(),
-                            one.get().club(),
-                            penalty.orElseThrow(),
-                            reason,
-                            by),
-                    HERE,
-                    tried -> screen(visit, tried));
-        });
+        routes.post(Door.OFFICIALS, HERE, CasesPage::rule);
+    }
+
+    private static void rule(Visit visit) {
+        Form form = visit.form();
+        String name = form.text(Fields.FORM);
+        Optional<RulingNeeded.Case> one = form.must(
+                "penalty",
+                visit.ask(DisputeAnswers::new).cases().stream()
+                        .filter(each -> name(each).equals(name))
+                        .findFirst());
+        Optional<Penalty> penalty = form.must("penalty", form.maybe("penalty").flatMap(Penalty::parse));
+        String reason = form.mustText("reason");
+        String by = form.mustText("by");
+        visit.attempt(
+                form,
+                () -> new RuleOnCase(
+                        one.orElseThrow().kind().code(),
+                        one.get().tie(),
+                        one.get().club(),
+                        penalty.orElseThrow(),
+                        reason,
+                        by),
+                HERE,
+                tried -> screen(visit, tried));
     }
 
     /** From the cases, or from the entries: one answer for both. */
@@ -79,37 +81,41 @@ final class CasesPage implements Page {
     }
 
     private static List<WorkView.Section> namesakes(Visit visit, RulingNeeded.Case one) {
-        VisibleEvent event = visit.event();
+
         List<WorkView.Section> sections = new ArrayList<>();
         visit.ask(DisputeAnswers::new)
                 .namesakes(one)
-                .forEach((player, others) -> others.forEach(other -> {
-                    String name = "two-" + name(one) + "-" + AtFields.safe(other.code());
-                    sections.add(WorkView.Section.of(
-                                    name,
-                                    "",
-                                    visit.say(
-                                            "page-rulings.one-name-in-two-squads",
-                                            "player",
-                                            event.name(player),
-                                            "club",
-                                            event.clubName(one.club()),
-                                            "other",
-                                            event.name(other),
-                                            "otherClub",
-                                            event.player(other)
-                                                    .map(known -> event.clubName(known.club()))
-                                                    .orElse("")))
-                            .with(new WorkView.WorkForm(
-                                    name,
-                                    Addresses.TWO_PEOPLE,
-                                    List.of(
-                                            new HiddenField("one", player.code()),
-                                            new HiddenField("other", other.code()),
-                                            new HiddenField("back", HERE)),
-                                    List.of(Button.other(visit.say("page-rulings.they-are-two-people"))))));
-                }));
+                .forEach(
+                        (player, others) -> others.forEach(other -> sections.add(namesake(visit, one, player, other))));
         return sections;
+    }
+
+    private static WorkView.Section namesake(Visit visit, RulingNeeded.Case one, PlayerId player, PlayerId other) {
+
+        String name = "two-" + name(one) + "-" + AtFields.safe(other.code());
+        return WorkView.Section.of(name, "", oneName(visit, one, player, other))
+                .with(new WorkView.WorkForm(
+                        name,
+                        Addresses.TWO_PEOPLE,
+                        List.of(
+                                new HiddenField("one", player.code()),
+                                new HiddenField("other", other.code()),
+                                new HiddenField("back", HERE)),
+                        List.of(Button.other(visit.say("page-rulings.they-are-two-people")))));
+    }
+
+    private static String oneName(Visit visit, RulingNeeded.Case one, PlayerId player, PlayerId other) {
+        VisibleEvent event = visit.event();
+        return visit.say(
+                "page-rulings.one-name-in-two-squads",
+                "player",
+                event.name(player),
+                "club",
+                event.clubName(one.club()),
+                "other",
+                event.name(other),
+                "otherClub",
+                event.player(other).map(known -> event.clubName(known.club())).orElse(""));
     }
 
     private static String name(RulingNeeded.Case one) {
@@ -157,16 +163,20 @@ final class CasesPage implements Page {
                 .with(new WorkView.WorkForm(
                         name,
                         HERE,
-                        List.of(
-                                new HiddenField("of", one.tie().code()),
-                                fields.oneOf("penalty", visit.say("page-rulings.what-follows"), "", options),
-                                fields.line("reason", visit.say("page-rulings.the-reason-with-the-number"), "")
-                                        .withMaxLength(300)
-                                        .mustBeFilled(),
-                                fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
-                                        .withAutocomplete("name")
-                                        .mustBeFilled()),
+                        asked(visit, one, fields, options),
                         List.of(Button.main(visit.say("page-rulings.give-this-ruling")))));
+    }
+
+    private static List<FormField> asked(Visit visit, RulingNeeded.Case one, Fields fields, List<Option> options) {
+        return List.of(
+                new HiddenField("of", one.tie().code()),
+                fields.oneOf("penalty", visit.say("page-rulings.what-follows"), "", options),
+                fields.line("reason", visit.say("page-rulings.the-reason-with-the-number"), "")
+                        .withMaxLength(300)
+                        .mustBeFilled(),
+                fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
+                        .withAutocomplete("name")
+                        .mustBeFilled());
     }
 
     private static Option option(Visit visit, TieViews views, Tie tie, RulingNeeded.Case one, Penalty penalty) {

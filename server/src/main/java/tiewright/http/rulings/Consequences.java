@@ -54,27 +54,30 @@ final class Consequences {
                     visit.say("page-rulings.what-hangs-on-it"),
                     visit.say("page-rulings.this-is-what-counts-already")));
         }
+
+        WorkView.Section list = WorkView.Section.of(
+                        "impact", visit.say("page-rulings.what-hangs-on-it"), counted(impact))
+                .with(table(impact));
+        return List.of(list, choice(impact));
+    }
+
+    private String counted(Impact impact) {
         long played = impact.nodes().stream()
                 .filter(node -> node.state() == Impact.State.PLAYED)
                 .count();
         long seen = impact.nodes().stream()
                 .filter(node -> node.state() == Impact.State.SEEN)
                 .count();
-        WorkView.Section list = WorkView.Section.of(
-                        "impact",
-                        visit.say("page-rulings.what-hangs-on-it"),
-                        visit.say(
-                                "page-rulings.things-played-seen-that-nobody",
-                                "nodes",
-                                impact.nodes().size(),
-                                "played",
-                                played,
-                                "seen",
-                                seen,
-                                "nodes2",
-                                (impact.nodes().size() - played - seen)))
-                .with(table(impact));
-        return List.of(list, choice(impact));
+        return visit.say(
+                "page-rulings.things-played-seen-that-nobody",
+                "nodes",
+                impact.nodes().size(),
+                "played",
+                played,
+                "seen",
+                seen,
+                "nodes2",
+                (impact.nodes().size() - played - seen));
     }
 
     private ReasonTable table(Impact impact) {
@@ -107,6 +110,19 @@ final class Consequences {
     }
 
     private WorkView.Section choice(Impact impact) {
+
+        return WorkView.Section.of(
+                        CorrectionPage.CHOICE,
+                        visit.say("page-rulings.choose"),
+                        visit.say("page-rulings.each-of-the-three-is"))
+                .with(new WorkView.WorkForm(
+                        CorrectionPage.CHOICE,
+                        Addresses.correction(tie, rubber),
+                        asked(impact),
+                        List.of(Button.main(visit.say("page-rulings.give-this-ruling-and-post")))));
+    }
+
+    private List<FormField> asked(Impact impact) {
         Fields fields = Fields.of(CorrectionPage.CHOICE, tried);
         List<FormField> all = new ArrayList<>(CardFields.names(visit.event()).stream()
                 .filter(name -> !name.equals("reason"))
@@ -123,22 +139,13 @@ final class Consequences {
         all.add(fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
-        return WorkView.Section.of(
-                        CorrectionPage.CHOICE,
-                        visit.say("page-rulings.choose"),
-                        visit.say("page-rulings.each-of-the-three-is"))
-                .with(new WorkView.WorkForm(
-                        CorrectionPage.CHOICE,
-                        Addresses.correction(tie, rubber),
-                        all,
-                        List.of(Button.main(visit.say("page-rulings.give-this-ruling-and-post")))));
+        return all;
     }
 
     private List<Option> options(Impact impact) {
         String score = (TieViews.score(correction.games()) + " " + views.how(tie, correction.how())).strip();
         Impact record = visit.ask(DisputeAnswers::new).impact(correction, CorrectionChoice.RECORD_ONLY);
-        String again = ties(impact);
-        String back = sheets(impact);
+
         return List.of(
                 new Option(
                         CorrectionChoice.LET_STAND.code(),
@@ -149,9 +156,7 @@ final class Consequences {
                 new Option(
                         CorrectionChoice.REPLAY.code(),
                         visit.say("page-rulings.play-again-from-here"),
-                        "It counts " + score + ". "
-                                + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
-                                + back,
+                        again(score, impact),
                         false,
                         false),
                 new Option(
@@ -160,6 +165,13 @@ final class Consequences {
                         visit.say("page-rulings.it-counts-who-plays-whom", "score", score, "record", places(record)),
                         false,
                         false));
+    }
+
+    private String again(String score, Impact impact) {
+        String again = ties(impact);
+        return "It counts " + score + ". "
+                + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
+                + sheets(impact);
     }
 
     private static String ties(Impact impact) {

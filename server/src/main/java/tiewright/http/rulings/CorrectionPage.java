@@ -115,13 +115,8 @@ final class CorrectionPage implements Page {
             fields.add(game.away());
         }
         fields.add(CardFields.how(views, tie, tried));
-        Card card = tie.card(rubber);
-        String stands = card.score(rubber)
-                .map(score -> (TieViews.score(score.games()) + " " + views.how(tie, score.how())).strip())
-                .orElse(
-                        card.standing() == Card.Standing.HELD
-                                ? visit.say("page-rulings.held-two-entries-differ")
-                                : visit.say("page-rulings.nothing-is-entered"));
+
+        String stands = stands(visit, views, tie, rubber);
         return WorkView.Section.of(
                         CARD,
                         visit.say("page-rulings.what-the-card-shows"),
@@ -131,6 +126,16 @@ final class CorrectionPage implements Page {
                         Addresses.correction(tie, rubber),
                         fields,
                         List.of(Button.other(visit.say("page-rulings.show-what-hangs-on-it")))));
+    }
+
+    private static String stands(Visit visit, TieViews views, Tie tie, RubberNo rubber) {
+        Card card = tie.card(rubber);
+        return card.score(rubber)
+                .map(score -> (TieViews.score(score.games()) + " " + views.how(tie, score.how())).strip())
+                .orElse(
+                        card.standing() == Card.Standing.HELD
+                                ? visit.say("page-rulings.held-two-entries-differ")
+                                : visit.say("page-rulings.nothing-is-entered"));
     }
 
     /** What was typed, once it can be a card. */

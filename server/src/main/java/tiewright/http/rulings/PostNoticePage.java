@@ -6,6 +6,7 @@ import tiewright.desk.PostNotice;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.WorkView;
@@ -45,29 +46,11 @@ final class PostNoticePage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-        Fields fields = Fields.of(FORM, tried);
-        TieViews views = new TieViews(visit.event());
-        List<Option> ties = TieOrder.sorted(List.copyOf(visit.event().ties())).stream()
-                .map((Tie tie) -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
-                .toList();
+
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,
-                List.of(
-                        fields.line("text", visit.say("page-rulings.what-it-is-about-in"), "")
-                                .withMaxLength(200)
-                                .mustBeFilled(),
-                        fields.select(
-                                "tie",
-                                visit.say("page-rulings.the-tie-it-changes"),
-                                visit.say("page-rulings.no-tie-in-particular"),
-                                "",
-                                ties),
-                        fields.line("before", visit.say("page-rulings.what-no-longer-holds"), "")
-                                .withHint(visit.say("page-rulings.shown-struck-through-empty-if")),
-                        fields.line("after", visit.say("page-rulings.what-holds-now"), ""),
-                        fields.text("reason", TextField.Kind.LONG, visit.say("page-rulings.why"), "")
-                                .mustBeFilled()),
+                asked(visit, Fields.of(FORM, tried)),
                 List.of(Button.main(visit.say("page-rulings.post-this-notice"))));
         return Screen.of(
                 "work",
@@ -77,5 +60,28 @@ final class PostNoticePage implements Page {
                         BackLinks.home(visit),
                         List.of(visit.say("page-rulings.a-notice-gets-the-next")),
                         List.of(WorkView.Section.of(FORM, "").with(form))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
+
+        TieViews views = new TieViews(visit.event());
+        List<Option> ties = TieOrder.sorted(List.copyOf(visit.event().ties())).stream()
+                .map((Tie tie) -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))
+                .toList();
+        return List.of(
+                fields.line("text", visit.say("page-rulings.what-it-is-about-in"), "")
+                        .withMaxLength(200)
+                        .mustBeFilled(),
+                fields.select(
+                        "tie",
+                        visit.say("page-rulings.the-tie-it-changes"),
+                        visit.say("page-rulings.no-tie-in-particular"),
+                        "",
+                        ties),
+                fields.line("before", visit.say("page-rulings.what-no-longer-holds"), "")
+                        .withHint(visit.say("page-rulings.shown-struck-through-empty-if")),
+                fields.line("after", visit.say("page-rulings.what-holds-now"), ""),
+                fields.text("reason", TextField.Kind.LONG, visit.say("page-rulings.why"), "")
+                        .mustBeFilled());
     }
 }

@@ -1,47 +1,27 @@
 package tiewright.http.rulings;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import tiewright.conditions.Setting;
 import tiewright.desk.DecideProtest;
 import tiewright.desk.MakeProtest;
 import tiewright.event.ClubId;
-import tiewright.event.Disputes;
 import tiewright.event.Role;
-import tiewright.event.Tie;
 import tiewright.event.TieId;
-import tiewright.event.VisibleEvent;
-import tiewright.http.pieces.Button;
-import tiewright.http.pieces.FormField;
-import tiewright.http.pieces.NavLink;
-import tiewright.http.pieces.Option;
-import tiewright.http.pieces.ReasonTable;
-import tiewright.http.pieces.TextField;
-import tiewright.http.views.WorkView;
 import tiewright.http.visit.AtFields;
-import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
-import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
-import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
-import tiewright.http.visit.Screen;
-import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.wording.ConditionsWords;
 
 /** Protests: handed in by a captain or the desk, with the day as it stood then, decided by who rules. */
 final class ProtestsPage implements Page {
-    private static final String HERE = "/protests";
-    private static final String NEW = "protest";
+    static final String HERE = "/protests";
 
     @Override
     public void at(Routes routes) {
-        routes.get(Door.COURT, HERE, visit -> visit.show(screen(visit, Tried.NOTHING)));
+        routes.get(Door.COURT, HERE, visit -> visit.show(ProtestsScreen.of(visit, Tried.NOTHING)));
         routes.post(Door.COURT, HERE, ProtestsPage::make);
         routes.post(Door.OFFICIALS, HERE + "/{number}", ProtestsPage::decide);
     }
@@ -59,16 +39,11 @@ final class ProtestsPage implements Page {
                 form,
                 () -> new MakeProtest(club.orElseThrow(), tie, text, deposit, by),
                 HERE,
-                tried -> screen(visit, tried));
+                tried -> ProtestsScreen.of(visit, tried));
     }
 
     private static void decide(Visit visit) {
-        int number = Optional.of(visit.path("number"))
-                .filter(text -> text.matches("[1-9][0-9]{0,4}"))
-                .map(Integer::parseInt)
-                .filter(any -> visit.event().disputes().protest(any).isPresent())
-                .orElseThrow(() ->
-                        new NotFound(visit.say("page-rulings.there-is-no-protest", "path", visit.path("number"))));
+        int number = number(visit);
         Form form = visit.form();
         String name = form(number);
         Optional<String> upheld = form.must(name + "-upheld", form.maybe(name + "-upheld"));
@@ -87,158 +62,19 @@ final class ProtestsPage implements Page {
                                 reason,
                                 by)),
                 HERE,
-                tried -> screen(visit, tried));
+                tried -> ProtestsScreen.of(visit, tried));
     }
 
-    private static String form(int number) {
+    private static int number(Visit visit) {
+        return Optional.of(visit.path("number"))
+                .filter(text -> text.matches("[1-9][0-9]{0,4}"))
+                .map(Integer::parseInt)
+                .filter(any -> visit.event().disputes().protest(any).isPresent())
+                .orElseThrow(() ->
+                        new NotFound(visit.say("page-rulings.there-is-no-protest", "path", visit.path("number"))));
+    }
+
+    static String form(int number) {
         return "decide-" + number;
-    }
-
-    private static Screen screen(Visit visit, Tried tried) {
-        VisibleEvent event = visit.event();
-        List<WorkView.Section> sections = new ArrayList<>();
-        event.disputes().protests().stream()
-                .filter(protest -> visit.role().isOfficial()
-                        || visit.viewer().isCaptainOf(protest.made().club()))
-                .forEach(protest -> sections.add(section(visit, protest, tried)));
-        sections.add(newOne(visit, tried));
-        NavLink back = visit.role() == Role.CAPTAIN
-                ? new NavLink("/captain", visit.say("page-rulings.back-to-my-ties"), false)
-                : BackLinks.home(visit);
-        return Screen.of(
-                "work",
-                visit.say("page-rulings.protests"),
-                new WorkView(
-                        tried.refusal(),
-                        back,
-                        List.of(
-                                visit.say(
-                                        "page-rulings.under-these-conditions",
-                                        "sentence",
-                                        new ConditionsWords(visit.words())
-                                                .sentence(
-                                                        Setting.PROTEST,
-                                                        event.conditions().value(Setting.PROTEST))),
-                                visit.say("page-rulings.a-protest-is-kept-with")),
-                        sections));
-    }
-
-    private static WorkView.Section section(Visit visit, Disputes.Protest protest, Tried tried) {
-        VisibleEvent event = visit.event();
-        String at = HallClock.said(event.clock(protest.at()));
-        List<String> lines = new ArrayList<>(List.of(
-                protest.made().text(),
-                "Signed by " + protest.made().by() + ", received at " + at + "."
-                        + protest.made()
-                                .deposit()
-                                .map(paid -> " Deposit: " + paid + ".")
-                                .orElse("")));
-        protest.decided()
-                .ifPresent(decided -> lines.add("Ruling " + decided.ruling()
-                        + (decided.upheld() ? ": upheld" : ": dismissed")
-                        + protest.decidedAt()
-                                .map(when -> ", at " + HallClock.said(event.clock(when)))
-                                .orElse("")
-                        + (protest.made().deposit().isEmpty()
-                                ? "."
-                                : decided.depositReturned() ? ". The deposit goes back." : ". The deposit is kept.")));
-        String heading = "Protest " + protest.made().number() + ": "
-                + event.clubName(protest.made().club())
-                + protest.made()
-                        .tie()
-                        .flatMap(event::tie)
-                        .map(tie -> ", " + new TieViews(event).title(tie))
-                        .orElse("");
-        WorkView.Section section = WorkView.Section.of(
-                        "protest-" + protest.made().number(), heading)
-                .saying(lines)
-                .with(asItStood(protest, at));
-        boolean open = protest.decided().isEmpty() && Door.OFFICIALS.opensFor(visit.role());
-        return open ? section.with(deciding(protest, tried)) : section;
-    }
-
-    private static ReasonTable asItStood(Disputes.Protest protest, String at) {
-        List<ReasonTable.Row> rows = new ArrayList<>();
-        rows.add(
-                ReasonTable.Row.of(List.of(new ReasonTable.Cell("Tables as they stood at " + at, "/tables?at=" + at))));
-        rows.add(ReasonTable.Row.of(
-                List.of(new ReasonTable.Cell("Knockout as it stood at " + at, "/bracket?at=" + at))));
-        protest.made()
-                .tie()
-                .ifPresent(tie -> rows.add(ReasonTable.Row.of(
-                        List.of(new ReasonTable.Cell("Tie " + tie + " as it is now", "/tie/" + tie)))));
-        return new ReasonTable(
-                "stood-" + protest.made().number(),
-                "The day as it stood",
-                List.of(new ReasonTable.Column("Look at", false)),
-                rows,
-                "");
-    }
-
-    private static WorkView.WorkForm deciding(Disputes.Protest protest, Tried tried) {
-        String name = form(protest.made().number());
-        Fields fields = Fields.of(name, tried);
-        List<FormField> asked = new ArrayList<>(List.of(
-                fields.oneOf(
-                        name + "-upheld",
-                        "The protest is",
-                        "",
-                        List.of(Option.of("yes", "upheld", false), Option.of("no", "dismissed", false))),
-                fields.text(name + "-decision", TextField.Kind.LONG, "What is decided", "")
-                        .mustBeFilled(),
-                fields.text(name + "-reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
-                        .mustBeFilled()));
-        if (protest.made().deposit().isPresent()) {
-            asked.add(fields.tick(name + "-deposit", "The deposit", "It goes back to the club", false));
-        }
-        asked.add(fields.line(name + "-by", "Who rules, by name", "")
-                .withAutocomplete("name")
-                .mustBeFilled());
-        return new WorkView.WorkForm(
-                name,
-                HERE + "/" + protest.made().number(),
-                asked,
-                List.of(Button.main("Decide protest " + protest.made().number())));
-    }
-
-    private static WorkView.Section newOne(Visit visit, Tried tried) {
-        VisibleEvent event = visit.event();
-        Fields fields = Fields.of(NEW, tried);
-        boolean captain = visit.role() == Role.CAPTAIN;
-        List<FormField> asked = new ArrayList<>();
-        if (!captain) {
-            asked.add(fields.select(
-                    "club",
-                    visit.say("page-rulings.which-club-protests"),
-                    visit.say("page-rulings.choose-the-club"),
-                    "",
-                    event.clubs().stream()
-                            .map(club -> Option.of(club.id().code(), club.name(), false))
-                            .toList()));
-        }
-        List<Tie> ties = event.ties().stream()
-                .filter(Tie::isReady)
-                .filter(tie -> !captain || tie.has(visit.club()))
-                .toList();
-        asked.add(fields.select(
-                "tie",
-                visit.say("page-rulings.about-which-tie"),
-                visit.say("page-rulings.about-no-single-tie"),
-                "",
-                ties.stream()
-                        .map(tie -> Option.of(tie.id().code(), tie.id() + ": " + new TieViews(event).title(tie), false))
-                        .toList()));
-        asked.add(fields.text("text", TextField.Kind.LONG, visit.say("page-rulings.the-protest"), "")
-                .mustBeFilled());
-        if (!captain) {
-            asked.add(fields.line("deposit", visit.say("page-rulings.deposit-paid-if-the-conditions"), "")
-                    .withMaxLength(60));
-        }
-        asked.add(fields.line("by", visit.say("page-rulings.signed-by-name"), "")
-                .withAutocomplete("name")
-                .mustBeFilled());
-        return WorkView.Section.of(NEW, visit.say("page-rulings.a-new-protest"))
-                .with(new WorkView.WorkForm(
-                        NEW, HERE, asked, List.of(Button.other(visit.say("page-rulings.hand-in-this-protest")))));
     }
 }

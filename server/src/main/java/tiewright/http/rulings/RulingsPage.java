@@ -6,6 +6,7 @@ import java.util.List;
 import tiewright.desk.GiveRuling;
 import tiewright.event.OfficialFact;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
@@ -36,28 +37,28 @@ final class RulingsPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-        Fields fields = Fields.of(FORM, tried);
+
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,
-                List.of(
-                        fields.line("about", visit.say("page-rulings.what-it-is-about"), "")
-                                .withHint(visit.say("page-rulings.such-as-tie-a-1"))
-                                .mustBeFilled(),
-                        fields.text("ruling", TextField.Kind.LONG, visit.say("page-rulings.the-ruling"), "")
-                                .mustBeFilled(),
-                        fields.text(
-                                        "reason",
-                                        TextField.Kind.LONG,
-                                        visit.say("page-rulings.the-reason-with-the-number"),
-                                        "")
-                                .mustBeFilled(),
-                        fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
-                                .withAutocomplete("name")
-                                .mustBeFilled()),
+                asked(visit, Fields.of(FORM, tried)),
                 List.of(Button.main(visit.say("page-rulings.give-this-ruling"))));
         List<WorkView.Section> sections =
                 new ArrayList<>(List.of(WorkView.Section.of(FORM, "").with(form)));
+        sections.addAll(given(visit));
+        Words words = visit.words();
+        return Screen.of(
+                "work",
+                words.say("page-rulings.rulings"),
+                new WorkView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        List.of(words.say("page-rulings.officials-decide-this-page-only")),
+                        sections));
+    }
+
+    private static List<WorkView.Section> given(Visit visit) {
+        List<WorkView.Section> sections = new ArrayList<>();
         List<OfficialFact.RulingStated> given = new ArrayList<>(visit.event().rulings());
         Collections.reverse(given);
         Words words = visit.words();
@@ -67,13 +68,20 @@ final class RulingsPage implements Page {
                 words.saying(ruling.ruling()),
                 ruling.reason(),
                 words.say("page-rulings.by", "by", ruling.by()))));
-        return Screen.of(
-                "work",
-                words.say("page-rulings.rulings"),
-                new WorkView(
-                        tried.refusal(),
-                        BackLinks.home(visit),
-                        List.of(words.say("page-rulings.officials-decide-this-page-only")),
-                        sections));
+        return sections;
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields) {
+        return List.of(
+                fields.line("about", visit.say("page-rulings.what-it-is-about"), "")
+                        .withHint(visit.say("page-rulings.such-as-tie-a-1"))
+                        .mustBeFilled(),
+                fields.text("ruling", TextField.Kind.LONG, visit.say("page-rulings.the-ruling"), "")
+                        .mustBeFilled(),
+                fields.text("reason", TextField.Kind.LONG, visit.say("page-rulings.the-reason-with-the-number"), "")
+                        .mustBeFilled(),
+                fields.line("by", visit.say("page-rulings.who-rules-by-name"), "")
+                        .withAutocomplete("name")
+                        .mustBeFilled());
     }
 }

@@ -12,6 +12,8 @@ import tiewright.event.ClubId;
 import tiewright.http.answers.Answers;
 import tiewright.http.answers.DisputeAnswers;
 import tiewright.http.pieces.Button;
+import tiewright.http.pieces.FormField;
+import tiewright.http.pieces.HiddenField;
 import tiewright.http.pieces.TextField;
 import tiewright.http.views.TablesView;
 import tiewright.http.views.WorkView;
@@ -129,35 +131,38 @@ final class SigningPage implements Page {
     private static List<WorkView.Section> lots(Visit visit, Tried tried, String pool) {
         List<WorkView.Section> sections = new ArrayList<>();
         for (List<ClubId> level : visit.ask(Answers::new).table(pool).lotsToDraw()) {
-            String codes = level.stream().map(ClubId::code).collect(Collectors.joining(","));
-            String name = "lot-" + AtFields.safe(pool) + "-"
-                    + AtFields.safe(level.get(0).code());
-            Fields fields = Fields.of(name, tried);
-            String clubs = level.stream().map(visit.event()::clubName).collect(Collectors.joining(", "));
-            sections.add(WorkView.Section.of(
-                            name,
-                            visit.say("page-rulings.draw-a-lot-in-pool", "pool", pool),
-                            visit.say("page-rulings.nothing-in-the-conditions-parts", "clubs", clubs))
-                    .with(new WorkView.WorkForm(
-                            name,
-                            HERE + "/lot/" + pool,
-                            List.of(
-                                    new tiewright.http.pieces.HiddenField("level", codes),
-                                    fields.line(
-                                                    AtFields.id(name, "spokenSeed"),
-                                                    visit.say("page-rulings.the-words-spoken-in-public"),
-                                                    "")
-                                            .withMaxLength(200)
-                                            .mustBeFilled(),
-                                    fields.line(
-                                                    AtFields.id(name, "witness"),
-                                                    visit.say("page-rulings.who-spoke-or-witnessed-them"),
-                                                    "")
-                                            .withMaxLength(100)
-                                            .mustBeFilled()),
-                            List.of(Button.other(visit.say("page-rulings.draw-the-lot"))))));
+
+            sections.add(lot(visit, tried, pool, level));
         }
         return sections;
+    }
+
+    private static WorkView.Section lot(Visit visit, Tried tried, String pool, List<ClubId> level) {
+        String codes = level.stream().map(ClubId::code).collect(Collectors.joining(","));
+        String name =
+                "lot-" + AtFields.safe(pool) + "-" + AtFields.safe(level.get(0).code());
+        Fields fields = Fields.of(name, tried);
+        String clubs = level.stream().map(visit.event()::clubName).collect(Collectors.joining(", "));
+        return WorkView.Section.of(
+                        name,
+                        visit.say("page-rulings.draw-a-lot-in-pool", "pool", pool),
+                        visit.say("page-rulings.nothing-in-the-conditions-parts", "clubs", clubs))
+                .with(new WorkView.WorkForm(
+                        name,
+                        HERE + "/lot/" + pool,
+                        asked(visit, fields, name, codes),
+                        List.of(Button.other(visit.say("page-rulings.draw-the-lot")))));
+    }
+
+    private static List<FormField> asked(Visit visit, Fields fields, String name, String codes) {
+        return List.of(
+                new HiddenField("level", codes),
+                fields.line(AtFields.id(name, "spokenSeed"), visit.say("page-rulings.the-words-spoken-in-public"), "")
+                        .withMaxLength(200)
+                        .mustBeFilled(),
+                fields.line(AtFields.id(name, "witness"), visit.say("page-rulings.who-spoke-or-witnessed-them"), "")
+                        .withMaxLength(100)
+                        .mustBeFilled());
     }
 
     private static WorkView.Section end(Visit visit, Tried tried) {

@@ -83,9 +83,7 @@ final class WithdrawalPage implements Page {
                         sections));
     }
 
-    private static WorkView.Section sideBySide(VisibleEvent event, WithdrawalPreview preview, Table now) {
-        List<Outlook> all = Stream.concat(Stream.of(preview.now()), preview.treatments().stream())
-                .toList();
+    private static List<ReasonTable.Column> columns(VisibleEvent event, List<Outlook> all) {
         List<ReasonTable.Column> columns =
                 new ArrayList<>(List.of(new ReasonTable.Column(Words.say(event, "page-rulings.place"), false)));
         all.forEach(outlook -> columns.add(new ReasonTable.Column(
@@ -93,13 +91,12 @@ final class WithdrawalPage implements Page {
                         .map(treatment -> title(event, treatment))
                         .orElse(Words.say(event, "page-rulings.as-it-stands")),
                 false)));
-        List<ReasonTable.Row> rows = new ArrayList<>();
-        for (int line = 0; line < now.rows().size(); line++) {
-            int at = line;
-            List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(Integer.toString(line + 1))));
-            all.forEach(outlook -> cells.add(ReasonTable.Cell.of(cell(event, outlook, at))));
-            rows.add(ReasonTable.Row.of(cells));
-        }
+        return columns;
+    }
+
+    private static WorkView.Section sideBySide(VisibleEvent event, WithdrawalPreview preview, Table now) {
+        List<Outlook> all = Stream.concat(Stream.of(preview.now()), preview.treatments().stream())
+                .toList();
         int left = now.tiesLeft();
         return WorkView.Section.of(
                         "side",
@@ -111,11 +108,22 @@ final class WithdrawalPage implements Page {
                 .with(new ReasonTable(
                         "side-by-side",
                         Words.say(event, "page-rulings.the-table-under-each-treatment"),
-                        columns,
-                        rows,
+                        columns(event, all),
+                        rows(event, all, now),
                         left == 0
                                 ? Words.say(event, "page-rulings.every-tie-is-finished")
                                 : Words.say(event, "page-rulings.ties-not-finished-now-the", "left", left)));
+    }
+
+    private static List<ReasonTable.Row> rows(VisibleEvent event, List<Outlook> all, Table now) {
+        List<ReasonTable.Row> rows = new ArrayList<>();
+        for (int line = 0; line < now.rows().size(); line++) {
+            int at = line;
+            List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(Integer.toString(line + 1))));
+            all.forEach(outlook -> cells.add(ReasonTable.Cell.of(cell(event, outlook, at))));
+            rows.add(ReasonTable.Row.of(cells));
+        }
+        return rows;
     }
 
     private static String cell(VisibleEvent event, Outlook outlook, int line) {

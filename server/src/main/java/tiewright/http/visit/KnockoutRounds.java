@@ -23,7 +23,7 @@ public final class KnockoutRounds {
     /** Ties that this round has where nobody has a bye: 1 is the final, 2 are semi-finals. */
     public static int full(VisibleEvent event, int round) {
         List<Integer> rounds = event.ties().stream()
-                .filter(tie -> tie.stage() == Stage.KNOCKOUT && !TieViews.isForLosers(tie))
+                .filter(tie -> tie.stage() == Stage.KNOCKOUT && !tie.isOfLosers())
                 .map(Tie::round)
                 .toList();
         int last = rounds.stream().mapToInt(Integer::intValue).max().orElse(round);

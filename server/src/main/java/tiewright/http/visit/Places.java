@@ -42,14 +42,7 @@ final class Places {
                                 place("times", "/plan", "ties", "clubs-days", "paper"),
                                 place("tables", "", "knockout", "needs"));
                     case PLAYER -> List.of(own(), ownClub(), hall(), tables());
-                    case CAPTAIN ->
-                        visit.event().isLetIn()
-                                ? List.of(
-                                        myTies(),
-                                        place("advice", "/captain/proposal/", "playing-time", "record"),
-                                        place("squad", "/captain/", "past", "film", "rota", "club-links"),
-                                        captainsHall())
-                                : List.of(myTies(), place("club-links", ""), tables(), captainsHall());
+                    case CAPTAIN -> ofCaptain();
                     case VOLUNTEER ->
                         List.of(
                                 place("cards", "/cards/ /stop/"),
@@ -66,6 +59,16 @@ final class Places {
                                 everything());
                 };
         return oneIsHere(all);
+    }
+
+    private List<Ways.Place> ofCaptain() {
+        return visit.event().isLetIn()
+                ? List.of(
+                        myTies(),
+                        place("advice", "/captain/proposal/", "playing-time", "record"),
+                        place("squad", "/captain/", "past", "film", "rota", "club-links"),
+                        captainsHall())
+                : List.of(myTies(), place("club-links", ""), tables(), captainsHall());
     }
 
     private List<NavLink> often() {

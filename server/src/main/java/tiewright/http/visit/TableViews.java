@@ -185,26 +185,30 @@ public final class TableViews {
         List<String> lines = new ArrayList<>();
         lines.add(words.say("page-visit.pool", "pool", pool));
         for (Row row : table.rows()) {
-            lines.add(words.say(
-                    "page-visit.ties-rubbers-points",
-                    "place",
-                    row.place(),
-                    "club",
-                    event.clubName(row.club()),
-                    "tiesWon",
-                    row.tiesWon(),
-                    "tiesLost",
-                    row.tiesLost(),
-                    "rubbersWon",
-                    row.rubbersWon(),
-                    "rubbersLost",
-                    row.rubbersLost(),
-                    "pointsFor",
-                    row.pointsFor(),
-                    "pointsAgainst",
-                    row.pointsAgainst()));
+            lines.add(text(row));
         }
         lines.add(foot);
         return String.join("\n", lines);
+    }
+
+    private String text(Row row) {
+        return words.say(
+                "page-visit.ties-rubbers-points",
+                "place",
+                row.place(),
+                "club",
+                event.clubName(row.club()),
+                "tiesWon",
+                row.tiesWon(),
+                "tiesLost",
+                row.tiesLost(),
+                "rubbersWon",
+                row.rubbersWon(),
+                "rubbersLost",
+                row.rubbersLost(),
+                "pointsFor",
+                row.pointsFor(),
+                "pointsAgainst",
+                row.pointsAgainst());
     }
 }

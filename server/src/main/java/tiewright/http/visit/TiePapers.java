@@ -100,14 +100,7 @@ public final class TiePapers {
         VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
         String title = words.side(tie, side);
         if (tie.isOpened()) {
-            List<SheetView.Row> rows = tie.opened().entrySet().stream()
-                    .map(one -> sheetRow(one.getKey(), one.getValue().pair(side)))
-                    .toList();
-            String at = exchange.openedAt()
-                    .map(moment ->
-                            Words.say(event, "page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
-                    .orElse("");
-            return new SheetView(title, new State(Mark.OPENED, Words.say(event, "page-visit.opened")), at, rows, "");
+            return opened(tie, side, exchange);
         }
         boolean in = exchange.side(side).in();
         String until = exchange.deadline()
@@ -123,6 +116,17 @@ public final class TiePapers {
                 until,
                 List.of(),
                 "");
+    }
+
+    private SheetView opened(Tie tie, Side side, VisibleExchange exchange) {
+        List<SheetView.Row> rows = tie.opened().entrySet().stream()
+                .map(one -> sheetRow(one.getKey(), one.getValue().pair(side)))
+                .toList();
+        String at = exchange.openedAt()
+                .map(moment -> Words.say(event, "page-visit.opened-at", "moment", HallClock.said(event.clock(moment))))
+                .orElse("");
+        return new SheetView(
+                words.side(tie, side), new State(Mark.OPENED, Words.say(event, "page-visit.opened")), at, rows, "");
     }
 
     private SheetView.Row sheetRow(RubberNo rubber, Optional<Pair> pair) {

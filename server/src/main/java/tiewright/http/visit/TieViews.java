@@ -81,7 +81,7 @@ public final class TieViews {
         if (tie.stage() == Stage.POOL) {
             return Words.say(event, "page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
         }
-        if (isForLosers(tie)) {
+        if (tie.isOfLosers()) {
             return Words.say(event, "page-visit.tie-for-third-place");
         }
         int full = KnockoutRounds.full(event, tie.round());
@@ -94,13 +94,6 @@ public final class TieViews {
                                 : full == 4 ? "page-visit.quarter-final" : "page-visit.knockout",
                         "tie",
                         tie.id());
-    }
-
-    public static boolean isForLosers(Tie tie) {
-        return tie.home()
-                .from()
-                .filter(source -> source.kind() == SlotSource.Kind.LOSER)
-                .isPresent();
     }
 
     public String when(Tie tie) {

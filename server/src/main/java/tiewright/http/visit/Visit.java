@@ -16,7 +16,6 @@ import tiewright.event.Refusal;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
-import tiewright.event.TieId;
 import tiewright.event.Viewer;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Asker;
@@ -118,27 +117,17 @@ public final class Visit {
 
     /** The tie named in the address. */
     public Tie tie() {
-        return readId("tie", TieId::of)
-                .flatMap(event()::tie)
-                .orElseThrow(
-                        () -> new NotFound("There is no tie \"" + path("tie") + "\". The list of ties has them all."));
+        return new Address(ctx, event()).tie();
     }
 
     /** The rubber named in the address, if the conditions know it. */
     public RubberNo rubber() {
-        return RubberNo.parse(path("rubber"))
-                .filter(rubber -> rubber.isDecider()
-                        || rubber.number() <= event().conditions().rubbers())
-                .orElseThrow(() -> new NotFound("A tie has no rubber \"" + path("rubber") + "\"."));
+        return new Address(ctx, event()).rubber();
     }
 
     /** An id in the address; empty if it cannot be one. */
     public <T> Optional<T> readId(String name, Function<String, T> reader) {
-        try {
-            return Optional.of(reader.apply(path(name)));
-        } catch (IllegalArgumentException notAnId) {
-            return Optional.empty();
-        }
+        return new Address(ctx, event()).id(name, reader);
     }
 
     public Form form() {

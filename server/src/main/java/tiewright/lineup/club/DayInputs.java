@@ -54,10 +54,7 @@ public final class DayInputs {
         int starts = 0;
         for (Tie tie : ties) {
             if (tie.isReady() && ClubDay.isAhead(event, tie, club)) {
-                int before = starts;
-                starts = tie.start()
-                        .map(time -> Math.max(before, time.toSecondOfDay() / 60))
-                        .orElse(before + UNKNOWN_GAP);
+                starts = minute(tie, starts);
                 ahead.add(new DayProblem.Ahead(
                         tie.id(), problem.apply(tie.id()).problem(), weights.getOrDefault(tie.id(), 1.0), starts));
             }
@@ -70,14 +67,23 @@ public final class DayInputs {
         ClubDay.Had had = day.had(Optional.empty());
         Map<PlayerId, DayProblem.Before> before = new HashMap<>();
         for (Player player : event.squad(club)) {
-            Freshness.Load load = fresh.load(player.id());
-            OptionalInt ended = load.minutes().isPresent()
-                    ? OptionalInt.of(ahead.get(0).starts() - load.minutes().getAsInt())
-                    : OptionalInt.empty();
-            before.put(
-                    player.id(), new DayProblem.Before(had.all(player.id()), ended, inARow(ties, club, player.id())));
+            PlayerId id = player.id();
+            before.put(id, new DayProblem.Before(had.all(id), ended(fresh, id, ahead.get(0)), inARow(ties, club, id)));
         }
         return Optional.of(new DayProblem(ahead, before, due(day, wanted), Freshness.Cost.USUAL));
+    }
+
+    /** At which minute of the day it starts, never before the one before it. */
+    private static int minute(Tie tie, int before) {
+        return tie.start()
+                .map(time -> Math.max(before, time.toSecondOfDay() / 60))
+                .orElse(before + UNKNOWN_GAP);
+    }
+
+    /** Minute of the day at which the player left the court last; empty for one who has not played. */
+    private static OptionalInt ended(Freshness fresh, PlayerId player, DayProblem.Ahead next) {
+        OptionalInt minutes = fresh.load(player).minutes();
+        return minutes.isPresent() ? OptionalInt.of(next.starts() - minutes.getAsInt()) : OptionalInt.empty();
     }
 
     private static DayProblem.Wanted due(ClubDay day, DayProblem.Wanted wanted) {

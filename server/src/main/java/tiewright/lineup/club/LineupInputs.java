@@ -81,8 +81,7 @@ public record LineupInputs(
         Tie tie = event.tie(id).orElseThrow(() -> new IllegalArgumentException("there is no tie " + id));
         Side side = tie.sideOf(club).orElseThrow(() -> new IllegalArgumentException(club + " does not play in " + id));
         Squad ours = squad(event, tie, club);
-        Squad theirs =
-                tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
+        Squad theirs = rival(event, tie, side);
         OwnNotes notes = new OwnNotes(event, tie, club, own);
         Evidence evidence = Evidence.of(event, earlier, notes.ageing());
         LineupProblem problem = LineupProblem.of(
@@ -102,6 +101,11 @@ public record LineupInputs(
                 earlier(event, tie, side.other()),
                 hurt(event, club),
                 evidence.basis());
+    }
+
+    /** The other club, empty while nobody knows which. */
+    private static Squad rival(Event event, Tie tie, Side side) {
+        return tie.club(side.other()).map(other -> squad(event, tie, other)).orElse(new Squad(List.of()));
     }
 
     private static PlayingTime promised(Event event, Tie tie, ClubId club, List<PrivateNote> own) {

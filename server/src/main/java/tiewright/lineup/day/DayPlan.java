@@ -61,38 +61,29 @@ public record DayPlan(
             return Optional.empty();
         }
         boolean few = EveryDay.count(sheets) <= MOST_PLANS;
-        List<DaySheet> best = few
-                ? EveryDay.best(day, sheets)
-                : Polishing.of(
-                        day,
-                        sheets,
-                        DaySolver.solve(
-                                        day,
-                                        sheets.stream().map(DaySheets::firsts).toList(),
-                                        budget,
-                                        EnvironmentMode.REPRODUCIBLE)
-                                .ties()
-                                .stream()
-                                .map(PlannedTie::sheet)
-                                .toList(),
-                        budget.stop());
+        List<DaySheet> best = few ? EveryDay.best(day, sheets) : polished(day, sheets, budget);
         return Optional.of(plan(day, sheets, best, few));
     }
 
+    private static List<DaySheet> polished(DayProblem day, List<DaySheets> sheets, Budget budget) {
+        return Polishing.of(
+                day,
+                sheets,
+                DaySolver.solve(
+                                day,
+                                sheets.stream().map(DaySheets::firsts).toList(),
+                                budget,
+                                EnvironmentMode.REPRODUCIBLE)
+                        .ties()
+                        .stream()
+                        .map(PlannedTie::sheet)
+                        .toList(),
+                budget.stop());
+    }
+
     private static DayPlan plan(DayProblem day, List<DaySheets> sheets, List<DaySheet> best, boolean proven) {
-        List<Planned> ties = new ArrayList<>();
-        for (DaySheet sheet : best) {
-            double most = sheets.get(sheet.tie()).sheets().stream()
-                    .mapToDouble(DaySheet::worth)
-                    .max()
-                    .orElseThrow();
-            ties.add(new Planned(
-                    day.ties().get(sheet.tie()).id(),
-                    sheet.sheet(),
-                    sheet.worth(),
-                    most - sheet.worth(),
-                    sheet.bits()));
-        }
+        List<Planned> ties =
+                best.stream().map(sheet -> planned(day, sheets, sheet)).toList();
         Map<PlayerId, Integer> rubbers = new TreeMap<>();
         Map<PlayerId, Integer> missing = new TreeMap<>();
         Map<PlayerId, Integer> tooMany = new TreeMap<>();
@@ -111,6 +102,15 @@ public record DayPlan(
         }
         return new DayPlan(
                 ties, rubbers, missing, tooMany, proven, sheets.stream().allMatch(DaySheets::complete));
+    }
+
+    private static Planned planned(DayProblem day, List<DaySheets> sheets, DaySheet sheet) {
+        double most = sheets.get(sheet.tie()).sheets().stream()
+                .mapToDouble(DaySheet::worth)
+                .max()
+                .orElseThrow();
+        return new Planned(
+                day.ties().get(sheet.tie()).id(), sheet.sheet(), sheet.worth(), most - sheet.worth(), sheet.bits());
     }
 
     private static void note(Map<PlayerId, Integer> map, PlayerId player, int count) {

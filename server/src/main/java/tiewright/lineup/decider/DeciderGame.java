@@ -145,13 +145,7 @@ final class DeciderGame {
         notes.add(Reason.of(first.verdict() == Verdict.BEST ? "decider-clear" : "decider-either")
                 .with("pair", first.pair()));
         notes.add(Reason.of("decider-sure").with("pair", sure().pair()).with("chance", sure().guarantee()));
-        List<PlayerId> near = ranked.stream()
-                .filter(one -> one.verdict() != Verdict.BEHIND)
-                .flatMap(one -> java.util.stream.Stream.of(
-                        one.pair().first(), one.pair().second()))
-                .distinct()
-                .sorted()
-                .toList();
+        List<PlayerId> near = near(ranked);
         List<PlayerId> ask = near.stream().filter(hurt::contains).toList();
         if (!ask.isEmpty()) {
             notes.add(Reason.of("decider-hurt").with("players", ask));
@@ -164,6 +158,17 @@ final class DeciderGame {
             notes.add(Reason.of("decider-tired").with("players", tired));
         }
         return notes;
+    }
+
+    /** Everybody of a pair that may be the best, by code. */
+    private static List<PlayerId> near(List<Candidate> ranked) {
+        return ranked.stream()
+                .filter(one -> one.verdict() != Verdict.BEHIND)
+                .flatMap(one -> java.util.stream.Stream.of(
+                        one.pair().first(), one.pair().second()))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Mean and ends of the chance against their mix; their mix is nearly always a single pair. */

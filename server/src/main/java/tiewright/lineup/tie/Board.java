@@ -2,7 +2,6 @@ package tiewright.lineup.tie;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +18,6 @@ import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Squad;
 import tiewright.lineup.TieRules;
 import tiewright.lineup.decider.LevelWorth;
-import tiewright.rating.RallyModel;
 
 /**
  * A problem laid out in numbers for fast counting: players who are present, their pairs, and the chance of each pair against
@@ -55,47 +53,18 @@ public final class Board {
                 pairs.add(Pair.of(players.get(i), players.get(j)));
             }
         }
-        this.opponents = opponents(problem.belief());
-        this.chances = workedChances();
-        this.expected = expected();
+        BoardTables tables = BoardTables.of(problem, pairs);
+        this.opponents = tables.opponents();
+        this.chances = tables.chances();
+        this.expected = tables.expected();
         this.weights = problem.belief().sheets().stream()
                 .mapToDouble(Belief.Expected::weight)
                 .toArray();
-        this.bits = problem.purpose().learning() ? bits() : new double[0][0];
+        this.bits = problem.purpose().learning() ? tables.bits() : new double[0][0];
         this.levelWorth = new LevelWorth(problem, pairs);
         this.worth = new TieWorth(this);
         this.owed =
                 new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
-    }
-
-    private static List<Pair> opponents(Belief belief) {
-        return belief.sheets().stream()
-                .flatMap(expected -> expected.sheet().pairs().values().stream())
-                .flatMap(Optional::stream)
-                .distinct()
-                .sorted(Comparator.naturalOrder())
-                .toList();
-    }
-
-    private double[][] workedChances() {
-        double[][] table = new double[pairs.size()][opponents.size()];
-        for (int i = 0; i < pairs.size(); i++) {
-            for (int j = 0; j < opponents.size(); j++) {
-                table[i][j] = RallyModel.rubberChance(
-                        rules().scoring(), rules().bestOf(), problem.edge(pairs.get(i), opponents.get(j)));
-            }
-        }
-        return table;
-    }
-
-    private double[][] bits() {
-        double[][] table = new double[pairs.size()][opponents.size()];
-        for (int i = 0; i < pairs.size(); i++) {
-            for (int j = 0; j < opponents.size(); j++) {
-                table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
-            }
-        }
-        return table;
     }
 
     /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
@@ -108,19 +77,6 @@ public final class Board {
             }
         }
         return sum;
-    }
-
-    private int[][] expected() {
-        int[][] lines = new int[problem.belief().sheets().size()][rules().rubbers()];
-        for (int line = 0; line < lines.length; line++) {
-            for (int rubber = 0; rubber < rules().rubbers(); rubber++) {
-                lines[line][rubber] = problem.belief()
-                        .pair(line, rubber + 1)
-                        .map(opponents::indexOf)
-                        .orElse(EMPTY);
-            }
-        }
-        return lines;
     }
 
     /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */

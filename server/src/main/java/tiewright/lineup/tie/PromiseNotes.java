@@ -52,23 +52,26 @@ final class PromiseNotes {
         if (!missing.isEmpty() && owed.due().isEmpty() && owed.hopeless().isEmpty()) {
             reasons.add(Reason.of("promises-wait").with("players", List.copyOf(missing.keySet())));
         }
+        reasons.addAll(clash(board, missing));
+        return reasons;
+    }
+
+    /** Wishes and promises that cannot all be kept; nothing where they can. */
+    private static List<Reason> clash(Board board, Map<PlayerId, Integer> missing) {
         Conflict.Clash clash = Conflict.withPromises(board);
-        if (!clash.isNone()) {
-            reasons.add(Reason.of("promises-conflict"));
-            clash.wishes().forEach(wish -> reasons.add(SheetNotes.wish("wish", wish)));
-            clash.promised()
-                    .forEach(player -> reasons.add(Reason.of("promise")
-                            .with("player", player)
-                            .with(
-                                    "promised",
-                                    board.problem()
-                                            .purpose()
-                                            .playingTime()
-                                            .promised()
-                                            .getOrDefault(player, 0))
-                            .with("missing", missing.getOrDefault(player, 0))
-                            .with("left", owed.elsewhere(player))));
+        if (clash.isNone()) {
+            return List.of();
         }
+        List<Reason> reasons = new ArrayList<>(List.of(Reason.of("promises-conflict")));
+        clash.wishes().forEach(wish -> reasons.add(SheetNotes.wish("wish", wish)));
+        Map<PlayerId, Integer> promised =
+                board.problem().purpose().playingTime().promised();
+        clash.promised()
+                .forEach(player -> reasons.add(Reason.of("promise")
+                        .with("player", player)
+                        .with("promised", promised.getOrDefault(player, 0))
+                        .with("missing", missing.getOrDefault(player, 0))
+                        .with("left", board.owed().elsewhere(player))));
         return reasons;
     }
 
@@ -90,14 +93,18 @@ final class PromiseNotes {
                                 .with("player", player)
                                 .costing(Math.max(0, worth - best), aim))));
         if (kept.missing() < board.owed().missing(first)) {
-            List<Pair> pairs = board.sheet(kept.line()).pairs().values().stream()
-                    .flatMap(Optional::stream)
-                    .toList();
+            List<Pair> pairs = pairs(board, kept);
             reasons.add(Reason.of(kept.missing() == 0 ? "promises-cost" : "promises-cost-part")
                     .costing(Math.max(0, worth - board.worth().of(kept.line())), aim)
                     .with("pairs", pairs));
         }
         return reasons;
+    }
+
+    private static List<Pair> pairs(Board board, Keeping kept) {
+        return board.sheet(kept.line()).pairs().values().stream()
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** The best sheet that keeps more than the first does; empty where none does or not every sheet can be tried. */

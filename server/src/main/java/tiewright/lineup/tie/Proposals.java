@@ -76,52 +76,43 @@ public final class Proposals {
                 ranking.complete() ? PromiseNotes.keeping(board, lines.get(0), budget.stop()) : Optional.empty();
         List<int[]> shown = lines.stream().map(this::shuffledIfFree).toList();
         List<int[]> all = new ArrayList<>(shown);
-        Optional<int[]> kept = keeping.filter(
-                        one -> one.missing() < board.owed().missing(lines.get(0)))
-                .map(Keeping::line)
-                .filter(line -> lines.stream().limit(count).noneMatch(other -> Arrays.equals(line, other)))
-                .map(this::shuffledIfFree);
+        Optional<int[]> kept = kept(keeping, lines, count);
         kept.ifPresent(all::add);
         Doubt doubt = new Doubt(board, all, budget.seed());
         SheetNotes notes = new SheetNotes(board, ranking, orderMatters());
-        List<ProposedSheet> sheets = sheets(shown.subList(0, Math.min(count, shown.size())), doubt, notes);
+        Describing describing = new Describing(board, doubt);
+        List<ProposedSheet> sheets = describing.all(shown.subList(0, Math.min(count, shown.size())), notes);
         List<Reason> more = new ArrayList<>(PromiseNotes.costs(board, lines.get(0), keeping));
         more.addAll(notes.wishCosts());
-        nextBest(shown, doubt).ifPresent(more::add);
+        nextBest(shown, describing).ifPresent(more::add);
         sheets.set(0, sheets.get(0).saying(more));
         Optional<DeciderAdvice> decider = decider(shown.get(0));
-        List<Reason> ofAll = new ArrayList<>(notes.ofAll());
-        decider.flatMap(DeciderAdvice::best).ifPresent(first -> {
-            ofAll.add(Reason.of("decider-likely").with("chance", sheets.get(0).level()));
-            ofAll.add(keepFresh(first.pair(), lines.get(0)));
-        });
         return new Proposal.Proposed(
                 sheets,
                 orderMatters(),
                 ranking.complete(),
                 ranking.tried(),
-                kept.map(line -> against(shown.get(0), 0, line, doubt, notes)),
+                kept.map(line -> describing.beside(shown.get(0), 0, line, notes.of(line))),
                 decider,
                 PromiseNotes.ofAll(board),
-                ofAll);
+                ofAll(notes, decider, sheets.get(0), lines.get(0)));
     }
 
-    private List<ProposedSheet> sheets(List<int[]> shown, Doubt doubt, SheetNotes notes) {
-        List<ProposedSheet> sheets = new ArrayList<>();
-        for (int i = 0; i < shown.size(); i++) {
-            sheets.add(against(shown.get(0), i + 1, shown.get(i), doubt, notes));
-        }
-        return sheets;
+    /** A sheet that keeps more of what is promised, where it is not among those shown. */
+    private Optional<int[]> kept(Optional<Keeping> keeping, List<int[]> lines, int count) {
+        return keeping.filter(one -> one.missing() < board.owed().missing(lines.get(0)))
+                .map(Keeping::line)
+                .filter(line -> lines.stream().limit(count).noneMatch(other -> Arrays.equals(line, other)))
+                .map(this::shuffledIfFree);
     }
 
-    private ProposedSheet against(int[] first, int rank, int[] line, Doubt doubt, SheetNotes notes) {
-        return proposed(
-                rank,
-                line,
-                doubt,
-                cost(first, line),
-                Doubt.better(doubt.worths(line), doubt.worths(first)),
-                notes.of(line));
+    private List<Reason> ofAll(SheetNotes notes, Optional<DeciderAdvice> decider, ProposedSheet best, int[] line) {
+        List<Reason> ofAll = new ArrayList<>(notes.ofAll());
+        decider.flatMap(DeciderAdvice::best).ifPresent(first -> {
+            ofAll.add(Reason.of("decider-likely").with("chance", best.level()));
+            ofAll.add(keepFresh(first.pair(), line));
+        });
+        return ofAll;
     }
 
     /** The best sheets: all tried if there are few enough; else those tried, and the one that the search finds. */
@@ -167,21 +158,15 @@ public final class Proposals {
         return new Proposal.Impossible(conflict, reasons);
     }
 
-    private Optional<Reason> nextBest(List<int[]> shown, Doubt doubt) {
+    private Optional<Reason> nextBest(List<int[]> shown, Describing describing) {
         if (shown.size() < 2) {
             return Optional.of(Reason.of("only-sheet"));
         }
-        double cost = cost(shown.get(0), shown.get(1));
-        double beats = Doubt.better(doubt.worths(shown.get(1)), doubt.worths(shown.get(0)));
+        double cost = describing.cost(shown.get(0), shown.get(1));
+        double beats = describing.beats(shown.get(1), shown.get(0));
         String kind = cost < SheetNotes.WORTH_SAYING ? "next-best-equal" : "next-best";
         return Optional.of(
                 Reason.of(kind).costing(cost, board.problem().purpose().aim()).with("beats", beats));
-    }
-
-    /** Below a billionth it is rounding. */
-    private double cost(int[] best, int[] other) {
-        double cost = board.worth().of(best) - board.worth().of(other);
-        return cost < 1.0 / Merit.BILLION ? 0 : cost;
     }
 
     private Optional<DeciderAdvice> decider(int[] line) {
@@ -206,35 +191,16 @@ public final class Proposals {
         List<int[]> both = new ArrayList<>(best);
         both.add(line);
         Doubt doubt = new Doubt(board, both, budget.seed());
-        double cost = best.isEmpty() ? 0 : cost(best.get(0), line);
-        double beats = best.isEmpty() ? 0.5 : Doubt.better(doubt.worths(line), doubt.worths(best.get(0)));
+        Describing describing = new Describing(board, doubt);
         List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
-        return new Evaluation(proposed(0, line, doubt, cost, beats, reasons), notGranted(sheet));
+        return new Evaluation(
+                best.isEmpty() ? describing.alone(line, reasons) : describing.beside(best.get(0), 0, line, reasons),
+                notGranted(sheet));
     }
 
     private List<Wish> notGranted(Sheet sheet) {
         return board.problem().wishes().stream()
                 .filter(wish -> !Wishes.grants(wish, board.problem().ours(), sheet))
                 .toList();
-    }
-
-    private ProposedSheet proposed(int rank, int[] line, Doubt doubt, double cost, double beats, List<Reason> reasons) {
-        Sheet sheet = board.sheet(line);
-        List<ProposedSheet.Line> lines = IntStream.range(0, line.length)
-                .mapToObj(r -> doubt.rubberOf(line, r))
-                .toList();
-        double[] drawn = doubt.chances(line);
-        return new ProposedSheet(
-                rank,
-                sheet,
-                lines,
-                board.worth().of(line),
-                board.worth().chance(line),
-                board.worth().level(line),
-                Doubt.low(drawn),
-                Doubt.high(drawn),
-                cost,
-                beats,
-                reasons);
     }
 }

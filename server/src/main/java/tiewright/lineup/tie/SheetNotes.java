@@ -122,21 +122,28 @@ final class SheetNotes {
                     .with("rubbers", line.length - board.filled())
                     .costing(Math.max(0, even - best), board.problem().purpose().aim()));
         }
+        absence(best).ifPresent(reasons::add);
+        return reasons;
+    }
+
+    /** What it costs that not everybody is here. */
+    private Optional<Reason> absence(double best) {
         List<PlayerId> absent = board.problem().ours().members().stream()
                 .filter(member -> !member.present())
                 .map(Squad.Member::id)
                 .toList();
-        if (!absent.isEmpty() && ranking.complete()) {
-            Board everybody = new Board(board.problem().withEverybody());
-            Ranking all = Ranking.of(everybody, orderMatters, 1);
-            if (all.complete() && !all.best().isEmpty()) {
-                double cost = Math.max(0, everybody.worth().of(all.best().get(0).line()) - best);
-                reasons.add(Reason.of("absence-costs")
-                        .with("players", absent)
-                        .costing(cost, board.problem().purpose().aim()));
-            }
+        if (absent.isEmpty() || !ranking.complete()) {
+            return Optional.empty();
         }
-        return reasons;
+        Board everybody = new Board(board.problem().withEverybody());
+        Ranking all = Ranking.of(everybody, orderMatters, 1);
+        if (!all.complete() || all.best().isEmpty()) {
+            return Optional.empty();
+        }
+        double cost = Math.max(0, everybody.worth().of(all.best().get(0).line()) - best);
+        return Optional.of(Reason.of("absence-costs")
+                .with("players", absent)
+                .costing(cost, board.problem().purpose().aim()));
     }
 
     /** What holds for every sheet of the proposal. */
