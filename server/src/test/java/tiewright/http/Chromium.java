@@ -201,6 +201,14 @@ public final class Chromium implements AutoCloseable {
                 .until(d -> texts(css).stream().anyMatch(text -> text.contains(words)));
     }
 
+    /** From here on the service seems so many milliseconds away. */
+    void latency(int milliseconds) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", false, "latency", milliseconds, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
     void waitUntil(String condition) {
         new WebDriverWait(driver, PATIENCE, POLL)
                 .until(d -> js("return document.readyState === 'complete' && Boolean(" + condition + ")")

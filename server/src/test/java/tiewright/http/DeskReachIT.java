@@ -106,6 +106,7 @@ class DeskReachIT {
     void a_score_is_entered_in_three_presses_and_its_digit() {
         called();
         press(".spot a[href='/cards/B-2-1/3']");
+        browser.latency(2000);
         press(".side[data-side=away]");
         press("[data-lost='6']");
         assertThat(browser.texts(".card-form .echo").get(0))
