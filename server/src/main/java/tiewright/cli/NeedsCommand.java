@@ -1,14 +1,13 @@
 package tiewright.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.ClubId;
 import tiewright.event.Codes;
@@ -24,35 +23,32 @@ final class NeedsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER")
-    private Path folder = Path.of("");
-
-    @Option(names = "--club", required = true, paramLabel = "C")
-    private String club = "";
+    @Mixin
+    private ClubOfFolder asked = new ClubOfFolder();
 
     @Option(names = "--csv", description = "Print club,statement,places.")
     private boolean csv;
 
     @Override
     public Integer call() {
-        Event event = Folders.sound(folder, PlainFile.TIES).event();
-        if (!Codes.isCode(club)) {
-            throw new BadInput("\"" + club + "\" is no club's code.");
+        Event event = Folders.sound(asked.folder, PlainFile.TIES).event();
+        if (!Codes.isCode(asked.club)) {
+            throw new BadInput("\"" + asked.club + "\" is no club's code.");
         }
-        ClubId id = ClubId.of(club);
+        ClubId id = ClubId.of(asked.club);
         String pool = event.pools().entrySet().stream()
                 .filter(each -> each.getValue().contains(id))
                 .map(Map.Entry::getKey)
                 .findFirst()
-                .orElseThrow(
-                        () -> new BadInput("No pool has the club " + club + "; the clubs are " + names(event) + "."));
+                .orElseThrow(() ->
+                        new BadInput("No pool has the club " + asked.club + "; the clubs are " + names(event) + "."));
         NeedsReport report = Needs.of(PoolTables.input(event, pool), id, OptionalInt.empty())
-                .orElseThrow(
-                        () -> new BadInput("The club " + club + " has no row in the table: its results are annulled."));
+                .orElseThrow(() ->
+                        new BadInput("The club " + asked.club + " has no row in the table: its results are annulled."));
         NeedsWords words = NeedsWords.withCodes();
         Printed printed = new Printed("club", "statement", "places");
-        printed.row(club, words.overall(report), report.places());
-        report.cases().forEach(one -> printed.row(club, words.statement(one), one.places()));
+        printed.row(asked.club, words.overall(report), report.places());
+        report.cases().forEach(one -> printed.row(asked.club, words.statement(one), one.places()));
         printed.to(spec.commandLine().getOut(), csv);
         return 0;
     }

@@ -1,15 +1,14 @@
 package tiewright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
@@ -29,26 +28,23 @@ final class RotaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER")
-    private Path folder = Path.of("");
-
-    @Option(names = "--club", required = true, paramLabel = "C")
-    private String club = "";
+    @Mixin
+    private ClubOfFolder asked = new ClubOfFolder();
 
     @Option(names = "--csv", description = "Print round,court,player_1,player_2,player_3,player_4.")
     private boolean csv;
 
     @Override
     public Integer call() {
-        EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
+        EventFolder read = Folders.sound(asked.folder, PlainFile.PLAYERS);
         List<PlayerId> here =
-                Folders.present(read, club).stream().map(Player::id).toList();
+                Folders.present(read, asked.club).stream().map(Player::id).toList();
         Optional<Rota> rota = Rota.of(here);
         if (rota.isEmpty()) {
             spec.commandLine()
                     .getErr()
                     .println("A rota takes " + Rota.LEAST + " to " + Rota.MOST + " players, and " + here.size() + " of "
-                            + club + " are present. Mark others as present, or divide the squad.");
+                            + asked.club + " are present. Mark others as present, or divide the squad.");
             return IMPOSSIBLE;
         }
         printed(rota.get()).to(spec.commandLine().getOut(), csv);

@@ -1,14 +1,13 @@
 package tiewright.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Player;
@@ -26,24 +25,21 @@ final class SheetsCountCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER")
-    private Path folder = Path.of("");
-
-    @Option(names = "--club", required = true, paramLabel = "C")
-    private String club = "";
+    @Mixin
+    private ClubOfFolder asked = new ClubOfFolder();
 
     @Option(names = "--csv", description = "Print legal,all.")
     private boolean csv;
 
     @Override
     public Integer call() {
-        EventFolder read = Folders.sound(folder, PlainFile.PLAYERS);
-        List<Player> here = Folders.present(read, club);
+        EventFolder read = Folders.sound(asked.folder, PlainFile.PLAYERS);
+        List<Player> here = Folders.present(read, asked.club);
         List<OptionalInt> ranks = here.stream().map(Player::rank).toList();
         if (read.event().conditions().orderOfStrength() != OrderOfStrength.NONE
                 && ranks.stream().anyMatch(OptionalInt::isEmpty)) {
             throw new BadInput(
-                    "The conditions ask for an order of strength: give every player of " + club + " a rank.");
+                    "The conditions ask for an order of strength: give every player of " + asked.club + " a rank.");
         }
         Optional<SheetCount> count = SheetCount.of(ranks, read.event().conditions());
         if (count.isEmpty()) {

@@ -5,8 +5,6 @@ import java.util.Optional;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.SlotSource;
-import tiewright.event.Tie;
-import tiewright.event.TieId;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Row;
 import tiewright.standings.Standings;
@@ -20,8 +18,7 @@ final class Results {
     static Optional<ClubId> of(Event event, SlotSource source) {
         return switch (source.kind()) {
             case POOL_PLACE -> atPlace(event, source.of(), source.place());
-            case WINNER -> ended(event, source.of(), true);
-            case LOSER -> ended(event, source.of(), false);
+            case WINNER, LOSER -> source.sent(event);
         };
     }
 
@@ -46,11 +43,5 @@ final class Results {
                         .filter(row -> row.place() == place && !row.onlyALotParts())
                         .map(Row::club)
                         .findFirst();
-    }
-
-    private static Optional<ClubId> ended(Event event, String code, boolean winner) {
-        return event.tie(TieId.of(code))
-                .filter(Tie::isReady)
-                .flatMap(tie -> event.progress(tie).winner().flatMap(side -> tie.club(winner ? side : side.other())));
     }
 }

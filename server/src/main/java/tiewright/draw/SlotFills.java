@@ -74,14 +74,7 @@ public final class SlotFills {
                         .map(OfficialFact.TableSigned::order)
                         .filter(order -> order.size() >= source.place())
                         .map(order -> order.get(source.place() - 1));
-            case WINNER -> ended(event, source.of(), true);
-            case LOSER -> ended(event, source.of(), false);
+            case WINNER, LOSER -> source.sent(event);
         };
-    }
-
-    private static Optional<ClubId> ended(Event event, String tie, boolean winner) {
-        return event.tie(TieId.of(tie))
-                .filter(Tie::isReady)
-                .flatMap(t -> event.progress(t).winner().flatMap(side -> t.club(winner ? side : side.other())));
     }
 }

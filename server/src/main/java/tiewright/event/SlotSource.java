@@ -80,4 +80,19 @@ public record SlotSource(Kind kind, String of, int place) {
     public String toString() {
         return code();
     }
+
+    /** The club that its tie sends on: who won it, or who lost it. Empty while it is not finished, and for a place of a pool. */
+    public Optional<ClubId> sent(Event event) {
+        return switch (kind) {
+            case POOL_PLACE -> Optional.empty();
+            case WINNER -> sent(event, true);
+            case LOSER -> sent(event, false);
+        };
+    }
+
+    private Optional<ClubId> sent(Event event, boolean winner) {
+        return event.tie(TieId.of(of))
+                .filter(Tie::isReady)
+                .flatMap(tie -> event.progress(tie).winner().flatMap(side -> tie.club(winner ? side : side.other())));
+    }
 }

@@ -1,6 +1,5 @@
 package tiewright.standings;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -67,10 +66,7 @@ final class LooseSplits {
     }
 
     List<Split> possible() {
-        return Arrays.stream(Standing.ways(level.length, own))
-                .filter(this::canBe)
-                .map(standing -> Standing.split(standing, level))
-                .toList();
+        return Standing.possible(level, own, this::canBe);
     }
 
     /** Is there a value for the club between all the limits that this standing sets? */

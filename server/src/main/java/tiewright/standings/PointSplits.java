@@ -1,6 +1,5 @@
 package tiewright.standings;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -64,10 +63,7 @@ final class PointSplits {
     }
 
     List<Split> possible() {
-        return Arrays.stream(Standing.ways(level.length, own))
-                .filter(this::canBe)
-                .map(standing -> Standing.split(standing, level))
-                .toList();
+        return Standing.possible(level, own, this::canBe);
     }
 
     /** Is there a whole x so that the clubs ahead have x + 1 or more, the level ones x, those behind x - 1 or less? */

@@ -1,5 +1,9 @@
 package tiewright.standings;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+
 /** Where another club of a group ends up after a criterion, seen from the club that asks. */
 enum Standing {
     AHEAD,
@@ -35,5 +39,13 @@ enum Standing {
             }
         }
         return split.build();
+    }
+
+    /** The splits of the level clubs that can still be, as one of them sees it. */
+    static List<Split> possible(int[] level, int own, Predicate<Standing[]> canBe) {
+        return Arrays.stream(ways(level.length, own))
+                .filter(canBe)
+                .map(standing -> split(standing, level))
+                .toList();
     }
 }

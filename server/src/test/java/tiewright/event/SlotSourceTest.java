@@ -55,4 +55,20 @@ class SlotSourceTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SlotSource.place("A", 0)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void a_tie_sends_on_who_won_or_lost_it_once_it_is_finished() {
+        TieId tie = TieId.of("A1");
+        Days day = Days.aDay().clubs("H", "W").poolTie("A1", "A", 1, "H", "W");
+        int rubbers = day.event().conditions().rubbers();
+        for (int rubber = 1; rubber < rubbers; rubber++) {
+            day.card("A1", "" + rubber, "11-5");
+        }
+        assertThat(SlotSource.winner(tie).sent(day.event())).isEmpty();
+        day.card("A1", "" + rubbers, "3-11");
+        assertThat(SlotSource.winner(tie).sent(day.event())).contains(ClubId.of("H"));
+        assertThat(SlotSource.loser(tie).sent(day.event())).contains(ClubId.of("W"));
+        assertThat(SlotSource.place("A", 1).sent(day.event())).isEmpty();
+        assertThat(SlotSource.winner(TieId.of("B1")).sent(day.event())).isEmpty();
+    }
 }

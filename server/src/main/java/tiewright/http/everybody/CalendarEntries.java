@@ -157,13 +157,12 @@ final class CalendarEntries {
     }
 
     private String against(Optional<Pair> pair) {
-        return pair.map(two -> Words.say(
-                        event,
-                        "page-everybody.and",
-                        "first",
-                        event.name(two.first()),
-                        "second",
-                        event.name(two.second())))
-                .orElse(Words.say(event, "page-everybody.no-pair"));
+        return pair.map(two -> names(event, two)).orElse(Words.say(event, "page-everybody.no-pair"));
+    }
+
+    /** Both players of a pair by name. */
+    static String names(VisibleEvent event, Pair pair) {
+        return Words.say(
+                event, "page-everybody.and", "first", event.name(pair.first()), "second", event.name(pair.second()));
     }
 }

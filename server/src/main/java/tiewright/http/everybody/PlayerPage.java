@@ -185,13 +185,7 @@ final class PlayerPage implements Page {
     }
 
     private static List<NextCard.Line> players(VisibleEvent event, PlayerId partner, Optional<Pair> against) {
-        String other = against.map(two -> Words.say(
-                        event,
-                        "page-everybody.and",
-                        "first",
-                        event.name(two.first()),
-                        "second",
-                        event.name(two.second())))
+        String other = against.map(two -> CalendarEntries.names(event, two))
                 .orElse(Words.say(event, "page-everybody.no-pair-walkover"));
         return List.of(
                 new NextCard.Line(Words.say(event, "page-everybody.with"), event.name(partner)),
