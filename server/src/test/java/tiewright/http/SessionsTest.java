@@ -33,6 +33,14 @@ class SessionsTest {
     }
 
     @Test
+    void every_page_of_somebody_offers_to_sign_out_and_a_strangers_does_not() throws Exception {
+        try (Served served = served()) {
+            assertThat(served.as(Role.DESK).get("/desk").body()).contains("action=\"/leave\"");
+            assertThat(served.stranger().get("/").body()).doesNotContain("/leave");
+        }
+    }
+
+    @Test
     void leaving_ends_the_cookie_at_the_service_also_after_a_restart() throws Exception {
         try (Served served = served()) {
             Guest desk = served.as(Role.DESK);
