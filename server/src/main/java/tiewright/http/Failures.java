@@ -111,9 +111,7 @@ final class Failures {
             return;
         }
         String number = UUID.randomUUID().toString().substring(0, 8);
-        // the address may hold a secret, so only its first part is written down
-        String where = ctx.path().startsWith("/enter") ? "/enter" : ctx.path();
-        LOG.error("Failure {} at {} {}", number, ctx.method(), where, failure);
+        LOG.error("Failure {} at {} {}", number, ctx.method(), Gate.address(ctx), failure);
         show(
                 ctx,
                 500,

@@ -62,7 +62,7 @@ final class Gate implements Routes.Consumers {
                 DOORS.info(
                         "{} {} stayed closed for {} from {}.",
                         ctx.method(),
-                        ctx.path(),
+                        address(ctx),
                         visit.viewer().link().orElse("a stranger"),
                         ctx.ip());
                 throw new ClosedDoor(one);
@@ -70,9 +70,18 @@ final class Gate implements Routes.Consumers {
         }
         boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
         if (ctx.method().equals(HandlerType.POST) && (oddParts || !isFromOwnPage(ctx))) {
-            LOG.warn("A form that does not come from a page of this service was refused: {}", ctx.path());
+            LOG.warn("A form that does not come from a page of this service was refused: {}", address(ctx));
             throw new ClosedDoor(Door.ANYBODY);
         }
+    }
+
+    /** As the page says it, such as {@code /enter/{secret}}: what somebody put into it stands in no log. */
+    static String address(Context ctx) {
+        return ctx.routeRoles().stream()
+                .filter(Routes.Route.class::isInstance)
+                .map(route -> ((Routes.Route) route).path())
+                .findFirst()
+                .orElse("an address without a page");
     }
 
     private static boolean isLetIn(Door door, Visit visit) {

@@ -33,6 +33,7 @@ final class LanguagePage implements Page {
         Cookie cookie = new Cookie(Spoken.COOKIE, chosen.tag());
         cookie.setPath("/");
         cookie.setHttpOnly(true);
+        cookie.setSecure(visit.ctx().scheme().equals("https"));
         cookie.setSameSite(SameSite.LAX);
         cookie.setMaxAge(A_YEAR);
         visit.ctx().cookie(cookie);

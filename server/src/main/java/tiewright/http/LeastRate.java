@@ -89,22 +89,14 @@ final class LeastRate extends AbstractLifeCycle {
      * Gives up what comes too slowly, and of one address what is too much.
      *
      * @param now nanoseconds, as the machine counts them
-     * @return of each request that is on its way still the bytes that came since it was first seen
+     * @return of each request that is on its way still, by where it comes from, the bytes that came since it was first seen
      */
-    synchronized List<Long> look(long now) {
-        begun.keySet().retainAll(connector.getConnectedEndPoints());
-        for (EndPoint end : connector.getConnectedEndPoints()) {
-            http(end.getConnection())
-                    .filter(one -> isReceiving(one, begun.containsKey(end)))
-                    .ifPresentOrElse(
-                            one -> begun.merge(
-                                    end,
-                                    new Begun(one.getMessagesOut(), now, one.getBytesIn()),
-                                    (before, fresh) -> before.number == fresh.number ? before : fresh),
-                            () -> begun.remove(end));
-        }
-        List<EndPoint> slow =
-                begun.keySet().stream().filter(end -> isTooSlow(end, now)).collect(Collectors.toList());
+    synchronized Map<SocketAddress, Long> look(long now) {
+        see(now);
+        List<EndPoint> slow = begun.entrySet().stream()
+                .filter(one -> isTooSlow(one.getKey(), one.getValue(), now))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(ArrayList::new));
         begun.keySet().removeAll(slow);
         slow.addAll(tooMany(now));
         begun.keySet().removeAll(slow);
@@ -112,42 +104,53 @@ final class LeastRate extends AbstractLifeCycle {
                 slow.stream().map(end -> host(end.getRemoteSocketAddress())).toList();
         slow.forEach(end -> end.close(new TimeoutException("a request that comes too slowly")));
         say(from, now);
-        return begun.keySet().stream().map(this::came).toList();
+        Map<SocketAddress, Long> left = new HashMap<>();
+        begun.forEach((end, one) -> left.put(end.getRemoteSocketAddress(), came(end, one)));
+        return left;
     }
 
-    private boolean isTooSlow(EndPoint end, long now) {
-        long allowed = GRACE.toNanos() + TimeUnit.SECONDS.toNanos(came(end)) / BYTES_A_SECOND;
-        return now - begun.get(end).at > allowed;
+    private void see(long now) {
+        begun.keySet().retainAll(connector.getConnectedEndPoints());
+        for (EndPoint end : connector.getConnectedEndPoints()) {
+            http(end.getConnection())
+                    .filter(LeastRate::isReceiving)
+                    .ifPresentOrElse(
+                            one -> begun.merge(
+                                    end,
+                                    new Begun(one.getMessagesOut(), now, one.getBytesIn()),
+                                    (before, fresh) -> before.number == fresh.number ? before : fresh),
+                            () -> begun.remove(end));
+        }
     }
 
-    private long came(EndPoint end) {
-        long before = begun.get(end).bytes;
-        return http(end.getConnection()).map(Connection::getBytesIn).orElse(before) - before;
+    private static boolean isTooSlow(EndPoint end, Begun one, long now) {
+        long allowed = GRACE.toNanos() + TimeUnit.SECONDS.toNanos(came(end, one)) / BYTES_A_SECOND;
+        return now - one.at > allowed;
+    }
+
+    private static long came(EndPoint end, Begun one) {
+        return http(end.getConnection()).map(Connection::getBytesIn).orElse(one.bytes) - one.bytes;
     }
 
     /** The oldest beyond what one address may have; the laptop itself, and a proxy on it, may have more. */
     private List<EndPoint> tooMany(long now) {
         List<EndPoint> all = new ArrayList<>();
-        begun.keySet().stream()
-                .filter(end -> now - begun.get(end).at > MOMENT)
-                .filter(end -> !Threads.isHere(end.getRemoteSocketAddress()))
-                .sorted(Comparator.comparingLong((EndPoint end) -> begun.get(end).at)
+        begun.entrySet().stream()
+                .filter(one -> now - one.getValue().at > MOMENT)
+                .filter(one -> !Threads.isHere(one.getKey().getRemoteSocketAddress()))
+                .sorted(Comparator.comparingLong((Map.Entry<EndPoint, Begun> one) -> one.getValue().at)
                         .reversed())
+                .map(Map.Entry::getKey)
                 .collect(Collectors.groupingBy(end -> host(end.getRemoteSocketAddress())))
                 .values()
                 .forEach(ofOne -> all.addAll(ofOne.subList(Math.min(MOST_OF_ONE_ADDRESS, ofOne.size()), ofOne.size())));
         return all;
     }
 
-    /**
-     * Before the last byte of a request has come, and before anything came on a new connection; not while it is answered or rests. For a
-     * moment before and after, what the connection says fits both: then it is as it was.
-     */
-    private static boolean isReceiving(HttpConnection one, boolean wasReceiving) {
-        if (one.getMessagesIn() > 0 && one.getParser().isStart()) {
-            return wasReceiving && one.getMessagesIn() != one.getMessagesOut();
-        }
-        return !one.getParser().isComplete();
+    /** Before anything came on a new connection, and between the first byte of a request and its last. */
+    private static boolean isReceiving(HttpConnection one) {
+        return one.getMessagesIn() == 0
+                || !one.getParser().isStart() && !one.getParser().isComplete();
     }
 
     private static Optional<HttpConnection> http(Connection connection) {

@@ -62,6 +62,7 @@ final class Listening {
         server.addEventListener(new LifeCycle.Listener() {
             @Override
             public void lifeCycleStarting(LifeCycle event) {
+                server.setErrorHandler(new BelowPages(HEADERS));
                 server.setHandler(Threads.shared(server.getHandler(), Service.EVENTS));
             }
         });

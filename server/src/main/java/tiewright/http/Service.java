@@ -2,11 +2,14 @@ package tiewright.http;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import java.net.SocketAddress;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import tiewright.certificate.Authority;
 import tiewright.clock.WitnessedClock;
@@ -54,6 +57,7 @@ public final class Service implements AutoCloseable {
     private final Eraser eraser;
     private final Control control;
     private final Path folder;
+    private final List<Routes.Route> addresses = new ArrayList<>();
     private final Javalin server;
 
     private Service(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
@@ -139,6 +143,11 @@ public final class Service implements AutoCloseable {
         return Tokens.hash(secret);
     }
 
+    /** All addresses of pages and forms, and for whom they are. */
+    List<Routes.Route> addresses() {
+        return List.copyOf(addresses);
+    }
+
     /** Opens now what is due, without waiting for the timer. */
     void openWhatIsDue() {
         opener.look();
@@ -152,9 +161,9 @@ public final class Service implements AutoCloseable {
     /**
      * Gives up requests that come too slowly, as if so much time had passed.
      *
-     * @return of each that is on its way still the bytes that came so far
+     * @return of each that is on its way still, by where it comes from, the bytes that came so far
      */
-    List<Long> giveUpWhatIsSlow(Duration later) {
+    Map<SocketAddress, Long> giveUpWhatIsSlow(Duration later) {
         return server.jettyServer()
                 .server()
                 .getConnectors()[0]
@@ -203,6 +212,7 @@ public final class Service implements AutoCloseable {
                 Door.ANYBODY);
         Routes routes = new Routes(config.routes, gate);
         pages().forEach(page -> page.at(routes));
+        addresses.addAll(routes.known());
         new Failures(gate).at(config.routes);
     }
 

@@ -24,7 +24,8 @@ final class Visitors {
         this.tokens = tokens;
         this.ended = ended;
         this.secure = secure;
-        this.cookieName = "tiewright-" + tokens.name();
+        // with this beginning browsers take it over TLS from this host alone (RFC 6265bis, 4.1.3.2)
+        this.cookieName = (secure ? "__Host-" : "") + "tiewright-" + tokens.name();
     }
 
     /** The visitor behind the cookie; a stranger when there is none, or its link was revoked. */
@@ -61,12 +62,16 @@ final class Visitors {
     }
 
     private void keep(Context ctx, String whom) {
-        Cookie cookie = new Cookie(cookieName, tokens.close(USE, whom));
+        set(ctx, tokens.close(USE, whom), DAYS_30);
+    }
+
+    private void set(Context ctx, String value, int seconds) {
+        Cookie cookie = new Cookie(cookieName, value);
         cookie.setPath("/");
         cookie.setHttpOnly(true);
         cookie.setSecure(secure);
         cookie.setSameSite(SameSite.LAX);
-        cookie.setMaxAge(DAYS_30);
+        cookie.setMaxAge(seconds);
         ctx.cookie(cookie);
     }
 
@@ -74,6 +79,6 @@ final class Visitors {
         Optional.ofNullable(ctx.cookie(cookieName))
                 .filter(cookie -> tokens.open(USE, cookie).isPresent())
                 .ifPresent(ended::end);
-        ctx.removeCookie(cookieName, "/");
+        set(ctx, "", 0);
     }
 }

@@ -2,15 +2,23 @@ package tiewright.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ch.qos.logback.classic.Level;
+import ch.qos.logback.classic.Logger;
+import ch.qos.logback.classic.spi.ILoggingEvent;
+import ch.qos.logback.core.read.ListAppender;
+import java.io.IOException;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.slf4j.LoggerFactory;
 import tiewright.desk.PostNotice;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
@@ -310,5 +318,108 @@ class OddRequestsTest {
                 assertThat(late.text()).contains("Something changed while you were writing");
             }
         }
+    }
+
+    private static String raw(Served served, String request) throws IOException {
+        URI at = URI.create(served.service.url());
+        try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+            socket.setSoTimeout(10_000);
+            socket.getOutputStream()
+                    .write(request.replace("\n", "\r\n")
+                            .replace("HERE", at.getAuthority())
+                            .getBytes(StandardCharsets.ISO_8859_1));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    void what_reaches_no_page_is_answered_in_words_with_the_headers_of_every_page() throws IOException {
+        try (Served served = oneTie()) {
+            for (String request : List.of(
+                    "GET /tie/%00 HTTP/1.1\nHost: HERE\n\n",
+                    "GET /tie/%zz HTTP/1.1\nHost: HERE\n\n",
+                    "POST /desk/check-in%zz HTTP/1.1\nHost: HERE\nContent-Length: 3\n\na=b",
+                    "GET / HTTP/1.1\n\n",
+                    "GET / HTTP/1.1\nHost: a b\n\n",
+                    "GET /" + "x".repeat(9_000) + " HTTP/1.1\nHost: HERE\n\n",
+                    "GARBAGE\n\n")) {
+                assertThat(raw(served, request))
+                        .as(request.substring(0, Math.min(80, request.length())))
+                        .matches("(?s)HTTP/1.1 (400|414) .*")
+                        .contains(
+                                "Content-Security-Policy: default-src 'none';",
+                                "X-Content-Type-Options: nosniff",
+                                "Cache-Control: no-store",
+                                "Connection: close",
+                                "The service cannot read what was sent, so nothing was done.")
+                        .doesNotContain("badMessage", "STATUS", "Jetty");
+            }
+        }
+    }
+
+    /** RFC 9112, 6.3 and 11.2: what two programs read differently lets one request hide in another. */
+    @Test
+    void a_message_whose_end_can_be_read_in_two_ways_is_refused() throws IOException {
+        try (Served served = oneTie()) {
+            for (String lengths : List.of(
+                    "Content-Length: 4\nTransfer-Encoding: chunked\n",
+                    "Content-Length: 4\nContent-Length: 9\n",
+                    "Content-Length: -4\n",
+                    "Content-Length: 4\nTransfer-Encoding: xchunked\n")) {
+                assertThat(raw(
+                                served,
+                                "POST /leave HTTP/1.1\nHost: HERE\n" + lengths
+                                        + "\n0\n\nGET / HTTP/1.1\nHost: HERE\n\n"))
+                        .as(lengths)
+                        .matches("(?s)HTTP/1.1 (400|501) .*")
+                        .doesNotContain("HTTP/1.1 200");
+            }
+        }
+    }
+
+    /** RFC 9110, 9.3.8: it would show a script what the browser sends by itself. */
+    @Test
+    void no_method_but_those_of_pages_and_forms_is_answered() throws IOException {
+        try (Served served = oneTie()) {
+            for (String method : List.of("TRACE", "PUT", "DELETE", "PATCH", "CONNECT", "PROPFIND")) {
+                assertThat(raw(served, method + " / HTTP/1.1\nHost: HERE\nX-Mine: echoed\nConnection: close\n\n"))
+                        .as(method)
+                        .matches("(?s)HTTP/1.1 (400|404|405|501) .*")
+                        .doesNotContain("echoed");
+            }
+        }
+    }
+
+    /** A phone that drops off the network in the middle is nothing that anybody could mend: the log stays quiet. */
+    @Test
+    void a_phone_that_drops_off_leaves_no_trace_in_the_log() throws IOException {
+        Logger log = (Logger) LoggerFactory.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME);
+        ListAppender<ILoggingEvent> lines = new ListAppender<>();
+        lines.start();
+        log.addAppender(lines);
+        try (Served served = oneTie()) {
+            URI at = URI.create(served.service.url());
+            String form = "POST /desk/check-in HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\nContent-Type: " + FORM
+                    + "\r\nContent-Length: ";
+            for (String half : List.of(
+                    form + "500\r\n\r\nplayer=N1",
+                    form + "900000\r\n\r\nplayer=" + "x".repeat(100_000),
+                    "GET /ties HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\n\r\n",
+                    "GET /ti")) {
+                for (int i = 0; i < 5; i++) {
+                    try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+                        socket.setSoLinger(true, 0); // as one that is gone: a reset, not an orderly end
+                        socket.getOutputStream().write(half.getBytes(StandardCharsets.US_ASCII));
+                    }
+                }
+            }
+            served.stranger().get("/");
+        } finally {
+            log.detachAppender(lines);
+        }
+        assertThat(lines.list)
+                .filteredOn(line -> line.getLevel().isGreaterOrEqual(Level.WARN))
+                .extracting(ILoggingEvent::getFormattedMessage)
+                .isEmpty();
     }
 }

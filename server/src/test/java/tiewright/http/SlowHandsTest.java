@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketAddress;
 import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.net.URI;
@@ -15,6 +16,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Days;
 import tiewright.event.Role;
@@ -98,11 +101,16 @@ class SlowHandsTest {
 
     private static final Duration GRACE = Duration.ofSeconds(30);
 
-    /** As soon as the service has seen so many begin. */
-    private static void begun(Served served, int many) {
-        while (served.service.giveUpWhatIsSlow(Duration.ZERO).size() != many) {
+    /** As soon as the service has seen this request begin. */
+    private static void seen(Served served, Socket socket) {
+        while (bytes(served, Duration.ZERO, socket).isEmpty()) {
             Thread.onSpinWait();
         }
+    }
+
+    /** What has come of this request after a look so much later; empty once it is given up. */
+    private static Optional<Long> bytes(Served served, Duration later, Socket socket) {
+        return Optional.ofNullable(served.service.giveUpWhatIsSlow(later).get(socket.getLocalSocketAddress()));
     }
 
     private static boolean isGivenUp(Socket socket) throws IOException {
@@ -124,12 +132,10 @@ class SlowHandsTest {
             served.stranger().get("/");
             for (int length : List.of(LONG, LONGEST)) {
                 try (Socket socket = begun(at, cookie, "127.0.0.2", length)) {
-                    begun(served, 1);
+                    seen(served, socket);
                     socket.getOutputStream().write("abc".getBytes(StandardCharsets.US_ASCII));
-                    assertThat(served.service.giveUpWhatIsSlow(GRACE.minusSeconds(1)))
-                            .hasSize(1);
-                    assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(1)))
-                            .isEmpty();
+                    assertThat(bytes(served, GRACE.minusSeconds(1), socket)).isPresent();
+                    assertThat(bytes(served, GRACE.plusSeconds(1), socket)).isEmpty();
                     assertThat(isGivenUp(socket))
                             .as("a form of %d bytes", length)
                             .isTrue();
@@ -144,9 +150,8 @@ class SlowHandsTest {
             URI at = URI.create(served.service.url());
             try (Socket socket = new Socket(at.getHost(), at.getPort())) {
                 socket.getOutputStream().write("GET / HTTP/1.1\r\nHost: loc".getBytes(StandardCharsets.US_ASCII));
-                begun(served, 1);
-                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(1)))
-                        .isEmpty();
+                seen(served, socket);
+                assertThat(bytes(served, GRACE.plusSeconds(1), socket)).isEmpty();
                 assertThat(isGivenUp(socket)).isTrue();
             }
         }
@@ -159,16 +164,14 @@ class SlowHandsTest {
             URI at = URI.create(served.service.url());
             String cookie = served.as(Role.DESK).cookie();
             try (Socket socket = begun(at, cookie, "127.0.0.2", LONGEST)) {
-                begun(served, 1);
+                seen(served, socket);
                 socket.getOutputStream().write("x".repeat(FIRST).getBytes(StandardCharsets.US_ASCII));
                 // once all of it has come, which takes its time
-                while (served.service.giveUpWhatIsSlow(Duration.ZERO).get(0) < FIRST) {
+                while (bytes(served, Duration.ZERO, socket).orElseThrow() < FIRST) {
                     Thread.onSpinWait();
                 }
-                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(45)))
-                        .hasSize(1);
-                assertThat(served.service.giveUpWhatIsSlow(GRACE.plusSeconds(52)))
-                        .isEmpty();
+                assertThat(bytes(served, GRACE.plusSeconds(45), socket)).isPresent();
+                assertThat(bytes(served, GRACE.plusSeconds(52), socket)).isEmpty();
                 assertThat(isGivenUp(socket)).isTrue();
             }
         }
@@ -185,8 +188,10 @@ class SlowHandsTest {
                     slow.add(begun(at, cookie, "127.0.0.2", LONG));
                     slow.add(begun(at, cookie, "127.0.0.1", LONG));
                 }
-                begun(served, 140);
-                assertThat(served.service.giveUpWhatIsSlow(Duration.ofSeconds(5)))
+                slow.forEach(socket -> seen(served, socket));
+                Set<SocketAddress> left =
+                        served.service.giveUpWhatIsSlow(Duration.ofSeconds(5)).keySet();
+                assertThat(slow.stream().filter(socket -> left.contains(socket.getLocalSocketAddress())))
                         .as("64 of the phone, all of the laptop itself")
                         .hasSize(134);
             } finally {
@@ -212,9 +217,12 @@ class SlowHandsTest {
                                     .getBytes(StandardCharsets.US_ASCII));
                     assertThat(socket.getInputStream().read()).isEqualTo('H');
                 }
-                begun(served, 0);
-                assertThat(served.service.giveUpWhatIsSlow(GRACE.multipliedBy(10)))
-                        .isEmpty();
+                // until the service has noticed that it rests
+                while (bytes(served, Duration.ZERO, resting).isPresent()
+                        || bytes(served, Duration.ZERO, waiting).isPresent()) {
+                    Thread.onSpinWait();
+                }
+                served.service.giveUpWhatIsSlow(GRACE.multipliedBy(10));
                 assertThat(isOpen(resting, at)).isTrue();
                 assertThat(waiting.getInputStream().read()).isEqualTo('T');
             }

@@ -23,7 +23,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.certificate.Authority;
 import tiewright.certificate.HallCertificate;
+import tiewright.event.Actor;
+import tiewright.event.Decision;
+import tiewright.event.Role;
+import tiewright.event.SetUpFact;
 import tiewright.ledger.Ledger;
+import tiewright.ledger.Request;
 
 /** A phone that does not know the service, learns the fingerprint from paper, and trusts what it took from the page. */
 class TrustPageTest {
@@ -73,6 +78,41 @@ class TrustPageTest {
                     .isEqualTo(made.certificate());
             Assertions.assertThatThrownBy(() -> get(HttpClient.newHttpClient(), service.url() + "/trust"))
                     .isInstanceOf(SSLHandshakeException.class);
+        }
+    }
+
+    /** RFC 6797, 7.1; RFC 6265bis, 4.1.3.2. */
+    @Test
+    void over_an_encrypted_line_browsers_are_told_to_stay_on_it_and_to_send_the_cookie_nowhere_else() throws Exception {
+        Authority made =
+                HallCertificate.make(List.of("127.0.0.1"), NOW, Duration.ofDays(7), folder.resolve("certificate"));
+        ServiceOptions options = new ServiceOptions(
+                folder.resolve("data"),
+                "127.0.0.1",
+                0,
+                Optional.empty(),
+                Optional.of(new ServiceOptions.Tls(
+                        folder.resolve("certificate/service.crt"), folder.resolve("certificate/service.key"))));
+        try (Ledger ledger = Ledger.open(options.data(), InstantSource.system());
+                Service service = Service.start(options, ledger, InstantSource.system())) {
+            ledger.decide(
+                    Request.of("link", Actor.of(Role.ORGANISER, "test")),
+                    (event, given) -> new Decision.Accepted(
+                            List.of(new SetUpFact.LinkIssued(
+                                    "T1",
+                                    Role.DESK,
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    "desk",
+                                    Service.hash("secret"))),
+                            List.of()));
+            HttpResponse<byte[]> entered = get(trusting(made.certificate()), service.link("secret"));
+            assertThat(entered.headers().firstValue("Strict-Transport-Security"))
+                    .contains("max-age=2592000");
+            assertThat(entered.headers().firstValue("Set-Cookie").orElseThrow())
+                    .startsWith("__Host-tiewright-")
+                    .contains("Secure", "HttpOnly", "Path=/", "SameSite=Lax")
+                    .doesNotContain("Domain");
         }
     }
 

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.event.ClubId;
@@ -141,6 +144,39 @@ class BackupTest {
         assertThatThrownBy(() -> Ledger.restore(place.resolve("nowhere.zip"), place.resolve("second")))
                 .isInstanceOf(LedgerException.class)
                 .hasMessageContaining("nowhere.zip could not be restored");
+    }
+
+    /** Entries of an archive that lead out of the folder; common practice, no source. */
+    @Test
+    void nothing_of_a_backup_is_laid_outside_the_folder() throws IOException {
+        Path zip = place.resolve("backup.zip");
+        try (Ledger ledger = begun()) {
+            ledger.backUp(zip);
+        }
+        byte[] database;
+        try (ZipFile file = new ZipFile(zip.toFile())) {
+            database = file.getInputStream(file.entries().nextElement()).readAllBytes();
+        }
+        Path bad = place.resolve("bad.zip");
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(bad))) {
+            for (String name : List.of(
+                    "../out.txt", "/tmp/out.txt", "..\\out.txt", "../tiewright.mv.db", "seal.key", "tiewright.mv.db")) {
+                out.putNextEntry(new ZipEntry(name));
+                out.write(name.equals("tiewright.mv.db") ? database : new byte[32]);
+                out.closeEntry();
+            }
+        }
+        Path inner = place.resolve("a/b/second");
+        assertThat(Ledger.restore(bad, inner).facts())
+                .isEqualTo(ExampleFacts.all().size());
+        try (Stream<Path> all = Files.walk(place.resolve("a"))) {
+            assertThat(all.filter(Files::isRegularFile)
+                            .map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("tiewright.mv.db", "tiewright.lock", "seal.key", "acknowledged.txt");
+        }
+        assertThat(Files.readAllBytes(inner.resolve("seal.key")))
+                .as("a key of its own")
+                .isNotEqualTo(new byte[32]);
     }
 
     @Test
