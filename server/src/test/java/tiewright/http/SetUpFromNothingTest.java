@@ -20,7 +20,8 @@ import tiewright.event.Tie;
 /** An organiser sets an event up by forms alone, without scripts: from an empty folder to times, links and ticks. */
 class SetUpFromNothingTest {
     private static final List<String> CLUBS = List.of("BRK", "HOL", "MOS", "SEE");
-    private static final Pattern ADDRESS = Pattern.compile("<p class=\"code\">http://[^/]+(/enter/[^<]+)</p>");
+    private static final Pattern ADDRESS =
+            Pattern.compile("<p class=\"code\"><a href=\"http://[^/]+(/enter/[^\"]+)\">");
 
     private final Served served = Served.empty(Instant.parse("2027-09-03T07:00:00Z"));
     private Guest organiser;
