@@ -112,7 +112,7 @@ final class DayPlanScreen {
         List<DayPlanView.Line> lines =
                 BlindOrders.drawn(visit, planned.tie(), planned.sheet()).pairs().entrySet().stream()
                         .map(rubber -> new DayPlanView.Line(
-                                TieViews.rubber(rubber.getKey()),
+                                TieViews.rubber(visit.words(), rubber.getKey()),
                                 rubber.getValue().map(pair -> names(pair)).orElse(visit.say("page-captain.no-pair"))))
                         .toList();
         return new DayPlanView.Tie(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.ClubAnswers;
@@ -145,31 +144,34 @@ final class OwnRecordPage implements Page {
     }
 
     private static ReasonTable.Row row(VisibleEvent event, ClubAnswers.Forecasted one) {
+        Words words = Words.of(event);
         Optional<Tie> tie = event.tie(one.forecast().tie());
         String what = tie.map(known -> new TieViews(event).title(known))
                         .orElse(one.forecast().tie().code())
-                + one.forecast().part().map(rubber -> ", " + words(rubber)).orElse("");
+                + one.forecast()
+                        .part()
+                        .map(rubber -> ", " + TieViews.rubber(words, rubber))
+                        .orElse("");
         String result = one.result()
                 .map(known -> Words.say(event, known.won() ? "page-captain.now-won" : "page-captain.now-lost"))
                 .orElse(Words.say(event, "page-captain.no-result-yet"));
-        List<String> why = one.forecast().part().isPresent()
-                ? List.of()
-                : List.of(Words.say(
-                        event,
-                        "page-captain.the-sheet-you-named-gave",
-                        "givenAway",
-                        LineupWords.points(one.forecast().givenAway())));
         return new ReasonTable.Row(
                 List.of(
                         Cell.of(what),
                         Cell.of(LineupWords.percent(one.forecast().chance())),
                         Cell.of(result)),
                 Words.say(event, "page-captain.more"),
-                why,
+                given(words, one),
                 "");
     }
 
-    private static String words(RubberNo rubber) {
-        return TieViews.rubber(rubber);
+    /** What the sheet that was named gave away; of a rubber there is nothing to say. */
+    private static List<String> given(Words words, ClubAnswers.Forecasted one) {
+        return one.forecast().part().isPresent()
+                ? List.of()
+                : List.of(words.say(
+                        "page-captain.the-sheet-you-named-gave",
+                        "givenAway",
+                        LineupWords.points(one.forecast().givenAway())));
     }
 }

@@ -145,7 +145,8 @@ final class PlayingTimePage implements Page {
                             .pair(side)
                             .filter(pair -> pair.has(player))
                             .isPresent())
-                    .map(rubber -> new TieViews(event).title(tie) + ", " + TieViews.rubber(rubber.getKey()))
+                    .map(rubber ->
+                            new TieViews(event).title(tie) + ", " + TieViews.rubber(Words.of(event), rubber.getKey()))
                     .toList();
             lines.addAll(here);
             ties += here.isEmpty() ? 0 : 1;

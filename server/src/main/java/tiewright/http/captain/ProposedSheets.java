@@ -37,10 +37,7 @@ final class ProposedSheets {
         return new ProposalView.Sheet(
                 title,
                 sheet.lines().stream().map(this::line).toList(),
-                bar(
-                        visit,
-                        visit.words().say("page-captain.chance-to-win-the-tie"),
-                        new Doubted(sheet.chance(), sheet.low(), sheet.high())),
+                ofTie(visit, new Doubted(sheet.chance(), sheet.low(), sheet.high())),
                 sheet.reasons().stream().map(words::sentence).toList(),
                 usable ? List.of(use(sheet)) : List.of());
     }
@@ -55,6 +52,19 @@ final class ProposedSheets {
                 line.chance().map(LineupWords::whole).orElse(visit.say("page-captain.not-played")),
                 doubted.map(known -> range(visit, known)).orElse(""),
                 doubted.map(known -> bar(visit, line.rubber().toString(), known)));
+    }
+
+    /** The chance of a whole tie; its doubt stands beside it in words of its own. */
+    static DoubtBar ofTie(Visit visit, Doubted chance) {
+        DoubtBar bar = bar(visit, visit.say("page-captain.chance-to-win-the-tie"), chance);
+        String doubt = visit.say(
+                "page-captain.could-be-alone",
+                "low",
+                LineupWords.bare(bar.low()),
+                "high",
+                LineupWords.bare(bar.high()));
+        return new DoubtBar(
+                bar.label(), bar.words(), doubt, bar.low(), bar.best(), bar.high(), bar.from(), bar.to(), bar.even());
     }
 
     /** Both ends of a chance, without repeating it. */

@@ -150,7 +150,7 @@ final class SheetScreen {
     private List<SheetView.Row> rows(Sheet sheet) {
         return sheet.pairs().entrySet().stream()
                 .map(one -> new SheetView.Row(
-                        TieViews.rubber(one.getKey()),
+                        TieViews.rubber(visit.words(), one.getKey()),
                         one.getValue()
                                 .map(pair -> visit.event().name(pair.first()))
                                 .orElse(visit.say("page-captain.no-pair")),

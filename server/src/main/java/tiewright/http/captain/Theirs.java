@@ -65,7 +65,7 @@ record Theirs(OwnExchange here, String other) {
             return Optional.empty();
         }
         String readings = here.visit().event().progress(here.tie()).held().stream()
-                .map(rubber -> TieViews.rubber(rubber) + ": "
+                .map(rubber -> TieViews.rubber(here.visit().words(), rubber) + ": "
                         + here.tie().card(rubber).readings().stream()
                                 .map(reading -> TieViews.score(reading.games()))
                                 .collect(Collectors.joining(" / ")))

@@ -43,11 +43,7 @@ final class WorthNow {
             lines.add(counted ? chance(rubber, now.left().get(left++)) : over(rubber));
         }
         return Optional.of(new ProposalView.Sheet(
-                "",
-                lines,
-                ProposedSheets.bar(visit, visit.say("page-captain.chance-to-win-the-tie"), doubted(now.tie())),
-                List.of(),
-                List.of()));
+                "", lines, ProposedSheets.ofTie(visit, doubted(now.tie())), List.of(), List.of()));
     }
 
     private TieNow.SoFar soFar() {

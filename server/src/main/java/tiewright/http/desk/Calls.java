@@ -49,7 +49,7 @@ final class Calls {
                 .sending("rubber", next.rubber().toString())
                 .asking(SelectField.of(
                         field(tie, next.rubber()),
-                        Words.say(event, "page-desk.to-2", "rubber", TieViews.rubber(next.rubber())),
+                        Words.say(event, "page-desk.to-2", "rubber", TieViews.rubber(Words.of(event), next.rubber())),
                         Words.say(event, "page-desk.choose-a-court"),
                         courts));
     }

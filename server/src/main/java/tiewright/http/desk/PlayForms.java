@@ -124,7 +124,10 @@ final class PlayForms {
     private List<Option> doors(Side side) {
         String chosen = from.tried.value(pairField(side, "door"), "");
         return Door.open(from.event.conditions()).stream()
-                .map(door -> Option.of(door.code(), door.code(), door.code().equals(chosen)))
+                .map(door -> Option.of(
+                        door.code(),
+                        from.say("page-desk.door." + door.code()),
+                        door.code().equals(chosen)))
                 .toList();
     }
 }

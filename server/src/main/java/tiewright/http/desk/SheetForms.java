@@ -140,7 +140,7 @@ final class SheetForms {
                 from.say(
                         seat.seat().equals("first") ? "page-desk.rubber-player" : "page-desk.rubber-partner",
                         "rubber",
-                        TieViews.rubber(seat.rubber())),
+                        TieViews.rubber(from.visit.words(), seat.rubber())),
                 from.say("page-desk.nobody"),
                 from.squad(seat.side(), from.tried.value(named.apply(field), foreseen.getOrDefault(field, ""))));
     }

@@ -100,7 +100,7 @@ final class StopPages implements Page {
                         "clock", visit.say("page-desk.the-clock"), visit.say("page-desk.this-rubber-is-not-stopped"))));
         clock.ifPresent(one -> sections.addAll(next(visit, tie, rubber)));
         String title = (clock.isPresent() ? "Play is stopped: " : "Somebody is hurt: ") + views.title(tie) + ", "
-                + TieViews.rubber(rubber);
+                + TieViews.rubber(visit.words(), rubber);
         return Screen.of(
                 "work",
                 title,

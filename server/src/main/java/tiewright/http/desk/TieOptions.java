@@ -60,7 +60,9 @@ final class TieOptions {
         String chosen = tried.value(field, "");
         return of.keySet().stream()
                 .map(no -> Option.of(
-                        no.toString(), TieViews.rubber(no), no.toString().equals(chosen)))
+                        no.toString(),
+                        TieViews.rubber(visit.words(), no),
+                        no.toString().equals(chosen)))
                 .toList();
     }
 

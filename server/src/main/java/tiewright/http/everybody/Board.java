@@ -10,6 +10,7 @@ import tiewright.http.views.BoardView;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** The board for the wall: what is on, what comes next, and the sheets that were just turned over. */
 final class Board {
@@ -54,7 +55,7 @@ final class Board {
 
     private BoardView.Rubber rubber(RubberNo number, Tie.OpenedRubber opened) {
         return new BoardView.Rubber(
-                TieViews.rubber(number),
+                TieViews.rubber(Words.of(event), number),
                 String.join(" + ", views.names(opened.pair(Side.HOME))),
                 String.join(" + ", views.names(opened.pair(Side.AWAY))));
     }

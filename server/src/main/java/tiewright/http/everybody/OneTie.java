@@ -159,7 +159,7 @@ final class OneTie {
                 "club",
                 event.clubName(change.fact().club()),
                 "rubber",
-                TieViews.rubber(change.fact().rubber()),
+                TieViews.rubber(words, change.fact().rubber()),
                 "pair",
                 change.fact()
                         .pair()

@@ -12,6 +12,7 @@ import tiewright.http.views.PlayerView;
 import tiewright.http.visit.OwnResult;
 import tiewright.http.visit.TieOrder;
 import tiewright.http.visit.TieViews;
+import tiewright.wording.Words;
 
 /** The rubbers of a player so far, each from the player's own side: won or lost, own points first. */
 final class PlayedToday {
@@ -35,7 +36,7 @@ final class PlayedToday {
                         .filter(pair -> pair.has(player.id()))
                         .ifPresent(pair -> played.add(new PlayerView.Played(
                                 views.when(tie),
-                                TieViews.rubber(score.rubber()),
+                                TieViews.rubber(Words.of(event), score.rubber()),
                                 event.name(pair.partnerOf(player.id())),
                                 views.side(tie, side.other()),
                                 OwnResult.words(views, tie, side, score))));

@@ -150,7 +150,7 @@ final class PlayerPage implements Page {
                                         event,
                                         "page-everybody.with-2",
                                         "rubber",
-                                        TieViews.rubber(rubber),
+                                        TieViews.rubber(Words.of(event), rubber),
                                         "player",
                                         event.name(two.partnerOf(player)))))));
         return lines.isEmpty()
@@ -166,7 +166,7 @@ final class PlayerPage implements Page {
         Optional<OrderOfPlay.Place> planned =
                 Optional.ofNullable(event.order().rubbers(tie.id()).get(rubber));
         return new NextCard(
-                views.title(tie) + ", " + TieViews.rubber(rubber),
+                views.title(tie) + ", " + TieViews.rubber(Words.of(event), rubber),
                 call.map(Tie.Call::court)
                         .or(() -> planned.map(OrderOfPlay.Place::court))
                         .or(tie::court)

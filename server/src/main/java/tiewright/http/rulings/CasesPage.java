@@ -31,6 +31,7 @@ import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
+import tiewright.wording.Words;
 
 /** Sheets that were not as they should be, each with the published consequences; only a ruling applies one. */
 final class CasesPage implements Page {
@@ -146,7 +147,9 @@ final class CasesPage implements Page {
         Tie tie = visit.event().tie(one.tie()).orElseThrow();
         TieViews views = new TieViews(visit.event());
         String players = one.players().stream().map(visit.event()::name).collect(Collectors.joining(", "));
-        String rubbers = one.rubbers().stream().map(TieViews::rubber).collect(Collectors.joining(", "));
+        Words words = visit.words();
+        String rubbers =
+                one.rubbers().stream().map(no -> TieViews.rubber(words, no)).collect(Collectors.joining(", "));
         String name = name(one);
         Fields fields = Fields.of(name, tried);
         List<Option> options = List.of(Penalty.values()).stream()
@@ -155,9 +158,7 @@ final class CasesPage implements Page {
         return WorkView.Section.of(
                         name,
                         views.title(tie) + ": "
-                                + visit.words()
-                                        .sentence(
-                                                "correction.case." + one.kind().code(), java.util.Map.of()),
+                                + words.sentence("correction.case." + one.kind().code(), java.util.Map.of()),
                         visit.event().clubName(one.club()) + ", " + rubbers
                                 + (players.isEmpty() ? "." : ": " + players + "."))
                 .with(new WorkView.WorkForm(

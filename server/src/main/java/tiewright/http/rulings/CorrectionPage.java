@@ -86,7 +86,7 @@ final class CorrectionPage implements Page {
                         "tie",
                         new TieViews(visit.event()).title(tie),
                         "rubber",
-                        TieViews.rubber(visit.rubber())),
+                        TieViews.rubber(visit.words(), visit.rubber())),
                 new WorkView(
                         tried.refusal(),
                         new NavLink("/cards/" + tie.id(), visit.say("page-rulings.back-to-the-card"), false),

@@ -43,7 +43,7 @@ public record ProposalView(
 
         /** Its doubt in words. */
         public String doubt() {
-            return chance.words().replaceAll("^[^,]*, *", "");
+            return chance.counted();
         }
     }
 

@@ -62,7 +62,7 @@ public final class OwnDay {
                     String kind = kind(progress, side, rubber);
                     return new DayLine.Rubber(
                             kind + (rubber.isDecider() ? " decider" : ""),
-                            words.say("page-visit.strip-" + kind, "rubber", TieViews.rubber(rubber)));
+                            words.say("page-visit.strip-" + kind, "rubber", TieViews.rubber(words, rubber)));
                 })
                 .toList();
     }

@@ -1,7 +1,6 @@
 package tiewright.http.visit;
 
 import java.util.List;
-import java.util.Optional;
 import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -13,8 +12,7 @@ public final class OwnResult {
 
     /** Such as {@code won 11-7} or {@code lost 0-11 (walkover: Alder did not play)}. */
     public static String words(TieViews views, Tie tie, Side side, RubberScore score) {
-        Optional<Side> winner = score.winner();
-        String result = winner.map(won -> won == side ? "won" : "lost").orElse("no result");
+        String result = views.outcome(score.winner(), side);
         List<Score> own = score.games().stream()
                 .map(game -> side == Side.HOME ? game : game.swapped())
                 .toList();

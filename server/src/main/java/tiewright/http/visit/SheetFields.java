@@ -79,7 +79,7 @@ public final class SheetFields {
                 .map(rubber -> new SheetFormView.Rubber(
                         "sheet-" + rubber.rubber(),
                         rubber.rubber().toString(),
-                        TieViews.rubber(rubber.rubber()),
+                        TieViews.rubber(words, rubber.rubber()),
                         tried.error("sheet-" + rubber.rubber()),
                         seat(rubber, 0, name, words),
                         seat(rubber, 1, name, words)))

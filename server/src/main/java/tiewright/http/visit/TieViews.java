@@ -159,6 +159,20 @@ public final class TieViews {
         return all;
     }
 
+    /** As a title of its own, in the reader's language. */
+    public static String rubber(Words words, RubberNo rubber) {
+        return words.say("page-visit.rubber", "rubber", rubber, "kind", rubber.isDecider() ? "decider" : "rubber");
+    }
+
+    /** Won or lost from one side; said of a rubber that has ended. */
+    String outcome(Optional<Side> winner, Side side) {
+        return Words.say(
+                event,
+                "page-visit.outcome",
+                "kind",
+                winner.map(won -> won == side ? "won" : "lost").orElse("none"));
+    }
+
     public static String rubber(RubberNo rubber) {
         return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
     }
