@@ -79,7 +79,6 @@ public record DrawPools(int pools, String spokenSeed, String witness) implements
     /** The knockout that stood over the old pools, over these; every reason why not goes into the checks. */
     private List<Fact> knockout(
             Event event, Checks checks, SortedMap<String, List<ClubId>> inPools, List<PoolTie> ties) {
-
         Draws.LaidOut knockout = Draws.knockout(
                 event,
                 inPools,

@@ -146,7 +146,6 @@ final class SafetyPage implements Page {
     }
 
     private static WorkView.WorkForm reading(Fields fields, Optional<Heat> heat) {
-
         return new WorkView.WorkForm(
                 READING,
                 HERE,

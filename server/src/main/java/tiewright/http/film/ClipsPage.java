@@ -77,7 +77,6 @@ final class ClipsPage implements Page {
     }
 
     private static AskedView.Ask ask(Visit visit, Form form, List<CardCheck> games) {
-
         return new AskedView.Ask(PATH, asked(visit, form, games), Button.main(visit.say("page-film.find-the-rallies")));
     }
 

@@ -77,7 +77,6 @@ final class FilmCountsPage implements Page {
 
     /** Of one player or pair; nobody is ranked. */
     private static WorkView.Section section(Visit visit, List<PlayerId> who, List<FilmTotal> totals) {
-
         List<ReasonTable.Row> rows = rows(visit, totals);
         String id = "film-" + who.stream().map(PlayerId::code).collect(Collectors.joining("-"));
         String caption = who.stream().map(visit.event()::name).collect(Collectors.joining(" and ")) + ": "

@@ -72,7 +72,6 @@ final class FilmViews {
     }
 
     private static FilmView.Game game(Visit visit, int number, FilmNotes.Game game) {
-
         List<String> lines = lines(visit, game);
         boolean hasKeys = NotedGame.of(game.film()).isPresent();
         if (!hasKeys) {

@@ -64,7 +64,6 @@ final class RotaPage implements Page {
     }
 
     private static Screen screen(Visit visit, List<PlayerId> who, Tried tried) {
-
         return Screen.of(
                 "asked",
                 visit.say("page-film.practice-rota", "club", visit.event().clubName(visit.club())),

@@ -51,7 +51,6 @@ final class EventPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-
         WorkView.Section section = WorkView.Section.of(FORM, "")
                 .with(new WorkView.WorkForm(
                         FORM,

@@ -47,7 +47,6 @@ final class OpeningPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,

@@ -35,7 +35,6 @@ final class SafetyInfoPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-
         return Screen.of(
                 "work",
                 visit.say("page-organiser.where-help-is"),

@@ -34,7 +34,6 @@ final class PinFields {
     }
 
     private static List<FormField> asked(Visit visit, Fields fields) {
-
         VisibleEvent event = visit.event();
         TieViews views = new TieViews(event);
         List<Option> ties = TieOrder.sorted(

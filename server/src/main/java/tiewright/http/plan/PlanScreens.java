@@ -156,7 +156,6 @@ final class PlanScreens {
 
     private static WorkView.Section publish(
             Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search, Plan plan) {
-
         int next = visit.event().order().plans().size() + 1;
         boolean old = search.seen() != visit.event().seq();
         return WorkView.Section.of(

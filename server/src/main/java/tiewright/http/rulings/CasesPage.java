@@ -82,7 +82,6 @@ final class CasesPage implements Page {
     }
 
     private static List<WorkView.Section> namesakes(Visit visit, RulingNeeded.Case one) {
-
         List<WorkView.Section> sections = new ArrayList<>();
         visit.ask(DisputeAnswers::new)
                 .namesakes(one)
@@ -92,7 +91,6 @@ final class CasesPage implements Page {
     }
 
     private static WorkView.Section namesake(Visit visit, RulingNeeded.Case one, PlayerId player, PlayerId other) {
-
         String name = "two-" + name(one) + "-" + AtFields.safe(other.code());
         return WorkView.Section.of(name, "", oneName(visit, one, player, other))
                 .with(new WorkView.WorkForm(

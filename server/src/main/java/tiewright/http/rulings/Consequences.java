@@ -110,7 +110,6 @@ final class Consequences {
     }
 
     private WorkView.Section choice(Impact impact) {
-
         return WorkView.Section.of(
                         CorrectionPage.CHOICE,
                         visit.say("page-rulings.choose"),

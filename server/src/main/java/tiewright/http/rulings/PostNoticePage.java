@@ -46,7 +46,6 @@ final class PostNoticePage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,
@@ -63,7 +62,6 @@ final class PostNoticePage implements Page {
     }
 
     private static List<FormField> asked(Visit visit, Fields fields) {
-
         TieViews views = new TieViews(visit.event());
         List<Option> ties = TieOrder.sorted(List.copyOf(visit.event().ties())).stream()
                 .map((Tie tie) -> Option.of(tie.id().code(), tie.id() + ": " + views.title(tie), false))

@@ -37,7 +37,6 @@ final class RulingsPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
-
         WorkView.WorkForm form = new WorkView.WorkForm(
                 FORM,
                 HERE,
