@@ -55,10 +55,7 @@ final class Failures {
         routes.exception(
                 Hosts.Unknown.class, (unknown, ctx) -> show(ctx, MISDIRECTED, "Another address", anotherName()));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
-        // a form in parts is read by the server below, which says only in the cause why it gave up
-        routes.exception(
-                ServletException.class,
-                (unread, ctx) -> unread(ctx, root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE));
+        routes.exception(ServletException.class, (unread, ctx) -> unread(ctx, inParts(unread, ctx)));
         routes.exception(LedgerException.class, this::notKept);
         routes.exception(Exception.class, this::broken);
         routes.error(404, ctx -> {
@@ -131,20 +128,24 @@ final class Failures {
                         && String.valueOf(root.getMessage()).matches("(?i).*(reset|broken pipe).*");
     }
 
+    /** A form in parts is read by the server below, which says only in the cause why it gave up; without a mark between them it finds none. */
+    private static int inParts(ServletException unread, Context ctx) {
+        boolean hasMark = String.valueOf(ctx.contentType()).contains("boundary=");
+        return hasMark && root(unread) instanceof IllegalStateException ? TOO_LONG : UNREADABLE;
+    }
+
     private void unread(Context ctx, int status) {
         if (status == MISSING || status == NO_SUCH_WAY) {
             show(ctx, status, "Not found", notFound("There is no page at this address."));
             return;
         }
+        // the rest of it may never be read; a browser must not send its next form after it
+        ctx.header("Connection", "close");
         if (status == TOO_LONG) {
             hearOut(ctx);
-            show(
-                    ctx,
-                    status,
-                    "Too long",
-                    place(
-                            "This form holds more than the service takes, so nothing was done.",
-                            "Go back and send less text."));
+            EmptyPlace less = place(
+                    "This form holds more than the service takes, so nothing was done.", "Go back and send less text.");
+            show(ctx, status, "Too long", less);
             return;
         }
         show(

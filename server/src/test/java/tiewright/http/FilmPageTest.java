@@ -177,15 +177,14 @@ class FilmPageTest {
     @Test
     void more_than_the_limit_is_refused_in_words() {
         try (Served served = served()) {
-            for (int bytes : List.of(Parts.MOST_BYTES + 1, 3 * Parts.MOST_BYTES)) {
-                // each by a connection of its own: one on which more is coming than was taken is given up by the
-                // service
-                Guest.Got got = choose(served.captain("N"), "x".repeat(bytes), RALLIES);
+            Guest captain = served.captain("N");
+            for (int bytes : List.of(Parts.MOST_BYTES + 1, 3 * Parts.MOST_BYTES, Parts.MOST_BYTES + 1)) {
+                Guest.Got got = choose(captain, "x".repeat(bytes), RALLIES);
                 assertThat(got.status()).isEqualTo(413);
                 assertThat(got.text()).contains("more than the service takes");
             }
             String most = "x".repeat(Parts.MOST_BYTES - 10_000);
-            assertThat(choose(served.captain("N"), most, RALLIES).status())
+            assertThat(choose(captain, most, RALLIES).status())
                     .as("read, and found wanting")
                     .isEqualTo(422);
         }
@@ -336,9 +335,13 @@ class FilmPageTest {
             assertThat(captain.raw(PAGE + "/delete", body, Map.of("Content-Type", parts))
                             .status())
                     .isEqualTo(403);
-            assertThat(captain.raw(PAGE, "garbage", Map.of("Content-Type", parts))
-                            .status())
-                    .isBetween(400, 499);
+            for (String type : List.of(parts, "multipart/form-data")) {
+                for (String sent : List.of("garbage", "", "--x--", body.substring(0, 30), body.replace("--x--", ""))) {
+                    Guest.Got unread = captain.raw(PAGE, sent, Map.of("Content-Type", type));
+                    assertThat(unread.status()).as("%s: %s", type, sent).isIn(400, 422);
+                    assertThat(unread.text()).doesNotContain("more than the service takes");
+                }
+            }
         }
     }
 }
