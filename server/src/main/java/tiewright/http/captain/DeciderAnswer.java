@@ -16,6 +16,7 @@ import tiewright.wording.LineupWords;
 /** Who could play the decider, each pair with its chance. */
 final class DeciderAnswer {
     private static final int SHOWN = 5;
+    private static final String IF_IT_COMES = "page-captain.should-it-come-to-a";
 
     private final Visit visit;
     private final LineupInputs inputs;
@@ -30,7 +31,9 @@ final class DeciderAnswer {
     /** The page once both sheets are open. */
     ProposalView view(Tie tie, Tried tried, ProposalView.Head head) {
         DeciderAdvice advice = inputs.decider();
-        List<ProposalView.Fold> folds = fold(Optional.of(advice)).stream().toList();
+        String title = visit.event().progress(tie).awaitsDecider() ? "page-captain.for-the-decider" : IF_IT_COMES;
+        List<ProposalView.Fold> folds =
+                fold(Optional.of(advice), title).stream().toList();
         return new ProposalView(
                 tried.refusal(),
                 head,
@@ -54,8 +57,12 @@ final class DeciderAnswer {
 
     /** The same as one line of another page; empty where nobody is asked for. */
     Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice) {
+        return fold(advice, IF_IT_COMES);
+    }
+
+    private Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice, String title) {
         return advice.map(one -> ProposalView.Fold.of(
-                        visit.words().say("page-captain.should-it-come-to-a"),
+                        visit.words().say(title),
                         one.candidates().stream()
                                 .findFirst()
                                 .map(first -> ProposedSheets.names(visit, first.pair()))

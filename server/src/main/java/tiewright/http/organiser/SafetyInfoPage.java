@@ -60,4 +60,20 @@ final class SafetyInfoPage implements Page {
                 fields.line("emergency", visit.say("page-organiser.emergency-number-here"), stands.emergency())
                         .withMaxLength(60));
     }
+
+    /** What was entered, in a line; empty while first aid or the number to call is missing. */
+    static String stands(Visit visit) {
+        SetUpFact.SafetyDescribed help = visit.event().safety();
+        if (help.firstAid().isEmpty() || help.emergency().isEmpty()) {
+            return "";
+        }
+        return visit.say(
+                "page-organiser.is.help",
+                "firstAid",
+                help.firstAid(),
+                "defibrillator",
+                help.defibrillator().isEmpty() ? visit.say("page-organiser.not-entered") : help.defibrillator(),
+                "emergency",
+                help.emergency());
+    }
 }

@@ -51,7 +51,7 @@ final class SetUpSteps {
                                 about.starts()))
                         .orElse(""),
                 "/organiser/event");
-        add("help", help(), "/organiser/help");
+        add("help", SafetyInfoPage.stands(visit), "/organiser/help");
         add(
                 "conditions",
                 event.conditionsVersion() == 0
@@ -147,19 +147,6 @@ final class SetUpSteps {
 
     private Step change(String key, String stands, String href) {
         return new Step(say("page-organiser.done." + key), stands, href, say("page-organiser.change"), "");
-    }
-
-    private String help() {
-        boolean said = !event.safety().firstAid().isEmpty()
-                && !event.safety().emergency().isEmpty();
-        return said
-                ? say(
-                        "page-organiser.is.help",
-                        "firstAid",
-                        event.safety().firstAid(),
-                        "emergency",
-                        event.safety().emergency())
-                : "";
     }
 
     private long read() {

@@ -22,6 +22,8 @@ public record Notice(
         String whom,
         String by,
         List<Moved> moved) {
+    private static final int A_FEW_LINES = 200;
+
     public Notice {
         moved = List.copyOf(moved);
     }
@@ -31,8 +33,13 @@ public record Notice(
         this(number, title, time, before, now, why, whom, by, List.of());
     }
 
-    /** Without the list of what it moves, for pages where each tie says so itself. */
+    /** Without the list of what it moves and beyond its first sentences, for pages where the rest stands one press away. */
     public Notice inShort() {
-        return new Notice(number, title, time, before, now, why, whom, by);
+        return new Notice(number, title, time, before, begun(now), why, whom, by);
+    }
+
+    private static String begun(String text) {
+        int end = text.length() <= A_FEW_LINES ? -1 : text.lastIndexOf(". ", A_FEW_LINES);
+        return end < 0 ? text : text.substring(0, end + 1) + " …";
     }
 }
