@@ -15,7 +15,7 @@ import tiewright.event.Role;
 
 /** Who came in, who was not let in and which door stayed closed can be read afterwards, without what was typed. */
 class DoorsLogTest {
-    private static List<String> heard(Served served, Runnable what) {
+    private static List<String> heard(Runnable what) {
         Logger log = (Logger) LoggerFactory.getLogger("tiewright");
         ListAppender<ILoggingEvent> lines = new ListAppender<>();
         lines.start();
@@ -34,9 +34,8 @@ class DoorsLogTest {
             String link = served.link(Role.DESK, Optional.empty(), Optional.empty(), "desk 2");
             String path = link.substring(served.service.url().length());
             Guest guest = served.stranger();
-            assertThat(heard(served, () -> guest.get(path)))
-                    .containsExactly("Link T1 (desk) was opened from 127.0.0.1.");
-            assertThat(heard(served, () -> served.stranger().get("/enter/guessed")))
+            assertThat(heard(() -> guest.get(path))).containsExactly("Link T1 (desk) was opened from 127.0.0.1.");
+            assertThat(heard(() -> served.stranger().get("/enter/guessed")))
                     .containsExactly("A personal link that does not hold was tried from 127.0.0.1.");
         }
     }
@@ -45,11 +44,9 @@ class DoorsLogTest {
     void a_door_that_stayed_closed_is_written_down_by_what_it_is() {
         try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
             Guest captain = served.captain("N");
-            assertThat(heard(served, () -> captain.get("/desk/tie/Quillonby")))
+            assertThat(heard(() -> captain.get("/desk/tie/Quillonby")))
                     .containsExactly("GET /desk/tie/{tie} stayed closed for T1 from 127.0.0.1.");
-            assertThat(heard(
-                            served,
-                            () -> captain.postFrom("https://elsewhere.example", "/captain/sheet/Quillonby", Map.of())))
+            assertThat(heard(() -> captain.postFrom("https://elsewhere.example", "/captain/sheet/Quillonby", Map.of())))
                     .containsExactly(
                             "A form that does not come from a page of this service was refused: /captain/sheet/{tie}");
         }
