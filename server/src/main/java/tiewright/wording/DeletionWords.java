@@ -48,8 +48,13 @@ public final class DeletionWords {
 
     /** What a kind is called; one that has no words yet by its own code. */
     public static String kind(String kind) {
+        return kind(WORDS, kind);
+    }
+
+    /** The same in the reader's language. */
+    public static String kind(Words words, String kind) {
         String key = "deletion.held." + kind;
-        return Words.has(key) ? WORDS.sentence(key, Map.of()) : kind;
+        return Words.has(key) ? words.sentence(key, Map.of()) : kind;
     }
 
     /** Every kind that is there, with its count; "no names" where there is none. */

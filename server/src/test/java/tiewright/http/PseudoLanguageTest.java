@@ -31,6 +31,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tiewright.event.Event;
+import tiewright.event.Link;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 
@@ -168,7 +169,16 @@ class PseudoLanguageTest {
                 .map(text -> without(names, text))
                 .filter(text -> WORD.matcher(text).find())
                 .map(String::strip)
+                .filter(text -> !isLabel(text))
                 .toList();
+    }
+
+    /** What somebody typed as the label of a link, alone or behind its club. */
+    private static boolean isLabel(String text) {
+        return SERVED.ledger.event().links().values().stream()
+                .map(Link::label)
+                .anyMatch(label ->
+                        text.equals(label) || text.replaceFirst("^[\\s,]*", "").equals("(" + label + ")"));
     }
 
     /** An attribute that is shown or read aloud. */

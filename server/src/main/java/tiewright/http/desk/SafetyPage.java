@@ -37,9 +37,6 @@ final class SafetyPage implements Page {
     private static final String READING = "reading";
     private static final String THERMOMETERS = "thermometers";
     private static final String NOT_DEGREES = "form.not-degrees";
-    private static final List<String> CAUTIONS = List.of(
-            "A number is not a clearance. Stop if anyone feels ill. The organiser decides.",
-            "Your competition's printed conditions and the rules of the place override these settings.");
 
     @Override
     public void at(Routes routes) {
@@ -105,11 +102,13 @@ final class SafetyPage implements Page {
                         tried.refusal(),
                         heat.map(read -> state(read, event)).orElse(State.NONE),
                         heat.map(read -> said(visit, read)).orElse(List.of()),
-                        CAUTIONS,
-                        reading(Fields.of(READING, tried), heat),
-                        thermometers(Fields.of(THERMOMETERS, tried)),
+                        List.of(
+                                visit.say("page-desk.no-number-is-a-clearance"),
+                                visit.say("page-desk.printed-conditions-override")),
+                        reading(visit.words(), Fields.of(READING, tried), heat),
+                        thermometers(visit.words(), Fields.of(THERMOMETERS, tried)),
                         log(visit),
-                        PublishedHeat.table()));
+                        PublishedHeat.table(visit.words())));
     }
 
     private static State state(Heat heat, VisibleEvent event) {
@@ -127,7 +126,7 @@ final class SafetyPage implements Page {
                 "page.heat-" + heat.tier(visit.event().conditions()).code(),
                 Map.of(
                         "read",
-                        read(heat),
+                        read(words, heat),
                         "caution",
                         limit(visit, heat.measure().caution()),
                         "stop",
@@ -141,54 +140,54 @@ final class SafetyPage implements Page {
         return visit.event().conditions().value(setting);
     }
 
-    private static String read(Heat heat) {
-        return (heat.measure() == Heat.Measure.WBGT ? "WBGT " : "Air ") + heat.degrees() + " °C";
+    private static String read(Words words, Heat heat) {
+        return words.say("page-desk.heat-read", "measure", heat.measure().code(), "degrees", heat.degrees());
     }
 
-    private static WorkView.WorkForm reading(Fields fields, Optional<Heat> heat) {
+    private static WorkView.WorkForm reading(Words words, Fields fields, Optional<Heat> heat) {
         return new WorkView.WorkForm(
                 READING,
                 HERE,
-                asked(fields, heat),
+                asked(words, fields, heat),
                 List.of(
-                        Button.other("What do the conditions say?").sending("press", "look"),
-                        Button.main("Log this decision").sending("press", "log")));
+                        Button.other(words.say("page-desk.what-do-the-conditions-say"))
+                                .sending("press", "look"),
+                        Button.main(words.say("page-desk.log-this-decision")).sending("press", "log")));
     }
 
-    private static List<FormField> asked(Fields fields, Optional<Heat> heat) {
+    private static List<FormField> asked(Words words, Fields fields, Optional<Heat> heat) {
         String measure = heat.map(one -> one.measure().code()).orElse(Heat.Measure.WBGT.code());
         return List.of(
                 fields.oneOf(
                         "measure",
-                        "What was measured",
+                        words.say("page-desk.what-was-measured"),
                         measure,
                         List.of(
-                                Option.of("wbgt", "WBGT (wet-bulb globe temperature: knows sun and humidity)", false),
-                                Option.of("air", "Air temperature", false))),
+                                Option.of("wbgt", words.say("page-desk.measure-wbgt"), false),
+                                Option.of("air", words.say("page-desk.measure-air"), false))),
                 fields.text(
                                 "degrees",
                                 TextField.Kind.SHORT,
-                                "Degrees Celsius",
+                                words.say("page-desk.degrees-celsius"),
                                 heat.map(Heat::degrees).orElse(""))
-                        .withHint("Such as 30.5")
+                        .withHint(words.say("page-desk.such-as-degrees"))
                         .mustBeFilled(),
-                fields.text("decision", TextField.Kind.LONG, "What is decided, by a person", "")
-                        .withHint(
-                                "Such as: breaks of ten minutes between rubbers; stop until 16:00. No names or health of anybody."),
-                fields.line("by", "Who decides, by name", "")
+                fields.text("decision", TextField.Kind.LONG, words.say("page-desk.what-is-decided"), "")
+                        .withHint(words.say("page-desk.such-as-decided")),
+                fields.line("by", words.say("page-desk.who-decides"), "")
                         .withAutocomplete("name")
                         .withMaxLength(200));
     }
 
-    private static WorkView.WorkForm thermometers(Fields fields) {
+    private static WorkView.WorkForm thermometers(Words words, Fields fields) {
         return new WorkView.WorkForm(
                 THERMOMETERS,
                 HERE + "/thermometers",
                 List.of(
-                        fields.text("wet", TextField.Kind.SHORT, "Wet bulb, °C", ""),
-                        fields.text("globe", TextField.Kind.SHORT, "Globe, °C", ""),
-                        fields.text("air", TextField.Kind.SHORT, "Air, °C", "")),
-                List.of(Button.other("Reckon the WBGT")));
+                        fields.text("wet", TextField.Kind.SHORT, words.say("page-desk.wet-bulb"), ""),
+                        fields.text("globe", TextField.Kind.SHORT, words.say("page-desk.globe"), ""),
+                        fields.text("air", TextField.Kind.SHORT, words.say("page-desk.air"), "")),
+                List.of(Button.other(words.say("page-desk.reckon-the-wbgt"))));
     }
 
     private static List<String> log(Visit visit) {
@@ -202,7 +201,7 @@ final class SafetyPage implements Page {
     private static String line(Visit visit, Event.Heat one) {
         OfficialFact.HeatDecided decided = one.decided();
         Heat heat = new Heat(Heat.Measure.parse(decided.measure()).orElse(Heat.Measure.WBGT), decided.tenths());
-        return HallClock.said(visit.event().clock(one.at())) + ": " + read(heat) + ", "
+        return HallClock.said(visit.event().clock(one.at())) + ": " + read(visit.words(), heat) + ", "
                 + visit.words().sentence("facts.heat.tier." + decided.tier(), Map.of()) + ". " + decided.by() + ": "
                 + decided.decision();
     }

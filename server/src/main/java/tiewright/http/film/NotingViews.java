@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import tiewright.event.Pair;
 import tiewright.event.Player;
+import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
@@ -106,6 +108,21 @@ final class NotingViews {
         return tried.value(field, first.getOrDefault(field, ""));
     }
 
+    private String filled(Tie tie, RubberNo rubber, Pair home, Pair away) {
+        return visit.say(
+                "page-film.fill-in",
+                "tie",
+                tie.id(),
+                "kind",
+                rubber.isDecider() ? "decider" : "rubber",
+                "rubber",
+                rubber,
+                "home",
+                visit.words().said(home),
+                "away",
+                visit.words().said(away));
+    }
+
     private List<NavLink> fill() {
         List<NavLink> links = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(event.tiesOf(visit.club()))) {
@@ -113,9 +130,7 @@ final class NotingViews {
                 if (named.home().isPresent() && named.away().isPresent()) {
                     links.add(new NavLink(
                             NotingPage.PATH + "?tie=" + tie.id() + "&rubber=" + rubber,
-                            tie.id() + (rubber.isDecider() ? ", decider: " : ", rubber " + rubber + ": ")
-                                    + visit.words().said(named.home().get()) + " v "
-                                    + visit.words().said(named.away().get()),
+                            filled(tie, rubber, named.home().get(), named.away().get()),
                             false));
                 }
             });

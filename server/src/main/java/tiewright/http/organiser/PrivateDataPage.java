@@ -62,12 +62,14 @@ final class PrivateDataPage implements Page {
     }
 
     private static Screen screen(Visit visit, Tried tried) {
+        Words words = visit.words();
         Held held = visit.hall().ledger().held();
         boolean isGone = visit.event().deletion().erasedAt().isPresent() && held.isNothing();
-        List<WorkView.Section> sections = new ArrayList<>(List.of(date(visit.event(), tried), held(held, isGone)));
-        sections.add(copies(visit.hall().ledger().backups()));
+        List<WorkView.Section> sections =
+                new ArrayList<>(List.of(date(visit.event(), tried), held(words, held, isGone)));
+        sections.add(copies(words, visit.hall().ledger().backups()));
         if (!isGone) {
-            sections.add(now(tried));
+            sections.add(now(words, tried));
         }
         return Screen.of(
                 "work",
@@ -77,7 +79,9 @@ final class PrivateDataPage implements Page {
                         BackLinks.toOrganiser(visit.words()),
                         List.of(
                                 DeletionWords.sentence(
-                                        visit.event().deletion(), visit.event().zone()),
+                                        words,
+                                        visit.event().deletion(),
+                                        visit.event().zone()),
                                 visit.say("page-organiser.the-law-of-the-place")),
                         sections));
     }
@@ -123,67 +127,71 @@ final class PrivateDataPage implements Page {
     }
 
     /** Before the deletion the page looks the same whether or not a club has noted anything. */
-    private static WorkView.Section held(Held held, boolean isGone) {
+    private static WorkView.Section held(Words words, Held held, boolean isGone) {
         if (isGone) {
-            return WorkView.Section.of("held", "What is held", "Nothing private is held any more.");
+            return WorkView.Section.of(
+                    "held", words.say("page-organiser.private.held"), words.say("page-organiser.private.nothing-held"));
         }
         List<ReasonTable.Row> rows = held.told().entrySet().stream()
                 .filter(count -> count.getValue() > 0)
-                .map(count -> row(DeletionWords.kind(count.getKey()), Integer.toString(count.getValue())))
+                .map(count -> row(DeletionWords.kind(words, count.getKey()), Integer.toString(count.getValue())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        rows.add(row("What clubs noted for themselves", "known to each club alone"));
-        return WorkView.Section.of("held", "What is held")
-                .with(
-                        new ReasonTable(
-                                "held-table",
-                                "What is held",
-                                List.of(
-                                        new ReasonTable.Column("What", false),
-                                        new ReasonTable.Column("How many", true)),
-                                rows,
-                                "Counts only. What clubs noted, and how much, is read by their captains alone; it is deleted all the same."));
+        rows.add(row(
+                words.say("page-organiser.private.clubs-noted"), words.say("page-organiser.private.known-to-each")));
+        return WorkView.Section.of("held", words.say("page-organiser.private.held"))
+                .with(new ReasonTable(
+                        "held-table",
+                        words.say("page-organiser.private.held"),
+                        List.of(
+                                new ReasonTable.Column(words.say("page-organiser.private.what"), false),
+                                new ReasonTable.Column(words.say("page-organiser.private.how-many"), true)),
+                        rows,
+                        words.say("page-organiser.private.counts-only")));
     }
 
     private static ReasonTable.Row row(String what, String count) {
         return ReasonTable.Row.of(List.of(ReasonTable.Cell.of(what), ReasonTable.Cell.of(count)));
     }
 
-    private static WorkView.Section copies(List<KnownBackup> backups) {
+    private static WorkView.Section copies(Words words, List<KnownBackup> backups) {
         if (backups.isEmpty()) {
             return WorkView.Section.of(
                     "copies",
-                    "Copies",
-                    "No backup was taken. Exported folders and printed lists are not counted here: delete those too.");
+                    words.say("page-organiser.private.copies"),
+                    words.say("page-organiser.private.no-backup"));
         }
         return WorkView.Section.of(
                         "copies",
-                        "Copies",
-                        "A backup holds everything that was not deleted when it was taken. Those in the data folder"
-                                + " itself are deleted with the rest; the others, exported folders and printed lists are yours to delete.")
-                .saying(backups.stream().map(PrivateDataPage::copy).toList());
+                        words.say("page-organiser.private.copies"),
+                        words.say("page-organiser.private.copies-are"))
+                .saying(backups.stream().map(backup -> copy(words, backup)).toList());
     }
 
-    private static String copy(KnownBackup backup) {
-        String at = backup.at()
-                .map(moment -> "Backup of " + moment.toString().substring(0, 16).replace('T', ' ') + " UTC")
-                .orElse("Backup");
-        return at
-                + backup.file()
-                        .map(file -> ", " + file + (backup.isThere() ? "" : ": not there any more"))
-                        .orElse(", downloaded by somebody");
+    private static String copy(Words words, KnownBackup backup) {
+        return words.say(
+                "page-organiser.private.backup",
+                "at",
+                backup.at()
+                        .map(moment -> moment.toString().substring(0, 16).replace('T', ' '))
+                        .orElse(""),
+                "timed",
+                backup.at().isPresent() ? "yes" : "no",
+                "file",
+                backup.file().map(Object::toString).orElse(""),
+                "where",
+                backup.file().isEmpty() ? "downloaded" : backup.isThere() ? "there" : "gone");
     }
 
-    private static WorkView.Section now(Tried tried) {
+    private static WorkView.Section now(Words words, Tried tried) {
         Fields fields = Fields.of(NOW, tried);
         return WorkView.Section.of(
                         NOW,
-                        "Delete now",
-                        "Everything in the list above goes at once and for good, and every personal link but the organisers' ends. Possible once the event is"
-                                + " over or its final order is signed.")
+                        words.say("page-organiser.private.delete-now"),
+                        words.say("page-organiser.private.everything-goes"))
                 .with(new WorkView.WorkForm(
                         NOW,
                         HERE + "/erase",
-                        List.of(fields.line("name", "To be sure, write the name of the event", "")),
-                        List.of(Button.stop("Delete all private data"))));
+                        List.of(fields.line("name", words.say("page-organiser.private.to-be-sure"), "")),
+                        List.of(Button.stop(words.say("page-organiser.private.delete-all")))));
     }
 }
