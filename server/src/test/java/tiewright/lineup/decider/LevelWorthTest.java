@@ -22,6 +22,7 @@ import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Squad;
 import tiewright.lineup.Ties;
+import tiewright.lineup.Wish;
 import tiewright.rating.RallyModel;
 
 /** What level rubbers are worth, beside an exhaustive look at whom both clubs could send then (a way of our own). */
@@ -132,6 +133,24 @@ class LevelWorthTest {
                             + loss(problem, sheet, sent.pair().second()))
                     / 2;
             assertThat(sent.loss()).as(Seed.rerun(round)).isCloseTo(loss, within(1e-9));
+        }
+    }
+
+    @Test
+    void sends_no_pair_that_shall_not_play_together() {
+        for (int round = 0; round < ROUNDS; round++) {
+            Random random = Seed.random(round);
+            LineupProblem problem = problem(random, DeciderKind.ANY_TWO);
+            List<Pair> pairs = DeciderPairs.all(problem.ours());
+            int[] line = line(pairs, sheet(random, "a"));
+            Pair best =
+                    new LevelWorth(problem, pairs).ourPair(line).orElseThrow().pair();
+            assertThat(new LevelWorth(problem.wishing(Wish.apart(best)), pairs)
+                            .ourPair(line)
+                            .orElseThrow()
+                            .pair())
+                    .as(Seed.rerun(round))
+                    .isNotEqualTo(best);
         }
     }
 
