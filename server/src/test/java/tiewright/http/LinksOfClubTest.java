@@ -260,7 +260,7 @@ class LinksOfClubTest {
             assertThat(ownSlip.body())
                     .as("offers nothing that the ended link no longer opens")
                     .doesNotContain("href=\"/captain");
-            assertThat(ownSlip.text()).contains("Your own link has ended. Go on with the new one.");
+            assertThat(ownSlip.text()).contains("Go on with the new link");
             Guest own = opened(served, ownSlip);
             assertThat(captain.get("/captain").status()).isEqualTo(403);
             assertThat(own.get("/captain/squad").status()).isEqualTo(200);
