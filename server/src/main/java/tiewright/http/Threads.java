@@ -4,6 +4,7 @@ import java.net.InetSocketAddress;
 import java.net.SocketAddress;
 import java.time.Duration;
 import java.util.Set;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
@@ -24,6 +25,9 @@ final class Threads {
     /** For all but the laptop itself, of the server's two hundred. */
     private static final int OF_ALL = 150;
 
+    /** Of these, for forms too long to be read before: a thread waits for all of such a form, which may take minutes. */
+    private static final int OF_LONG_FORMS = 40;
+
     private static final Duration MOST_WAIT = Duration.ofSeconds(30);
 
     /** The desk's laptop, asked by its own browser. */
@@ -38,13 +42,21 @@ final class Threads {
         ofAll.setMaxSuspend(MOST_WAIT);
         ofAll.exclude(
                 request -> isHere(request) || Request.getPathInContext(request).equals(stays));
-        // before the other: who waits for an own thread does not count among all
+        QoSHandler ofLong = new QoSHandler(ofAll);
+        ofLong.setMaxRequestCount(OF_LONG_FORMS);
+        ofLong.setMaxSuspend(MOST_WAIT);
+        ofLong.exclude(request -> isHere(request) || !isLong(request));
+        // before the others: who waits for an own thread does not count among all
         ThreadLimitHandler ofOne = new ThreadLimitHandler();
         ofOne.setThreadLimit(OF_ONE_ADDRESS);
         ofOne.exclude(Threads::isHere);
-        ofOne.setHandler(ofAll);
+        ofOne.setHandler(ofLong);
         return new EagerContentHandler(
                 ofOne, new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false));
+    }
+
+    private static boolean isLong(Request request) {
+        return request.getLength() > READ_FIRST || request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
     }
 
     private static boolean isHere(Request request) {
