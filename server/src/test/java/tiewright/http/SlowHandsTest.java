@@ -104,9 +104,14 @@ class SlowHandsTest {
 
     private static final Duration GRACE = Duration.ofSeconds(30);
 
+    /** What a busy machine may take between two lines of a test. */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
     /** As soon as the service has seen this request begin. */
     private static void seen(Served served, Socket socket) {
+        long until = System.nanoTime() + PATIENCE.toNanos();
         while (bytes(served, Duration.ZERO, socket).isEmpty()) {
+            assertThat(System.nanoTime()).as("the request is seen").isLessThan(until);
             Thread.onSpinWait();
         }
     }
@@ -114,6 +119,15 @@ class SlowHandsTest {
     /** What has come of this request after a look so much later; empty once it is given up. */
     private static Optional<Long> bytes(Served served, Duration later, Socket socket) {
         return Optional.ofNullable(served.service.giveUpWhatIsSlow(later).get(socket.getLocalSocketAddress()));
+    }
+
+    /** How many of these are on their way still, all of them older than a moment. */
+    private static long left(Served served, List<Socket> slow) {
+        Set<SocketAddress> left =
+                served.service.giveUpWhatIsSlow(Duration.ofSeconds(5)).keySet();
+        return slow.stream()
+                .filter(socket -> left.contains(socket.getLocalSocketAddress()))
+                .count();
     }
 
     private static boolean isGivenUp(Socket socket) throws IOException {
@@ -137,7 +151,7 @@ class SlowHandsTest {
                 try (Socket socket = begun(at, cookie, "127.0.0.2", length)) {
                     seen(served, socket);
                     socket.getOutputStream().write("abc".getBytes(StandardCharsets.US_ASCII));
-                    assertThat(bytes(served, GRACE.minusSeconds(1), socket)).isPresent();
+                    assertThat(bytes(served, GRACE.minus(PATIENCE), socket)).isPresent();
                     assertThat(bytes(served, GRACE.plusSeconds(1), socket)).isEmpty();
                     assertThat(isGivenUp(socket))
                             .as("a form of %d bytes", length)
@@ -173,7 +187,8 @@ class SlowHandsTest {
                 while (bytes(served, Duration.ZERO, socket).orElseThrow() < FIRST) {
                     Thread.onSpinWait();
                 }
-                assertThat(bytes(served, GRACE.plusSeconds(45), socket)).isPresent();
+                assertThat(bytes(served, GRACE.plusSeconds(50).minus(PATIENCE), socket))
+                        .isPresent();
                 assertThat(bytes(served, GRACE.plusSeconds(52), socket)).isEmpty();
                 assertThat(isGivenUp(socket)).isTrue();
             }
@@ -191,12 +206,12 @@ class SlowHandsTest {
                     slow.add(begun(at, cookie, "127.0.0.2", LONG));
                     slow.add(begun(at, cookie, "127.0.0.1", LONG));
                 }
-                slow.forEach(socket -> seen(served, socket));
-                Set<SocketAddress> left =
-                        served.service.giveUpWhatIsSlow(Duration.ofSeconds(5)).keySet();
-                assertThat(slow.stream().filter(socket -> left.contains(socket.getLocalSocketAddress())))
-                        .as("64 of the phone, all of the laptop itself")
-                        .hasSize(134);
+                long until = System.nanoTime() + PATIENCE.toNanos();
+                long left = left(served, slow);
+                while (left != 134 && System.nanoTime() < until) { // the last ones may still be on their way
+                    left = left(served, slow);
+                }
+                assertThat(left).as("64 of the phone, all of the laptop itself").isEqualTo(134);
             } finally {
                 for (Socket socket : slow) {
                     socket.close();

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
@@ -218,8 +217,12 @@ class DayPlanTest {
     void a_plan_can_be_stopped_and_says_how_far_it_is() {
         DayProblem day = DaysAhead.random(new Random(9), 4, 3, 9);
         Budget budget = Budget.ofSteps(Integer.MAX_VALUE, 1).within(Duration.ofSeconds(15));
-        CompletableFuture.runAsync(
-                budget.stop()::press, CompletableFuture.delayedExecutor(1_500, TimeUnit.MILLISECONDS));
+        CompletableFuture.runAsync(() -> {
+            while (budget.stop().stepsDone() == 0) {
+                Thread.onSpinWait();
+            }
+            budget.stop().press();
+        });
         assertThat(DayPlan.of(day, budget)).isPresent();
         assertThat(budget.stop().stepsDone()).isPositive();
     }
