@@ -106,7 +106,8 @@ class AuditTest {
     void no_screen_can_change_the_log() {
         try (Served served = day()) {
             Guest organiser = served.as(Role.ORGANISER);
-            assertThat(organiser.get("/log").body()).doesNotContain("<form method=\"post\"");
+            assertThat(organiser.get("/log").body())
+                    .doesNotContainPattern("<form method=\"post\" (?!action=\"/leave\")");
             assertThat(organiser.post("/log", Map.of("entry", "1")).status()).isIn(404, 405);
         }
     }

@@ -62,11 +62,9 @@ enum Fault {
     OFFERED_AND_CLOSED(
             23, "http/captain/OwnLinksPage.java", "routes.get(Door.CAPTAIN, HERE", "routes.get(Door.DESK, HERE"),
     COUNTS_TWICE(
-            25,
-            "http/visit/Visit.java",
-            "return form.text(\"key\").isEmpty() ?",
-            "return !form.text(\"key\").isEmpty() ?"),
-    CHANGED_FORM_TAKEN_FOR_A_REPEAT(26, "http/visit/Visit.java", "ctx.path(), form.content(ADDED))", "ctx.path())");
+            25, "http/visit/Stamps.java", "sent = form.text(KEY).isEmpty() ?", "sent = !form.text(KEY).isEmpty() ?"),
+    CHANGED_FORM_TAKEN_FOR_A_REPEAT(
+            26, "http/visit/Stamps.java", "visit.ctx().path(), form.content(ADDED))", "visit.ctx().path())");
 
     private static final Path SOURCES = Path.of("src/main/java/tiewright");
 

@@ -16,6 +16,7 @@ import tiewright.wording.LineupWords;
 /** Who could play the decider, each pair with its chance. */
 final class DeciderAnswer {
     private static final int SHOWN = 5;
+    private static final double ALWAYS = 0.995;
     private static final String IF_IT_COMES = "page-captain.should-it-come-to-a";
 
     private final Visit visit;
@@ -81,7 +82,10 @@ final class DeciderAnswer {
     private ProposalView.Candidate candidate(DeciderAdvice.Candidate one) {
         List<String> said = new ArrayList<>(List.of(words.verdict(one.verdict())));
         if (one.weight() > 0) {
-            said.add(visit.words().say("page-captain.send-it", "share", LineupWords.whole(one.weight())));
+            said.add(
+                    one.weight() > ALWAYS
+                            ? visit.words().say("page-captain.send-this-pair")
+                            : visit.words().say("page-captain.send-it", "share", LineupWords.whole(one.weight())));
         }
         if (one.hurt()) {
             said.add(visit.words().say("page-captain.one-retired"));

@@ -1,9 +1,12 @@
 package tiewright.http.desk;
 
+import java.time.Duration;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tiewright.desk.NextCalls;
+import tiewright.event.OrderOfPlay;
 import tiewright.event.RubberNo;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
@@ -18,6 +21,8 @@ import tiewright.http.visit.Visit;
 
 /** The rubbers that can be called now, and the one press that calls each to a court. */
 final class Callables {
+    private static final Duration A_LITTLE_AHEAD = Duration.ofMinutes(10);
+
     private final Visit visit;
     private final CourtWords words;
     private final List<One> all;
@@ -71,15 +76,22 @@ final class Callables {
         if (one.rubber().isDecider()) {
             return visit.say("page-desk.call-the-decider", "rubber", one.rubber());
         }
-        return visit.event()
-                .startsAt(one.tie())
-                .filter(visit.event().now()::isBefore)
-                .map(start -> visit.say(
-                        "page-desk.call-early",
-                        "rubber",
-                        one.rubber(),
-                        "at",
-                        HallClock.said(visit.event().clock(start))))
+        return notBefore(one)
+                .map(start -> visit.say("page-desk.call-early", "rubber", one.rubber(), "at", HallClock.said(start)))
                 .orElseGet(() -> visit.say("page-desk.call-rubber", "rubber", one.rubber()));
+    }
+
+    /**
+     * The published time that is still to come: of the tie before it has begun; then of a rubber that was put off, by rain say, and
+     * not of one that is a little ahead.
+     */
+    private Optional<LocalTime> notBefore(One one) {
+        VisibleEvent event = visit.event();
+        if (!one.tie().isInPlay()) {
+            return event.startsAt(one.tie()).filter(event.now()::isBefore).map(event::clock);
+        }
+        return Optional.ofNullable(event.order().rubbers(one.tie().id()).get(one.rubber()))
+                .map(OrderOfPlay.Place::start)
+                .filter(event.clock(event.now().plus(A_LITTLE_AHEAD))::isBefore);
     }
 }
