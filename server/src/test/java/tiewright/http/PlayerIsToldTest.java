@@ -86,6 +86,24 @@ class PlayerIsToldTest {
                 .contains("Your club may still play: loser of SF1 v Club E, at a time that is not set yet.");
     }
 
+    /** The final is fed by the winner of a tie and by whoever comes back from losing it. */
+    @Test
+    void stays_who_lost_a_tie_and_may_come_back_by_another_way() {
+        Days back = Days.aDay()
+                .clubs("N", "S", "E")
+                .courts("1")
+                .knockoutTie("W", 1, "N", "S")
+                .knockoutTie("B", 2, "loser-W", "E")
+                .knockoutTie("X", 3, "winner-W", "winner-B")
+                .knockoutTie("F", 4, "winner-X", "E")
+                .timed("W", "10:00", "1")
+                .timed("F", "15:00", "1")
+                .opened("W")
+                .cards("W", "11-5", "11-6", "11-4", "11-3");
+        assertThat(page(back, "10:50", "S1"))
+                .contains("Your club may still play: winner of X v Club E, not before 15:00.");
+    }
+
     @Test
     void goes_home_when_nothing_can_come() {
         Days gone = semiFinal("11-5", "11-6", "11-4", "11-3")

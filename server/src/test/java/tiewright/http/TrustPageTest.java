@@ -50,21 +50,28 @@ class TrustPageTest {
         return HttpClient.newBuilder().sslContext(context).build();
     }
 
-    private static HttpResponse<byte[]> get(HttpClient phone, String url) throws Exception {
-        return phone.send(HttpRequest.newBuilder(URI.create(url)).build(), HttpResponse.BodyHandlers.ofByteArray());
+    private Authority certificate() throws java.io.IOException {
+        return HallCertificate.make(List.of("127.0.0.1"), NOW, Duration.ofDays(7), folder.resolve("certificate"));
     }
 
-    @Test
-    void a_phone_that_took_the_certificate_reads_the_page_without_a_warning_and_no_other_phone_does() throws Exception {
-        Authority made =
-                HallCertificate.make(List.of("127.0.0.1"), NOW, Duration.ofDays(7), folder.resolve("certificate"));
-        ServiceOptions options = new ServiceOptions(
+    private ServiceOptions encrypted() {
+        return new ServiceOptions(
                 folder.resolve("data"),
                 "127.0.0.1",
                 0,
                 Optional.empty(),
                 Optional.of(new ServiceOptions.Tls(
                         folder.resolve("certificate/service.crt"), folder.resolve("certificate/service.key"))));
+    }
+
+    private static HttpResponse<byte[]> get(HttpClient phone, String url) throws Exception {
+        return phone.send(HttpRequest.newBuilder(URI.create(url)).build(), HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    @Test
+    void a_phone_that_took_the_certificate_reads_the_page_without_a_warning_and_no_other_phone_does() throws Exception {
+        Authority made = certificate();
+        ServiceOptions options = encrypted();
         try (Ledger ledger = Ledger.open(options.data(), InstantSource.system());
                 Service service = Service.start(options, ledger, InstantSource.system())) {
             HttpClient phone = trusting(made.certificate());
@@ -84,15 +91,8 @@ class TrustPageTest {
     /** RFC 6797, 7.1; RFC 6265bis, 4.1.3.2. */
     @Test
     void over_an_encrypted_line_browsers_are_told_to_stay_on_it_and_to_send_the_cookie_nowhere_else() throws Exception {
-        Authority made =
-                HallCertificate.make(List.of("127.0.0.1"), NOW, Duration.ofDays(7), folder.resolve("certificate"));
-        ServiceOptions options = new ServiceOptions(
-                folder.resolve("data"),
-                "127.0.0.1",
-                0,
-                Optional.empty(),
-                Optional.of(new ServiceOptions.Tls(
-                        folder.resolve("certificate/service.crt"), folder.resolve("certificate/service.key"))));
+        Authority made = certificate();
+        ServiceOptions options = encrypted();
         try (Ledger ledger = Ledger.open(options.data(), InstantSource.system());
                 Service service = Service.start(options, ledger, InstantSource.system())) {
             ledger.decide(

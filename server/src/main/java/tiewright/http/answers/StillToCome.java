@@ -43,26 +43,26 @@ public final class StillToCome {
         return Stream.of(tie.home(), tie.away());
     }
 
-    /** @param seen ties that were looked through, for a slot may come from any tie */
-    private boolean mayBe(Slot slot, ClubId club, Set<TieId> seen) {
+    /** @param seen sources that were looked through: who did not win a tie may come as its loser by another way */
+    private boolean mayBe(Slot slot, ClubId club, Set<SlotSource> seen) {
         return slot.club()
                 .map(club::equals)
                 .orElseGet(() ->
                         slot.from().filter(from -> mayCome(from, club, seen)).isPresent());
     }
 
-    private boolean mayCome(SlotSource from, ClubId club, Set<TieId> seen) {
+    private boolean mayCome(SlotSource from, ClubId club, Set<SlotSource> seen) {
         if (from.kind() == SlotSource.Kind.POOL_PLACE) {
             return mayFinish(from, club);
         }
         TieId id = TieId.of(from.of());
-        return seen.add(id)
+        return seen.add(from)
                 && event.tie(id)
                         .filter(tie -> mayLeave(tie, from.kind(), club, seen))
                         .isPresent();
     }
 
-    private boolean mayLeave(Tie tie, SlotSource.Kind kind, ClubId club, Set<TieId> seen) {
+    private boolean mayLeave(Tie tie, SlotSource.Kind kind, ClubId club, Set<SlotSource> seen) {
         TieProgress progress = event.progress(tie);
         Optional<Side> winner = progress.finished() ? progress.winner() : Optional.empty();
         return winner.map(won -> kind == SlotSource.Kind.WINNER ? won : won.other())
