@@ -9,14 +9,26 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Who has to know of the time of a tie: its clubs, and where a place is still open, every club that may come to it. */
+/**
+ * Who may come to a tie: its clubs, and where a place is still open, every club that it may go to. Who has to know of the time of a tie
+ * asks with nothing known of the places; who asks with more ({@link Known}) gets the same clubs or fewer, never another one.
+ */
 public final class MayPlay {
     private final Event event;
-    private final Set<TieId> seen = new HashSet<>();
-    private final SortedSet<ClubId> clubs = new TreeSet<>(Comparator.comparing(ClubId::code));
+    private final ClubId club;
+    private final Known known;
+    /** Places that were looked through: who did not win a tie may come as its loser by another way. */
+    private final Set<SlotSource> seen = new HashSet<>();
 
-    private MayPlay(Event event) {
+    /** What is known of an open place: whether a club that was in its pool, or in its tie, may still be the one that comes from there. */
+    public interface Known {
+        boolean mayCome(ClubId club, SlotSource from);
+    }
+
+    private MayPlay(Event event, ClubId club, Known known) {
         this.event = event;
+        this.club = club;
+        this.known = known;
     }
 
     /** Sorted by code; without clubs that withdrew, and empty for a tie that is not there. */
@@ -26,29 +38,44 @@ public final class MayPlay {
 
     /** In any of these ties. */
     public static SortedSet<ClubId> of(Event event, Iterable<TieId> ties) {
-        MayPlay all = new MayPlay(event);
-        ties.forEach(all::add);
-        all.clubs.removeAll(event.withdrawals().keySet());
-        return all.clubs;
-    }
-
-    private void add(TieId id) {
-        if (seen.add(id)) {
-            event.tie(id).stream()
-                    .flatMap(tie -> Stream.of(tie.home(), tie.away()))
-                    .forEach(this::add);
+        SortedSet<ClubId> clubs = new TreeSet<>(Comparator.comparing(ClubId::code));
+        for (ClubId club : event.clubs().keySet()) {
+            for (TieId tie : ties) {
+                if (isAmong(event, tie, club, (any, from) -> true)) {
+                    clubs.add(club);
+                }
+            }
         }
+        return clubs;
     }
 
-    private void add(Slot slot) {
-        slot.club().ifPresentOrElse(clubs::add, () -> slot.from().ifPresent(this::add));
+    /** Whether this club is one of them, as far as it is known who comes from where. */
+    public static boolean isAmong(Event event, TieId tie, ClubId club, Known known) {
+        return !event.withdrawals().containsKey(club)
+                && event.tie(tie)
+                        .filter(new MayPlay(event, club, known)::comesTo)
+                        .isPresent();
     }
 
-    private void add(SlotSource from) {
-        if (from.kind() == SlotSource.Kind.POOL_PLACE) {
-            clubs.addAll(Optional.ofNullable(event.pools().get(from.of())).orElse(List.of()));
-        } else {
-            add(TieId.of(from.of()));
-        }
+    private boolean comesTo(Tie tie) {
+        return Stream.of(tie.home(), tie.away()).anyMatch(this::comesTo);
+    }
+
+    private boolean comesTo(Slot slot) {
+        return slot.club()
+                .map(club::equals)
+                .orElseGet(() -> slot.from().filter(this::comesFrom).isPresent());
+    }
+
+    private boolean comesFrom(SlotSource from) {
+        return seen.add(from) && known.mayCome(club, from) && wasIn(from);
+    }
+
+    private boolean wasIn(SlotSource from) {
+        return from.kind() == SlotSource.Kind.POOL_PLACE
+                ? Optional.ofNullable(event.pools().get(from.of()))
+                        .filter(pool -> pool.contains(club))
+                        .isPresent()
+                : event.tie(TieId.of(from.of())).filter(this::comesTo).isPresent();
     }
 }

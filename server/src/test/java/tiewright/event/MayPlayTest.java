@@ -70,4 +70,25 @@ class MayPlayTest {
                 Days.aDay().clubs("N", "S").knockoutTie("X", 1, "winner-Y", "N").knockoutTie("Y", 1, "loser-X", "S");
         assertThat(of(day, "X")).containsExactly(clubs("NS"));
     }
+
+    /** What is known of a place can only take clubs away. */
+    @Test
+    void who_knows_more_of_the_places_gets_the_same_clubs_or_fewer() {
+        Event event = day().event();
+        ClubId n = ClubId.of("N");
+        TieId last = TieId.of("F");
+        assertThat(MayPlay.isAmong(event, last, n, (club, from) -> true)).isTrue();
+        assertThat(MayPlay.isAmong(event, last, n, (club, from) -> !from.of().equals("A")))
+                .as("not first of its pool")
+                .isFalse();
+        assertThat(MayPlay.isAmong(event, last, n, (club, from) -> !from.of().equals("SF")))
+                .as("not the winner of the semi-final")
+                .isFalse();
+        assertThat(MayPlay.isAmong(event, last, n, (club, from) -> !from.of().equals("B")))
+                .as("another way is open")
+                .isTrue();
+        assertThat(MayPlay.isAmong(event, TieId.of("B1"), n, (club, from) -> true))
+                .as("its clubs are known")
+                .isFalse();
+    }
 }

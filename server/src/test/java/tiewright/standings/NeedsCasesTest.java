@@ -2,6 +2,7 @@ package tiewright.standings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -240,6 +241,22 @@ class NeedsCasesTest {
                         .as(Seed.rerun(round))
                         .isBetween(report.places().best(), report.places().worst());
             }
+        }
+    }
+
+    /** Nobody has tie points, so all clubs are level while the points of A against B are open; seven are gone through, eight are not. */
+    @Test
+    void up_to_seven_level_clubs_are_parted_exactly() {
+        for (int clubs = 6; clubs <= 8; clubs++) {
+            String[] codes = Arrays.copyOf("A B C D E F G H".split(" "), clubs);
+            Pool pool = Pool.of(codes).unfinished("A", "B");
+            NeedsReport report = Needs.of(
+                            pool.input(Rules.of("points-difference>lots", "0/0/0")),
+                            ClubId.of("A"),
+                            OptionalInt.empty())
+                    .orElseThrow();
+            assertThat(report.places()).isEqualTo(new PlaceRange(1, clubs));
+            assertThat(report.exact()).as("of %d", clubs).isEqualTo(clubs <= 7);
         }
     }
 }

@@ -3,6 +3,8 @@ package tiewright.standings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,8 +13,12 @@ import org.junit.jupiter.api.Test;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Preset;
 import tiewright.event.ClubId;
+import tiewright.event.How;
+import tiewright.event.RubberNo;
+import tiewright.event.RubberScore;
 import tiewright.event.TieId;
 import tiewright.event.TieScore;
+import tiewright.scoring.Score;
 
 /** The chance to go through after each end of a tie, by hand and beside what is certain. */
 class ThroughChancesTest {
@@ -90,5 +96,95 @@ class ThroughChancesTest {
         assertThat(ThroughChances.of(input, A, TieId.of("T1"), 1, 200, 7))
                 .hasSize(6)
                 .allSatisfy((end, chance) -> assertThat(chance).isZero());
+    }
+
+    /** In thousandths, so that a third is one. */
+    private static Map<ThroughChances.End, Long> first(Pool pool, TableRules rules, int through) {
+        return thousandths(ThroughChances.of(pool.input(rules), A, TieId.of("T1"), through, 800, 7));
+    }
+
+    private static Map<ThroughChances.End, Long> thousandths(Map<ThroughChances.End, Double> chances) {
+        Map<ThroughChances.End, Long> rounded = new HashMap<>();
+        chances.forEach((end, chance) -> rounded.put(end, Math.round(chance * 1000)));
+        return rounded;
+    }
+
+    private static ThroughChances.End end(int own, int other) {
+        return new ThroughChances.End(own, other);
+    }
+
+    /** A circle of wins: B by two rubbers over C, C by two over A; A needs more than two over B, and two leave all three level. */
+    private static Pool circle(String won, String lost) {
+        return Pool.of("A", "B", "C")
+                .unfinished("A", "B")
+                .tie("B", "C", won, won, won, lost)
+                .tie("C", "A", won, won, won, lost);
+    }
+
+    @Test
+    void an_end_counts_rubber_for_rubber_and_a_lot_is_shared_by_those_it_parts() {
+        TableRules rules = Rules.of("rubbers-difference>lots");
+        assertThat(first(circle("11-0", "0-11"), rules, 1))
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        end(0, 4), 0L, end(1, 3), 0L, end(2, 3), 0L, end(3, 2), 0L, end(3, 1), 333L, end(4, 0), 1000L));
+        assertThat(first(circle("11-0", "0-11"), rules, 2))
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        end(0, 4), 0L, end(1, 3), 0L, end(2, 3), 0L, end(3, 2), 0L, end(3, 1), 667L, end(4, 0), 1000L));
+    }
+
+    @Test
+    void a_rubber_of_the_end_has_just_the_games_that_win_it() {
+        TableRules rules = Rules.of("games-difference>lots", "1/0/0", Rules.shape(4, true, 2, 11));
+        Map<ThroughChances.End, Long> chances = first(circle("11-0/11-0", "0-11/0-11"), rules, 1);
+        assertThat(chances).containsEntry(end(3, 2), 0L).containsEntry(end(3, 1), 333L);
+        assertThat(chances).containsEntry(end(4, 0), 1000L);
+    }
+
+    /** B and C stand level after all their rubbers: in half of all plays C wins the decider, and then a lot parts all three. */
+    @Test
+    void a_tie_that_stands_level_goes_on_to_its_decider() {
+        Pool pool = Pool.of("A", "B", "C")
+                .unfinished("A", "B")
+                .rubbers("A", "C", 4, 0)
+                .unfinished("B", "C", "11-0", "11-0", "0-11", "0-11");
+        long lost = first(pool, Rules.of("lots"), 1).get(end(2, 3));
+        assertThat(lost).isCloseTo(167L, within(20L)); // three standard errors of 800 plays, a third of each
+    }
+
+    @Test
+    void a_decider_that_was_played_is_not_played_again() {
+        TieScore met = Pool.of("B", "C")
+                .tie("B", "C", "11-0", "11-0", "0-11", "0-11")
+                .input(RULES)
+                .ties()
+                .get(0);
+        List<RubberScore> rubbers = new ArrayList<>(met.rubbers());
+        rubbers.add(new RubberScore(RubberNo.DECIDER, List.of(Score.of(3, 11)), How.PLAYED));
+        TieScore held = new TieScore(TieId.of("3"), B, C, rubbers, false);
+        TieScore won =
+                Pool.of("A", "C").rubbers("A", "C", 4, 0).input(RULES).ties().get(0);
+        TableInput input = TableInput.of(List.of(A, B, C), List.of(open("1", A, B), won, held), Rules.of("lots"));
+        assertThat(thousandths(chances(input, 1))).containsEntry(end(2, 3), 333L);
+    }
+
+    @Test
+    void where_ties_are_drawn_nobody_plays_a_decider() {
+        TableRules rules = Rules.of("lots", "2/1/0", Rules.shape(2, false, 1, 11));
+        Pool pool = Pool.of("A", "B", "C")
+                .unfinished("A", "B")
+                .rubbers("A", "C", 1, 1)
+                .unfinished("B", "C", "11-0", "0-11");
+        assertThat(first(pool, rules, 1))
+                .containsExactlyInAnyOrderEntriesOf(Map.of(end(0, 2), 0L, end(1, 1), 333L, end(2, 0), 1000L));
+    }
+
+    @Test
+    void a_seed_gives_the_same_plays_again_and_another_seed_others() {
+        TableInput input =
+                TableInput.of(List.of(A, B, C), List.of(open("1", A, B), open("2", A, C), open("3", B, C)), RULES);
+        TieId one = TieId.of("1");
+        assertThat(ThroughChances.of(input, A, one, 1, 100, 7)).isEqualTo(ThroughChances.of(input, A, one, 1, 100, 7));
+        assertThat(ThroughChances.of(input, A, one, 1, 100, 8))
+                .isNotEqualTo(ThroughChances.of(input, A, one, 1, 100, 7));
     }
 }
