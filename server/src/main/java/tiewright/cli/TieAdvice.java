@@ -39,6 +39,12 @@ final class TieAdvice {
                     "Rallies in 100 that a player loses straight off court; ${DEFAULT-VALUE} unless given, 0 = tiredness does not count.")
     private double tired = Freshness.Cost.USUAL.noRest();
 
+    @Option(
+            names = "--best-guess",
+            description =
+                    "Every chance as if all strengths were at their best guess; else the mean over what they could well be.")
+    private boolean bestGuess;
+
     /** The aim named on the command line, with what each end of the tie would be worth. */
     Aim aim(String named, long seed) {
         Aim.Kind kind = Aim.Kind.parse(named)
@@ -83,7 +89,8 @@ final class TieAdvice {
         }
         return LineupInputs.of(event, asked.id(), id, read.notes(), read.earlier(), against, seed)
                 .asking(problem ->
-                        problem.after(new Freshness(problem.freshness().loads(), cost())));
+                        problem.after(new Freshness(problem.freshness().loads(), cost())))
+                .asking(problem -> bestGuess ? problem.atBestGuess() : problem);
     }
 
     private Freshness.Cost cost() {

@@ -64,7 +64,8 @@ public record LineupProblem(
                     case STRAIGHT -> Belief.straight(rules, known);
                     case UNKNOWN -> Belief.unknownOrder(rules, known, seed);
                 };
-        return new LineupProblem(rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths);
+        return new LineupProblem(
+                rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths.drawnBy(seed));
     }
 
     public LineupProblem wishing(Wish... more) {
@@ -120,7 +121,12 @@ public record LineupProblem(
         return new LineupProblem(rules, ours, theirs, belief, others, purpose, freshness, strengths);
     }
 
-    /** What one pair is ahead of the other in the rubbers, rest counted, in rallies per 100. */
+    /** The same with every strength at its best guess, as if there were no doubt. */
+    public LineupProblem atBestGuess() {
+        return new LineupProblem(rules, ours, theirs, belief, wishes, purpose, freshness, strengths.atBestGuess());
+    }
+
+    /** What one pair is ahead of the other in the rubbers by the best guess, rest counted, in rallies per 100. */
     public double edge(Pair own, Pair other) {
         return strengths.edge(own, other).mean() - freshness.loss(own) + freshness.loss(other);
     }

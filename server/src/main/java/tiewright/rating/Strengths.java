@@ -1,50 +1,62 @@
 package tiewright.rating;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.jspecify.annotations.Nullable;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.scoring.Format;
 
 /**
- * Form of players and extra of pairs with their doubt, in rallies won per 100 above an even game. Immutable.
+ * Form of players and extra of pairs with their doubt, in rallies won per 100 above an even game.
  *
  * <p>A pair is as strong as the mean form of its two players and its extra. Nobody is unknown: a player without any
  * rating or game is an even player with wide doubt.
  */
 public final class Strengths {
     private final Unknowns unknowns;
-    private final double[] mean;
-    private final Precision precision;
+    private final Laplace.Posterior posterior;
+    private final long seed;
+    private final boolean bestGuess;
+    private final Map<String, EdgeCurve> curves;
+    private volatile @Nullable Asked asked;
 
     Strengths(Unknowns unknowns, Laplace.Posterior posterior) {
         this.unknowns = unknowns;
-        this.mean = posterior.mode();
-        this.precision = posterior.precision();
+        this.posterior = posterior;
+        this.seed = 1;
+        this.bestGuess = false;
+        this.curves = new ConcurrentHashMap<>();
+    }
+
+    private Strengths(Strengths same, long seed, boolean bestGuess) {
+        this.unknowns = same.unknowns;
+        this.posterior = same.posterior;
+        this.seed = seed;
+        this.bestGuess = bestGuess;
+        this.curves = same.curves;
     }
 
     public Estimate form(PlayerId player) {
-        return new Sum().add(player, 1).estimate();
+        return sum().add(player, 1).estimate();
     }
 
     public Estimate extra(Pair pair) {
-        return new Sum().addExtra(pair, 1).estimate();
+        return sum().addExtra(pair, 1).estimate();
     }
 
     /** Mean form and extra. */
     public Estimate rating(Pair pair) {
-        return new Sum().add(pair, 1).estimate();
+        return sum().add(pair, 1).estimate();
     }
 
     /** How much stronger the first pair is; the two may share a player. */
     public Estimate edge(Pair ours, Pair theirs) {
-        return new Sum().add(ours, 1).add(theirs, -1).estimate();
+        return sum().add(ours, 1).add(theirs, -1).estimate();
     }
 
     /** What serving is worth beyond the usual rate, in rallies won per 100; empty where no such game was filmed. */
@@ -52,7 +64,7 @@ public final class Strengths {
         OptionalInt index = unknowns.of(kind);
         return index.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Sum().add(index.getAsInt(), 1).estimate());
+                : Optional.of(sum().add(index.getAsInt(), 1).estimate());
     }
 
     /** Chance that the first pair is at least as strong as the second; a half where they are equal beyond doubt. */
@@ -64,109 +76,71 @@ public final class Strengths {
         return new NormalDistribution().cumulativeProbability(ahead.mean() / ahead.sd());
     }
 
-    /**
-     * Ratings of these pairs as they could well be: draws from the joint posterior, the same ones for the same seed.
-     *
-     * @return one row for each draw, a column for each pair
-     */
-    public double[][] draws(List<Pair> pairs, int count, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        List<Sum> sums = pairs.stream().map(pair -> new Sum().add(pair, 1)).toList();
-        double[] means = sums.stream().mapToDouble(Sum::mean).toArray();
-        double[][] halves = sums.stream().map(Sum::half).toArray(double[][]::new);
-        double[][] rows = new double[count][];
-        for (int i = 0; i < count; i++) {
-            rows[i] = draw(sums, means, halves, random);
-        }
-        return rows;
+    /** The chance of the first to win, by the mean over what its edge may be; by the edge alone where best guesses are asked. */
+    public double chance(Format format, int bestOf, Estimate edge) {
+        return bestGuess
+                ? RallyModel.rubberChance(format, bestOf, edge.mean())
+                : curve(format, bestOf).mean(edge);
     }
 
-    private double[] draw(List<Sum> sums, double[] means, double[][] halves, SplittableRandom random) {
-        double[] normal = new double[mean.length];
-        for (int i = 0; i < normal.length; i++) {
-            normal[i] = random.nextGaussian();
-        }
-        Map<Object, Double> others = new HashMap<>();
-        double[] ratings = means.clone();
-        for (int i = 0; i < ratings.length; i++) {
-            for (int j = 0; j < normal.length; j++) {
-                ratings[i] += halves[i][j] * normal[j];
-            }
-            ratings[i] += sums.get(i).others(others, random);
-        }
-        return ratings;
+    /** The chance of a rubber for any edge. */
+    public EdgeCurve curve(Format format, int bestOf) {
+        return curves.computeIfAbsent(format.code() + " " + bestOf, any -> new EdgeCurve(format, bestOf));
     }
 
-    /** A weighted sum of forms and extras, with its variance. */
-    private final class Sum {
-        private final double[] weights = new double[mean.length];
-        private final Map<Object, Double> otherWeights =
-                new java.util.LinkedHashMap<>(); // of players and pairs that no game is about
-        private final Map<Object, Estimate> others = new HashMap<>();
-
-        Sum add(Pair pair, double weight) {
-            return add(pair.first(), weight / 2).add(pair.second(), weight / 2).addExtra(pair, weight);
-        }
-
-        Sum add(PlayerId player, double weight) {
-            return add(player, unknowns.of(player), unknowns.prior().form(player), weight);
-        }
-
-        Sum addExtra(Pair pair, double weight) {
-            return add(pair, unknowns.of(pair), unknowns.prior().extra(pair), weight);
-        }
-
-        Sum add(int index, double weight) {
-            weights[index] += weight;
-            return this;
-        }
-
-        private Sum add(Object whose, OptionalInt index, Estimate otherwise, double weight) {
-            if (index.isPresent()) {
-                return add(index.getAsInt(), weight);
-            }
-            others.put(whose, otherwise);
-            otherWeights.merge(whose, weight, Double::sum);
-            return this;
-        }
-
-        double mean() {
-            double sum = 0;
-            for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
-                sum += other.getValue()
-                        * Objects.requireNonNull(others.get(other.getKey())).mean();
-            }
-            for (int i = 0; i < weights.length; i++) {
-                sum += weights[i] * mean[i];
-            }
-            return sum;
-        }
-
-        double[] half() {
-            return precision.half(weights);
-        }
-
-        /** How far off those are whom no game is about, the same number for the same one. */
-        double others(Map<Object, Double> drawn, SplittableRandom random) {
-            double sum = 0;
-            for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
-                double sd = Objects.requireNonNull(others.get(other.getKey())).sd();
-                sum += other.getValue() * drawn.computeIfAbsent(other.getKey(), any -> sd * random.nextGaussian());
-            }
-            return sum;
-        }
-
-        Estimate estimate() {
-            double variance = 0;
-            for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
-                variance += other.getValue()
-                        * other.getValue()
-                        * Objects.requireNonNull(others.get(other.getKey())).variance();
-            }
-            for (double each : half()) {
-                variance += each * each;
-            }
-            return Estimate.of(mean(), Math.sqrt(variance));
-        }
+    /** The same, with every chance as if all strengths were at their best guess, as it is where only exact sums are asked. */
+    public Strengths atBestGuess() {
+        return new Strengths(this, seed, true);
     }
+
+    /** The same, with draws by another seed. */
+    public Strengths drawnBy(long other) {
+        return other == seed ? this : new Strengths(this, other, bestGuess);
+    }
+
+    public boolean isAtBestGuess() {
+        return bestGuess;
+    }
+
+    /** These pairs together, each named once; what was asked last is kept. */
+    public Joint joint(List<Rated> pairs) {
+        Asked before = asked;
+        if (before != null && before.pairs().equals(pairs)) {
+            return before.joint();
+        }
+        Joint joint = work(pairs);
+        asked = new Asked(List.copyOf(pairs), joint);
+        return joint;
+    }
+
+    private Joint work(List<Rated> pairs) {
+        List<WeightedSum> sums = pairs.stream()
+                .map(each -> each.together()
+                        ? sum().add(each.pair(), 1)
+                        : sum().add(each.pair().first(), 0.5).add(each.pair().second(), 0.5))
+                .toList();
+        double[][] halves = sums.stream().map(WeightedSum::half).toArray(double[][]::new);
+        double[][] covariance = new double[halves.length][halves.length];
+        for (int i = 0; i < halves.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                covariance[i][j] = covariance[j][i] =
+                        product(halves[i], halves[j]) + sums.get(i).othersWith(sums.get(j));
+            }
+        }
+        return new Joint(pairs, sums.stream().mapToDouble(WeightedSum::mean).toArray(), covariance, seed);
+    }
+
+    private WeightedSum sum() {
+        return new WeightedSum(unknowns, posterior);
+    }
+
+    private static double product(double[] one, double[] other) {
+        double sum = 0;
+        for (int i = 0; i < one.length; i++) {
+            sum += one[i] * other[i];
+        }
+        return sum;
+    }
+
+    private record Asked(List<Rated> pairs, Joint joint) {}
 }

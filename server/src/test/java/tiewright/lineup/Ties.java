@@ -48,7 +48,7 @@ public final class Ties {
     }
 
     public static Strengths even() {
-        return Rating.fit(Prior.none(), List.of());
+        return Rating.fit(Prior.none(), List.of()).atBestGuess();
     }
 
     /** Forms of a1, a2, …, sure, everybody else even. */
@@ -60,11 +60,16 @@ public final class Ties {
         Map<PlayerId, Estimate> forms = new HashMap<>();
         IntStream.range(0, ofOurs.length)
                 .forEach(i -> forms.put(PlayerId.of("a" + (i + 1)), Estimate.of(ofOurs[i], sd)));
-        return Rating.fit(new Prior(forms, Map.of()), List.of());
+        return Rating.fit(new Prior(forms, Map.of()), List.of()).atBestGuess();
     }
 
-    /** Forms of both clubs and extras of our pairs, drawn. */
+    /** Forms of both clubs and extras of our pairs, drawn; chances by the best guess. */
     public static Strengths random(Random random, int players) {
+        return doubted(random, players).atBestGuess();
+    }
+
+    /** The same, chances by the mean over what the strengths could be. */
+    public static Strengths doubted(Random random, int players) {
         Map<PlayerId, Estimate> forms = new HashMap<>();
         Map<Pair, Estimate> extras = new HashMap<>();
         for (int i = 1; i <= players; i++) {

@@ -28,7 +28,7 @@ public final class LineupBench {
         Random random = new Random(seed);
         Arrays.setAll(
                 ties,
-                i -> Ties.problem(4, 8, Ties.random(random, 8))
+                i -> Ties.problem(4, 8, Ties.doubted(random, 8))
                         .wishing(Wish.apart(Pair.of("a1", "a2")), Wish.mustPlay(PlayerId.of("a8"))));
         boards = Arrays.stream(ties).map(Board::new).toArray(Board[]::new);
     }
@@ -43,7 +43,11 @@ public final class LineupBench {
         time("lay a tie out in numbers", i -> new Board(ties[i]));
         Timings every = time("best sheet by trying every one", i -> Ranking.of(boards[i], true, 1));
         Timings search = time("best sheet by the search", i -> LineupSolver.best(boards[i], Budget.usual(i)));
-        time("a whole proposal with doubt and prices", i -> Proposals.propose(ties[i], Budget.usual(i)));
+        Timings whole =
+                time("a whole proposal with doubt and prices", i -> Proposals.propose(ties[i], Budget.usual(i)));
+        Timings guessed =
+                time("the same at the best guess", i -> Proposals.propose(ties[i].atBestGuess(), Budget.usual(i)));
+        whole.printRatio("mean over the doubt / best guess", guessed);
         time("advice for the decider", i -> DeciderAdvice.of(ties[i], Optional.empty(), Optional.empty(), Set.of()));
         search.printRatio("search / trying every one", every);
         System.out.printf("  the search found the best value in %d of %d ties%n", found(), boards.length);

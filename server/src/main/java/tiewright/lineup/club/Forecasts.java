@@ -12,15 +12,15 @@ import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.PlayingTime;
-import tiewright.lineup.TieRules;
 import tiewright.lineup.tie.Board;
 import tiewright.lineup.tie.Ranking;
 import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
-import tiewright.rating.RallyModel;
 import tiewright.rating.Rating;
 import tiewright.rating.Strengths;
 
@@ -93,16 +93,13 @@ public final class Forecasts {
     }
 
     private Forecast rubber(RubberNo rubber, Pair our, Pair their) {
-        TieRules rules = inputs.problem().rules();
-        double edge = inputs.problem().edge(our, their);
-        double chance = rubber.isDecider()
-                ? RallyModel.rubberChance(rules.deciderScoring(), 1, edge)
-                : RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge);
+        Meetings meetings = new Meetings(inputs.problem(), List.of(our, their));
+        DrawnChance chance = rubber.isDecider() ? meetings.decider(our, their) : meetings.rubber(our, their);
         return new Forecast(
                 tie.id(),
                 club,
                 Optional.of(rubber),
-                chance,
+                chance.mean(),
                 (int) Math.signum(ownRatings.edge(our, their).mean()),
                 0);
     }

@@ -28,7 +28,6 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
 
     private static final int MOST_SHEETS = 5_000;
     private static final long MOST_TRIED = 300_000;
-    private static final double NUDGE = 0.5; // rallies per 100, for slopes
 
     DaySheets {
         sheets = List.copyOf(sheets);
@@ -70,7 +69,7 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
     }
 
     static double value(DayProblem.Ahead ahead, Board board, int[] line) {
-        return ahead.weight() * board.worth().of(line) + (1 - ahead.weight()) * DayProblem.BIT * board.learnt(line);
+        return ahead.weight() * board.worth().quick(line) + (1 - ahead.weight()) * DayProblem.BIT * board.learnt(line);
     }
 
     private static void keep(List<Kept> kept, int[] line, double value) {
@@ -124,11 +123,9 @@ record DaySheets(List<DaySheet> sheets, long tried, boolean complete) {
         for (int i = 0; i < board.weights().length; i++) {
             int theirs = board.expectedLines()[i][rubber];
             if (theirs != Board.EMPTY) {
-                double edge = board.problem()
-                        .edge(board.pairs().get(line[rubber]), board.opponents().get(theirs));
-                double rise =
-                        (board.curve().chance(edge + NUDGE) - board.curve().chance(edge - NUDGE)) / (2 * NUDGE);
-                sum += board.weights()[i] * rise * board.worth().swing(line, i, rubber);
+                sum += board.weights()[i]
+                        * board.rise(line[rubber], theirs)
+                        * board.worth().swing(line, i, rubber);
             }
         }
         return sum;

@@ -102,7 +102,7 @@ public final class Closers {
     }
 
     /** The strongest pair with what it has lost; empty if none may play. */
-    Optional<LevelWorth.Sent> sent(int[] rubbers) {
+    public Optional<LevelWorth.Sent> sent(int[] rubbers) {
         int best = best(rubbers);
         return best == NOBODY
                 ? Optional.empty()

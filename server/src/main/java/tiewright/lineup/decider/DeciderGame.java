@@ -12,8 +12,8 @@ import tiewright.conditions.DeciderKind;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Sheet;
-import tiewright.lineup.EdgeCurve;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.Reason;
 import tiewright.lineup.Wishes;
 import tiewright.lineup.decider.DeciderAdvice.Candidate;
@@ -22,6 +22,7 @@ import tiewright.lineup.decider.DeciderAdvice.Verdict;
 import tiewright.lineup.game.MatrixGame;
 import tiewright.rating.Estimate;
 import tiewright.rating.RallyModel;
+import tiewright.scoring.Format;
 
 /**
  * The blind game of the decider, laid out and solved: a row for each pair of ours that may play it, a column for each of
@@ -41,6 +42,7 @@ final class DeciderGame {
     private final List<Pair> theirs;
     private final Set<PlayerId> hurt;
     private final ToDoubleFunction<PlayerId> loss;
+    private final Meetings meetings;
     private final double[][] payoff;
     private final MatrixGame solved;
 
@@ -55,6 +57,7 @@ final class DeciderGame {
         this.theirs = theirs;
         this.hurt = hurt;
         this.loss = loss;
+        this.meetings = new Meetings(problem);
         this.payoff = payoff();
         this.solved = MatrixGame.solve(payoff);
     }
@@ -83,13 +86,11 @@ final class DeciderGame {
     }
 
     private double[][] payoff() {
-        EdgeCurve curve = new EdgeCurve(problem.rules().deciderScoring(), 1);
-        double[] our = ours.stream().mapToDouble(this::strength).toArray();
-        double[] their = theirs.stream().mapToDouble(this::strength).toArray();
-        double[][] chances = new double[our.length][their.length];
-        for (int i = 0; i < our.length; i++) {
-            for (int j = 0; j < their.length; j++) {
-                chances[i][j] = curve.chance(our[i] - their[j]);
+        Format scoring = problem.rules().deciderScoring();
+        double[][] chances = new double[ours.size()][theirs.size()];
+        for (int i = 0; i < chances.length; i++) {
+            for (int j = 0; j < chances[i].length; j++) {
+                chances[i][j] = problem.strengths().chance(scoring, 1, edge(ours.get(i), theirs.get(j)));
             }
         }
         return chances;
@@ -174,15 +175,14 @@ final class DeciderGame {
     /** Mean and ends of the chance against their mix; their mix is nearly always a single pair. */
     private Candidate candidate(Pair pair, double weight, Pair strongest) {
         double[] against = solved.column();
+        Format scoring = problem.rules().deciderScoring();
         double[] ends = new double[3];
         for (int j = 0; j < against.length; j++) {
             if (against[j] > 0) {
                 Estimate edge = edge(pair, theirs.get(j));
-                double[] edges = {edge.mean(), edge.low(), edge.high()};
-                for (int k = 0; k < edges.length; k++) {
-                    ends[k] +=
-                            against[j] * RallyModel.rubberChance(problem.rules().deciderScoring(), 1, edges[k]);
-                }
+                ends[0] += against[j] * problem.strengths().chance(scoring, 1, edge);
+                ends[1] += against[j] * RallyModel.rubberChance(scoring, 1, edge.low());
+                ends[2] += against[j] * RallyModel.rubberChance(scoring, 1, edge.high());
             }
         }
         double asBest = pair.equals(strongest) ? 1 : chanceAsStrong(edge(pair, strongest));
@@ -196,9 +196,9 @@ final class DeciderGame {
 
     /** As fresh as they are; the doubt is that of the ratings, and more where somebody is marked hurt. */
     private Estimate edge(Pair one, Pair other) {
-        double rated = problem.strengths().edge(one, other).sd();
+        Estimate rated = meetings.edgeInDecider(one, other);
         double marked = isHurt(one) != isHurt(other) ? HURT_SD : 0;
-        return Estimate.of(strength(one) - strength(other), Math.hypot(rated, marked));
+        return Estimate.of(rated.mean() - loss(one) + loss(other), Math.hypot(rated.sd(), marked));
     }
 
     private static double chanceAsStrong(Estimate ahead) {

@@ -9,33 +9,37 @@ import java.util.Optional;
 import tiewright.conditions.DeciderKind;
 import tiewright.event.Pair;
 import tiewright.lineup.Belief;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.Wishes;
-import tiewright.rating.RallyModel;
 
 /**
  * Our chance in the decider, should the rubbers finish level: our best pair against theirs as fresh as each would be, which is
  * what this blind game is worth as long as a stronger pair is stronger against everybody. Without a decider there is none.
  */
 public final class LevelWorth {
-    private final LineupProblem problem;
     private final Optional<Closers> ours;
     private final int[] first; // of each pair of ours, as the closers number players; below 0 = never sent
     private final int[] second;
     private final List<Optional<Sent>> theirPair = new ArrayList<>(); // by sheet of theirs
-    private final int[] theirs; // by sheet of theirs: which of the different strengths
-    private final double[] theirStrengths;
-    private final Map<Double, Double> chances = new HashMap<>();
+    private final int[] theirs; // by sheet of theirs: which of the different pairs that they may send
+    private final List<Optional<Sent>> different = new ArrayList<>();
+    private final Meetings meetings;
+    private final Map<Optional<Sent>, DrawnChance[]> chances =
+            new HashMap<>(); // by whom we send: for each sheet of theirs
+    private final DrawnChance[] without; // where there is no decider
 
-    public LevelWorth(LineupProblem problem, List<Pair> pairs) {
-        this.problem = problem;
+    public LevelWorth(LineupProblem problem, Meetings meetings, List<Pair> pairs) {
+        this.meetings = meetings;
         DeciderKind kind = problem.rules().decider();
         List<Belief.Expected> expected = problem.belief().sheets();
         this.theirs = new int[expected.size()];
+        this.without = new DrawnChance[expected.size()];
+        Arrays.fill(without, DrawnChance.surely(0));
         if (kind == DeciderKind.NONE) {
             this.ours = Optional.empty();
             this.first = this.second = new int[0];
-            this.theirStrengths = new double[0];
             expected.forEach(sheet -> theirPair.add(Optional.empty()));
             return;
         }
@@ -46,24 +50,21 @@ public final class LevelWorth {
         this.ours = Optional.of(own);
         this.first = pairs.stream().mapToInt(pair -> own.player(pair.first())).toArray();
         this.second = pairs.stream().mapToInt(pair -> own.player(pair.second())).toArray();
-        this.theirStrengths =
-                theirs(new Closers(kind, problem.strengths(), problem.freshness(), DeciderPairs.all(problem.theirs())));
+        theirs(
+                expected,
+                new Closers(kind, problem.strengths(), problem.freshness(), DeciderPairs.all(problem.theirs())));
     }
 
-    /** Who plays it for them after each of their sheets, and the different strengths that this gives. */
-    private double[] theirs(Closers closers) {
-        List<Double> different = new ArrayList<>();
+    /** Who plays it for them after each of their sheets. */
+    private void theirs(List<Belief.Expected> expected, Closers closers) {
         for (int i = 0; i < theirs.length; i++) {
-            int[] rubbers = closers.rubbers(problem.belief().sheets().get(i).sheet());
-            int best = closers.best(rubbers);
-            double strength = best == Closers.NOBODY ? Double.NEGATIVE_INFINITY : closers.strength(best, rubbers);
-            theirPair.add(closers.sent(rubbers));
-            if (!different.contains(strength)) {
-                different.add(strength);
+            Optional<Sent> sent = closers.sent(closers.rubbers(expected.get(i).sheet()));
+            theirPair.add(sent);
+            if (!different.contains(sent)) {
+                different.add(sent);
             }
-            theirs[i] = different.indexOf(strength);
+            theirs[i] = different.indexOf(sent);
         }
-        return different.stream().mapToDouble(strength -> strength).toArray();
     }
 
     /**
@@ -71,27 +72,21 @@ public final class LevelWorth {
      *
      * @param line the numbers of its pairs, rubber 1 first; below 0 = nobody
      */
-    public double[] of(int[] line) {
-        double[] all = new double[theirs.length];
-        if (ours.isEmpty()) {
-            return all;
-        }
-        int[] rubbers = rubbers(line);
-        int best = ours.get().best(rubbers);
-        double[] different = new double[theirStrengths.length];
-        for (int i = 0; i < different.length; i++) {
-            different[i] = best == Closers.NOBODY ? 0 : chance(ours.get().strength(best, rubbers) - theirStrengths[i]);
-        }
-        Arrays.setAll(all, i -> different[theirs[i]]);
-        return all;
+    public DrawnChance[] of(int[] line) {
+        return ours.isEmpty() ? without : chances.computeIfAbsent(ourPair(line), this::against);
     }
 
-    private double chance(double edge) {
-        if (edge == Double.POSITIVE_INFINITY) {
-            return 1;
-        }
-        return chances.computeIfAbsent(
-                edge, e -> RallyModel.rubberChance(problem.rules().deciderScoring(), 1, e));
+    private DrawnChance[] against(Optional<Sent> own) {
+        DrawnChance[] each = different.stream()
+                .map(other -> own.isEmpty() || other.isEmpty()
+                        ? DrawnChance.surely(own.isEmpty() ? 0 : 1)
+                        : meetings.decider(
+                                own.get().pair(),
+                                own.get().loss(),
+                                other.get().pair(),
+                                other.get().loss()))
+                .toArray(DrawnChance[]::new);
+        return Arrays.stream(theirs).mapToObj(place -> each[place]).toArray(DrawnChance[]::new);
     }
 
     private int[] rubbers(int[] line) {

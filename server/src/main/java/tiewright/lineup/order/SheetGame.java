@@ -2,24 +2,29 @@ package tiewright.lineup.order;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.lineup.Belief;
-import tiewright.lineup.EdgeCurve;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.Purpose;
 import tiewright.lineup.Wishes;
 import tiewright.lineup.decider.Closers;
 import tiewright.lineup.decider.DeciderPairs;
+import tiewright.lineup.decider.LevelWorth;
 import tiewright.lineup.game.OracleGame;
 import tiewright.lineup.tie.Board;
 import tiewright.lineup.tie.EndWorths;
 import tiewright.lineup.tie.Ranking;
 import tiewright.lineup.tie.SheetSearch;
+import tiewright.lineup.tie.TieMean;
 import tiewright.lineup.tie.TieOdds;
 
 /** The blind game laid out: legal sheets of both sides, and the payoff of any two, worked out when it is asked for. */
@@ -29,30 +34,34 @@ final class SheetGame implements OracleGame.Payoff {
     private final Side ours;
     private final Side theirs;
     private final boolean anyOrder;
-    private final double[][] chances; // a pair of ours against a pair of theirs
+    private final Meetings meetings;
+    private final DrawnChance[][] chances; // a pair of ours against a pair of theirs
+    private final double[][] means;
     private final EndWorths aim;
-    private final EdgeCurve decider;
+    private final Map<List<Optional<LevelWorth.Sent>>, DrawnChance> deciders = new HashMap<>();
+    private final boolean bestGuess;
     private final int[][] orders;
 
-    /** One club: its board, its legal sheets, and how strong its pair of the decider is after each. */
-    private record Side(Board board, List<int[]> lines, double[] closers) {}
+    /** One club: its board, its legal sheets, and its pair of the decider after each. */
+    private record Side(Board board, List<int[]> lines, List<Optional<LevelWorth.Sent>> closers) {}
 
     private SheetGame(LineupProblem problem, Side ours, Side theirs, boolean anyOrder) {
         this.ours = ours;
         this.theirs = theirs;
         this.anyOrder = anyOrder;
-        EdgeCurve rubber =
-                new EdgeCurve(problem.rules().scoring(), problem.rules().bestOf());
-        this.chances =
-                new double[ours.board().pairs().size()][theirs.board().pairs().size()];
+        this.meetings = new Meetings(problem);
+        this.bestGuess = problem.strengths().isAtBestGuess();
+        this.chances = new DrawnChance[ours.board().pairs().size()]
+                [theirs.board().pairs().size()];
+        this.means = new double[chances.length][];
         for (int i = 0; i < chances.length; i++) {
             for (int j = 0; j < chances[i].length; j++) {
-                chances[i][j] = rubber.chance(problem.edge(
-                        ours.board().pairs().get(i), theirs.board().pairs().get(j)));
+                chances[i][j] = meetings.rubber(
+                        ours.board().pairs().get(i), theirs.board().pairs().get(j));
             }
+            means[i] = Arrays.stream(chances[i]).mapToDouble(DrawnChance::mean).toArray();
         }
         this.aim = new EndWorths(problem.purpose().aim(), problem.rules());
-        this.decider = new EdgeCurve(problem.rules().deciderScoring(), 1);
         this.orders = anyOrder
                 ? orders(problem.rules().rubbers())
                 : new int[][] {IntStream.range(0, problem.rules().rubbers()).toArray()};
@@ -92,20 +101,14 @@ final class SheetGame implements OracleGame.Payoff {
             return Optional.empty();
         }
         DeciderKind kind = problem.rules().decider();
-        List<Pair> sent = DeciderPairs.all(problem.ours()).stream()
+        List<Pair> candidates = DeciderPairs.all(problem.ours()).stream()
                 .filter(pair -> Wishes.allowInDecider(problem, pair))
                 .toList();
-        Closers closers = new Closers(kind, problem.strengths(), problem.freshness(), sent);
-        double[] strengths = lines.stream()
-                .mapToDouble(line -> strength(closers, board, line))
-                .toArray();
-        return Optional.of(new Side(board, lines, strengths));
-    }
-
-    private static double strength(Closers closers, Board board, int[] line) {
-        int[] rubbers = closers.rubbers(board.sheet(line));
-        int best = closers.best(rubbers);
-        return best == Closers.NOBODY ? Double.NEGATIVE_INFINITY : closers.strength(best, rubbers);
+        Closers closers = new Closers(kind, problem.strengths(), problem.freshness(), candidates);
+        List<Optional<LevelWorth.Sent>> sent = lines.stream()
+                .map(line -> closers.sent(closers.rubbers(board.sheet(line))))
+                .toList();
+        return Optional.of(new Side(board, lines, sent));
     }
 
     private static int[][] orders(int rubbers) {
@@ -139,33 +142,53 @@ final class SheetGame implements OracleGame.Payoff {
 
     @Override
     public double at(int row, int column) {
-        double level = level(ours.closers()[row], theirs.closers()[column]);
+        DrawnChance level = level(ours.closers().get(row), theirs.closers().get(column));
         int[] own = ours.lines().get(row);
         int[] other = theirs.lines().get(column);
         double[] wins = new double[0];
         for (int[] order : orders) {
-            int[] turned =
-                    anyOrder ? Arrays.stream(order).map(rubber -> other[rubber]).toArray() : other;
-            double[] some = TieOdds.wins(Board.rubbers(own, turned, chances));
-            if (wins.length == 0) {
-                wins = some;
-            } else {
-                for (int won = 0; won < wins.length; won++) {
-                    wins[won] += some[won];
-                }
-            }
+            wins = added(wins, TieOdds.wins(Board.rubbers(own, turned(order, other), means)));
         }
-        for (int won = 0; orders.length > 1 && won < wins.length; won++) {
+        for (int won = 0; won < wins.length; won++) {
             wins[won] /= orders.length;
         }
-        return aim.mean(wins, level);
+        double independent = aim.mean(wins, level.mean());
+        return bestGuess ? independent : independent + shared(own, other, level);
     }
 
-    private double level(double our, double their) {
-        if (our == Double.NEGATIVE_INFINITY) {
-            return 0;
+    /** What it adds that rubbers and decider share their doubt, by few of the draws: see {@link TieMean}. */
+    private double shared(int[] own, int[] other, DrawnChance level) {
+        double sum = 0;
+        for (int[] order : orders) {
+            sum += TieMean.shared(aim, TieMean.rubbers(own, turned(order, other), chances), level);
         }
-        return their == Double.NEGATIVE_INFINITY ? 1 : decider.chance(our - their);
+        return sum / orders.length;
+    }
+
+    private int[] turned(int[] order, int[] other) {
+        return anyOrder ? Arrays.stream(order).map(rubber -> other[rubber]).toArray() : other;
+    }
+
+    private static double[] added(double[] sum, double[] more) {
+        if (sum.length == 0) {
+            return more;
+        }
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += more[i];
+        }
+        return sum;
+    }
+
+    private DrawnChance level(Optional<LevelWorth.Sent> our, Optional<LevelWorth.Sent> their) {
+        return deciders.computeIfAbsent(
+                List.of(our, their),
+                any -> our.isEmpty() || their.isEmpty()
+                        ? DrawnChance.surely(our.isEmpty() ? 0 : 1)
+                        : meetings.decider(
+                                our.get().pair(),
+                                our.get().loss(),
+                                their.get().pair(),
+                                their.get().loss()));
     }
 
     BlindGame solve() {

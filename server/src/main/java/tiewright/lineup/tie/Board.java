@@ -6,15 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
-import tiewright.lineup.Belief;
-import tiewright.lineup.EdgeCurve;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.Squad;
 import tiewright.lineup.TieRules;
 import tiewright.lineup.decider.LevelWorth;
@@ -34,13 +33,14 @@ public final class Board {
     private final int[][] pairTable;
     private final List<Pair> opponents;
     private final double[][] chances;
+    private final Meetings known;
+    private final DrawnChance[][] meetings; // the same with their doubt
     private final int[][] expected;
     private final double[] weights;
     private final double[][] bits; // learnt, where that counts
     private final LevelWorth levelWorth;
     private final TieWorth worth;
     private final Owed owed;
-    private @Nullable EdgeCurve curve; // made when first asked for
 
     public Board(LineupProblem problem) {
         this.problem = problem;
@@ -53,15 +53,15 @@ public final class Board {
                 pairs.add(Pair.of(players.get(i), players.get(j)));
             }
         }
+        this.known = new Meetings(problem);
         BoardTables tables = BoardTables.of(problem, pairs);
         this.opponents = tables.opponents();
-        this.chances = tables.chances();
+        this.meetings = tables.meetings(known);
+        this.chances = BoardTables.means(meetings);
         this.expected = tables.expected();
-        this.weights = problem.belief().sheets().stream()
-                .mapToDouble(Belief.Expected::weight)
-                .toArray();
+        this.weights = tables.weights();
         this.bits = problem.purpose().learning() ? tables.bits() : new double[0][0];
-        this.levelWorth = new LevelWorth(problem, pairs);
+        this.levelWorth = new LevelWorth(problem, known, pairs);
         this.worth = new TieWorth(this);
         this.owed =
                 new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
@@ -91,6 +91,20 @@ public final class Board {
             }
         }
         return Arrays.copyOf(rubbers, counted);
+    }
+
+    /** The same with their doubt. */
+    DrawnChance[] rubbers(int[] ours, int[] theirs) {
+        return TieMean.rubbers(ours, theirs, meetings);
+    }
+
+    /** By how much our chance in a rubber grows for each rally in 100 that our pair is stronger. */
+    public double rise(int pair, int opponent) {
+        return known.rise(pairs.get(pair), opponents.get(opponent));
+    }
+
+    DrawnChance chance(int pair, int opponent) {
+        return meetings[pair][opponent];
     }
 
     /** Our mean chance in one rubber; empty if it may not be played. */
@@ -179,14 +193,6 @@ public final class Board {
 
     double[][] chances() {
         return chances;
-    }
-
-    /** The chance of a rubber for any edge, for places where thousands are needed. */
-    public EdgeCurve curve() {
-        if (curve == null) {
-            curve = new EdgeCurve(rules().scoring(), rules().bestOf());
-        }
-        return curve;
     }
 
     LevelWorth levelWorth() {

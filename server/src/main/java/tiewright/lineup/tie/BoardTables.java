@@ -1,12 +1,14 @@
 package tiewright.lineup.tie;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Pair;
 import tiewright.lineup.Belief;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
-import tiewright.rating.RallyModel;
+import tiewright.lineup.Meetings;
 
 /** Our pairs against those that the other club may send, by number: who they are, the chances, and what each meeting would teach. */
 record BoardTables(LineupProblem problem, List<Pair> pairs, List<Pair> opponents) {
@@ -23,17 +25,26 @@ record BoardTables(LineupProblem problem, List<Pair> pairs, List<Pair> opponents
                 .toList();
     }
 
-    double[][] chances() {
-        double[][] table = new double[pairs.size()][opponents.size()];
+    DrawnChance[][] meetings(Meetings known) {
+        DrawnChance[][] table = new DrawnChance[pairs.size()][opponents.size()];
         for (int i = 0; i < pairs.size(); i++) {
             for (int j = 0; j < opponents.size(); j++) {
-                table[i][j] = RallyModel.rubberChance(
-                        problem.rules().scoring(),
-                        problem.rules().bestOf(),
-                        problem.edge(pairs.get(i), opponents.get(j)));
+                table[i][j] = known.rubber(pairs.get(i), opponents.get(j));
             }
         }
         return table;
+    }
+
+    static double[][] means(DrawnChance[][] table) {
+        return Arrays.stream(table)
+                .map(row -> Arrays.stream(row).mapToDouble(DrawnChance::mean).toArray())
+                .toArray(double[][]::new);
+    }
+
+    double[] weights() {
+        return problem.belief().sheets().stream()
+                .mapToDouble(Belief.Expected::weight)
+                .toArray();
     }
 
     double[][] bits() {

@@ -22,6 +22,7 @@ record Keeping(int[] line, int missing, Map<PlayerId, Double> each) {
         private final Board board;
         private final List<PlayerId> players;
         private final Map<PlayerId, Double> each = new HashMap<>();
+        private final Map<PlayerId, int[]> lines = new HashMap<>();
         private int[] best = {};
         private int missing = Integer.MAX_VALUE;
         private double worth;
@@ -39,13 +40,25 @@ record Keeping(int[] line, int missing, Map<PlayerId, Double> each) {
             if (here > missing && kept.isEmpty()) {
                 return;
             }
-            double value = board.worth().of(line);
-            kept.forEach(player -> each.merge(player, value, Math::max));
+            double value = board.worth().quick(line);
+            kept.stream()
+                    .filter(player -> value > each.getOrDefault(player, Double.NEGATIVE_INFINITY))
+                    .forEach(player -> {
+                        each.put(player, value);
+                        lines.put(player, line.clone());
+                    });
             if (here < missing || here == missing && value > worth) {
                 best = line.clone();
                 missing = here;
                 worth = value;
             }
+        }
+
+        /** What the best sheet for each is worth over all draws. */
+        Map<PlayerId, Double> worths() {
+            Map<PlayerId, Double> worths = new HashMap<>();
+            lines.forEach((player, line) -> worths.put(player, board.worth().of(line)));
+            return worths;
         }
     }
 
@@ -61,7 +74,7 @@ record Keeping(int[] line, int missing, Map<PlayerId, Double> each) {
             return --left[0] > 0 && !stop.isPressed();
         });
         return end == SheetSearch.End.ALL_SEEN && search.best.length > 0
-                ? Optional.of(new Keeping(search.best, search.missing, search.each))
+                ? Optional.of(new Keeping(search.best, search.missing, search.worths()))
                 : Optional.empty();
     }
 }

@@ -144,7 +144,7 @@ public class LineupConstraints implements ConstraintProvider {
                 .impactLong(
                         LineupWeights.BILLIONTH,
                         (seats, facts) ->
-                                Merit.of(facts.board(), facts.line(seats)).worth())
+                                Merit.rough(facts.board(), facts.line(seats)).worth())
                 .asConstraint(LineupWeights.TIE_CHANCE);
     }
 
@@ -165,7 +165,7 @@ public class LineupConstraints implements ConstraintProvider {
                 .rewardLong(
                         LineupWeights.BIT_THOUSANDTH,
                         (seats, facts) ->
-                                Merit.of(facts.board(), facts.line(seats)).learning())
+                                Merit.rough(facts.board(), facts.line(seats)).learning())
                 .asConstraint(LineupWeights.LEARNING);
     }
 

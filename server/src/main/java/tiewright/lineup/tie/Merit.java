@@ -21,7 +21,21 @@ record Merit(long worth, int missing, int learning) implements Comparable<Merit>
             .thenComparingInt(Merit::learning);
 
     static Merit of(Board board, int[] line) {
-        long worth = Math.round(board.worth().of(line) * BILLION);
+        return of(board, line, board.worth().of(line));
+    }
+
+    /** By few draws, for a search. */
+    static Merit rough(Board board, int[] line) {
+        return of(board, line, board.worth().rough(line));
+    }
+
+    /** By the rubbers alone, for a first look. */
+    static Merit quick(Board board, int[] line) {
+        return of(board, line, board.worth().quick(line));
+    }
+
+    private static Merit of(Board board, int[] line, double aim) {
+        long worth = Math.round(aim * BILLION);
         if (!board.isCoarse()) {
             return new Merit(worth, 0, 0);
         }

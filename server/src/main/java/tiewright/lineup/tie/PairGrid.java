@@ -8,14 +8,14 @@ import tiewright.event.Pair;
 import tiewright.event.Sheet;
 import tiewright.lineup.Belief;
 import tiewright.lineup.LineupProblem;
-import tiewright.rating.RallyModel;
+import tiewright.lineup.Meetings;
 
 /**
  * What each of our pairs can do against each pair that is expected of the other club.
  *
  * @param ours as the sheet names them, rubber by rubber
  * @param theirs in the order of the first sheet that is expected
- * @param chances from 0 to 1 that ours wins their rubber: a row for each of ours, a column for each of theirs
+ * @param chances from 0 to 1 that ours wins their rubber, mean over what the strengths could well be: a row for each of ours, a column for each of theirs
  */
 public record PairGrid(List<Pair> ours, List<Pair> theirs, List<List<Double>> chances) {
     public PairGrid {
@@ -31,18 +31,14 @@ public record PairGrid(List<Pair> ours, List<Pair> theirs, List<List<Double>> ch
         }
         List<Pair> ours =
                 sheet.pairs().values().stream().flatMap(Optional::stream).toList();
+        Meetings meetings = new Meetings(problem, ours);
         return new PairGrid(
                 ours,
                 List.copyOf(theirs),
                 ours.stream()
                         .map(own -> theirs.stream()
-                                .map(other -> chance(problem, own, other))
+                                .map(other -> meetings.rubber(own, other).mean())
                                 .toList())
                         .toList());
-    }
-
-    private static double chance(LineupProblem problem, Pair own, Pair other) {
-        return RallyModel.rubberChance(
-                problem.rules().scoring(), problem.rules().bestOf(), problem.edge(own, other));
     }
 }

@@ -78,7 +78,7 @@ public final class Proposals {
         List<int[]> all = new ArrayList<>(shown);
         Optional<int[]> kept = kept(keeping, lines, count);
         kept.ifPresent(all::add);
-        Doubt doubt = new Doubt(board, all, budget.seed());
+        Doubt doubt = new Doubt(board);
         SheetNotes notes = new SheetNotes(board, ranking, orderMatters());
         Describing describing = new Describing(board, doubt);
         List<ProposedSheet> sheets = describing.all(shown.subList(0, Math.min(count, shown.size())), notes);
@@ -190,7 +190,7 @@ public final class Proposals {
                 : ranking(1).best().stream().map(Ranking.Ranked::line).toList();
         List<int[]> both = new ArrayList<>(best);
         both.add(line);
-        Doubt doubt = new Doubt(board, both, budget.seed());
+        Doubt doubt = new Doubt(board);
         Describing describing = new Describing(board, doubt);
         List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
         return new Evaluation(

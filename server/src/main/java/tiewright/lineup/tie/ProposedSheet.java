@@ -13,7 +13,7 @@ import tiewright.lineup.Reason;
  *
  * @param rank 1 the best; 0 for a sheet that the captain made, and for one that stands beside the ranking
  * @param worth of the captain's aim: the chance to win, rubbers ahead, or the chance to go through
- * @param chance to win the tie, best guess: with every strength at its best guess, mean over what the other club may send
+ * @param chance to win the tie, mean over what the strengths could well be and over what the other club may send
  * @param level chance that the rubbers finish level, so that a decider is played or the tie is drawn
  * @param low lower end of the 95 % interval of the chance, from the doubt about the strengths
  * @param high upper end

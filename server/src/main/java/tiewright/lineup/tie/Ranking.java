@@ -1,6 +1,5 @@
 package tiewright.lineup.tie;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -23,6 +22,12 @@ public record Ranking(List<Ranked> best, long tried, boolean complete) {
     /** Chances worked out at most: sheets of ours times sheets of theirs; some ten seconds. */
     private static final long MOST_CHANCES = 100_000_000;
 
+    /**
+     * Chances worked out over all draws of the strengths, at most: where there are more, the sheets that are best by their rubbers
+     * alone are looked at so, and what that leaves out lies within a few thousandths.
+     */
+    private static final int FIRST_LOOK = 10_000;
+
     /** @param found when it was found, from 0 */
     public record Ranked(int[] line, Merit merit, long found) {}
 
@@ -36,22 +41,26 @@ public record Ranking(List<Ranked> best, long tried, boolean complete) {
 
     public static Ranking of(Board board, boolean eachOrder, int count, Stop stop) {
         PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
+        int looked = Math.max(count, FIRST_LOOK / board.weights().length);
         long most = most(board);
         long[] tried = {0};
         SheetSearch.End end = SheetSearch.run(board, eachOrder, MOST_STEPS, line -> {
             if (tried[0] == most || stop.isPressed()) {
                 return false;
             }
-            Ranked ranked = new Ranked(line.clone(), Merit.of(board, line), tried[0]++);
+            Ranked ranked = new Ranked(line.clone(), Merit.quick(board, line), tried[0]++);
             kept.add(ranked);
-            if (kept.size() > count) {
+            if (kept.size() > looked) {
                 kept.poll();
             }
             return true;
         });
-        List<Ranked> best = new ArrayList<>(kept);
-        best.sort(WORST_FIRST.reversed());
-        return new Ranking(List.copyOf(best), tried[0], end == SheetSearch.End.ALL_SEEN);
+        List<Ranked> best = kept.stream()
+                .map(one -> new Ranked(one.line(), Merit.of(board, one.line()), one.found()))
+                .sorted(WORST_FIRST.reversed())
+                .limit(count)
+                .toList();
+        return new Ranking(best, tried[0], end == SheetSearch.End.ALL_SEEN);
     }
 
     /** Sheets of this problem that are tried at most. */

@@ -15,7 +15,7 @@ import tiewright.lineup.Wishes;
 
 /** The reasons of a proposal: which pair why, which wish at what price, what is assumed. */
 final class SheetNotes {
-    static final double WORTH_SAYING = 0.0005; // half a tenth of a percentage point
+    static final double WORTH_SAYING = 0.001; // a tenth of a percentage point; the draws tell no less apart
 
     private static final double TIRED = 0.5; // rallies per 100
 

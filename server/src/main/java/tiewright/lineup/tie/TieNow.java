@@ -1,17 +1,16 @@
 package tiewright.lineup.tie;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.lineup.Aim;
-import tiewright.lineup.EdgeCurve;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
-import tiewright.rating.RallyModel;
+import tiewright.lineup.Meetings;
+import tiewright.rating.Draws;
 
 /**
  * What is a tie whose sheets are open worth now? Rubbers that are over count as they ended, the others by their chances, both
@@ -21,7 +20,8 @@ import tiewright.rating.RallyModel;
  * @param left our chance in each rubber that is left, in the order asked
  */
 public record TieNow(Odds tie, List<Odds> left) {
-    private static final int DRAWS = 400;
+    private static final DrawnChance WON = DrawnChance.surely(1);
+    private static final DrawnChance LOST = DrawnChance.surely(0);
 
     public TieNow {
         left = List.copyOf(left);
@@ -41,13 +41,22 @@ public record TieNow(Odds tie, List<Odds> left) {
             left = List.copyOf(left);
         }
 
-        private double[] wins(ToDoubleFunction<Meeting> chance) {
-            double[] chances = new double[won + lost + left.size()];
-            Arrays.fill(chances, 0, won, 1);
-            for (int i = 0; i < left.size(); i++) {
-                chances[won + lost + i] = chance.applyAsDouble(left.get(i));
+        /** Every rubber, those that are over without doubt. */
+        private DrawnChance[] rubbers(List<DrawnChance> open) {
+            DrawnChance[] all = new DrawnChance[won + lost + open.size()];
+            Arrays.fill(all, 0, won, WON);
+            Arrays.fill(all, won, won + lost, LOST);
+            for (int i = 0; i < open.size(); i++) {
+                all[won + lost + i] = open.get(i);
             }
-            return TieOdds.wins(chances);
+            return all;
+        }
+
+        private List<Pair> pairs() {
+            return Stream.concat(left.stream(), decider.stream())
+                    .flatMap(meeting -> Stream.of(meeting.ours(), meeting.theirs()))
+                    .distinct()
+                    .toList();
         }
     }
 
@@ -59,8 +68,8 @@ public record TieNow(Odds tie, List<Odds> left) {
         private double[] drawn(long seed) {
             Random random = new Random(seed);
             double sd = (logit(high) - logit(low)) / (2 * NORMAL_95);
-            double[] drawn = new double[DRAWS];
-            for (int i = 0; i < DRAWS; i++) {
+            double[] drawn = new double[Draws.COUNT];
+            for (int i = 0; i < drawn.length; i++) {
                 drawn[i] = 1 / (1 + Math.exp(-(logit(chance) + sd * random.nextGaussian())));
             }
             return drawn;
@@ -83,68 +92,19 @@ public record TieNow(Odds tie, List<Odds> left) {
      */
     public static TieNow of(LineupProblem problem, SoFar soFar, Odds unknown, long seed) {
         EndWorths ends = new EndWorths(Aim.WIN, problem.rules());
-        Drawn drawn = Drawn.of(problem, soFar, seed);
-        double best = ends.mean(
-                soFar.wins(meeting -> rubber(problem, meeting)),
-                soFar.decider().map(meeting -> decider(problem, meeting)).orElse(unknown.chance()));
-        double[] unsure = unknown.drawn(seed);
-        EdgeCurve rubber =
-                new EdgeCurve(problem.rules().scoring(), problem.rules().bestOf());
-        EdgeCurve decider = new EdgeCurve(problem.rules().deciderScoring(), 1);
-        double[] ties = drawn.each((edge, draw) -> ends.mean(
-                soFar.wins(meeting -> rubber.chance(edge.applyAsDouble(meeting))),
-                soFar.decider()
-                        .map(meeting -> decider.chance(edge.applyAsDouble(meeting)))
-                        .orElse(unsure[draw])));
+        Meetings meetings = new Meetings(problem, soFar.pairs());
+        List<DrawnChance> open = soFar.left().stream()
+                .map(meeting -> meetings.rubber(meeting.ours(), meeting.theirs()))
+                .toList();
+        DrawnChance decider = soFar.decider()
+                .map(meeting -> meetings.decider(meeting.ours(), meeting.theirs()))
+                .orElseGet(() -> new DrawnChance(unknown.chance(), () -> unknown.drawn(seed)));
+        DrawnChance[] rubbers = soFar.rubbers(open);
+        int draws = problem.strengths().isAtBestGuess() ? 0 : Draws.COUNT;
         return new TieNow(
-                Odds.of(best, ties),
-                soFar.left().stream()
-                        .map(meeting -> Odds.of(
-                                rubber(problem, meeting),
-                                drawn.each((edge, draw) -> rubber.chance(edge.applyAsDouble(meeting)))))
+                Odds.of(new TieMean(ends, draws).of(rubbers, decider), ends.each(rubbers, decider, Draws.COUNT)),
+                open.stream()
+                        .map(chance -> Odds.of(chance.mean(), chance.draws()))
                         .toList());
-    }
-
-    private static double rubber(LineupProblem problem, Meeting meeting) {
-        return RallyModel.rubberChance(
-                problem.rules().scoring(), problem.rules().bestOf(), problem.edge(meeting.ours(), meeting.theirs()));
-    }
-
-    private static double decider(LineupProblem problem, Meeting meeting) {
-        return RallyModel.rubberChance(
-                problem.rules().deciderScoring(), 1, problem.edge(meeting.ours(), meeting.theirs()));
-    }
-
-    /** The strengths of all pairs as they could well be, drawn together. */
-    private record Drawn(LineupProblem problem, List<Pair> pairs, double[][] ratings) {
-        static Drawn of(LineupProblem problem, SoFar soFar, long seed) {
-            List<Pair> pairs = Stream.concat(soFar.left().stream(), soFar.decider().stream())
-                    .flatMap(meeting -> Stream.of(meeting.ours(), meeting.theirs()))
-                    .distinct()
-                    .toList();
-            return new Drawn(
-                    problem,
-                    new ArrayList<>(pairs),
-                    pairs.isEmpty() ? new double[DRAWS][0] : problem.strengths().draws(pairs, DRAWS, seed));
-        }
-
-        /** In each draw what comes of the edges of that draw. */
-        double[] each(OfDraw what) {
-            double[] all = new double[ratings.length];
-            for (int draw = 0; draw < all.length; draw++) {
-                double[] rating = ratings[draw];
-                all[draw] = what.of(meeting -> rating(rating, meeting.ours()) - rating(rating, meeting.theirs()), draw);
-            }
-            return all;
-        }
-
-        private double rating(double[] rating, Pair pair) {
-            return rating[pairs.indexOf(pair)] - problem.freshness().loss(pair);
-        }
-    }
-
-    /** What one draw of the strengths comes to. */
-    private interface OfDraw {
-        double of(ToDoubleFunction<Meeting> edge, int draw);
     }
 }

@@ -1,36 +1,93 @@
 package tiewright.lineup.tie;
 
 import tiewright.lineup.Aim;
+import tiewright.lineup.DrawnChance;
+import tiewright.rating.Draws;
 
-/** What the sheets of one problem are worth: under the captain's aim, as a chance to win, and as a chance to finish level. */
+/**
+ * What the sheets of one problem are worth: under the captain's aim, as a chance to win, and as a chance to finish level. Each
+ * the mean over what the other club may send and over what the strengths could well be.
+ */
 public final class TieWorth {
+    private static final int FEW_SHEETS = 4;
+    private static final DrawnChance EVEN = DrawnChance.surely(0.5);
+
     private final Board board;
     private final EndWorths aim;
     private final EndWorths win;
+    private final int draws;
 
     TieWorth(Board board) {
         this.board = board;
         this.aim = new EndWorths(board.problem().purpose().aim(), board.rules());
         this.win = new EndWorths(Aim.WIN, board.rules());
+        this.draws = board.problem().strengths().isAtBestGuess() ? 0 : Draws.COUNT;
     }
 
-    /** What the captain wants, mean over what the other club may send. */
+    /** What the captain wants. */
     public double of(int[] line) {
-        return mean(line, aim);
+        return mean(line, new TieMean(aim, draws));
     }
 
-    /** Chance to win the tie. */
-    double chance(int[] line) {
-        return mean(line, win);
+    /** The same for a search: by few draws where the other club may send many sheets. */
+    double rough(int[] line) {
+        boolean many = board.expectedLines().length > FEW_SHEETS;
+        return mean(line, new TieMean(aim, many ? Math.min(draws, DrawnChance.FEW) : draws));
     }
 
-    private double mean(int[] line, EndWorths ends) {
-        double[] levels = board.levelWorth().of(line);
+    /** The same with rubbers as if they shared no doubt, for a first look at very many sheets. */
+    public double quick(int[] line) {
+        DrawnChance[] levels = board.levelWorth().of(line);
         int[][] expected = board.expectedLines();
         double sum = 0;
         for (int i = 0; i < expected.length; i++) {
             sum += board.weights()[i]
-                    * ends.mean(TieOdds.wins(Board.rubbers(line, expected[i], board.chances())), levels[i]);
+                    * aim.mean(TieOdds.wins(Board.rubbers(line, expected[i], board.chances())), levels[i].mean());
+        }
+        return sum;
+    }
+
+    /** Chance to win the tie. */
+    double chance(int[] line) {
+        return mean(line, new TieMean(win, draws));
+    }
+
+    /** Chance that the rubbers finish level. */
+    double level(int[] line) {
+        return mean(line, new TieMean(EndWorths.level(line.length), draws));
+    }
+
+    private double mean(int[] line, TieMean worth) {
+        if (worth.draws() == 0 && worth.ends() == aim) {
+            return quick(line);
+        }
+        DrawnChance[] levels = board.levelWorth().of(line);
+        int[][] expected = board.expectedLines();
+        double sum = 0;
+        for (int i = 0; i < expected.length; i++) {
+            sum += board.weights()[i] * worth.of(board.rubbers(line, expected[i]), levels[i]);
+        }
+        return sum;
+    }
+
+    /** The chance to win in each draw; {@link #worths} what the captain wants. */
+    double[] chances(int[] line) {
+        return each(line, win);
+    }
+
+    double[] worths(int[] line) {
+        return each(line, aim);
+    }
+
+    private double[] each(int[] line, EndWorths ends) {
+        DrawnChance[] levels = board.levelWorth().of(line);
+        int[][] expected = board.expectedLines();
+        double[] sum = new double[Draws.COUNT];
+        for (int i = 0; i < expected.length; i++) {
+            double[] each = ends.each(board.rubbers(line, expected[i]), levels[i], Draws.COUNT);
+            for (int draw = 0; draw < sum.length; draw++) {
+                sum[draw] += board.weights()[i] * each[draw];
+            }
         }
         return sum;
     }
@@ -42,50 +99,29 @@ public final class TieWorth {
         for (int above = 0; above < rubber; above++) {
             place += line[above] != Board.EMPTY || board.expectedLines()[sheet][above] != Board.EMPTY ? 1 : 0;
         }
-        double level = board.levelWorth().of(line)[sheet];
+        double level = board.levelWorth().of(line)[sheet].mean();
         rubbers[place] = 1;
         double won = aim.mean(TieOdds.wins(rubbers), level);
         rubbers[place] = 0;
         return won - aim.mean(TieOdds.wins(rubbers), level);
     }
 
-    /** Chance that the rubbers finish level. */
-    double level(int[] line) {
-        int[][] expected = board.expectedLines();
-        double sum = 0;
-        for (int i = 0; i < expected.length; i++) {
-            sum += board.weights()[i]
-                    * TieOdds.of(Board.rubbers(line, expected[i], board.chances()))
-                            .level();
-        }
-        return sum;
-    }
-
     /** The aim, if an even pair stood in each rubber that is left empty. */
     double withEvenPairs(int[] line) {
-        double[] levels = board.levelWorth().of(line);
+        DrawnChance[] levels = board.levelWorth().of(line);
         int[][] expected = board.expectedLines();
+        TieMean worth = new TieMean(aim, draws);
         double sum = 0;
         for (int i = 0; i < expected.length; i++) {
-            double[] rubbers = new double[line.length];
+            DrawnChance[] rubbers = new DrawnChance[line.length];
             for (int rubber = 0; rubber < line.length; rubber++) {
                 int theirs = expected[i][rubber];
-                double even = line[rubber] == Board.EMPTY
-                        ? 0.5
-                        : theirs == Board.EMPTY ? 1 : board.chances()[line[rubber]][theirs];
-                rubbers[rubber] = line[rubber] == Board.EMPTY && theirs == Board.EMPTY ? 1 : even;
+                boolean empty = line[rubber] == Board.EMPTY && theirs != Board.EMPTY;
+                rubbers[rubber] =
+                        empty ? EVEN : theirs == Board.EMPTY ? TieMean.WON : board.chance(line[rubber], theirs);
             }
-            sum += board.weights()[i] * aim.mean(TieOdds.wins(rubbers), levels[i]);
+            sum += board.weights()[i] * worth.of(rubbers, levels[i]);
         }
         return sum;
-    }
-
-    /** The ends under the aim, for chances worked out elsewhere. */
-    EndWorths aim() {
-        return aim;
-    }
-
-    EndWorths win() {
-        return win;
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,10 @@ import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Sheet;
 import tiewright.lineup.Belief;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.Meetings;
 import tiewright.lineup.Squad;
 import tiewright.lineup.Ties;
 import tiewright.lineup.Wish;
@@ -94,10 +97,10 @@ class LevelWorthTest {
                 Random random = Seed.random(round);
                 LineupProblem problem = problem(random, kind);
                 List<Pair> pairs = DeciderPairs.all(problem.ours());
-                LevelWorth worth = new LevelWorth(problem, pairs);
+                LevelWorth worth = new LevelWorth(problem, new Meetings(problem), pairs);
                 Sheet sheet = sheet(random, "a");
                 Best own = best(problem, problem.ours(), sheet);
-                double[] all = worth.of(line(pairs, sheet));
+                double[] all = means(worth.of(line(pairs, sheet)));
                 assertThat(all).hasSize(problem.belief().sheets().size());
                 assertThat(worth.ourPair(line(pairs, sheet)).map(LevelWorth.Sent::pair))
                         .as(kind + ", " + Seed.rerun(round))
@@ -127,8 +130,9 @@ class LevelWorthTest {
             LineupProblem problem = problem(random, DeciderKind.ANY_TWO);
             List<Pair> pairs = DeciderPairs.all(problem.ours());
             Sheet sheet = sheet(random, "a");
-            LevelWorth.Sent sent =
-                    new LevelWorth(problem, pairs).ourPair(line(pairs, sheet)).orElseThrow();
+            LevelWorth.Sent sent = new LevelWorth(problem, new Meetings(problem), pairs)
+                    .ourPair(line(pairs, sheet))
+                    .orElseThrow();
             double loss = (loss(problem, sheet, sent.pair().first())
                             + loss(problem, sheet, sent.pair().second()))
                     / 2;
@@ -143,9 +147,11 @@ class LevelWorthTest {
             LineupProblem problem = problem(random, DeciderKind.ANY_TWO);
             List<Pair> pairs = DeciderPairs.all(problem.ours());
             int[] line = line(pairs, sheet(random, "a"));
-            Pair best =
-                    new LevelWorth(problem, pairs).ourPair(line).orElseThrow().pair();
-            assertThat(new LevelWorth(problem.wishing(Wish.apart(best)), pairs)
+            Pair best = new LevelWorth(problem, new Meetings(problem), pairs)
+                    .ourPair(line)
+                    .orElseThrow()
+                    .pair();
+            assertThat(new LevelWorth(problem.wishing(Wish.apart(best)), new Meetings(problem), pairs)
                             .ourPair(line)
                             .orElseThrow()
                             .pair())
@@ -154,11 +160,15 @@ class LevelWorthTest {
         }
     }
 
+    private static double[] means(DrawnChance[] chances) {
+        return Arrays.stream(chances).mapToDouble(DrawnChance::mean).toArray();
+    }
+
     @Test
     void is_nothing_without_a_decider() {
         LineupProblem problem = problem(Seed.random(0), DeciderKind.NONE);
-        LevelWorth worth = new LevelWorth(problem, DeciderPairs.all(problem.ours()));
-        assertThat(worth.of(new int[] {0, 1, 2})).containsOnly(0).hasSize(4);
+        LevelWorth worth = new LevelWorth(problem, new Meetings(problem), DeciderPairs.all(problem.ours()));
+        assertThat(means(worth.of(new int[] {0, 1, 2}))).containsOnly(0).hasSize(4);
         assertThat(worth.ourPair(new int[] {0, 1, 2})).isEmpty();
         assertThat(worth.theirPair(0)).isEmpty();
     }

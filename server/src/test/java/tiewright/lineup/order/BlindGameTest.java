@@ -186,7 +186,8 @@ class BlindGameTest {
                 .wishing(
                         Wish.together(Pair.of("a1", "a2")),
                         Wish.together(Pair.of("a3", "a4")),
-                        Wish.together(Pair.of("a5", "a6")));
+                        Wish.together(Pair.of("a5", "a6")))
+                .atBestGuess();
         OrderAdvice advice = OrderAdvice.of(problem, List.of(), 1).orElseThrow();
         assertThat(advice.game().orElseThrow().interchangeable()).isTrue();
         assertThat(advice.ifStraight().gain()).isGreaterThan(0.05);

@@ -1,0 +1,91 @@
+package tiewright.rating;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalInt;
+import tiewright.event.Pair;
+import tiewright.event.PlayerId;
+
+/** A weighted sum of forms and extras, with its variance. */
+final class WeightedSum {
+    private final Unknowns unknowns;
+    private final double[] mean;
+    private final Precision precision;
+    private final double[] weights;
+    private final Map<Object, Double> otherWeights =
+            new LinkedHashMap<>(); // of players and pairs that no game is about
+    private final Map<Object, Estimate> others = new HashMap<>();
+
+    WeightedSum(Unknowns unknowns, Laplace.Posterior posterior) {
+        this.unknowns = unknowns;
+        this.mean = posterior.mode();
+        this.precision = posterior.precision();
+        this.weights = new double[mean.length];
+    }
+
+    WeightedSum add(Pair pair, double weight) {
+        return add(pair.first(), weight / 2).add(pair.second(), weight / 2).addExtra(pair, weight);
+    }
+
+    WeightedSum add(PlayerId player, double weight) {
+        return add(player, unknowns.of(player), unknowns.prior().form(player), weight);
+    }
+
+    WeightedSum addExtra(Pair pair, double weight) {
+        return add(pair, unknowns.of(pair), unknowns.prior().extra(pair), weight);
+    }
+
+    WeightedSum add(int index, double weight) {
+        weights[index] += weight;
+        return this;
+    }
+
+    private WeightedSum add(Object whose, OptionalInt index, Estimate otherwise, double weight) {
+        if (index.isPresent()) {
+            return add(index.getAsInt(), weight);
+        }
+        others.put(whose, otherwise);
+        otherWeights.merge(whose, weight, Double::sum);
+        return this;
+    }
+
+    double mean() {
+        double sum = 0;
+        for (Map.Entry<Object, Double> other : otherWeights.entrySet()) {
+            sum += other.getValue()
+                    * Objects.requireNonNull(others.get(other.getKey())).mean();
+        }
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * mean[i];
+        }
+        return sum;
+    }
+
+    double[] half() {
+        return precision.half(weights);
+    }
+
+    /** What two sums share of the doubt about those whom no game is about. */
+    double othersWith(WeightedSum other) {
+        double sum = 0;
+        for (Map.Entry<Object, Double> mine : otherWeights.entrySet()) {
+            Double theirs = other.otherWeights.get(mine.getKey());
+            sum += theirs == null
+                    ? 0
+                    : mine.getValue()
+                            * theirs
+                            * Objects.requireNonNull(others.get(mine.getKey())).variance();
+        }
+        return sum;
+    }
+
+    Estimate estimate() {
+        double variance = othersWith(this);
+        for (double each : half()) {
+            variance += each * each;
+        }
+        return Estimate.of(mean(), Math.sqrt(variance));
+    }
+}
