@@ -32,7 +32,12 @@ public record Budget(int steps, Optional<Duration> time, long seed, Stop stop, P
 
     /** More for more ties, so that a small day is planned at once. */
     public static Budget usual(PlanProblem problem, long seed) {
-        return ofSteps(Math.min(USUAL_STEPS, 3_000 + 500 * problem.ties().size()), seed);
+        return usual(seed).enoughFor(problem);
+    }
+
+    /** At most as many steps as so many ties need. */
+    public Budget enoughFor(PlanProblem problem) {
+        return new Budget(Math.min(steps, 3_000 + 500 * problem.ties().size()), time, seed, stop, progress);
     }
 
     public Budget within(Duration limit) {

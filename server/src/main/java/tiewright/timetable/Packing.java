@@ -1,7 +1,6 @@
 package tiewright.timetable;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,12 +16,15 @@ final class Packing {
     private final @Nullable Spot[] spots;
     private final List<Piece> open = new ArrayList<>();
 
+    /** What still takes a court in the slot that is filled, or later: nothing else can be in the way. */
+    private final List<Spot> inTheWay = new ArrayList<>();
+
     private Packing(Board board, double[] priority) {
         this.board = board;
         this.priority = priority;
         this.spots = new Spot[board.pieces().size()];
         for (Piece piece : board.pieces()) {
-            piece.pin().ifPresentOrElse(pin -> spots[piece.number()] = board.pinned(pin), () -> open.add(piece));
+            piece.pin().ifPresentOrElse(pin -> put(piece, board.pinned(pin)), () -> open.add(piece));
         }
         open.sort(Comparator.comparingDouble(piece -> priority[piece.number()]));
     }
@@ -43,13 +45,15 @@ final class Packing {
     private void fill(int slot) {
         List<Piece> waiting = new ArrayList<>(open);
         int start = board.base() + slot * board.slot();
+        inTheWay.removeIf(spot -> spot.end() <= start);
         waiting.sort(Comparator.comparingDouble((Piece piece) -> priority[piece.number()])
                 .thenComparing(piece -> lastEnd(piece, start)));
         for (Piece piece : waiting) {
-            if (open.contains(piece)) {
+            if (spots[piece.number()] == null) {
                 place(together(piece), slot);
             }
         }
+        open.removeIf(piece -> spots[piece.number()] != null);
     }
 
     /** When the later of its clubs came off court. */
@@ -63,41 +67,50 @@ final class Packing {
                 .orElse(0);
     }
 
-    /** The piece and all that must begin with it. */
+    /** The piece and all that must begin with it and have no place yet. */
     private List<Piece> together(Piece piece) {
         List<Piece> group = new ArrayList<>(List.of(piece));
         for (Link link : board.linksOf(piece.number())) {
-            if (link.kind() == Link.Kind.TOGETHER) {
-                group.add(board.pieces().get(link.a() == piece.number() ? link.b() : link.a()));
+            int other = link.a() == piece.number() ? link.b() : link.a();
+            if (link.kind() == Link.Kind.TOGETHER && spots[other] == null) {
+                group.add(board.pieces().get(other));
             }
         }
         return group;
     }
 
     private void place(List<Piece> group, int slot) {
-        Spot[] before = spots.clone();
-        for (Piece piece : group) {
+        for (int i = 0; i < group.size(); i++) {
+            Piece piece = group.get(i);
             Optional<Spot> spot = board.spots(slot, piece.width(), piece.minutes()).stream()
                     .filter(candidate -> isFree(candidate) && mayStand(piece, candidate))
                     .min(Comparator.comparingLong(candidate -> sameCourts(piece, candidate)));
             if (spot.isEmpty()) {
-                System.arraycopy(before, 0, spots, 0, before.length);
+                group.subList(0, i).forEach(this::takeBack);
                 return;
             }
-            spots[piece.number()] = spot.get();
+            put(piece, spot.get());
         }
-        open.removeAll(group);
+    }
+
+    private void put(Piece piece, Spot spot) {
+        spots[piece.number()] = spot;
+        inTheWay.add(spot);
+    }
+
+    private void takeBack(Piece piece) {
+        inTheWay.remove(spots[piece.number()]);
+        spots[piece.number()] = null;
     }
 
     private boolean isFree(Spot candidate) {
-        return Arrays.stream(spots).noneMatch(spot -> spot != null && spot.isSharedWith(candidate))
-                && hasUmpire(candidate);
-    }
-
-    private boolean hasUmpire(Spot candidate) {
-        long beside = Arrays.stream(spots)
-                .filter(spot -> spot != null && spot.meets(candidate))
-                .count();
+        int beside = 0;
+        for (Spot spot : inTheWay) {
+            if (spot.isSharedWith(candidate)) {
+                return false;
+            }
+            beside += spot.meets(candidate) ? 1 : 0;
+        }
         return !board.problem().umpires() || 3 * (beside + 1) <= board.clubs().size();
     }
 

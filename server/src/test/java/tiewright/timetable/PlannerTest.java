@@ -146,4 +146,12 @@ class PlannerTest {
         assertThat(plan.finish()).isEqualTo("10:00");
         assertThat(plan.breaches()).isEmpty();
     }
+
+    @Test
+    void few_ties_take_few_steps_and_nobody_searches_longer_than_was_asked() {
+        PlanProblem one = Problems.sideBySide(1, 1, List.of(Problems.tie("A", 1, "A1-A2", 2)));
+        assertThat(Budget.usual(1).enoughFor(one).steps()).isEqualTo(3_500);
+        assertThat(Budget.ofSteps(100, 1).enoughFor(one).steps()).isEqualTo(100);
+        assertThat(Budget.usual(one, 1).steps()).isEqualTo(3_500);
+    }
 }

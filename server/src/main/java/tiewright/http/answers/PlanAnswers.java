@@ -41,7 +41,7 @@ public final class PlanAnswers {
     /** A search for an order of play over the event as it stands now. */
     public Function<Budget, Planned> planning(PlanAsked asked) {
         PlanProblem problem = PlanProblem.of(event, asked);
-        return budget -> Planner.plan(problem, budget);
+        return budget -> Planner.plan(problem, budget.enoughFor(problem));
     }
 
     /** How many minutes a tie, or one rubber of it, takes on so many courts. */

@@ -103,6 +103,7 @@ final class DueSheets {
     /** A pair for the decider stands in no line of the day: that it is in is said here. */
     private List<String> isIn(VisibleExchange exchange) {
         return List.of(exchange.deadline()
+                .filter(at -> !exchange.past())
                 .map(at -> words.say("page-captain.pair-is-in-until", "at", said(at)))
                 .orElseGet(() -> words.say("page-captain.pair-is-in")));
     }

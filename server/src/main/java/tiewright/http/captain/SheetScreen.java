@@ -91,12 +91,17 @@ final class SheetScreen {
                 own.atDesk() && !exchange.isOpened()
                         ? new State(Mark.SEALED, visit.say("page-captain.yours-is-in"))
                         : State.NONE,
-                at.isEmpty() || exchange.isOpened()
-                        ? ""
-                        : visit.say(own.in() ? "page-captain.open-at" : "page-captain.seal-by", "at", at),
+                at.isEmpty() || exchange.isOpened() ? "" : visit.say(until(), "at", at),
                 exchange.deadline().filter(moment -> !exchange.isOpened()),
                 exchange.isOpened() ? "" : String.join(" · ", new Theirs(here, other()).said()),
                 rule());
+    }
+
+    private String until() {
+        if (!own.in()) {
+            return "page-captain.seal-by";
+        }
+        return exchange.past() ? "page-captain.open-once-theirs-is-in" : "page-captain.open-at";
     }
 
     private Receipt receipt(String code) {

@@ -1,5 +1,6 @@
 package tiewright.http.captain;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,7 @@ record Theirs(OwnExchange here, String other) {
         } else {
             Optional<String> last = here.exchange()
                     .deadline()
-                    .filter(at -> here.own().in())
+                    .filter(at -> here.own().in() && isStillTaken(at))
                     .map(at -> Deadlines.lastMinute(at, here.visit().event().conditions()))
                     .map(at -> HallClock.said(here.visit().event().clock(at)));
             said.add(last.map(at -> here.visit().words().say("page-captain.theirs-not-in-until", "last", at))
@@ -42,6 +43,13 @@ record Theirs(OwnExchange here, String other) {
             said.add(here.visit().words().say("page-captain.you-asked-to-open", "other", other));
         }
         return said;
+    }
+
+    private boolean isStillTaken(Instant deadline) {
+        return here.visit()
+                .event()
+                .now()
+                .isBefore(Deadlines.closes(deadline, here.visit().event().conditions()));
     }
 
     /** What the own captain has to know on the first page: each a sentence of its own. */
