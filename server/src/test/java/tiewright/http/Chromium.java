@@ -42,8 +42,17 @@ public final class Chromium implements AutoCloseable {
         return new Chromium(driver());
     }
 
-    /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
+    /** With what an earlier one left in this folder. */
+    static Chromium start(Path profile) throws IOException {
+        return new Chromium(driver(profile));
+    }
+
     public static ChromeDriver driver() throws IOException {
+        return driver(Files.createTempDirectory("tiewright-browser"));
+    }
+
+    /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
+    private static ChromeDriver driver(Path profile) throws IOException {
         boolean there = Files.isExecutable(BINARY) && Files.isExecutable(DRIVER);
         if (System.getenv("CI") == null) {
             Assumptions.assumeTrue(
@@ -61,7 +70,7 @@ public final class Chromium implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--user-data-dir=" + Files.createTempDirectory("tiewright-browser"));
+                "--user-data-dir=" + profile);
         options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
         return new ChromeDriver(
                 new ChromeDriverService.Builder()
@@ -87,7 +96,7 @@ public final class Chromium implements AutoCloseable {
     }
 
     void go(String path) {
-        driver.get(path.startsWith("http") ? path : url + path);
+        driver.get(path.startsWith("/") ? url + path : path);
     }
 
     /** Comes in by a personal link, as nobody else. */
@@ -203,10 +212,27 @@ public final class Chromium implements AutoCloseable {
 
     /** From here on the service seems so many milliseconds away. */
     void latency(int milliseconds) {
+        network(false, milliseconds);
+    }
+
+    /** The hall has no wifi from here on, or has it again. */
+    void cut(boolean off) {
+        network(off, 0);
+    }
+
+    private void network(boolean off, int milliseconds) {
         driver.executeCdpCommand("Network.enable", Map.of());
         driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
-                Map.of("offline", false, "latency", milliseconds, "downloadThroughput", -1, "uploadThroughput", -1));
+                Map.of("offline", off, "latency", milliseconds, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    /** The browser is gone in the middle of whatever it did, as when a phone's battery ends. */
+    static void kill(Path profile) {
+        ProcessHandle.allProcesses()
+                .filter(one -> one.info().commandLine().orElse("").contains(profile.toString()))
+                .filter(one -> !one.info().command().orElse("").endsWith("chromedriver"))
+                .forEach(ProcessHandle::destroyForcibly);
     }
 
     void waitUntil(String condition) {

@@ -77,16 +77,17 @@ final class HurtPage implements Page {
         return WorkView.Section.of(
                         MARK, visit.say("page-desk.who-it-is"), visit.say("page-desk.only-officials-and-the-own"))
                 .with(new WorkView.WorkForm(
-                        MARK,
-                        HERE,
-                        List.of(Fields.of(MARK, tried)
-                                .select(
-                                        "player",
-                                        visit.say("page-desk.the-player"),
-                                        visit.say("page-desk.choose-the-player"),
-                                        "",
-                                        options(visit, clubs, false))),
-                        List.of(Button.other(visit.say("page-desk.mark-as-hurt-or-ill")))));
+                                MARK,
+                                HERE,
+                                List.of(Fields.of(MARK, tried)
+                                        .select(
+                                                "player",
+                                                visit.say("page-desk.the-player"),
+                                                visit.say("page-desk.choose-the-player"),
+                                                "",
+                                                options(visit, clubs, false))),
+                                List.of(Button.other(visit.say("page-desk.mark-as-hurt-or-ill"))))
+                        .keptAs(visit.say("page-desk.mark-as-hurt-or-ill")));
     }
 
     /** The courts that this viewer may stop, one press each, before any question. */
@@ -153,16 +154,17 @@ final class HurtPage implements Page {
         return WorkView.Section.of(WELL, visit.say("page-desk.marked-today"))
                 .saying(marked.stream().map(Option::label).toList())
                 .with(new WorkView.WorkForm(
-                        WELL,
-                        HERE,
-                        List.of(Fields.of(WELL, tried)
-                                .select(
-                                        "player",
-                                        visit.say("page-desk.the-player"),
-                                        visit.say("page-desk.choose-the-player"),
-                                        "",
-                                        marked)),
-                        List.of(Button.other(visit.say("page-desk.well-again")))));
+                                WELL,
+                                HERE,
+                                List.of(Fields.of(WELL, tried)
+                                        .select(
+                                                "player",
+                                                visit.say("page-desk.the-player"),
+                                                visit.say("page-desk.choose-the-player"),
+                                                "",
+                                                marked)),
+                                List.of(Button.other(visit.say("page-desk.well-again"))))
+                        .keptAs(visit.say("page-desk.well-again")));
     }
 
     private static Screen work(Visit visit, Tried tried, List<WorkView.Section> sections) {

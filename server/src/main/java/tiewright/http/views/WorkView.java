@@ -73,11 +73,22 @@ public record WorkView(Refusal refusal, NavLink back, List<String> intro, List<S
         }
     }
 
-    /** @param name which of the page's forms it is; sent with it */
-    public record WorkForm(String name, String action, List<FormField> fields, List<Button> buttons) {
+    /**
+     * @param name which of the page's forms it is; sent with it
+     * @param kept what a phone calls it while it waits for a connection; empty where it must not be sent later
+     */
+    public record WorkForm(String name, String action, List<FormField> fields, List<Button> buttons, String kept) {
         public WorkForm {
             fields = List.copyOf(fields);
             buttons = List.copyOf(buttons);
+        }
+
+        public WorkForm(String name, String action, List<FormField> fields, List<Button> buttons) {
+            this(name, action, fields, buttons, "");
+        }
+
+        public WorkForm keptAs(String words) {
+            return new WorkForm(name, action, fields, buttons, words);
         }
     }
 }

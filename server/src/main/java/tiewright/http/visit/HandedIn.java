@@ -34,7 +34,9 @@ final class HandedIn {
 
     /** @param decision made only from a form without faults */
     void decide(Supplier<Decision> decision, Consumer<Answer.Done> then) {
-        if (form.isClean()) {
+        if (stamps.areOfAnotherEvent()) {
+            refuseUnseen();
+        } else if (form.isClean()) {
             answered(visit.hall().ledger().decide(stamps.request(), decision.get()), then);
         } else {
             refuse();
@@ -64,6 +66,10 @@ final class HandedIn {
     }
 
     private void noted(Supplier<PrivateAnswer> asking, String next) {
+        if (stamps.areOfAnotherEvent()) {
+            refuseUnseen();
+            return;
+        }
         if (!form.isClean()) {
             refuse();
             return;
@@ -88,6 +94,10 @@ final class HandedIn {
                         .with("stands", said.said(clash.stands()))
                         .with("asked", said.said(clash.asked())))
                 .toList();
+    }
+
+    private void refuseUnseen() {
+        again("frame.not-done", List.of(Refusal.of("form.other-event")));
     }
 
     /** With what is wrong in the form itself. */

@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -29,6 +30,16 @@ final class Stamps {
     /** As it stands in the forms of a page. */
     static String seal(Tokens tokens, Seen seen) {
         return tokens.close(SEEN, seen.text());
+    }
+
+    /** Whether a phone kept this form and sends it by itself (see {@code outbox.js}): told that it arrived and where that shows, not led there. */
+    static boolean areOfAnOutbox(Context ctx) {
+        return "outbox".equals(ctx.header("Sent-From"));
+    }
+
+    /** Whether it was kept for another event at this address, or before a copy was restored: here it may mean something else. */
+    boolean areOfAnotherEvent() {
+        return areOfAnOutbox(visit.ctx()) && seen().isEmpty();
     }
 
     /** What the page was made from; empty where the form does not say, or says what we did not. */

@@ -161,7 +161,7 @@ public final class Visit {
     }
 
     public void go(String path) {
-        ctx.status(303).header("Location", path);
+        ctx.status(Stamps.areOfAnOutbox(ctx) ? 204 : 303).header("Location", path);
     }
 
     /**
