@@ -188,8 +188,6 @@ public final class Proposals {
         List<int[]> best = board.filled() == 0
                 ? List.of()
                 : ranking(1).best().stream().map(Ranking.Ranked::line).toList();
-        List<int[]> both = new ArrayList<>(best);
-        both.add(line);
         Doubt doubt = new Doubt(board);
         Describing describing = new Describing(board, doubt);
         List<Reason> reasons = new SheetNotes(board, new Ranking(List.of(), 0, false), orderMatters()).of(line);
