@@ -128,7 +128,9 @@ class StylesheetTest {
                     .toList();
             assertThat(texts).hasSizeGreaterThan(20);
             for (Path text : texts) {
-                String content = read(text).replace("http://www.w3.org/2000/svg", "");
+                String content = read(text)
+                        .replace("http://www.w3.org/2000/svg", "")
+                        .replaceAll("(?m)^\\s*//.*$", ""); // remarks in scripts fetch nothing
                 var found = outside.matcher(content);
                 assertThat(found.find()).as(text + " names an address outside").isFalse();
             }
