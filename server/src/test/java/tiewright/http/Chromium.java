@@ -171,10 +171,11 @@ public final class Chromium implements AutoCloseable {
         }
     }
 
+    /** Read in one step, so that a page that moves on meanwhile is read before or after, never in between. */
     List<String> texts(String css) {
-        return driver.findElements(By.cssSelector(css)).stream()
-                .map(one -> one.getAttribute("textContent").strip())
-                .toList();
+        Object texts =
+                js("return [...document.querySelectorAll(arguments[0])].map((each) => each.textContent.trim())", css);
+        return ((List<?>) texts).stream().map(String.class::cast).toList();
     }
 
     boolean has(String css) {

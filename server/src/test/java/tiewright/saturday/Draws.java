@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.PlayerId;
@@ -22,8 +24,13 @@ final class Draws {
 
     private final Scene scene;
 
+    /** Where the conditions prescribe the order of the pairs there is none to draw, so the scene is one that leaves it free. */
     Draws(long seed) {
-        this.scene = Scene.of(new Dice(seed), CLUBS, SQUAD);
+        Dice dice = new Dice(seed);
+        this.scene = Stream.generate(() -> Scene.of(dice, CLUBS, SQUAD))
+                .filter(one -> one.says(Setting.ORDER_OF_STRENGTH).equals("none"))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Broken where all of them get the same draw, or one of them asks twice and gets another. */
