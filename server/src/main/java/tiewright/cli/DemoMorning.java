@@ -96,9 +96,11 @@ final class DemoMorning {
 
     /** What the advice expected of the first tie of the morning, which is over, and of the one that is level. */
     private void forecast() {
-        KeepForecasts keep = new KeepForecasts(List.of(
-                new Forecast(TieId.of("A-1-1"), FORECAST, Optional.empty(), 0.64, 1, 0.02),
-                new Forecast(LEVEL, FORECAST, Optional.empty(), 0.55, 1, 0.04)));
+        KeepForecasts keep = new KeepForecasts(
+                clock.instant(),
+                List.of(
+                        new Forecast(TieId.of("A-1-1"), FORECAST, Optional.empty(), 0.64, 1, 0.02),
+                        new Forecast(LEVEL, FORECAST, Optional.empty(), 0.55, 1, 0.04)));
         PrivateAnswer answer =
                 ledger.decide(PrivateRequest.of(FORECAST, "demo-forecast", KeepForecasts.AUTOMATIC), keep);
         if (!(answer instanceof PrivateAnswer.Done)) {

@@ -21,6 +21,11 @@ public record Deletion(Optional<SetUpFact.DeletionDated> promised, Optional<Inst
         return (event.isBefore(today) ? today : event).plusWeeks(WEEKS);
     }
 
+    /** Whether what is private and comes from this moment has been deleted. */
+    public boolean covers(Instant moment) {
+        return erasedAt.filter(at -> !at.isBefore(moment)).isPresent();
+    }
+
     Deletion dated(SetUpFact.DeletionDated fact) {
         return new Deletion(Optional.of(fact), erasedAt);
     }

@@ -50,9 +50,9 @@ final class Forecaster {
 
     /** Once for each opening, however often the service is started; a tie that is played again opens again. */
     private void make(Event event, Tie tie, ExchangeId exchange) {
-        String opening = "forecast/" + exchange.tie() + "/" + exchange.kind().code() + "/"
-                + event.exchange(exchange).openedAt().map(Instant::toEpochMilli).orElse(0L);
-        if (!made.add(opening)) {
+        Instant openedAt = event.exchange(exchange).openedAt().orElse(Instant.EPOCH);
+        String opening = "forecast/" + exchange.tie() + "/" + exchange.kind().code() + "/" + openedAt.toEpochMilli();
+        if (event.deletion().covers(openedAt) || !made.add(opening)) {
             return;
         }
         boolean decider = exchange.kind() == SheetKind.DECIDER;
@@ -61,7 +61,7 @@ final class Forecaster {
                 .toList()) {
             List<PrivateNote> own = ledger.privateOf(club).all(club);
             KeepForecasts keep = new KeepForecasts(
-                    Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider));
+                    openedAt, Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider));
             ledger.decide(PrivateRequest.of(club, opening, KeepForecasts.AUTOMATIC), keep);
         }
     }

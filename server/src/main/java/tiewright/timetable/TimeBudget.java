@@ -34,6 +34,9 @@ public record TimeBudget(
         LocalTime late) {
     public static final int USUAL_DAYS = 1_000;
 
+    /** More clubs do not meet all the others of their pool in a day. */
+    public static final int MOST_IN_A_POOL = Berger.LARGEST;
+
     /** What the days say. */
     public enum Verdict {
         FITS("fits"),
@@ -56,7 +59,7 @@ public record TimeBudget(
      * The shape of a day.
      *
      * @param clubs that play
-     * @param pools in which every club meets every other, at most 16 clubs in each; 0 = none
+     * @param pools in which every club meets every other, at most {@value #MOST_IN_A_POOL} clubs in each; 0 = none
      * @param knockoutTies after the pools
      * @param courts that can be used all day
      */
@@ -65,7 +68,7 @@ public record TimeBudget(
             if (clubs < 2
                     || pools < 0
                     || pools > clubs / 2
-                    || pools > 0 && clubs > pools * Berger.LARGEST
+                    || pools > 0 && clubs > pools * MOST_IN_A_POOL
                     || pools == 0 && knockoutTies == 0
                     || knockoutTies < 0
                     || courts < 1

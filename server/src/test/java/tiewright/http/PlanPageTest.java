@@ -142,6 +142,21 @@ class PlanPageTest {
     }
 
     @Test
+    void the_budget_refuses_pools_that_are_too_large_and_a_day_without_a_tie() {
+        Map<String, String> shape = new java.util.HashMap<>(Map.of(
+                "clubs", "33", "pools", "2", "knockout", "0", "courts", "6", "starts", "09:00", "closes", "18:00"));
+        Guest.Got crowded = organiser.send(BUDGET, BUDGET, shape);
+        assertThat(crowded.status()).isEqualTo(422);
+        assertThat(crowded.text()).contains("A pool has at most 16 clubs, so 33 clubs need 3 pools");
+        shape.put("pools", "0");
+        Guest.Got empty = organiser.send(BUDGET, BUDGET, shape);
+        assertThat(empty.status()).isEqualTo(422);
+        assertThat(empty.text()).contains("Without pools and without a knockout nothing is played");
+        shape.put("knockout", "32");
+        assertThat(organiser.send(BUDGET, BUDGET, shape).status()).isEqualTo(200);
+    }
+
+    @Test
     void a_search_that_goes_on_holds_up_no_page_and_can_be_stopped() {
         Guest.Got going = organiser.send(PLAN, PLAN + "/make", Map.of("seconds", "120"));
         assertThat(going.status()).isEqualTo(200);

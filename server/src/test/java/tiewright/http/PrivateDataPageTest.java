@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.Event;
 import tiewright.event.NamesKept;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -132,6 +133,21 @@ class PrivateDataPageTest {
             long seq = served.ledger.event().seq();
             served.service.eraseWhatIsDue();
             assertThat(served.ledger.event().seq()).as("once is enough").isEqualTo(seq);
+        }
+    }
+
+    @Test
+    void what_the_service_notes_by_itself_does_not_come_back_once_it_was_deleted() {
+        Days day = Days.oneTie().opened("A1");
+        try (Served served = Served.of(day, Days.moment("10:05"))) {
+            promise(served, 20, NamesKept.CODES);
+            served.at(daysAfter(20));
+            Event before = served.ledger.event();
+            served.service.eraseWhatIsDue();
+            Forecaster late = new Forecaster(served.ledger);
+            late.changed(before);
+            late.changed(served.ledger.event());
+            assertThat(served.ledger.held().isNothing()).isTrue();
         }
     }
 

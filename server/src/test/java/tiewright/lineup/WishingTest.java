@@ -8,6 +8,7 @@ import static tiewright.event.Notes.refused;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -18,6 +19,7 @@ import tiewright.event.PrivateNote.Forecast;
 import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
+import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
 
 /** What a captain wishes and promises. */
@@ -30,6 +32,15 @@ class WishingTest {
             .poolTie("A1", "A", 1, "N", "S")
             .poolTie("A2", "A", 2, "S", "W")
             .event();
+
+    private static Event erased(String time) {
+        return Days.aDay()
+                .clubs("N", "S", "W")
+                .poolTie("A1", "A", 1, "N", "S")
+                .at(time)
+                .fact(new SetUpFact.DataErased(new TreeMap<>()))
+                .event();
+    }
 
     private static PrivateDecision.Outcome asked(PrivateDecision decision) {
         return decision.decide(DAY, nothing("N"), captain("N"));
@@ -63,11 +74,22 @@ class WishingTest {
     @Test
     void forecasts_are_kept_of_own_ties_only() {
         Forecast own = new Forecast(A1, N, Optional.empty(), 0.5, 0, 0);
-        KeepForecasts keep = new KeepForecasts(List.of(own));
+        KeepForecasts keep = new KeepForecasts(Days.moment("10:00"), List.of(own));
         assertThat(kept(keep.decide(DAY, nothing("N"), KeepForecasts.AUTOMATIC)))
                 .containsExactly(own);
         assertThat(refused(keep.decide(DAY, nothing("W"), KeepForecasts.AUTOMATIC)))
                 .containsExactly("notes.not-own-tie");
         assertThat(keep.isNeverStale()).isTrue();
+    }
+
+    @Test
+    void a_forecast_that_comes_after_the_deletion_is_not_kept() {
+        KeepForecasts keep =
+                new KeepForecasts(Days.moment("10:00"), List.of(new Forecast(A1, N, Optional.empty(), 0.5, 0, 0)));
+        assertThat(refused(keep.decide(erased("10:00"), nothing("N"), KeepForecasts.AUTOMATIC)))
+                .containsExactly("notes.deleted-since");
+        assertThat(kept(keep.decide(erased("09:59"), nothing("N"), KeepForecasts.AUTOMATIC)))
+                .as("sheets that opened after a deletion are forecast as ever")
+                .hasSize(1);
     }
 }

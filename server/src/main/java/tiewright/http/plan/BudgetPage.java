@@ -67,6 +67,8 @@ final class BudgetPage implements Page {
         Optional<LocalTime> closes = form.must("closes", form.time("closes"));
         closesAfterwards(form, starts, closes);
         enoughClubs(form, clubs, pools);
+        enoughPools(form, clubs, pools);
+        somethingToPlay(form, pools, knockout);
         return form.isClean()
                 ? Optional.of(new TimeBudget.Shape(
                         clubs.getAsInt(),
@@ -93,6 +95,23 @@ final class BudgetPage implements Page {
                     .with("clubs", clubs.getAsInt())
                     .with("most", clubs.getAsInt() / 2)
                     .at("pools"));
+        }
+    }
+
+    private static void enoughPools(Form form, OptionalInt clubs, OptionalInt pools) {
+        int most = TimeBudget.MOST_IN_A_POOL;
+        if (clubs.isPresent() && pools.orElse(0) > 0 && clubs.getAsInt() > pools.getAsInt() * most) {
+            form.fault(Refusal.of("form.too-few-pools")
+                    .with("clubs", clubs.getAsInt())
+                    .with("most", most)
+                    .with("least", (clubs.getAsInt() + most - 1) / most)
+                    .at("pools"));
+        }
+    }
+
+    private static void somethingToPlay(Form form, OptionalInt pools, OptionalInt knockout) {
+        if (pools.equals(OptionalInt.of(0)) && knockout.equals(OptionalInt.of(0))) {
+            form.fault(Refusal.of("form.nothing-to-play").at("knockout"));
         }
     }
 
