@@ -12,7 +12,7 @@ import tiewright.scoring.SideNo;
 /** Draws how long rubbers take, in minutes of play: games of two even pairs, played out rally by rally. */
 final class RubberDraws {
     /** Games played out once for each format, from which all are drawn: a quantile of them is sure to a rally or so. */
-    private static final int GAMES = 4_000;
+    private static final int GAMES = 1_000;
 
     private static final long SEED = 1;
     private static final Map<Format, int[]> PLAYED = new ConcurrentHashMap<>();
