@@ -1,5 +1,9 @@
 // A sheet by taps: the lists of the form are the truth, places and names only show them. Every choice stays in this page (and
 // on this phone, against a reload) until the sheet is sealed; what the service is asked meanwhile greys names and changes nothing.
+// What is asked and what is sealed leaves this phone closed (closed.js).
+import { deliver, freshSecret, letter, refused } from "./closed.js";
+import { ownCopy, remember } from "./kept.js";
+
 const form = document.getElementById("sheet-form");
 const taps = document.getElementById("taps");
 const seats = [...taps.querySelectorAll("[data-seat]")];
@@ -23,6 +27,7 @@ let hand = null; // the place that was just emptied, and who stood there
 let picked = -1; // the rubber that waits for another one to change with
 let asked = 0;
 let askTimer = 0;
+let sent = null; // what was sent to be sealed and not answered: again as it was, so that it counts once
 
 function readReasons(from) {
   whyNot = new Map();
@@ -74,15 +79,45 @@ function show(words = "") {
   said.textContent = words || (covered ? "" : worth.textContent);
 }
 
+// All that is filled in, but for what the page itself added.
+function filled() {
+  const { key, seen, ...fields } = Object.fromEntries(new FormData(form));
+  return fields;
+}
+
+// Closed on this phone, with a secret made here: nobody on the way reads a name, and the receipt is made here too.
+async function sealIt() {
+  const state = JSON.stringify(filled());
+  if (sent?.state !== state) {
+    const secret = freshSecret();
+    sent = { state, names: filled(), secret, closed: letter({ ...filled(), step: "seal", secret }) };
+  }
+  clearTimeout(askTimer);
+  asked++;
+  seal.disabled = true;
+  show(taps.dataset.sealing);
+  try {
+    const answer = await deliver(sent.closed);
+    if (answer.done) {
+      remember(form, sent.names, sent.secret);
+      return location.assign(form.getAttribute("action"));
+    }
+    sent = null;
+    refused(answer.page);
+    readReasons(answer.page);
+    show();
+  } catch {
+    show(form.dataset.notSent);
+  }
+  seal.disabled = false;
+}
+
 // What the service answers to the form as it is filled now. An answer that comes too late for what is chosen is thrown away.
 async function answered(step) {
   const mine = ++asked;
-  const body = new URLSearchParams(new FormData(form));
-  body.set("step", step);
   try {
-    const answer = await fetch(form.action, { method: "POST", body, credentials: "same-origin" });
-    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-    return answer.ok && mine === asked && page.getElementById("sheet-form") ? page : null;
+    const answer = await deliver(letter({ ...filled(), step }));
+    return answer.ok && mine === asked && answer.page.getElementById("sheet-form") ? answer.page : null;
   } catch {
     return null; // without network every name can be tapped; the service still refuses what the conditions forbid
   }
@@ -198,17 +233,36 @@ undo.addEventListener("click", () => {
   show();
 });
 form.addEventListener("change", () => { ask(); show(); });
+form.addEventListener("submit", (press) => {
+  press.preventDefault();
+  if (press.submitter?.value === "shuffle") shuffle();
+  else if (press.submitter?.value === "choose") ask();
+  else if (!seal.disabled) sealIt();
+});
+
+// A proposal that was taken comes behind the # of the address; what another phone kept comes there too, with its secret.
+function taken() {
+  const sheet = new URLSearchParams(location.hash.slice(1));
+  if (sheet.has("secret") || !seats.some((seat) => sheet.has(seat.dataset.seat))) return null;
+  history.replaceState(null, "", location.pathname);
+  return seats.map((seat) => sheet.get(seat.dataset.seat) ?? "");
+}
 
 const stored = JSON.parse(localStorage.getItem(draft) ?? "null");
+const proposed = taken();
+const given = Boolean(taps.dataset.given) || proposed !== null;
 readReasons(document);
 if (stored && stored.sealed !== taps.dataset.sealed) localStorage.removeItem(draft);
-else if (stored && !taps.dataset.given) set(stored.values, false);
-else if (taps.dataset.given) set(values(), false);
-else if (localStorage.getItem(kept) && values().every((each) => each === "")) {
-  const { names: onPhone } = JSON.parse(localStorage.getItem(kept));
+if (proposed) set(proposed, false);
+else if (given) set(values(), false);
+else if (stored && stored.sealed === taps.dataset.sealed) set(stored.values, false);
+else if (values().every((each) => each === "")) {
+  const copy = ownCopy(form);
+  const { names: onPhone } = JSON.parse(localStorage.getItem(kept) ?? "null") ?? copy ?? { names: {} };
   seats.forEach((seat) => { list(seat).value = onPhone[seat.dataset.seat] ?? ""; });
+  if (copy) ask();
 }
 taps.hidden = undo.hidden = cover.hidden = false;
 form.classList.add("by-taps");
-hide(taps.dataset.sealed !== "0" && !taps.dataset.given); // who looks at a sealed sheet has to want to
+hide(taps.dataset.sealed !== "0" && !given); // who looks at a sealed sheet has to want to
 wait(120_000);

@@ -136,10 +136,13 @@ final class ServeCommand implements Callable<Integer> {
 
     private static void sayWhere(Service service, PrintWriter out) {
         out.println("Tiewright is at " + service.url());
+        out.println("Phones close sheets for the key " + service.fingerprint()
+                + ". The same stands on captains' slips and at " + service.url() + "/trust.");
         if (service.isReadInTheAir()) {
             out.println(
-                    "It is not encrypted: whoever listens in this network can read names, links and sealed sheets on"
-                            + " their way. Give it a certificate (the command \"certificate\" makes one), or use paper for what must stay secret.");
+                    "It is not encrypted: whoever listens in this network can read names and links on their way, and use them."
+                            + " Sheets are closed on phones with scripts; without scripts they can be read too."
+                            + " Give it a certificate (the command \"certificate\" makes one), or use paper for what must stay secret.");
         }
     }
 

@@ -32,6 +32,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Templates;
 import tiewright.http.visit.Tokens;
 import tiewright.ledger.Ledger;
+import tiewright.letterbox.Letterbox;
 
 /** The running service: a ledger, the pages over it, and the timer that opens sheets. */
 public final class Service implements AutoCloseable {
@@ -71,7 +72,9 @@ public final class Service implements AutoCloseable {
                 new Worked(),
                 new EverybodysPages(),
                 new Hall.Address(options.publicUrl()),
-                options.tls().flatMap(tls -> Authority.of(tls.certificate())));
+                new Hall.Trust(
+                        options.tls().flatMap(tls -> Authority.of(tls.certificate())),
+                        Letterbox.in(options.data(), random)));
         this.visitors = new Visitors(
                 tokens, new EndedVisits(options.data()), options.tls().isPresent());
         this.gate = new Gate(hall, visitors, Hosts.of(options));
@@ -126,6 +129,11 @@ public final class Service implements AutoCloseable {
     /** Whether what travels to phones can be read by who listens in their network: it leaves this machine, without TLS. */
     public boolean isReadInTheAir() {
         return hall.address().isReadInTheAir();
+    }
+
+    /** What people compare of the key to which phones close their sheets. */
+    public String fingerprint() {
+        return hall.trust().letterbox().fingerprint();
     }
 
     /** The address that a personal link with this secret has. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import tiewright.letterbox.Letterbox;
 
 /**
  * Deleting in three steps: a mark on the disk, one transaction, the file written anew. Cut off anywhere, it is finished by whoever
@@ -62,6 +63,8 @@ final class Erasing {
         if (everything) {
             BackupList.deleteInside(folder.path());
             Files.deleteIfExists(folder.key());
+            Files.deleteIfExists(
+                    Letterbox.fileIn(folder.path())); // who recorded what phones sent could read it by this
         }
     }
 

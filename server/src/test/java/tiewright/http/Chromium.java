@@ -3,6 +3,7 @@ package tiewright.http;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,12 +48,18 @@ public final class Chromium implements AutoCloseable {
         return new Chromium(driver(profile));
     }
 
+    /** On a phone whose every byte goes by this proxy. */
+    static Chromium by(InetSocketAddress proxy) throws IOException {
+        return new Chromium(
+                driver(Files.createTempDirectory("tiewright-browser"), "--proxy-server=127.0.0.1:" + proxy.getPort()));
+    }
+
     public static ChromeDriver driver() throws IOException {
         return driver(Files.createTempDirectory("tiewright-browser"));
     }
 
     /** Skips the test with a line that says how to install the browser, except in CI, where that is a failure. */
-    private static ChromeDriver driver(Path profile) throws IOException {
+    private static ChromeDriver driver(Path profile, String... more) throws IOException {
         boolean there = Files.isExecutable(BINARY) && Files.isExecutable(DRIVER);
         if (System.getenv("CI") == null) {
             Assumptions.assumeTrue(
@@ -71,6 +78,7 @@ public final class Chromium implements AutoCloseable {
                 "--disable-component-update",
                 "--disable-sync",
                 "--user-data-dir=" + profile);
+        options.addArguments(more);
         options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
         return new ChromeDriver(
                 new ChromeDriverService.Builder()

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
 import java.net.CookiePolicy;
+import java.net.ProxySelector;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -24,13 +25,20 @@ public final class Guest {
 
     private final String url;
     private final CookieManager cookies = new CookieManager(null, CookiePolicy.ACCEPT_ALL);
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(cookies)
-            .followRedirects(HttpClient.Redirect.NORMAL)
-            .build();
+    private final HttpClient client;
 
     Guest(String url) {
+        this(url, HttpClient.Builder.NO_PROXY);
+    }
+
+    /** @param way by which this browser reaches the service */
+    Guest(String url, ProxySelector way) {
         this.url = url;
+        this.client = HttpClient.newBuilder()
+                .cookieHandler(cookies)
+                .followRedirects(HttpClient.Redirect.NORMAL)
+                .proxy(way)
+                .build();
     }
 
     /** The cookie that was set here, as name=value; empty if none. */
@@ -98,15 +106,31 @@ public final class Guest {
         return postFrom(url, path, fields);
     }
 
+    /** Sends a form whose answer is no text. */
+    HttpResponse<byte[]> postForBytes(String path, Map<String, String> fields) {
+        try {
+            return client.send(posting(url, path, fields).build(), HttpResponse.BodyHandlers.ofByteArray());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
     /** Sends a form as a page of another site would. */
     Got postFrom(String origin, String path, Map<String, String> fields) {
+        return send(posting(origin, path, fields));
+    }
+
+    private HttpRequest.Builder posting(String origin, String path, Map<String, String> fields) {
         String body = fields.entrySet().stream()
                 .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
                 .collect(Collectors.joining("&"));
-        return send(HttpRequest.newBuilder(URI.create(url + path))
+        return HttpRequest.newBuilder(URI.create(url + path))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", origin)
-                .POST(HttpRequest.BodyPublishers.ofString(body)));
+                .POST(HttpRequest.BodyPublishers.ofString(body));
     }
 
     /** Sends what no page of ours would: any headers, any body. */

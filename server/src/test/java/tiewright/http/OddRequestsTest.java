@@ -320,7 +320,7 @@ class OddRequestsTest {
         }
     }
 
-    private static String raw(Served served, String request) throws IOException {
+    static String raw(Served served, String request) throws IOException {
         URI at = URI.create(served.service.url());
         try (Socket socket = new Socket(at.getHost(), at.getPort())) {
             socket.setSoTimeout(10_000);

@@ -50,7 +50,9 @@ public final class Served implements AutoCloseable {
             this.clock = new MovableClock(now);
             this.folder = Files.createTempDirectory("tiewright-served");
             Files.copy(NewFolder.database(), folder.resolve(NewFolder.NAME));
-            Files.write(folder.resolve("seal.key"), KEY); // twin days differ in nothing that a test does not say
+            for (String key : List.of("seal.key", "letterbox.key")) {
+                Files.write(folder.resolve(key), KEY); // twin days differ in nothing that a test does not say
+            }
             this.ledger = Ledger.open(folder, clock);
             this.service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
         } catch (IOException failure) {

@@ -42,6 +42,7 @@ import tiewright.event.PrivateNote.PlayerForgotten;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
+import tiewright.letterbox.Letterbox;
 import tiewright.wording.DeletionWords;
 
 /** What is deleted is in no byte of the folder any more; what was not to go is. */
@@ -296,10 +297,12 @@ class ErasingTest {
             byte[] key = Files.readAllBytes(folder.resolve(DataFolder.KEY));
             ledger.backUp(inside, true);
             ledger.backUp(outside);
+            Files.write(Letterbox.fileIn(folder), new byte[32]);
             Ledger.noteBackup(folder, Asked.NINE, Optional.empty());
             erase(ledger);
             assertThat(inside).doesNotExist();
             assertThat(Backup.keyOf(inside)).doesNotExist();
+            assertThat(Letterbox.fileIn(folder)).doesNotExist();
             assertThat(folder.resolve("photos.zip")).exists();
             assertThat(outside).exists();
             assertThat(Files.readAllBytes(folder.resolve(DataFolder.KEY)))

@@ -3,6 +3,7 @@ package tiewright.http.captain;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
+import tiewright.event.Decision;
 import tiewright.event.ExchangeId;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
@@ -49,6 +50,24 @@ record OwnExchange(Visit visit, ExchangeId id, Tie tie, Side side) {
 
     VisibleExchange.VisibleSide own() {
         return exchange().side(side);
+    }
+
+    /** Whether somebody who listens in the network can read the answer on its way. */
+    boolean isReadInTheAir() {
+        return visit.hall().address().isReadInTheAir(visit.ctx());
+    }
+
+    /** The own sealed sheet, where this page may show it: never where somebody who listens could read it. */
+    Optional<Decision.Sealed> sealed() {
+        return isReadInTheAir() ? Optional.empty() : visit.ask(OwnSheets::new).sealed(id);
+    }
+
+    /** Whether this is the secret of the own sheet at the desk, as only the phone that sealed it knows it. */
+    boolean isSecret(String secret) {
+        return visit.ask(OwnSheets::new)
+                .sealed(id)
+                .filter(kept -> kept.secret().equals(secret))
+                .isPresent();
     }
 
     /** The club's sheet of this kind that was opened last. */

@@ -91,8 +91,8 @@ final class ProposalAnswer {
     /** The captain's own sealed sheet, measured the same way. */
     private Optional<ProposalView.Fold> own() {
         ExchangeId id = ExchangeId.sheets(tie.id());
-        return visit.ask(OwnSheets::new)
-                .sealed(id)
+        return new OwnExchange(visit, id, tie, tie.sideOf(visit.club()).orElseThrow())
+                .sealed()
                 .filter(kept -> visit.ask(OwnSheets::new).isLegal(id, kept.sheet()))
                 .map(kept -> own(Proposals.evaluate(inputs.problem(), kept.sheet(), budget)));
     }

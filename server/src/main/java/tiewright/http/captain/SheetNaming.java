@@ -18,6 +18,7 @@ import tiewright.event.SheetKind;
 import tiewright.http.answers.Answers;
 import tiewright.http.answers.OwnSheets;
 import tiewright.http.views.SheetFormView;
+import tiewright.http.visit.ClosedForm;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
@@ -56,6 +57,8 @@ final class SheetNaming {
                 starts(given, draws(tried.typed())),
                 seal,
                 keeping(),
+                new SheetFormView.Closing(
+                        visit.hall().trust().letterbox().publicKey(), ClosedForm.bound(visit), here.isReadInTheAir()),
                 worth());
     }
 

@@ -9,10 +9,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tiewright.event.Decision;
 import tiewright.event.PlayerId;
+import tiewright.event.Refusal;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
-import tiewright.http.answers.OwnSheets;
+import tiewright.http.visit.ClosedForm;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.Page;
@@ -40,10 +41,7 @@ final class SheetPages implements Page {
                 OwnExchange here = OwnExchange.of(visit, kind);
                 act(here, new AskOpening(here.id(), visit.club()));
             });
-            routes.post(Door.CAPTAIN, path + "/tell", visit -> {
-                OwnExchange here = OwnExchange.of(visit, kind);
-                act(here, new TellClub(here.id(), visit.club(), true));
-            });
+            routes.post(Door.CAPTAIN, path + "/tell", visit -> tell(OwnExchange.of(visit, kind)));
             routes.post(Door.CAPTAIN, path + "/untell", visit -> {
                 OwnExchange here = OwnExchange.of(visit, kind);
                 act(here, new TellClub(here.id(), visit.club(), false));
@@ -67,30 +65,22 @@ final class SheetPages implements Page {
         if (from.equals("last")) {
             return here.lastSheet().map(SheetFields::chosen).orElse(Map.of());
         }
-        return here.visit()
-                .ask(OwnSheets::new)
-                .sealed(here.id())
-                .map(kept -> SheetFields.chosen(kept.sheet()))
-                .orElse(Map.of());
+        return here.sealed().map(kept -> SheetFields.chosen(kept.sheet())).orElse(Map.of());
     }
 
     private static void post(OwnExchange here) {
         Visit visit = here.visit();
-        Form form = visit.form();
+        Form form = ClosedForm.of(visit);
+        if (!form.isClean()) {
+            visit.refuse(form, tried -> open(here, Map.of(), tried));
+            return;
+        }
         List<RubberNo> rubbers = here.id().rubbers(visit.event().conditions());
         Map<RubberNo, List<PlayerId>> chosen = SheetFields.chosen(form, rubbers);
         switch (form.text("step")) {
             case "seal" -> seal(here, form, chosen);
             case "keep" -> keep(here, form);
-            case "hand-in" -> {
-                Optional<Sheet> sheet = SheetFields.sheet(form, rubbers);
-                sheet.ifPresent(named -> HurtFirst.check(visit, form, named));
-                visit.attempt(
-                        form,
-                        () -> new HandInSheet(here.id(), visit.club(), sheet.orElseThrow(), form.text("secret")),
-                        here.path(),
-                        tried -> open(here, chosen, tried));
-            }
+            case "hand-in" -> handIn(here, form, chosen);
             case "shuffle" -> {
                 int draw = SheetNaming.draws(form) + 1;
                 Tried drawn = Tried.again(form.with(Map.of(SheetNaming.DRAWS, Integer.toString(draw))));
@@ -100,12 +90,32 @@ final class SheetPages implements Page {
         }
     }
 
-    private static void seal(OwnExchange here, Form form, Map<RubberNo, List<PlayerId>> chosen) {
+    private static void handIn(OwnExchange here, Form form, Map<RubberNo, List<PlayerId>> chosen) {
+        Visit visit = here.visit();
+        Optional<Sheet> sheet = sheet(here, form);
+        visit.attempt(
+                form,
+                () -> new HandInSheet(here.id(), visit.club(), sheet.orElseThrow(), form.text("secret")),
+                here.path(),
+                tried -> open(here, chosen, tried));
+    }
+
+    /** The sheet of the form, once somebody hurt on it was asked. */
+    private static Optional<Sheet> sheet(OwnExchange here, Form form) {
         Visit visit = here.visit();
         Optional<Sheet> sheet =
                 SheetFields.sheet(form, here.id().rubbers(visit.event().conditions()));
         sheet.ifPresent(named -> HurtFirst.check(visit, form, named));
-        String secret = visit.hall().tokens().secret();
+        return sheet;
+    }
+
+    private static void seal(OwnExchange here, Form form, Map<RubberNo, List<PlayerId>> chosen) {
+        Visit visit = here.visit();
+        Optional<Sheet> sheet = sheet(here, form);
+        // a phone that closes its sheet makes the secret, and so the receipt, itself
+        String secret = ClosedForm.isOpened(visit)
+                ? form.text("secret")
+                : visit.hall().tokens().secret();
         visit.attempt(
                 form,
                 () -> new SealSheet(here.id(), visit.club(), sheet.orElseThrow(), secret),
@@ -136,6 +146,20 @@ final class SheetPages implements Page {
                         () -> new KeepOnPhone(here.id(), here.visit().club(), receipt),
                         here.path(),
                         tried -> open(here, Map.of(), tried));
+    }
+
+    /** What is told can be read on every phone of the club: in the open, by whoever listens. So it takes who sealed it. */
+    private static void tell(OwnExchange here) {
+        Visit visit = here.visit();
+        Form form = ClosedForm.of(visit);
+        if (form.isClean() && here.isReadInTheAir() && here.own().atDesk() && !here.isSecret(form.text("secret"))) {
+            form.fault(Refusal.of("form.told-by-its-phone"));
+        }
+        visit.attempt(
+                form,
+                () -> new TellClub(here.id(), visit.club(), true),
+                here.path(),
+                tried -> screen(here, start(here), tried));
     }
 
     private static void act(OwnExchange here, Decision decision) {

@@ -3,22 +3,18 @@ package tiewright.http.captain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import tiewright.event.Decision;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
-import tiewright.event.Sheet;
 import tiewright.event.SheetKind;
 import tiewright.event.VisibleExchange;
 import tiewright.http.answers.Answers;
-import tiewright.http.answers.OwnSheets;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.Receipt;
-import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.SheetFormView;
+import tiewright.http.visit.ClosedForm;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
@@ -48,13 +44,10 @@ final class SheetScreen {
 
     /** @param given somebody just chose what stands in the form */
     Screen screen(Tried tried, boolean given) {
-        Optional<Decision.Sealed> kept = exchange.isOpened()
-                ? Optional.empty()
-                : visit.ask(OwnSheets::new).sealed(here.id());
         SheetFormView view = new SheetFormView(
                 tried.refusal(),
                 head(),
-                kept.map(one -> inForYouNow(one.sheet())),
+                new SealedNow(here).view(),
                 own.receipt().map(this::receipt),
                 exchange.isOpened() ? visit.say("page-captain.both-sheets-are-open-they") : "",
                 exchange.isOpened() ? SheetFormView.Asks.NOTHING : HurtFirst.asks(visit, tried),
@@ -68,7 +61,7 @@ final class SheetScreen {
                 what,
                 "other",
                 other());
-        return Screen.of("sheetForm", title, view);
+        return Screen.of(ClosedForm.isOpened(visit) ? "sheetAnswer" : "sheetForm", title, view);
     }
 
     private String other() {
@@ -119,9 +112,6 @@ final class SheetScreen {
         if (own.in() && !exchange.isOpened() && !visit.event().mayRead(here.id())) {
             lines.add(visit.say("page-captain.newer-than-the-sheet"));
         }
-        if (!exchange.isOpened() && visit.hall().address().isReadInTheAir()) {
-            lines.add(visit.say("page-captain.read-in-the-air"));
-        }
         exchange.deadline()
                 .ifPresent(at -> lines.add(visit.say(
                         exchange.past() && !exchange.isOpened()
@@ -131,39 +121,6 @@ final class SheetScreen {
                         HallClock.said(visit.event().clock(at)))));
         lines.add(visit.ask(Answers::new).lateRule());
         return lines;
-    }
-
-    private SheetView inForYouNow(Sheet sheet) {
-        List<SheetView.Row> rows = rows(sheet);
-        String times = own.sealed() == 1
-                ? visit.say("page-captain.sealed-once")
-                : visit.say("page-captain.sealed-times-the-last-one", "sealed", own.sealed());
-        String at = own.sealedAt()
-                .map(moment -> visit.say(
-                        "page-captain.at",
-                        "moment",
-                        HallClock.said(visit.event().clock(moment))))
-                .orElse("");
-        return new SheetView(
-                visit.say("page-captain.in-for-you-now"),
-                new State(Mark.SEALED, "sealed"),
-                times + at,
-                rows,
-                visit.say("page-captain.show-the-names"));
-    }
-
-    private List<SheetView.Row> rows(Sheet sheet) {
-        return sheet.pairs().entrySet().stream()
-                .map(one -> new SheetView.Row(
-                        TieViews.rubber(visit.words(), one.getKey()),
-                        one.getValue()
-                                .map(pair -> visit.event().name(pair.first()))
-                                .orElse(visit.say("page-captain.no-pair")),
-                        one.getValue()
-                                .map(pair -> visit.event().name(pair.second()))
-                                .orElse(""),
-                        ""))
-                .toList();
     }
 
     private List<ActionForm> actions() {
@@ -190,7 +147,8 @@ final class SheetScreen {
                         path + "/tell",
                         visit.say("page-captain.tell-my-club"),
                         Button.other(visit.say("page-captain.let-my-club-see-it")))
-                .saying(visit.say("page-captain.players-who-came-by-a"));
+                .saying(visit.say("page-captain.players-who-came-by-a")
+                        + (here.isReadInTheAir() ? " " + visit.say("page-captain.told-in-the-air") : ""));
     }
 
     private ActionForm untell(String path) {

@@ -23,7 +23,7 @@ final class TrustPage implements Page {
     }
 
     private static Screen screen(Visit visit) {
-        Optional<Authority> authority = visit.hall().authority();
+        Optional<Authority> authority = visit.hall().trust().authority();
         return new Screen(
                 "pages/trust",
                 visit.say("page-everybody.can-anybody-listen"),
@@ -40,11 +40,14 @@ final class TrustPage implements Page {
                         "isEncrypted",
                         visit.hall().address().url().startsWith("https:"),
                         "isInTheAir",
-                        visit.hall().address().isReadInTheAir()));
+                        visit.hall().address().isReadInTheAir(),
+                        "key",
+                        visit.hall().trust().letterbox().fingerprint()));
     }
 
     private static void send(Visit visit) {
         Authority authority = visit.hall()
+                .trust()
                 .authority()
                 .orElseThrow(() -> new NotFound(visit.say("page-everybody.no-authority-of-our-own")));
         Context ctx = visit.ctx();

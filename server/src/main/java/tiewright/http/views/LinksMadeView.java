@@ -21,6 +21,7 @@ public record LinksMadeView(List<Slip> slips, NavLink onwards, boolean replacesO
      * @param mail begins a mail with the address in it
      * @param size modules along a side of the QR code
      * @param path its black modules as an SVG path
+     * @param key what to compare of the key to which this person's phone closes sheets; empty for who seals none
      */
-    public record Slip(String whom, String may, String address, String mail, int size, String path) {}
+    public record Slip(String whom, String may, String address, String mail, int size, String path, String key) {}
 }

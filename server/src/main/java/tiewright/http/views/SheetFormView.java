@@ -61,6 +61,7 @@ public record SheetFormView(
             Starts starts,
             String seal,
             Keeping keeping,
+            Closing closing,
             Optional<String> worth) {
 
         /** Those who are on no rubber. */
@@ -70,7 +71,11 @@ public record SheetFormView(
     }
 
     /** @param error what is wrong with this rubber, in sentences */
-    public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {}
+    public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {
+        public List<SelectField> seats() {
+            return List.of(first, second);
+        }
+    }
 
     /**
      * A player to tap.
@@ -93,6 +98,15 @@ public record SheetFormView(
      */
     public record Starts(
             int sealed, boolean given, String last, boolean shuffled, int draws, String proposal, int most) {}
+
+    /**
+     * What a browser needs to close the sheet before it leaves the phone.
+     *
+     * @param to the service's public key, in base64url
+     * @param bound to whom this page was shown
+     * @param inTheAir somebody who listens can read what is not closed
+     */
+    public record Closing(String to, String bound, boolean inTheAir) {}
 
     /**
      * What a browser needs to keep the sheet itself: the codes that its receipt is made over.

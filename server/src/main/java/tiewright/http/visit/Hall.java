@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,12 +12,13 @@ import tiewright.certificate.Authority;
 import tiewright.clock.WitnessedClock;
 import tiewright.http.answers.Worked;
 import tiewright.ledger.Ledger;
+import tiewright.letterbox.Letterbox;
 
 /**
  * What every page of one running service shares.
  *
- * @param authority who vouches for the service, if it is nobody whom phones know
  * @param address how phones reach the service, without a slash at the end: "http://192.0.2.7:7070"
+ * @param trust by what phones and people know that it is this service
  */
 public record Hall(
         Ledger ledger,
@@ -26,7 +28,7 @@ public record Hall(
         Worked worked,
         EverybodysPages pages,
         Address address,
-        Optional<Authority> authority) {
+        Trust trust) {
 
     private static final int SESSION_KEY_BYTES = 32;
 
@@ -50,6 +52,14 @@ public record Hall(
             throw new UncheckedIOException(failure);
         }
     }
+
+    /**
+     * By what it is known that this is the service.
+     *
+     * @param authority who vouches for its certificate, if it is nobody whom phones know
+     * @param letterbox to whose key phones close what nobody on the way shall read
+     */
+    public record Trust(Optional<Authority> authority, Letterbox letterbox) {}
 
     /** Where the service is found; known only once it listens. */
     public static final class Address {
@@ -77,6 +87,20 @@ public record Hall(
         /** Whoever listens in the network between can read what travels: it leaves this machine, without TLS. */
         public boolean isReadInTheAir() {
             return url.startsWith("http:") && !isLoopback();
+        }
+
+        /**
+         * The same of one answer: it leaves without TLS, and not to this machine itself. Where it comes from and the name that was asked
+         * for must both say so: the name is whatever somebody sends.
+         */
+        public boolean isReadInTheAir(Context ctx) {
+            boolean here = ctx.ip().startsWith("127.") || ctx.ip().matches("\\[?(0:0:0:0:0:0:0:1|::1)]?");
+            return ctx.scheme().equals("http")
+                    && !(here && (url.startsWith("https:") || isThisMachine(String.valueOf(ctx.host()))));
+        }
+
+        private static boolean isThisMachine(String host) {
+            return host.matches("(127\\.[0-9.]+|localhost|\\[::1])(:[0-9]+)?");
         }
     }
 }

@@ -62,7 +62,8 @@ public final class LinkSlips {
                 address,
                 mail(visit.words(), address),
                 code.size(),
-                code.path()));
+                code.path(),
+                role == Role.CAPTAIN ? visit.hall().trust().letterbox().fingerprint() : ""));
         return Tokens.hash(secret);
     }
 

@@ -151,7 +151,7 @@ public final class Visit {
     }
 
     public void show(int status, Screen screen) {
-        ctx.status(status).html(html(screen));
+        ClosedForm.answer(ctx.status(status), html(screen));
     }
 
     private String html(Screen screen) {
