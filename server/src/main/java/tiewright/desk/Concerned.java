@@ -3,9 +3,11 @@ package tiewright.desk;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import tiewright.conditions.Withdrawal;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
@@ -33,6 +35,52 @@ final class Concerned {
         before.ties().values().forEach(concerned::add);
         concerned.clubs.removeAll(after.withdrawals().keySet());
         return List.copyOf(concerned.clubs);
+    }
+
+    /** Also those whose line of a table changes, and those who meet somebody now where a place was open. */
+    static List<ClubId> byWithdrawal(Event before, Event after) {
+        Concerned concerned = new Concerned(before, after);
+        before.ties().values().forEach(concerned::add);
+        before.ties().values().forEach(concerned::addFilled);
+        before.pools().keySet().forEach(concerned::addLines);
+        concerned.clubs.removeAll(after.withdrawals().keySet());
+        return List.copyOf(concerned.clubs);
+    }
+
+    private void addFilled(Tie was) {
+        Optional<Tie> is = after.tie(was.id());
+        for (Side side : Side.values()) {
+            if (was.club(side).isEmpty()
+                    && is.filter(tie -> tie.club(side).isPresent()).isPresent()) {
+                clubs.addAll(mayPlay(after, is.orElseThrow()));
+            }
+        }
+    }
+
+    private void addLines(String pool) {
+        Map<ClubId, List<Integer>> was = figures(before, pool);
+        Map<ClubId, List<Integer>> is = figures(after, pool);
+        was.forEach((club, line) -> {
+            if (!line.equals(is.get(club))) {
+                clubs.add(club);
+            }
+        });
+    }
+
+    private static Map<ClubId, List<Integer>> figures(Event event, String pool) {
+        return PoolEnd.of(event, pool).table().rows().stream()
+                .collect(Collectors.toMap(
+                        Row::club,
+                        row -> List.of(
+                                row.place(),
+                                row.tiesWon(),
+                                row.tiesDrawn(),
+                                row.tiesLost(),
+                                row.tiePoints(),
+                                row.rubbersWon(),
+                                row.rubbersLost(),
+                                row.pointsFor(),
+                                row.pointsAgainst())));
     }
 
     /** Who may still come to the tie: of a pool that is played to its end those at the place, and no more, signed or not. */

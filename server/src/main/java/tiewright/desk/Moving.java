@@ -42,7 +42,8 @@ final class Moving {
     }
 
     private Optional<Refusal> frozen(Tie tie, LocalTime start) {
-        if (tie.start().isPresent() && start.isAfter(tie.start().get()) && isHeldUp(tie)) {
+        boolean later = tie.start().filter(start::isAfter).isPresent();
+        if (later && (isHeldUp(tie) || isStopped(tie))) {
             return Optional.empty();
         }
         int freeze = event.conditions().freezeMinutes();
@@ -53,6 +54,14 @@ final class Moving {
                         .with("tie", tie.id())
                         .with("start", tie.start().orElseThrow())
                         .with("freeze", freeze));
+    }
+
+    /** All play stands still when it should begin. */
+    private boolean isStopped(Tie tie) {
+        return event.order()
+                .stop(event.about(), now)
+                .flatMap(stop -> tie.start().filter(stop.until()::isAfter))
+                .isPresent();
     }
 
     private Optional<Refusal> past(Tie tie, LocalTime start) {

@@ -115,6 +115,11 @@ public record PublishPlan(
         return new PlanFacts(event, this, moved(event)).concerned();
     }
 
+    /** The ties that it gives another time or court, in its order. */
+    public List<TieId> moves(Event event) {
+        return moved(event).stream().map(Placed::tie).toList();
+    }
+
     /** Clubs whose ties it begins before their published starts; each has to be told beforehand. Sorted by code. */
     public List<ClubId> earlier(Event event) {
         Earlier earlier = new Earlier(event, told);

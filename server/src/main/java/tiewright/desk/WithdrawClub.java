@@ -68,11 +68,14 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
                 notes.addAll(sealed.notes());
             }
         }
-        facts.add(notice(event, given, facts, number));
-        return After.accepted(event, given, facts, notes);
+        Accepted all = After.accepted(event, given, facts, notes);
+        List<Fact> told = new ArrayList<>(all.facts());
+        told.add(notice(event, event.after(all.facts(), given), number));
+        return new Accepted(told, all.notes());
     }
 
-    private OfficialFact.NoticeStated notice(Event event, Given given, List<Fact> facts, int ruling) {
+    /** For every club whose table or bracket is another one after it. */
+    private OfficialFact.NoticeStated notice(Event event, Event after, int ruling) {
         return new OfficialFact.NoticeStated(
                 Numbers.notice(event),
                 Ruled.notice(about(event), treated(), ruling),
@@ -80,7 +83,7 @@ public record WithdrawClub(ClubId club, Withdrawal treatment, String reason, Str
                 Optional.empty(),
                 Optional.empty(),
                 Saying.typed(reason.strip()),
-                Concerned.between(event, event.after(facts, given)));
+                Concerned.byWithdrawal(event, after));
     }
 
     private Saying about(Event event) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Facts of the draw, the order of the ties and the slots of the knockout. */
+/** Facts of the draw, the order of the ties, when play stands still, and the slots of the knockout. */
 public sealed interface DrawFact extends Fact {
 
     /**
@@ -115,6 +115,19 @@ public sealed interface DrawFact extends Fact {
         @Override
         public FactKind kind() {
             return FactKind.SLOT_FILLED;
+        }
+    }
+
+    /**
+     * Play stands still on every court, for rain say: until a time of the event's day, or until somebody says that it goes on.
+     *
+     * @param until empty = it goes on
+     * @param reason as it stands in the log; empty where it goes on
+     */
+    record HallStopped(Optional<LocalTime> until, String reason) implements DrawFact {
+        @Override
+        public FactKind kind() {
+            return FactKind.HALL_STOPPED;
         }
     }
 }

@@ -85,8 +85,7 @@ final class Fold {
             case CARD_ENTERED -> entered((PlayFact.CardEntered) fact, recorded);
             case CARD_CORRECTED -> corrected((PlayFact.CardCorrected) fact, recorded);
             case CARD_TAKEN_BACK -> cardTakenBack((PlayFact.CardTakenBack) fact, recorded);
-            case PLAY_STOPPED -> programme.stopped((PlayFact.PlayStopped) fact, at);
-            case PLAY_RESUMED -> programme.resumed((PlayFact.PlayResumed) fact);
+            case PLAY_STOPPED, PLAY_RESUMED, HALL_STOPPED -> programme.stands(fact, at);
             case CLUB_WITHDRAWN -> officials = officials.with((OfficialFact.ClubWithdrawn) fact);
             case LOT_DRAWN -> officials = officials.with((OfficialFact.LotDrawn) fact);
             case TABLE_SIGNED -> officials = officials.with((OfficialFact.TableSigned) fact, at);

@@ -33,7 +33,12 @@ final class OrderFold {
                 at,
                 order.changes().size());
         return new OrderOfPlay(
-                more(order.plans(), plan), order.rubbers(), order.changes(), order.others(), order.told());
+                more(order.plans(), plan),
+                order.rubbers(),
+                order.changes(),
+                order.others(),
+                order.told(),
+                order.stop());
     }
 
     OrderOfPlay timed(Tie tie, Saying between, DrawFact.TieTimed fact, Instant at) {
@@ -57,7 +62,8 @@ final class OrderFold {
     private OrderOfPlay changed(Tie tie, OrderOfPlay.Change change) {
         Map<TieId, SortedMap<RubberNo, OrderOfPlay.Place>> rest = new LinkedHashMap<>(order.rubbers());
         rest.remove(tie.id());
-        return new OrderOfPlay(order.plans(), rest, more(order.changes(), change), order.others(), order.told());
+        return new OrderOfPlay(
+                order.plans(), rest, more(order.changes(), change), order.others(), order.told(), order.stop());
     }
 
     OrderOfPlay placed(DrawFact.RubberTimed fact) {
@@ -72,7 +78,7 @@ final class OrderFold {
                 && now.get(last).notice().isEmpty()) {
             now.set(last, now.get(last).onto(OrderOfPlay.courts(places)));
         }
-        return new OrderOfPlay(order.plans(), all, now, order.others(), order.told());
+        return new OrderOfPlay(order.plans(), all, now, order.others(), order.told(), order.stop());
     }
 
     /** The notice of a plan tells of all that changed with it; any other of the last change of its tie. */
@@ -90,7 +96,7 @@ final class OrderFold {
         }
         Map<Integer, List<ClubId>> all = new LinkedHashMap<>(order.others());
         all.put(notice.number(), notice.clubs());
-        return new OrderOfPlay(order.plans(), order.rubbers(), order.changes(), all, order.told());
+        return new OrderOfPlay(order.plans(), order.rubbers(), order.changes(), all, order.told(), order.stop());
     }
 
     private OrderOfPlay byPlan(OrderOfPlay.Plan plan, int number) {
@@ -99,7 +105,7 @@ final class OrderFold {
                 .filter(OrderOfPlay.Change::isOne)
                 .map(change -> change.under(number))
                 .forEach(linked::add);
-        return new OrderOfPlay(order.plans(), order.rubbers(), linked, order.others(), order.told());
+        return new OrderOfPlay(order.plans(), order.rubbers(), linked, order.others(), order.told(), order.stop());
     }
 
     private OrderOfPlay byTie(TieId tie, int number) {
@@ -111,7 +117,7 @@ final class OrderFold {
         }
         List<OrderOfPlay.Change> linked = new ArrayList<>(order.changes());
         linked.set(last, order.changes().get(last).under(number));
-        return new OrderOfPlay(order.plans(), order.rubbers(), linked, order.others(), order.told());
+        return new OrderOfPlay(order.plans(), order.rubbers(), linked, order.others(), order.told(), order.stop());
     }
 
     OrderOfPlay told(OfficialFact.NoticeTold fact) {
@@ -123,7 +129,17 @@ final class OrderFold {
             clubs.remove(fact.club());
         }
         all.put(fact.notice(), Collections.unmodifiableSet(clubs));
-        return new OrderOfPlay(order.plans(), order.rubbers(), order.changes(), order.others(), all);
+        return new OrderOfPlay(order.plans(), order.rubbers(), order.changes(), order.others(), all, order.stop());
+    }
+
+    OrderOfPlay stopped(DrawFact.HallStopped fact) {
+        return new OrderOfPlay(
+                order.plans(),
+                order.rubbers(),
+                order.changes(),
+                order.others(),
+                order.told(),
+                fact.until().map(until -> new OrderOfPlay.Stop(until, fact.reason())));
     }
 
     private static <T> List<T> more(List<T> list, T one) {

@@ -20,14 +20,24 @@ import java.util.TreeSet;
  * @param changes every start and court that was given, oldest first
  * @param others the clubs that a notice concerns beside those of the changes under it, by its number
  * @param told the clubs that were told of a notice, by its number
+ * @param stop the last stop of all play, until somebody said that it goes on; its time may be over
  */
 public record OrderOfPlay(
         List<Plan> plans,
         Map<TieId, SortedMap<RubberNo, Place>> rubbers,
         List<Change> changes,
         Map<Integer, List<ClubId>> others,
-        Map<Integer, Set<ClubId>> told) {
-    static final OrderOfPlay NONE = new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of(), Map.of());
+        Map<Integer, Set<ClubId>> told,
+        Optional<Stop> stop) {
+    static final OrderOfPlay NONE =
+            new OrderOfPlay(List.of(), Map.of(), List.of(), Map.of(), Map.of(), Optional.empty());
+
+    /**
+     * Play stands still on every court.
+     *
+     * @param until a time of the event's day
+     */
+    public record Stop(LocalTime until, String reason) {}
 
     /**
      * A whole plan that was published under one notice.
@@ -118,6 +128,12 @@ public record OrderOfPlay(
     /** The plan that holds now. */
     public Optional<Plan> plan() {
         return plans.isEmpty() ? Optional.empty() : Optional.of(plans.get(plans.size() - 1));
+    }
+
+    /** The stop of play that holds at this moment. */
+    public Optional<Stop> stop(Optional<SetUpFact.EventDescribed> about, Instant now) {
+        return stop.filter(
+                one -> about.filter(day -> now.isBefore(day.at(one.until()))).isPresent());
     }
 
     /** What a notice changed, in the order of the ties. */

@@ -101,12 +101,15 @@ final class ProgrammeFold {
         happens(fact.tie(), course -> course.takenBack(fact, rubbers));
     }
 
-    void stopped(PlayFact.PlayStopped fact, Instant at) {
-        happens(fact.tie(), course -> course.stopped(fact.rubber(), at));
-    }
-
-    void resumed(PlayFact.PlayResumed fact) {
-        happens(fact.tie(), course -> course.resumed(fact.rubber()));
+    /** A rubber stands still or goes on, or all of them do. */
+    void stands(Fact fact, Instant at) {
+        if (fact instanceof PlayFact.PlayStopped one) {
+            happens(one.tie(), course -> course.stopped(one.rubber(), at));
+        } else if (fact instanceof PlayFact.PlayResumed one) {
+            happens(one.tie(), course -> course.resumed(one.rubber()));
+        } else {
+            order = new OrderFold(order).stopped((DrawFact.HallStopped) fact);
+        }
     }
 
     void written(TieId tie, RubberNo rubber, Card.Entry entry) {

@@ -31,6 +31,11 @@ public record Assignment(
         courts = List.copyOf(courts);
     }
 
+    /** The same, where it stays as it was published. */
+    Assignment kept() {
+        return new Assignment(tie, rubbers, slot, courts, start, end, Optional.of(Pin.Why.KEPT), umpires);
+    }
+
     /** One rubber on one court, and the club on duty there, where clubs umpire. */
     public record Line(
             TieId tie,

@@ -123,7 +123,7 @@ final class Bounds {
         End end = before;
         for (Piece piece : free) {
             PlanTie tie = board.tie(piece);
-            if (board.isKeptByItsStart(tie)) {
+            if (board.isKeptByItsStart(tie) && board.ready(tie) > board.base()) {
                 int start = onGrid(board.ready(tie));
                 end = end.or(start + piece.minutes(), Cause.PUBLISHED, start);
             }

@@ -5,8 +5,10 @@ import java.util.Optional;
 
 /** What can be cut off a day. */
 public enum Cut {
-    /** nothing: everything is played as the conditions say */
+    /** nothing: everything is played as the conditions say, each tie in its turn and on its courts */
     AS_IS("as-is"),
+    /** nothing, but ties change turns and courts, so that the day ends earlier */
+    ANOTHER_ORDER("another-order"),
     /** the rubbers of a tie are played on whatever court is free, no longer side by side */
     RUBBER_BY_RUBBER("rubber-by-rubber"),
     /** games to fewer points, scored as before */

@@ -16,15 +16,23 @@ final class Cuts {
         this.leaving = new LeavingCuts(day);
     }
 
+    private ReplanOption whole(Cut cut, Plan plan) {
+        return day.option(cut, Optional.empty(), plan, new Uncut.Price(List.of(), 0, plan.moved()));
+    }
+
+    /** Another order breaks less, or ends earlier. */
+    private boolean isBeaten(Plan kept) {
+        Plan other = day.asIs();
+        int base = Clock.minute(kept.problem().start());
+        return other.score().breaches() < kept.score().breaches()
+                || Clock.minute(other.finish(), base) < Clock.minute(kept.finish(), base);
+    }
+
     /** Empty where the cut changes nothing here. */
     Optional<ReplanOption> option(Cut cut) {
         return switch (cut) {
-            case AS_IS ->
-                Optional.of(day.option(
-                        cut,
-                        Optional.empty(),
-                        day.asIs(),
-                        new Uncut.Price(List.of(), 0, day.asIs().moved())));
+            case AS_IS -> Optional.of(whole(cut, day.unchanged()));
+            case ANOTHER_ORDER -> day.kept().filter(this::isBeaten).map(kept -> whole(cut, day.asIs()));
             case RUBBER_BY_RUBBER -> scoring.rubberByRubber();
             case SHORTER_GAMES -> scoring.shorterGames();
             case RALLY_SCORING -> scoring.rallyScoring();

@@ -56,7 +56,7 @@ final class Forecast {
         double end = tie.lastCard();
         for (RestOfDay.Rubber rubber : tie.left()) {
             double begun = Math.max(courtFree[rubber.court()], rubber.from());
-            double done = begun + longerThan(rest.now() - begun);
+            double done = begun + longerThan(rest.now() - begun) + rest.stoppedFor();
             courtFree[rubber.court()] = done;
             end = Math.max(end, done);
         }

@@ -28,7 +28,9 @@ public record Pin(
         /** it was called, or cards of it are in */
         IN_PLAY,
         /** its published start is too near to be changed */
-        FROZEN
+        FROZEN,
+        /** nothing forces it from its published start and courts */
+        KEPT
     }
 
     public Pin {

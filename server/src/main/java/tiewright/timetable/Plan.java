@@ -34,6 +34,10 @@ public record Plan(
         return new Plan(problem, assignments, score, breaches, other, seed, moved);
     }
 
+    Plan with(List<Assignment> others) {
+        return new Plan(problem, others, score, breaches, bound, seed, moved);
+    }
+
     Plan moving(List<Reason> frozen) {
         return new Plan(problem, assignments, score, breaches, bound, seed, frozen);
     }

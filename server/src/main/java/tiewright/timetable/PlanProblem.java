@@ -37,6 +37,11 @@ public record PlanProblem(
         return new ProblemReader(event, asked).problem();
     }
 
+    /** The same as wide and from as early as its ties were published, for what keeps their turns: see {@link KeptOrder}. */
+    static PlanProblem asPublished(Event event, PlanAsked asked) {
+        return new ProblemReader(event, asked).asPublished();
+    }
+
     /** A rubber of the conditions and its turnover, in minutes, see {@link SlotLength}. */
     public static int usualSlot(Event event, Pace pace) {
         return SlotLength.of(event.conditions(), pace);

@@ -53,23 +53,44 @@ final class ProblemReader {
     }
 
     PlanProblem problem() {
+        PlanProblem wide = pinned(wide(free()));
+        return onItsGrid(wide)
+                .map(this::pinned)
+                .filter(other -> length(other) < length(wide))
+                .orElse(wide);
+    }
+
+    private PlanProblem free() {
         int slot = asked.slotMinutes().orElseGet(() -> PlanProblem.usualSlot(event, asked.pace()));
         LocalTime starts = event.about().map(SetUpFact.EventDescribed::starts).orElse(USUAL_START);
         LocalTime start = asked.now()
                 .filter(now -> Clock.minute(now, Clock.minute(starts)) > Clock.minute(starts))
                 .orElse(starts);
         TiePlay play = event.conditions().tiePlay();
-        PlanProblem free = PlanProblem.free(
+        return PlanProblem.free(
                         new Slots(start, slot, event.conditions().restMinutes(), closes()),
                         courts,
                         open.stream().map(this::tie).toList(),
                         Manner.of(play).together(true).umpired(asked.umpires()))
                 .with(new NotBefore(asked.lateClubs(), published()));
-        PlanProblem wide = pinned(wide(free));
-        return onItsGrid(wide)
-                .map(this::pinned)
-                .filter(other -> length(other) < length(wide))
-                .orElse(wide);
+    }
+
+    /** From the moment on that is asked for, each tie as wide as most were published; no grid is looked for. */
+    PlanProblem asPublished() {
+        PlanProblem free = free();
+        boolean asked = this.asked.courtsPerTie().isPresent() || free.play() == TiePlay.RUBBER_BY_RUBBER;
+        Optional<Integer> width = open.stream()
+                .filter(tie -> !event.order().rubbers(tie.id()).isEmpty() && !tie.isInPlay())
+                .map(tie -> event.order().courts(tie).size())
+                .collect(Collectors.groupingBy(courts -> courts, TreeMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey);
+        return pinned(
+                asked || width.isEmpty()
+                        ? wide(free)
+                        : free.withCourtsPerTie(Math.max(1, Math.min(courts.size(), width.get()))));
     }
 
     private PlanProblem pinned(PlanProblem problem) {

@@ -40,7 +40,7 @@ final class RestOfDay {
     /**
      * A tie that has not.
      *
-     * @param earliest its published start, or now
+     * @param earliest its published start, or now, or the end of a stop of all play
      * @param after ties whose end it waits for
      */
     record Coming(int tie, double earliest, int[] after, List<Rubber> left) {}
@@ -48,6 +48,7 @@ final class RestOfDay {
     private final Event event;
     private final ZoneId zone;
     private final double now;
+    private final double goesOn;
     private final List<Tie> begun;
     private final List<Tie> waiting;
     private final List<Tie> ties;
@@ -59,6 +60,10 @@ final class RestOfDay {
         this.event = event;
         this.zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
         this.now = minute(now);
+        this.goesOn = event.order()
+                .stop(event.about(), now)
+                .map(stop -> (double) Clock.minute(stop.until()))
+                .orElse(this.now);
         this.begun = event.ties().values().stream().filter(Tie::isInPlay).toList();
         this.waiting = event.ties().values().stream()
                 .filter(tie -> tie.start().isPresent() && !tie.isInPlay() && !event.isGone(tie))
@@ -70,6 +75,11 @@ final class RestOfDay {
         this.coming = IntStream.range(begun.size(), ties.size())
                 .mapToObj(this::coming)
                 .toList();
+    }
+
+    /** How long play stands still from now on, in minutes. */
+    double stoppedFor() {
+        return goesOn - now;
     }
 
     double now() {
@@ -132,7 +142,7 @@ final class RestOfDay {
         int[] after = IntStream.range(0, ties.size())
                 .filter(other -> other != number && mustBeOver(ties.get(other), tie))
                 .toArray();
-        return new Coming(number, Math.max(Clock.minute(tie.start().orElseThrow()), now), after, List.copyOf(left));
+        return new Coming(number, Math.max(Clock.minute(tie.start().orElseThrow()), goesOn), after, List.copyOf(left));
     }
 
     private int court(String name) {

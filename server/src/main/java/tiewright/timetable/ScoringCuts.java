@@ -127,7 +127,7 @@ final class ScoringCuts {
         return Optional.of(day.option(
                 Cut.NO_DECIDER,
                 Optional.of(now.with(Setting.DECIDER, DeciderKind.NONE.code())),
-                day.asIs(),
+                day.unchanged(),
                 new Uncut.Price(List.of(), expected, List.of(fairness))));
     }
 }

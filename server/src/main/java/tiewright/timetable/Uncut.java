@@ -15,6 +15,7 @@ final class Uncut {
     private final Budget budget;
     private final PlanProblem problem;
     private final Plan asIs;
+    private final Optional<Plan> kept;
     private final Told told;
 
     /**
@@ -31,7 +32,29 @@ final class Uncut {
         this.budget = budget;
         this.problem = PlanProblem.of(event, asked);
         this.asIs = plan(problem).orElseThrow(() -> new IllegalStateException("ask Replan.fault before"));
+        this.kept = KeptOrder.of(event, asked, budget.seed())
+                .filter(plan -> plan.score().breaches() <= asIs.score().breaches())
+                .filter(plan -> plan.score().of(Part.OVERRUN) <= asIs.score().of(Part.OVERRUN))
+                .map(plan -> plan.boundBy(bound(plan)));
         this.told = new Told(event);
+    }
+
+    /** That of the best plan, which stands on a grid of slots; what stays where it was published may end earlier than any slot does. */
+    private LowerBound bound(Plan plan) {
+        int base = Clock.minute(plan.problem().start());
+        int minutes = Math.min(
+                Clock.minute(asIs.bound().finish(), base) - base,
+                Math.toIntExact(plan.score().of(Part.LENGTH)));
+        return new LowerBound(
+                Clock.time(base + minutes),
+                Clock.roundedUp(minutes, problem.slotMinutes()),
+                minutes,
+                asIs.bound().because());
+    }
+
+    /** What was published, no tie elsewhere and none later than it must be; empty where nothing was, and where that breaks more or ends too late. */
+    Optional<Plan> kept() {
+        return kept;
     }
 
     Event event() {
@@ -46,7 +69,12 @@ final class Uncut {
         return problem;
     }
 
-    /** Its plan as it is, whether it holds or not. */
+    /** Everything as it was published where that can be kept, else the best plan of everything. */
+    Plan unchanged() {
+        return kept.orElse(asIs);
+    }
+
+    /** The best plan of everything, in whatever order and wherever, whether it holds or not. */
     Plan asIs() {
         return asIs;
     }

@@ -43,6 +43,9 @@ final class Why {
                     .with("start", piece.pin().get().published().orElse(Clock.time(spot.start())))
                     .with("courts", piece.pin().get().courts()));
         }
+        if (isKept(piece)) {
+            return List.of(Reason.of("why-kept").with("start", Clock.time(spot.start())));
+        }
         if (spot.start() <= board.base()) {
             return List.of(Reason.of("why-first").with("start", Clock.time(spot.start())));
         }
@@ -51,6 +54,12 @@ final class Why {
             reasons.add(hindrance(piece, slot));
         }
         return List.copyOf(reasons);
+    }
+
+    private boolean isKept(Piece piece) {
+        return plan.of(board.tie(piece).id()).stream()
+                .anyMatch(one ->
+                        one.rubbers().equals(piece.rubbers()) && one.pinned().equals(Optional.of(Pin.Why.KEPT)));
     }
 
     /** The first thing that stands in the way of a slot. */

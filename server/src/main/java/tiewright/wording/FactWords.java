@@ -53,6 +53,9 @@ public final class FactWords {
         if (fact instanceof DrawFact.RubberTimed one) {
             return one.umpires().isPresent() ? ".umpired" : "";
         }
+        if (fact instanceof DrawFact.HallStopped one) {
+            return one.until().isPresent() ? "" : ".goes-on";
+        }
         if (fact instanceof ExchangeFact.ClubTold one) {
             return one.told() ? "" : ".taken-back";
         }

@@ -81,7 +81,7 @@ class OfficialsTest {
         day.does(new RetimeTie(
                 earlier.tie(),
                 earlier.start(),
-                earlier.court(),
+                earlier.where(),
                 earlier.reason(),
                 Set.of(ClubId.of("N"), ClubId.of("S"))));
         assertThat(notices().get(0).after().map(Days::said))
@@ -100,6 +100,31 @@ class OfficialsTest {
             assertThat(notice.after().map(Days::said)).contains("10:20, court 2");
             assertThat(Days.said(notice.reason())).isEqualTo("court 1 is wet");
         });
+    }
+
+    @Test
+    void a_tie_may_have_several_courts_by_hand_and_its_rubbers_take_them_in_turn() {
+        RetimeTie.Where both = new RetimeTie.Where(List.of("2", "1"), 25);
+        RetimeTie wide =
+                new RetimeTie(TieId.of("A1"), Optional.of(LocalTime.of(10, 20)), both, "court 2 is nearer", Set.of());
+        day.does(wide);
+        assertThat(day.event().order().courts(day.tie("A1"))).containsExactly("2", "1");
+        assertThat(day.event().order().rubbers(TieId.of("A1")).values())
+                .extracting(place -> place.start() + " " + place.court())
+                .containsExactly("10:20 2", "10:20 1", "10:45 2", "10:45 1");
+        assertThat(notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.before().map(Days::said)).contains("10:00, court 1");
+            assertThat(notice.after().map(Days::said)).contains("10:20, courts 2, 1");
+        });
+        assertThat(Why.not(day, wide)).containsExactly("desk.time-stands-already");
+        day.does(new RetimeTie(TieId.of("A1"), Optional.of(LocalTime.of(10, 30)), both, "rain", Set.of()));
+        assertThat(day.event().order().rubbers(TieId.of("A1")).values())
+                .as("the same courts, ten minutes later")
+                .extracting(place -> place.start() + " " + place.court())
+                .containsExactly("10:30 2", "10:30 1", "10:55 2", "10:55 1");
+        RetimeTie.Where gone = new RetimeTie.Where(List.of("1", "9"), 25);
+        assertThat(Why.not(day, new RetimeTie(TieId.of("A1"), Optional.empty(), gone, "x", Set.of())))
+                .containsExactly("desk.no-such-court", "desk.courts-need-a-start");
     }
 
     @Test

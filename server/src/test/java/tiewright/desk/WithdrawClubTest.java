@@ -62,6 +62,35 @@ class WithdrawClubTest {
     }
 
     @Test
+    void its_notice_concerns_whoever_stands_elsewhere_in_the_table_too() {
+        Days pool = Days.aDay()
+                .clubs("N", "S", "E", "W", "X", "Y")
+                .poolTie("A1", "A", 1, "N", "S")
+                .poolTie("A2", "A", 2, "W", "E")
+                .poolTie("B1", "B", 1, "X", "Y")
+                .opened("A1")
+                .cards("A1", "11-0", "11-0", "11-0", "0-11");
+        pool.does(withdraw("E", Withdrawal.AWARD));
+        assertThat(pool.event().order().concerned(1))
+                .extracting(ClubId::code)
+                .as("W wins its tie by 4-0 and passes N and S; the other pool stays as it is")
+                .containsExactly("N", "S", "W");
+    }
+
+    @Test
+    void its_notice_concerns_those_who_read_now_whom_they_may_meet_later() {
+        Days cup = Days.aDay()
+                .clubs("N", "S", "E", "W")
+                .with(Setting.RUBBERS, "1")
+                .knockoutTie("SF1", 1, "N", "S")
+                .knockoutTie("SF2", 1, "E", "W")
+                .knockoutTie("F", 2, "winner-SF1", "winner-SF2")
+                .does(withdraw("E", Withdrawal.KEEP));
+        assertThat(cup.tie("F").away().club()).contains(ClubId.of("W"));
+        assertThat(cup.event().order().concerned(1)).extracting(ClubId::code).containsExactly("N", "S", "W");
+    }
+
+    @Test
     void an_awarded_tie_counts_for_the_other_club() {
         day.does(withdraw("E", Withdrawal.AWARD));
         assertThat(Standings.of(PoolTables.input(day.event(), "A")).row(ClubId.of("N")))

@@ -240,6 +240,7 @@ final class RandomFacts {
                         maybe(Saying.typed("is")),
                         Saying.typed("why"));
             case NOTICE_TOLD -> new OfficialFact.NoticeTold(number, club(), yes());
+            case HALL_STOPPED -> new DrawFact.HallStopped(maybe(LocalTime.of(13, 10)), "rain");
             case HEAT_DECIDED -> new OfficialFact.HeatDecided("wbgt", 280, "caution", "drink", "R");
             case CORRECTION_DECIDED ->
                 new OfficialFact.CorrectionDecided(

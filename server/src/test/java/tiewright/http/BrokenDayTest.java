@@ -198,6 +198,26 @@ class BrokenDayTest {
     }
 
     @Test
+    void a_day_on_time_needs_nothing_published_and_the_form_keeps_the_length_of_a_slot() {
+        Guest organiser = published();
+        served.at(Days.moment("13:20"));
+        assertThat(organiser.get(BREAKS + "?what=stop").body())
+                .as("the published plan's slot stands there")
+                .containsPattern("name=\"slot\"[^>]*value=\"20\"|value=\"20\"[^>]*name=\"slot\"");
+        organiser.send(BREAKS + "?what=injury", BREAKS + "/look", Map.of("from", "13:21", "rally-seconds", "9"));
+        // the pace is another one now, and yet nobody has to go elsewhere or at another time
+        served.service.awaitPlans();
+        Guest.Got ways = organiser.get(BREAKS);
+        assertThat(ways.text()).contains("Price: 0 rubbers lost or put off, no tie moved, nobody to tell.");
+        assertThat(way(organiser, ways, "Everything as planned").text())
+                .contains("Nothing that was published changes, so there is nothing to publish.", "To be told: nobody.")
+                .doesNotContain("Publish this");
+        assertThat(organiser.get(BREAKS + "?what=stop").body())
+                .as("the pace of the last break stands on the form of another")
+                .containsPattern("name=\"rally-seconds\"[^>]*value=\"9\"|value=\"9\"[^>]*name=\"rally-seconds\"");
+    }
+
+    @Test
     void only_the_organiser_and_the_referee_plan_and_publish_and_everybody_reads_the_chart() {
         for (Guest other : List.of(
                 served.stranger(),

@@ -27,6 +27,19 @@ class CalledEarlyTest {
     }
 
     @Test
+    void a_club_that_waits_for_a_decider_elsewhere_is_named_beside_the_call() {
+        Days two = Days.oneTie()
+                .clubs("E")
+                .poolTie("A2", "A", 2, "N", "E")
+                .timed("A2", "10:30", "2")
+                .opened("A1")
+                .cards("A1", "11-5", "11-5", "5-11", "5-11")
+                .opened("A2");
+        assertThat(desk(two, "10:30")).contains("First look: Club N v Club S still waits for its decider.");
+        assertThat(desk(Days.oneTie().opened("A1"), "10:00")).doesNotContain("First look");
+    }
+
+    @Test
     void a_rubber_that_was_put_off_but_not_one_that_is_a_little_ahead() {
         Days rain = Days.oneTie()
                 .opened("A1")

@@ -40,6 +40,34 @@ class DeciderDoorTest {
     }
 
     @Test
+    void advice_takes_its_pair_into_the_form_by_a_press_and_seals_nothing() {
+        Days level = Days.oneTie().opened("A1").cards("A1", "11-5", "11-5", "5-11", "5-11");
+        try (Served served = served(level)) {
+            Guest captain = served.captain("N");
+            Guest.Got advice = captain.get("/captain/proposal/A1");
+            assertThat(advice.text()).contains("For the decider", "Take this pair");
+            java.util.regex.Matcher use = java.util.regex.Pattern.compile(
+                            "name=\"sheet-D-first\" value=\"(N\\d)\".*?name=\"sheet-D-second\" value=\"(N\\d)\"",
+                            java.util.regex.Pattern.DOTALL)
+                    .matcher(advice.body());
+            assertThat(use.find()).as(advice.body()).isTrue();
+            Guest.Got form = captain.send(
+                    "/captain/proposal/A1",
+                    DOOR,
+                    Map.of("step", "choose", "sheet-D-first", use.group(1), "sheet-D-second", use.group(2)));
+            assertThat(form.body())
+                    .containsPattern("value=\"" + use.group(1) + "\"[^>]*selected")
+                    .containsPattern("value=\"" + use.group(2) + "\"[^>]*selected");
+            assertThat(served.ledger
+                            .event()
+                            .exchange(tiewright.event.ExchangeId.decider(tiewright.event.TieId.of("A1")))
+                            .home()
+                            .isIn())
+                    .isFalse();
+        }
+    }
+
+    @Test
     void without_a_void_rubber_three_rubbers_lead_to_no_decider() {
         try (Served served = served(ofThree())) {
             assertThat(served.captain("N").get("/captain").body()).doesNotContain(DOOR);

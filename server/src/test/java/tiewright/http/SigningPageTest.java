@@ -48,6 +48,17 @@ class SigningPageTest {
     }
 
     @Test
+    void a_signed_table_asks_nobody_to_sign_it_again() {
+        try (Served served = Served.of(oneTie(), Days.moment("11:00"))) {
+            served.at(Days.moment("11:15"));
+            Guest referee = served.as(tiewright.event.Role.REFEREE);
+            assertThat(referee.get(PAGE).text()).contains("Sign the table of pool A");
+            referee.send(PAGE, SIGN, Map.of("sign-A-by", "R. Referee"));
+            assertThat(referee.get(PAGE).text()).contains("R. Referee").doesNotContain("Sign the table of pool A");
+        }
+    }
+
+    @Test
     void an_open_ruling_is_asked_about_before_the_table_is_signed() {
         Days day = oneTie().player("S9", "S", 9).named("S9", "Player N3");
         try (Served served = Served.of(day, Days.moment("11:00"))) {

@@ -189,6 +189,8 @@ final class ExampleFacts {
                         4, SAYING, Optional.empty(), Optional.empty(), Optional.empty(), Saying.typed("")),
                 new OfficialFact.NoticeTold(2, ONE, true),
                 new OfficialFact.NoticeTold(2, TWO, false),
+                new DrawFact.HallStopped(Optional.of(LocalTime.of(13, 10)), WORDS),
+                new DrawFact.HallStopped(Optional.empty(), ""),
                 new OfficialFact.HeatDecided("wbgt", 305, "caution", WORDS, "Zoë"),
                 new OfficialFact.HeatDecided("air", -12, "below", "", ""),
                 new OfficialFact.CorrectionDecided(

@@ -255,11 +255,105 @@ class RainDayTest {
         assertThat(ways.get(0).plan().bound().because().code()).isEqualTo("timetable.bound-published");
         assertThat(ways.get(0).plan().why(TieId.of("A-B")))
                 .extracting(Reason::code)
-                .as("the first slot of the grid is that of the published starts")
-                .containsExactly("timetable.why-published");
+                .containsExactly("timetable.why-kept");
         Replan.options(published(), asked.withEarlierStarts(), Budget.ofSteps(3_000, 1)).stream()
                 .filter(way -> way.cut() == Cut.AS_IS)
-                .forEach(way -> assertThat(way.finish()).isEqualTo("16:13"));
+                .forEach(way -> assertThat(way.finish()).isEqualTo("16:03"));
+    }
+
+    /** Two ties side by side on two courts each, twice; rain to 14:50 makes nobody wait, so nobody moves. */
+    private static Days onPairsOfCourts() {
+        Days day = Days.aDay()
+                .with(Setting.RUBBERS, "2")
+                .clubs("A", "B", "C", "D")
+                .courts("1", "2", "3", "4")
+                .poolTie("A-B", "P", 1, "A", "B")
+                .poolTie("C-D", "P", 1, "C", "D")
+                .poolTie("A-C", "P", 2, "A", "C")
+                .poolTie("B-D", "P", 2, "B", "D");
+        onCourts(day, "A-B", "15:00", 3, 4);
+        onCourts(day, "C-D", "15:00", 1, 2);
+        onCourts(day, "A-C", "15:40", 3, 4);
+        onCourts(day, "B-D", "15:40", 1, 2);
+        return day;
+    }
+
+    private static void onCourts(Days day, String tie, String start, int... courts) {
+        day.timed(tie, start, "" + courts[0]);
+        for (int rubber = 1; rubber <= courts.length; rubber++) {
+            day.fact(new DrawFact.RubberTimed(
+                    TieId.of(tie),
+                    RubberNo.of(rubber),
+                    LocalTime.parse(start),
+                    "" + courts[rubber - 1],
+                    Optional.empty()));
+        }
+    }
+
+    private static List<String> places(ReplanOption option) {
+        return option.plan().assignments().stream()
+                .map(one -> one.tie() + " " + one.start() + " " + one.courts())
+                .sorted()
+                .toList();
+    }
+
+    @Test
+    void as_planned_no_tie_changes_turn_or_court_and_nobody_is_told_where_nothing_forces_it() {
+        Event day = onPairsOfCourts().event();
+        for (long seed = 1; seed <= 5; seed++) {
+            PlanAsked asked = PlanAsked.from(LocalTime.of(14, 50), 0).withSlot(20);
+            ReplanOption asIs =
+                    Replan.options(day, asked, Budget.ofSteps(500, seed)).get(0);
+            assertThat(asIs.cut()).isEqualTo(Cut.AS_IS);
+            assertThat(places(asIs))
+                    .containsExactly("A-B 15:00 [3, 4]", "A-C 15:40 [3, 4]", "B-D 15:40 [1, 2]", "C-D 15:00 [1, 2]");
+            assertThat(asIs.people()).isZero();
+        }
+    }
+
+    @Test
+    void rain_until_after_a_start_makes_it_later_on_its_own_courts_and_what_follows_only_as_late_as_it_must() {
+        Event day = onPairsOfCourts().event();
+        PlanAsked asked = PlanAsked.from(LocalTime.of(15, 25), 0).withSlot(20);
+        ReplanOption asIs = Replan.options(day, asked, Budget.ofSteps(500, 1)).get(0);
+        assertThat(places(asIs))
+                .as("the rest of 10 minutes after 15:45")
+                .containsExactly("A-B 15:25 [3, 4]", "A-C 15:55 [3, 4]", "B-D 15:55 [1, 2]", "C-D 15:25 [1, 2]");
+    }
+
+    @Test
+    void a_lost_court_moves_the_ties_that_were_on_it_and_no_others() {
+        Event day = onPairsOfCourts().courts("5").event();
+        PlanAsked asked = PlanAsked.from(LocalTime.of(14, 50), 0).withSlot(20).withoutCourts(List.of("4"));
+        ReplanOption asIs = Replan.options(day, asked, Budget.ofSteps(500, 1)).get(0);
+        assertThat(places(asIs))
+                .containsExactly("A-B 15:00 [3, 5]", "A-C 15:40 [3, 5]", "B-D 15:40 [1, 2]", "C-D 15:00 [1, 2]");
+    }
+
+    @Test
+    void another_order_is_offered_beside_it_where_it_ends_earlier() {
+        Days day = Days.aDay()
+                .with(Setting.RUBBERS, "2")
+                .clubs("A", "B", "C", "D")
+                .courts("1", "2", "3", "4")
+                .poolTie("A-B", "P", 1, "A", "B")
+                .poolTie("C-D", "Q", 1, "C", "D");
+        onCourts(day, "A-B", "15:00", 1, 2);
+        onCourts(day, "C-D", "15:20", 1, 2);
+        PlanAsked asked = PlanAsked.from(LocalTime.of(16, 0), 0).withSlot(20);
+        List<ReplanOption> ways = Replan.options(day.event(), asked, Budget.ofSteps(500, 1));
+        assertThat(places(ways.get(0))).containsExactly("A-B 16:00 [1, 2]", "C-D 16:20 [1, 2]");
+        ReplanOption other = ways.stream()
+                .filter(way -> way.cut() == Cut.ANOTHER_ORDER)
+                .findFirst()
+                .orElseThrow();
+        assertThat(other.finish()).isEqualTo("16:20");
+        assertThat(Replan.options(
+                        onPairsOfCourts().event(),
+                        PlanAsked.from(LocalTime.of(14, 50), 0).withSlot(20),
+                        Budget.ofSteps(500, 1)))
+                .extracting(ReplanOption::cut)
+                .doesNotContain(Cut.ANOTHER_ORDER);
     }
 
     @Test

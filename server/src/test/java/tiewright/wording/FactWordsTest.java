@@ -120,6 +120,8 @@ class FactWordsTest {
                     Saying.typed("rain")),
             new OfficialFact.NoticeTold(7, N, true),
             new OfficialFact.NoticeTold(7, N, false),
+            new DrawFact.HallStopped(Optional.of(LocalTime.of(13, 10)), "Rain"),
+            new DrawFact.HallStopped(Optional.empty(), ""),
             new OfficialFact.HeatDecided("wbgt", 305, "caution", "Longer breaks", "Ines"),
             new OfficialFact.HeatDecided("air", 181, "below", "Play on", "Ines"),
             new DrawFact.TieRestarted(TIE, Optional.of(N), Optional.empty(), 8),

@@ -11,12 +11,15 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A sentence that people read has at most twenty words. Our own aim, no source. A fact counts as one word; what a colon or a
- * semicolon parts counts as two sentences.
+ * semicolon parts counts as two sentences. So it is in the pages of docs that users read.
  */
 class SentenceLengthTest {
     private static final int MOST = 20;
@@ -61,6 +64,40 @@ class SentenceLengthTest {
                     }));
         }
         assertThat(tooLong).as("make two sentences of each").isEmpty();
+    }
+
+    /** Not in tables, code and addresses; a list's entry is a paragraph. */
+    private static Stream<String> paragraphs(String page) {
+        String prose = Stream.of(page.replaceAll("(?s)```.*?```", "").split("\n"))
+                .filter(line -> !line.startsWith("    ") && !line.startsWith("|"))
+                .collect(Collectors.joining("\n"));
+        return Stream.of(prose.split("\\n\\s*\\n|\\n(?=\\s*[-#*] |\\s*\\d+\\. )"))
+                .map(text -> text.replaceAll("\\]\\([^)]*\\)", "]")
+                        .replaceAll("`[^`]*`", "x")
+                        .replace("*", ""));
+    }
+
+    private static int words(String sentence) {
+        return (int) Stream.of(sentence.split("\\s+"))
+                .filter(word -> word.matches(".*[\\p{L}\\p{N}].*"))
+                .count();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "docs/running-a-day.md", "docs/changes.md", "docs/models.md"})
+    void no_sentence_of_a_page_of_docs_is_longer_than_twenty_words(String page) throws IOException {
+        assertThat(paragraphs(Files.readString(Path.of("..").resolve(page)))
+                        .flatMap(text -> Stream.of(ENDS.split(text.strip())))
+                        .filter(sentence -> words(sentence) > MOST))
+                .as("make two sentences of each")
+                .isEmpty();
+    }
+
+    @Test
+    void a_sentence_of_docs_is_counted_without_its_addresses_and_code() {
+        assertThat(paragraphs("# A head\n\none [two](three four)\n| five |\n    six\n- seven `eight nine`: ten"))
+                .extracting(SentenceLengthTest::words)
+                .containsExactly(2, 2, 3);
     }
 
     @Test

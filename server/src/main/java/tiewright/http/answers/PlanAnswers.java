@@ -67,6 +67,11 @@ public final class PlanAnswers {
         return plan.earlier(event);
     }
 
+    /** How many ties it gives another time or court. */
+    public int moves(PublishPlan plan) {
+        return plan.moves(event).size();
+    }
+
     /** It is the order of play as it stands. */
     public boolean isPublished(PublishPlan plan) {
         return plan.isPublished(event);

@@ -3,9 +3,15 @@ package tiewright.http.captain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tiewright.event.Pair;
+import tiewright.event.RubberNo;
+import tiewright.event.SheetKind;
 import tiewright.event.Tie;
+import tiewright.http.pieces.Button;
+import tiewright.http.views.ActionForm;
 import tiewright.http.views.ProposalView;
 import tiewright.http.visit.Cautions;
+import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.lineup.club.LineupInputs;
@@ -34,7 +40,7 @@ final class DeciderAnswer {
         DeciderAdvice advice = inputs.decider();
         String title = visit.event().progress(tie).awaitsDecider() ? "page-captain.for-the-decider" : IF_IT_COMES;
         List<ProposalView.Fold> folds =
-                fold(Optional.of(advice), title).stream().toList();
+                fold(Optional.of(advice), title, named(tie)).stream().toList();
         return new ProposalView(
                 tried.refusal(),
                 head,
@@ -58,10 +64,15 @@ final class DeciderAnswer {
 
     /** The same as one line of another page; empty where nobody is asked for. */
     Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice) {
-        return fold(advice, IF_IT_COMES);
+        return fold(advice, IF_IT_COMES, Optional.empty());
     }
 
-    private Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice, String title) {
+    /** The tie, while its pair can still be named. */
+    private Optional<Tie> named(Tie tie) {
+        return Optional.of(tie).filter(visit.event()::goesOn).filter(one -> one.isReady() && !one.isDeciderOpened());
+    }
+
+    private Optional<ProposalView.Fold> fold(Optional<DeciderAdvice> advice, String title, Optional<Tie> named) {
         return advice.map(one -> ProposalView.Fold.of(
                         visit.words().say(title),
                         one.candidates().stream()
@@ -75,11 +86,11 @@ final class DeciderAnswer {
                         .orElse(""))
                 .choosing(one.candidates().stream()
                         .limit(SHOWN)
-                        .map(this::candidate)
+                        .map(candidate -> candidate(candidate, named))
                         .toList()));
     }
 
-    private ProposalView.Candidate candidate(DeciderAdvice.Candidate one) {
+    private ProposalView.Candidate candidate(DeciderAdvice.Candidate one, Optional<Tie> named) {
         List<String> said = new ArrayList<>(List.of(words.verdict(one.verdict())));
         if (one.weight() > 0) {
             said.add(
@@ -96,6 +107,23 @@ final class DeciderAnswer {
                 ProposedSheets.bar(
                         visit,
                         visit.words().say("page-captain.chance-in-the-decider"),
-                        new ProposedSheets.Doubted(one.chance(), one.low(), one.high())));
+                        new ProposedSheets.Doubted(one.chance(), one.low(), one.high())),
+                named.map(tie -> use(tie, one.pair())));
+    }
+
+    /** Takes the pair into the form by a press: names never stand in an address. */
+    private ActionForm use(Tie tie, Pair pair) {
+        return ActionForm.of(
+                        "use-" + pair.first().code() + "-" + pair.second().code(),
+                        OwnExchange.path(SheetKind.DECIDER) + tie.id(),
+                        "",
+                        Button.other(visit.words().say("page-captain.take-this-pair")))
+                .sending("step", "choose")
+                .sending(
+                        SheetFields.field(RubberNo.DECIDER, "first"),
+                        pair.first().code())
+                .sending(
+                        SheetFields.field(RubberNo.DECIDER, "second"),
+                        pair.second().code());
     }
 }

@@ -73,6 +73,18 @@ final class Callables {
 
     /** Who calls before the published time reads it first: people were told that nothing happens before it. */
     private String label(One one) {
+        Optional<OrderOfPlay.Stop> stop =
+                visit.event().order().stop(visit.event().about(), visit.event().now());
+        if (stop.isPresent()) {
+            return visit.say(
+                    "page-desk.call-while-stopped",
+                    "decider",
+                    one.rubber().isDecider() ? "yes" : "no",
+                    "rubber",
+                    one.rubber(),
+                    "until",
+                    HallClock.said(stop.get().until()));
+        }
         if (one.rubber().isDecider()) {
             return visit.say("page-desk.call-the-decider", "rubber", one.rubber());
         }

@@ -13,6 +13,7 @@ import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
 import tiewright.http.views.ActionForm;
 import tiewright.http.visit.Form;
+import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TextOrder;
@@ -45,13 +46,22 @@ final class Calls {
                         "call-" + tie.id() + "-" + next.rubber(),
                         "/desk/tie/" + tie.id() + "/call",
                         "",
-                        Button.main(Words.say(event, "page-desk.call-to-court")))
+                        Button.main(label(event)))
                 .sending("rubber", next.rubber().toString())
                 .asking(SelectField.of(
                         field(tie, next.rubber()),
                         Words.say(event, "page-desk.to-2", "rubber", TieViews.rubber(Words.of(event), next.rubber())),
                         Words.say(event, "page-desk.choose-a-court"),
                         courts));
+    }
+
+    /** Who calls while all play is stopped reads it first. */
+    private static String label(VisibleEvent event) {
+        return event.order()
+                .stop(event.about(), event.now())
+                .map(stop -> Words.say(
+                        event, "page-desk.call-to-court-while-stopped", "until", HallClock.said(stop.until())))
+                .orElseGet(() -> Words.say(event, "page-desk.call-to-court"));
     }
 
     static void post(Visit visit, Function<Tried, Screen> again) {

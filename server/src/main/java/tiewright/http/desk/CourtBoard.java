@@ -161,7 +161,7 @@ final class CourtBoard {
                         court,
                         Look.FREE,
                         say("page-desk.to-be-called"),
-                        words.rubber(one.tie(), one.rubber()),
+                        words.toCall(one.tie(), one.rubber()),
                         List.of(callables.press(one, court.name()))));
     }
 

@@ -41,6 +41,24 @@ final class CourtWords {
         return new Said(what(tie, rubber), pairs, List.of());
     }
 
+    /** The same before it is called: somebody of its clubs may be wanted for a decider first. */
+    Said toCall(Tie tie, RubberNo rubber) {
+        Said said = rubber(tie, rubber);
+        List<String> waiting = Stream.of(Side.values())
+                .flatMap(side -> tie.club(side).stream())
+                .flatMap(club -> event.tiesOf(club).stream())
+                .filter(other -> !other.id().equals(tie.id())
+                        && event.goesOn(other)
+                        && event.progress(other).awaitsDecider())
+                .distinct()
+                .map(other -> say("page-desk.waits-for-its-decider", "tie", views.title(other)))
+                .toList();
+        return new Said(
+                said.what(),
+                Stream.concat(said.who().stream(), waiting.stream()).toList(),
+                said.sides());
+    }
+
     private String what(Tie tie, RubberNo rubber) {
         return say(
                 rubber.isDecider() ? "page-desk.tie-decider" : "page-desk.tie-rubber",

@@ -52,7 +52,17 @@ final class DayRun {
                 .flatMap(about -> about.venueCloses())
                 .map(time -> OptionalInt.of(minute(time)))
                 .orElse(OptionalInt.empty());
-        return new DeskView.Run(words(), DayPicture.of(rows, minute(event.clock(event.now())), closes));
+        return new DeskView.Run(words(), DayPicture.of(rows, minute(event.clock(event.now())), closes), goesOn());
+    }
+
+    private Optional<DeskView.Press> goesOn() {
+        return event.order()
+                .stop(event.about(), event.now())
+                .map(stop -> DeskView.Press.form(
+                        visit.say("page-desk.play-goes-on"),
+                        visit.say("frame.play-is-stopped", "until", HallClock.said(stop.until())),
+                        DeskPage.GOES_ON,
+                        List.of()));
     }
 
     private List<Block> blocks(String court) {
@@ -136,6 +146,9 @@ final class DayRun {
                 expected.values().stream().filter(Expected::isLate).toList();
         int behind = late.stream().mapToInt(DayRun::lag).max().orElse(0);
         List<LocalTime> ends = likelyEnd();
+        if (goesOn().isPresent()) {
+            return visit.say("page-desk.play-is-stopped");
+        }
         if (ends.isEmpty()) {
             return visit.say("page-desk.no-tie-to-come");
         }

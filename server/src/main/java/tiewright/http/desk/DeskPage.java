@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import tiewright.desk.HallGoesOn;
 import tiewright.event.SetUpFact;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
@@ -23,10 +24,26 @@ import tiewright.wording.Words;
 /** The desk: courts and what can be pressed for each, what to do next, sheets, how the day runs. */
 final class DeskPage implements Page {
     static final String HERE = "/desk";
+    static final String GOES_ON = HERE + "/goes-on";
 
     @Override
     public void at(Routes routes) {
         routes.get(Door.DESK, HERE, visit -> visit.show(Screen.of("desk", visit.say("page-desk.desk"), view(visit))));
+        routes.post(Door.DESK, GOES_ON, DeskPage::goOn);
+    }
+
+    /** Its time may have come, or somebody else pressed, while the desk was looked at: then there is nothing left to end. */
+    private static void goOn(Visit visit) {
+        VisibleEvent event = visit.event();
+        if (event.order().stop(event.about(), event.now()).isEmpty()) {
+            visit.go(HERE);
+            return;
+        }
+        visit.attempt(
+                visit.form(),
+                HallGoesOn::new,
+                HERE,
+                tried -> Screen.of("desk", visit.say("page-desk.desk"), view(visit)));
     }
 
     private static DeskView view(Visit visit) {

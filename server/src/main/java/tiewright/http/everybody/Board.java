@@ -44,7 +44,7 @@ final class Board {
     private BoardView.Turned turned(Tie tie) {
         List<String> courts = event.order().courts(tie);
         return new BoardView.Turned(
-                courts.isEmpty() ? "" : courts.get(0),
+                courts.isEmpty() ? "" : Words.say(event, "page-visit.courts", "count", courts.size(), "courts", courts),
                 views.when(tie),
                 views.side(tie, Side.HOME),
                 views.side(tie, Side.AWAY),

@@ -45,7 +45,7 @@ final class CourtRows {
     }
 
     private String planned(Tie tie) {
-        return event.order().courts(tie).stream().findFirst().orElse("");
+        return String.join(", ", event.order().courts(tie));
     }
 
     /** A tie that is to come. */

@@ -97,7 +97,7 @@ final class ExampleDay {
         return new Frame(
                 new Speech(Words.ofCodes(java.time.ZoneOffset.UTC), List.of()),
                 "One of each piece",
-                new Frame.Named("Lowland Clubs Day", "Lowland Clubs Day, 8 May 2027, Tollgate Hall"),
+                new Frame.Named("Lowland Clubs Day", "Lowland Clubs Day, 8 May 2027, Tollgate Hall", Optional.empty()),
                 new Frame.Reader(
                         "Millrace", "You are here as captain of Millrace.", List.of("captain", "desk", "cards")),
                 new Frame.Age("Version 14", "as of 12:58", "heard 12:57", Instant.parse("2027-05-08T10:58:00Z"), false),

@@ -33,8 +33,9 @@ public record Frame(
      *
      * @param name short, for the browser's title
      * @param line in full, for print
+     * @param standstill that all play is stopped and until when, with where it can be ended for whoever may; empty while it goes on
      */
-    public record Named(String name, String line) {}
+    public record Named(String name, String line, Optional<NavLink> standstill) {}
 
     /**
      * Whose page it is.

@@ -144,6 +144,14 @@ record BreakAsk(
         return from.plus(warmUp());
     }
 
+    /** All play stands still, and goes on only later. */
+    boolean stops(VisibleEvent event) {
+        return what == What.STOP
+                && event.about()
+                        .filter(about -> event.now().isBefore(about.at(start())))
+                        .isPresent();
+    }
+
     PlanAsked asked(int freezeMinutes) {
         PlanAsked asked = PlanAsked.from(start(), freezeMinutes).withPace(pace);
         asked = slotMinutes.isPresent() ? asked.withSlot(slotMinutes.getAsInt()) : asked;

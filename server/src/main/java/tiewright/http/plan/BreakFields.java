@@ -27,16 +27,38 @@ final class BreakFields {
     private final Fields fields;
     private final Tried tried;
     private final BreakAsk.What what;
+    private final Before before;
     private final Optional<BreakAsk> last;
 
-    /** @param last what was asked before: it stands there again if it was of the same kind */
-    BreakFields(VisibleEvent event, Tried tried, BreakAsk.What what, Optional<BreakAsk> last) {
+    /**
+     * What was asked before.
+     *
+     * @param last the last break: what is its own stands there again if it was of the same kind
+     * @param pace of the last break, else of the last plan
+     * @param slotMinutes of the last break, else of the plan that is published
+     */
+    record Before(Optional<BreakAsk> last, Pace pace, OptionalInt slotMinutes) {
+        static Before of(Planning planning, VisibleEvent event) {
+            Optional<BreakAsk> last = planning.replan().map(Planning.Search::asked);
+            Optional<PlanAsk> plan = planning.plan().map(Planning.Search::asked);
+            Pace pace =
+                    last.map(BreakAsk::pace).or(() -> plan.map(PlanAsk::pace)).orElse(Pace.USUAL);
+            OptionalInt published = event.order()
+                    .plan()
+                    .map(one -> OptionalInt.of(one.slotMinutes()))
+                    .orElse(OptionalInt.empty());
+            return new Before(last, pace, last.map(BreakAsk::slotMinutes).orElse(published));
+        }
+    }
+
+    BreakFields(VisibleEvent event, Tried tried, BreakAsk.What what, Before before) {
         this.event = event;
         this.words = Words.of(event);
         this.fields = Fields.of(BreaksPage.LOOK, tried);
         this.tried = tried;
         this.what = what;
-        this.last = last.filter(ask -> ask.what() == what);
+        this.before = before;
+        this.last = before.last().filter(ask -> ask.what() == what);
     }
 
     List<FormField> asked() {
@@ -67,11 +89,8 @@ final class BreakFields {
     List<FormField> more() {
         List<FormField> all = new ArrayList<>(List.of(PlanAsk.earlierField(
                 fields, event, last.filter(BreakAsk::earlier).isPresent())));
-        all.addAll(PlanAsk.paceFields(words, fields, last.map(BreakAsk::pace).orElse(Pace.USUAL)));
-        all.add(fields.number(
-                        "slot",
-                        words.say("page-plan.minutes-from-one-rubber-to"),
-                        last.map(BreakAsk::slotMinutes).orElse(OptionalInt.empty()))
+        all.addAll(PlanAsk.paceFields(words, fields, before.pace()));
+        all.add(fields.number("slot", words.say("page-plan.minutes-from-one-rubber-to"), before.slotMinutes())
                 .withHint(words.say("page-plan.empty-play-by-the-conditions")));
         all.add(fields.text(
                 "seed",

@@ -71,7 +71,7 @@ final class BreakScreens {
 
     private Screen particulars(BreakAsk.What what) {
         BreakFields fields =
-                new BreakFields(visit.event(), tried, what, planning.replan().map(Planning.Search::asked));
+                new BreakFields(visit.event(), tried, what, BreakFields.Before.of(planning, visit.event()));
         WorkView.WorkForm form = new WorkView.WorkForm(
                 BreaksPage.LOOK,
                 BreaksPage.HERE + "/" + BreaksPage.LOOK,
@@ -87,7 +87,7 @@ final class BreakScreens {
     private Screen ways(List<ReplanOption> options) {
         Planning.Search<BreakAsk, PlanAnswers.Ways> search = planning.replan().orElseThrow();
         Optional<Progress> running = search.isRunning()
-                ? Optional.of(PlanScreens.progress(search.progress(), BreaksPage.HERE + "/stop"))
+                ? Optional.of(PlanScreens.progress(visit.words(), search.progress(), BreaksPage.HERE + "/stop"))
                 : Optional.empty();
         BreakWays words = new BreakWays(visit);
         List<String> verdict = new ArrayList<>(running.isPresent() ? List.of() : words.verdict(search));

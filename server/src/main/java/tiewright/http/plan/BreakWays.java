@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.PlanAnswers;
@@ -68,7 +69,8 @@ final class BreakWays {
     BreaksView.Line line(ReplanOption option, int number) {
         return new BreaksView.Line(
                 title(option),
-                option.fairness().stream().map(plans::said).collect(Collectors.joining(" ")),
+                Stream.concat(option.fairness().stream().map(plans::said), Stream.of(price(option)))
+                        .collect(Collectors.joining(" ")),
                 state(option).word(),
                 BreaksPage.HERE + "?" + BreakScreens.WAY + "=" + number);
     }
@@ -85,6 +87,49 @@ final class BreakWays {
                         : words.say("page-plan.impossible-would-end-at", "finish", finish));
     }
 
+    /** What publishing it truly costs: rubbers, other times and courts, people to tell. */
+    private String price(ReplanOption option) {
+        var published = Publishing.of(option, "", "");
+        PlanAnswers answers = visit.ask(PlanAnswers::new);
+        return words.say(
+                "page-plan.price",
+                "cost",
+                rubbers(option.cost()),
+                "moved",
+                answers.moves(published),
+                "people",
+                people(answers.concerned(published)));
+    }
+
+    /** What else a press does, and that there is none where nothing changes. */
+    private List<String> effect(ReplanOption option, BreakAsk asked) {
+        List<String> lines = new ArrayList<>();
+        boolean stops = asked.stops(event);
+        if (stops) {
+            lines.add(words.say("page-plan.everybody-reads-the-stop", "until", HallClock.said(asked.start())));
+        }
+        if (!changes(option)) {
+            lines.add(words.say(stops ? "page-plan.no-time-changes" : "page-plan.nothing-changes"));
+        }
+        return lines;
+    }
+
+    /** To the nearest tenth. */
+    private static Number rubbers(double cost) {
+        long tenths = Math.round(cost * 10);
+        return tenths % 10 == 0 ? (Number) (tenths / 10) : (Number) (tenths / 10.0);
+    }
+
+    private boolean changes(ReplanOption option) {
+        return !visit.ask(PlanAnswers::new).isPublished(Publishing.of(option, "", ""));
+    }
+
+    private int people(List<ClubId> clubs) {
+        return clubs.stream()
+                .mapToInt(club -> Math.max(1, event.squad(club).size()))
+                .sum();
+    }
+
     BreaksView.Choice choice(ReplanOption option, Press press) {
         Plan plan = option.plan();
         List<String> lines = new ArrayList<>(List.of(words.say(
@@ -94,8 +139,10 @@ final class BreakWays {
                 "because",
                 plans.said(plan.bound().because()))));
         option.fairness().stream().map(plans::said).forEach(lines::add);
-        lines.add(words.say("page-plan.price-in-rubbers-lost-or", "cost", Math.round(option.cost() * 10) / 10.0));
+        lines.add(price(option));
         lines.addAll(told(option));
+        BreakAsk asked = press.search().asked();
+        lines.addAll(effect(option, asked));
         plan.breaches().stream().limit(MOST_BREACHES).map(plans::said).forEach(lines::add);
         return new BreaksView.Choice(
                 state(option),
@@ -103,18 +150,17 @@ final class BreakWays {
                 new OldAndNew(visit, plan).picture(),
                 plans.chart("chart-of-way", plan),
                 plans.table(plan),
-                option.isFeasible() ? Optional.of(publish(option, press)) : Optional.empty());
+                option.isFeasible() && (changes(option) || asked.stops(event))
+                        ? Optional.of(publish(option, press))
+                        : Optional.empty());
     }
 
     /** The same clubs that the notice then names, and those that would begin earlier than published. */
     private List<String> told(ReplanOption option) {
         var published = Publishing.of(option, "", "");
         List<ClubId> clubs = visit.ask(PlanAnswers::new).concerned(published);
-        int people = clubs.stream()
-                .mapToInt(club -> Math.max(1, event.squad(club).size()))
-                .sum();
-        List<String> lines = new ArrayList<>(List.of(
-                words.say("page-plan.to-be-told", "people", people, "clubs", names(clubs), "count", clubs.size())));
+        List<String> lines = new ArrayList<>(List.of(words.say(
+                "page-plan.to-be-told", "people", people(clubs), "clubs", names(clubs), "count", clubs.size())));
         List<ClubId> earlier = visit.ask(PlanAnswers::new).earlier(published);
         if (!earlier.isEmpty()) {
             lines.add(words.say("page-plan.begins-earlier-for", "clubs", names(earlier)));
@@ -144,7 +190,10 @@ final class BreakWays {
                 BreaksPage.PUBLISH,
                 BreaksPage.HERE + "/" + BreaksPage.PUBLISH,
                 all,
-                List.of(Button.main(words.say("page-plan.publish-this", "root", root))));
+                List.of(Button.main(
+                        changes(option)
+                                ? words.say("page-plan.publish-this", "root", root)
+                                : words.say("page-plan.say-the-stop"))));
     }
 
     private List<FormField> signed(Fields fields, BreakAsk asked) {

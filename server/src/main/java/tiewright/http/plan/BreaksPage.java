@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import tiewright.desk.PublishPlan;
+import tiewright.desk.StopHall;
 import tiewright.event.Court;
 import tiewright.event.Decision;
 import tiewright.event.Together;
@@ -89,7 +91,7 @@ final class BreaksPage implements Page {
                 tried -> new BreakScreens(planning, visit, tried).screen());
     }
 
-    /** Courts that were lost go out of use with it. */
+    /** Courts that were lost go out of use with it, and a stop that is not over yet is said on every page. */
     private static Decision decision(Visit visit, BreakAsk asked, ReplanOption option, Form form) {
         List<Decision> all = new ArrayList<>();
         if (asked.what() == BreakAsk.What.COURT) {
@@ -98,8 +100,14 @@ final class BreaksPage implements Page {
                     .filter(court -> asked.lost().contains(court.name()))
                     .forEach(court -> all.add(new SetCourt(court.name(), court.from(), court.until(), false)));
         }
-        all.add(Publishing.of(option, form.text("reason"), form.text("by"))
-                .tellingBefore(Publishing.told(form, visit.event())));
+        PublishPlan plan = Publishing.of(option, form.text("reason"), form.text("by"))
+                .tellingBefore(Publishing.told(form, visit.event()));
+        if (asked.stops(visit.event())) {
+            all.add(new StopHall(asked.start(), form.text("reason")));
+        }
+        if (all.isEmpty() || !visit.ask(PlanAnswers::new).isPublished(plan)) {
+            all.add(plan);
+        }
         return new Together(all);
     }
 }

@@ -23,6 +23,7 @@ import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.timetable.Plan;
 import tiewright.timetable.Planned;
+import tiewright.wording.Words;
 
 /** The page of the plan: what is asked, how far the search is, what it found, and how it is published. */
 final class PlanScreens {
@@ -54,29 +55,31 @@ final class PlanScreens {
                 new PlanView(
                         tried.refusal(),
                         BackLinks.home(visit),
-                        search.filter(one -> running).map(one -> progress(one.progress(), PlanPage.HERE + "/stop")),
+                        search.filter(one -> running)
+                                .map(one -> progress(visit.words(), one.progress(), PlanPage.HERE + "/stop")),
                         search.filter(Planning.Search::hasFailed).isPresent(),
                         found,
                         running ? List.of() : sections(visit, tried, search),
                         running ? List.of() : pinned(visit)));
     }
 
-    static Progress progress(Planning.Progress progress, String stop) {
+    static Progress progress(Words words, Planning.Progress progress, String stop) {
         String line = progress.best()
-                .map(best -> "Searching. Better plans so far: " + progress.better() + "; the best has "
-                        + (best.breaches() == 0
-                                ? "no breach of what must hold"
-                                : best.breaches() + " breaches of what must hold")
-                        + ".")
-                .orElse("Searching. No plan yet.");
+                .map(best -> words.say(
+                        "page-plan.searching",
+                        "better",
+                        progress.better(),
+                        "breaches",
+                        Math.toIntExact(best.breaches())))
+                .orElseGet(() -> words.say("page-plan.searching-none-yet"));
         return new Progress(
                 "search",
-                "Looking for a plan",
+                words.say("page-plan.looking-for-a-plan"),
                 line,
                 Math.min(progress.better(), USUAL_BETTER),
                 USUAL_BETTER,
                 stop,
-                Button.stop("Stop and keep the best so far"));
+                Button.stop(words.say("page-plan.stop-and-keep-the-best")));
     }
 
     private static PlanView.Found found(Visit visit, Planned planned) {
@@ -158,13 +161,7 @@ final class PlanScreens {
             Visit visit, Tried tried, Planning.Search<PlanAsk, Planned> search, Plan plan) {
         int next = visit.event().order().plans().size() + 1;
         boolean old = search.seen() != visit.event().seq();
-        return WorkView.Section.of(
-                        PlanPage.PUBLISH,
-                        visit.say("page-plan.publish-this-plan"),
-                        "One press makes one numbered notice. Every time that changes is shown with the old one struck, and the desk gets the list of who must be told."
-                                + (old
-                                        ? " Something was entered since this plan was made: look whether it still holds, or make it again."
-                                        : ""))
+        return WorkView.Section.of(PlanPage.PUBLISH, visit.say("page-plan.publish-this-plan"), lines(visit, old))
                 .with(new WorkView.WorkForm(
                         PlanPage.PUBLISH,
                         PlanPage.HERE + "/" + PlanPage.PUBLISH,
@@ -172,6 +169,11 @@ final class PlanScreens {
                                 toldFields(visit, tried, plan),
                                 asked(visit, search, Fields.of(PlanPage.PUBLISH, tried))),
                         List.of(Button.main(visit.say("page-plan.publish-version", "next", next)))));
+    }
+
+    private static String[] lines(Visit visit, boolean old) {
+        String press = visit.say("page-plan.one-press-one-notice");
+        return old ? new String[] {press, visit.say("page-plan.entered-since")} : new String[] {press};
     }
 
     private static List<FormField> asked(Visit visit, Planning.Search<PlanAsk, Planned> search, Fields fields) {

@@ -106,7 +106,7 @@ final class PlanWords {
     private Chart chart(String id, String caption, Plan plan) {
         List<Charts.At> all = new ArrayList<>();
         for (Assignment assignment : plan.assignments()) {
-            String mark = assignment.pinned().map(PlanWords::pinned).orElse("");
+            String mark = assignment.pinned().map(this::pinned).orElse("");
             assignment
                     .lines(plan.problem().slotMinutes())
                     .forEach(line -> all.add(new Charts.At(
@@ -126,11 +126,11 @@ final class PlanWords {
                 all);
     }
 
-    private static String pinned(Pin.Why why) {
+    private String pinned(Pin.Why why) {
         return switch (why) {
-            case BY_HAND -> "pinned";
-            case IN_PLAY -> "in play";
-            case FROZEN -> "stays";
+            case BY_HAND -> Words.say(event, "page-plan.mark-pinned");
+            case IN_PLAY -> Words.say(event, "page-plan.mark-in-play");
+            case FROZEN, KEPT -> Words.say(event, "page-plan.mark-stays");
         };
     }
 

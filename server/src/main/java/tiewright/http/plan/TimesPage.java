@@ -1,7 +1,7 @@
 package tiewright.http.plan;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +10,7 @@ import tiewright.event.Decision;
 import tiewright.event.Tie;
 import tiewright.event.Together;
 import tiewright.event.VisibleEvent;
+import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.InputTable;
@@ -41,27 +42,41 @@ final class TimesPage implements Page {
 
     private static void keep(Visit visit) {
         Form form = visit.form();
-        List<Decision> changes = new ArrayList<>();
-        for (Tie tie : open(visit.event())) {
-            String row = row(tie);
-            if (!form.wasAsked(AtFields.id(row, "start"))) {
-                continue;
-            }
-            Optional<LocalTime> start = form.time(AtFields.id(row, "start"));
-            Optional<String> court = form.maybe(AtFields.id(row, "court"));
-            if (!start.equals(tie.start()) || !court.equals(tie.court())) {
-                changes.add(new AtFields(
-                        row,
-                        new RetimeTie(
-                                tie.id(), start, court, form.text("reason"), Publishing.told(form, visit.event())),
-                        Set.of("reason", "told")));
-            }
-        }
+        List<Decision> changes = open(visit.event()).stream()
+                .flatMap(tie -> change(visit, form, tie).stream())
+                .toList();
         if (changes.isEmpty() && form.isClean()) {
             visit.go(HERE);
             return;
         }
         visit.attempt(form, () -> new Together(changes), HERE, tried -> screen(visit, tried));
+    }
+
+    /** What was typed for a tie, where it is not what stands. */
+    private static Optional<Decision> change(Visit visit, Form form, Tie tie) {
+        String row = row(tie);
+        if (!form.wasAsked(AtFields.id(row, "start"))) {
+            return Optional.empty();
+        }
+        Optional<LocalTime> start = form.time(AtFields.id(row, "start"));
+        List<String> courts = courts(form.text(AtFields.id(row, "court")));
+        if (start.equals(tie.start()) && courts.equals(visit.event().order().courts(tie))) {
+            return Optional.empty();
+        }
+        RetimeTie.Where where =
+                new RetimeTie.Where(courts, visit.ask(Answers::new).rubberMinutes());
+        RetimeTie timed =
+                new RetimeTie(tie.id(), start, where, form.text("reason"), Publishing.told(form, visit.event()));
+        return Optional.of(new AtFields(row, timed, Set.of("reason", "told")));
+    }
+
+    /** As they stand in the table: parted by commas. */
+    private static List<String> courts(String typed) {
+        return Arrays.stream(typed.split("[,;]"))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /** Ties that can still be given another time. */
@@ -129,7 +144,7 @@ final class TimesPage implements Page {
                                 fields.cell(
                                         AtFields.id(row(tie), "court"),
                                         InputTable.Kind.SHORT,
-                                        tie.court().orElse("")))))
+                                        String.join(", ", event.order().courts(tie))))))
                 .toList();
         return new InputTable(
                 "times-table",

@@ -89,7 +89,9 @@ final class SigningPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         for (String pool : visit.event().pools().keySet()) {
             sections.add(poolSection(visit, tried, pool));
-            sections.addAll(lots(visit, tried, pool));
+            if (!isSigned(visit, pool)) {
+                sections.addAll(lots(visit, tried, pool));
+            }
         }
         if (!visit.event().clubs().isEmpty()) {
             sections.add(GoesHomePage.way(visit.event()));
@@ -111,11 +113,18 @@ final class SigningPage implements Page {
         WorkView.Section section = WorkView.Section.of(
                         "pool-" + AtFields.safe(pool), visit.say("page-rulings.pool", "pool", pool))
                 .with(TableViews.pool(visit, pool).table());
+        if (isSigned(visit, pool)) {
+            return section;
+        }
         return section.with(new WorkView.WorkForm(
                 name,
                 HERE + "/sign/" + pool,
                 BeforeSigning.table(visit, name, pool).fields(fields, by(visit, fields, AtFields.id(name, "by"))),
                 List.of(Button.main(visit.say("page-rulings.sign-the-table-of-pool", "pool", pool)))));
+    }
+
+    private static boolean isSigned(Visit visit, String pool) {
+        return visit.event().signedTables().containsKey(pool);
     }
 
     private static String signForm(String pool) {

@@ -121,6 +121,11 @@ public record DeskView(
     /** One exchange; the same words for both clubs. */
     public record Line(String court, String href, String tie, SideIn home, SideIn away) {}
 
-    /** @param words how the day runs, in a sentence */
-    public record Run(String words, DayPicture picture) {}
+    /**
+     * How the day runs.
+     *
+     * @param words in a sentence
+     * @param goesOn ends a stop of all play
+     */
+    public record Run(String words, DayPicture picture, Optional<Press> goesOn) {}
 }

@@ -117,5 +117,10 @@ public record ProposalView(
      */
     public record Draw(String number, String again) {}
 
-    public record Candidate(String pair, String words, DoubtBar chance) {}
+    /**
+     * A pair for the decider.
+     *
+     * @param use the way to take it into the form; empty while none can be named
+     */
+    public record Candidate(String pair, String words, DoubtBar chance, Optional<ActionForm> use) {}
 }

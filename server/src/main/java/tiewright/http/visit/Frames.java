@@ -33,9 +33,20 @@ final class Frames {
         Words words = visit.words();
         return visit.event()
                 .about()
-                .map(about -> new Frame.Named(about.name(), eventLine(about, words)))
-                .orElseGet(
-                        () -> new Frame.Named(words.say("frame.being-set-up-short"), words.say("frame.being-set-up")));
+                .map(about -> new Frame.Named(about.name(), eventLine(about, words), standstill(visit)))
+                .orElseGet(() -> new Frame.Named(
+                        words.say("frame.being-set-up-short"), words.say("frame.being-set-up"), Optional.empty()));
+    }
+
+    /** Everybody reads that all play is stopped, on every page; who may end it is led to where. */
+    private static Optional<NavLink> standstill(Visit visit) {
+        return visit.event()
+                .order()
+                .stop(visit.event().about(), visit.event().now())
+                .map(stop -> new NavLink(
+                        Door.DESK.opensFor(visit.role()) ? "/desk#standstill" : "",
+                        visit.say("frame.play-is-stopped", "until", HallClock.said(stop.until())),
+                        false));
     }
 
     private static String eventLine(SetUpFact.EventDescribed about, Words words) {
