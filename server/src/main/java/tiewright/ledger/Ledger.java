@@ -253,9 +253,9 @@ public final class Ledger implements AutoCloseable {
     /** Ends what is begun and gives the folder free. */
     @Override
     public void close() {
-        writer.close();
-        listeners.close();
-        store.close();
+        try (listeners) {
+            writer.close(store::close);
+        }
     }
 
     private void run(Runnable work) {

@@ -52,11 +52,26 @@ final class OneThread implements AutoCloseable {
     /** Ends what is begun and waiting, then the thread. */
     @Override
     public void close() {
-        thread.shutdown();
+        close(() -> {});
+    }
+
+    /**
+     * Ends what is begun and waiting, does this last, then ends the thread; for a minute at most. Whoever is interrupted waits as well.
+     * Nothing is done where the thread has ended before.
+     */
+    void close(Runnable last) {
         try {
-            thread.awaitTermination(1, TimeUnit.MINUTES);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+            CompletableFuture.runAsync(last, thread)
+                    .orTimeout(1, TimeUnit.MINUTES)
+                    .join();
+        } catch (RejectedExecutionException endedBefore) {
+            return;
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException thrown) {
+                throw thrown;
+            }
+        } finally {
+            thread.shutdown();
         }
     }
 }

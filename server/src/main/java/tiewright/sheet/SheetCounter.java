@@ -16,20 +16,27 @@ import java.util.TreeMap;
  */
 final class SheetCounter {
     /** About twenty players of different ranks; more take minutes and the memory of a laptop. */
-    static final int MOST_STATES = 600_000;
+    private static final int MOST_STATES = 600_000;
 
     /** Two kinds of players, by their place in the list of ranks. */
     private record Kinds(int one, int other) {}
 
     private final int most;
     private final int pairs;
+    private final int mostStates;
     private final NavigableMap<Integer, List<Kinds>> bySum = new TreeMap<>();
     private final String nobodyNamed;
 
     /** @param pairs how many pairs a sheet has */
     SheetCounter(List<Integer> ranks, int most, int pairs) {
+        this(ranks, most, pairs, MOST_STATES);
+    }
+
+    /** @param mostStates with more it gives up */
+    SheetCounter(List<Integer> ranks, int most, int pairs, int mostStates) {
         this.most = most;
         this.pairs = pairs;
+        this.mostStates = mostStates;
         NavigableMap<Integer, Integer> players = new TreeMap<>();
         ranks.forEach(rank -> players.merge(rank, 1, Integer::sum));
         List<Map.Entry<Integer, Integer>> kinds = List.copyOf(players.entrySet());
@@ -108,7 +115,7 @@ final class SheetCounter {
                     Map<String, BigInteger> all = after.get(named + 1);
                     states.forEach((state, ways) -> all.merge(state, ways.multiply(places), BigInteger::add));
                 }
-                if (after.stream().mapToInt(Map::size).sum() > MOST_STATES) {
+                if (after.stream().mapToInt(Map::size).sum() > mostStates) {
                     return false;
                 }
                 layer = next;

@@ -123,10 +123,7 @@ public final class ThroughChances {
             }
         }
         TieScore level = new TieScore(score.tie(), score.home(), score.away(), rubbers, true);
-        boolean needed = shape.decider().isPresent()
-                && level.winner().isEmpty()
-                && rubbers.stream().noneMatch(one -> one.rubber().isDecider());
-        if (needed) {
+        if (shape.decider().isPresent() && level.winner().isEmpty()) {
             rubbers.add(game(RubberNo.DECIDER, random.nextBoolean() ? Side.HOME : Side.AWAY, random));
         }
         return new TieScore(score.tie(), score.home(), score.away(), rubbers, true);

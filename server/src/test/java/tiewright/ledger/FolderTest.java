@@ -34,22 +34,7 @@ class FolderTest {
         Ledger.open(place, Asked.CLOCK).close();
     }
 
-    @Test
-    void a_folder_open_in_another_process_is_not_opened_twice() throws Exception {
-        try (Ledger ledger = Ledger.open(place, Asked.CLOCK)) {
-            Steps.begin(ledger);
-        }
-        Appender child = Appender.start(place);
-        try {
-            child.next();
-            assertInUse(place);
-        } finally {
-            child.kill();
-        }
-        Ledger.open(place, Asked.CLOCK).close();
-    }
-
-    private static void assertInUse(Path folder) {
+    static void assertInUse(Path folder) {
         assertThatThrownBy(() -> Ledger.open(folder, Asked.CLOCK))
                 .isInstanceOf(LedgerException.class)
                 .hasMessage("The folder " + folder.toAbsolutePath()

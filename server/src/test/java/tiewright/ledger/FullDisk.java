@@ -10,10 +10,11 @@ import org.h2.store.fs.FileBase;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
-/** Stands between the database and the disk, which has no room while a test says so. */
+/** Stands between the database and the disk, which has no room, or writes nothing at all, while a test says so. */
 public final class FullDisk extends FilePathWrapper {
     private static final String SCHEME = "fulldisk";
     private static volatile boolean isFull;
+    private static volatile boolean isBroken;
 
     /** An event whose database is written through this. */
     public static Ledger ledger(Path folder, Clock clock) {
@@ -23,6 +24,10 @@ public final class FullDisk extends FilePathWrapper {
 
     public static void isFull(boolean full) {
         isFull = full;
+    }
+
+    public static void isBroken(boolean broken) {
+        isBroken = broken;
     }
 
     @Override
@@ -46,6 +51,9 @@ public final class FullDisk extends FilePathWrapper {
         private static void mustHaveRoom() throws IOException {
             if (isFull) {
                 throw new IOException("No space left on device");
+            }
+            if (isBroken) {
+                throw new IOException("Input/output error");
             }
         }
 

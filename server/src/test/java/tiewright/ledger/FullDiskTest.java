@@ -23,6 +23,7 @@ class FullDiskTest {
     @AfterEach
     void makeRoom() {
         FullDisk.isFull(false);
+        FullDisk.isBroken(false);
     }
 
     private static Decision club(String code) {
@@ -72,5 +73,34 @@ class FullDiskTest {
             assertThat(ledger.hurt()).isEmpty();
             assertThat(ledger.facts(0)).hasSize(1);
         }
+    }
+
+    /** A disk that fails in another way is not called full. */
+    @Test
+    void a_disk_that_cannot_be_written_is_to_be_looked_at() {
+        try (Ledger ledger = FullDisk.ledger(folder, Asked.CLOCK)) {
+            ledger.decide(Asked.request("A"), club("A"));
+            FullDisk.isBroken(true);
+            for (int i = 0; i < 2; i++) {
+                assertThatThrownBy(() -> ledger.decide(Asked.request("B"), club("B")))
+                        .isInstanceOfSatisfying(
+                                LedgerException.class,
+                                why -> assertThat(why.isForNow()).isTrue())
+                        .hasMessageContaining("could not be written, so nothing of this was kept. Look at that disk");
+            }
+            FullDisk.isBroken(false);
+            assertThat(ledger.decide(Asked.request("B"), club("B"))).isInstanceOf(Answer.Done.class);
+        }
+    }
+
+    @Test
+    void a_disk_that_is_full_at_the_start_is_told_so() {
+        Ledger.open(folder, Asked.CLOCK).close();
+        FullDisk.isFull(true);
+        assertThatThrownBy(() -> FullDisk.ledger(folder, Asked.CLOCK))
+                .isInstanceOf(LedgerException.class)
+                .hasMessageContaining("is full. Make room on it, then try again.");
+        FullDisk.isFull(false);
+        FullDisk.ledger(folder, Asked.CLOCK).close();
     }
 }

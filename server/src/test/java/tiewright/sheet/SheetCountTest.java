@@ -129,11 +129,6 @@ class SheetCountTest {
         }
     }
 
-    @Test
-    void says_when_there_are_too_many_cases() {
-        assertThat(SheetCount.of(ranked(24), conditions(12, "rank-sum", 1))).isEmpty();
-    }
-
     /** Every sheet, one after the other. */
     private static final class Listing {
         private final List<OptionalInt> ranks;

@@ -151,6 +151,17 @@ class ThroughChancesTest {
         assertThat(lost).isCloseTo(167L, within(20L)); // three standard errors of 800 plays, a third of each
     }
 
+    /** B leads by a rubber of four: C wins with none of the other three lost, or in the decider after one: 1/8 + 3/8 * 1/2. */
+    @Test
+    void a_tie_that_has_begun_is_played_on_from_where_it_stands() {
+        Pool pool = Pool.of("A", "B", "C")
+                .unfinished("A", "B")
+                .rubbers("A", "C", 4, 0)
+                .unfinished("B", "C", "11-0");
+        long lost = first(pool, Rules.of("lots"), 1).get(end(2, 3));
+        assertThat(lost).isCloseTo(104L, within(20L)); // a third of 5/16; three standard errors of 800 plays are 17
+    }
+
     @Test
     void a_decider_that_was_played_is_not_played_again() {
         TieScore met = Pool.of("B", "C")
