@@ -3,6 +3,7 @@ package tiewright.correction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tiewright.conditions.Setting;
 import tiewright.event.Card;
 import tiewright.event.Decision;
@@ -36,8 +37,12 @@ public final class Penalties {
         };
     }
 
-    /** The cards that make the club lose the rubbers concerned, or all of them; none where the sheet stands. */
-    public static List<Fact> facts(Event event, RulingNeeded.Case one, Penalty penalty, String reason) {
+    /**
+     * The cards that make the club lose the rubbers concerned, or all of them; none where the sheet stands.
+     *
+     * @param ruling the number of the ruling that says so
+     */
+    public static List<Fact> facts(Event event, RulingNeeded.Case one, Penalty penalty, int ruling) {
         Tie tie = event.tie(one.tie()).orElseThrow();
         Side side = tie.sideOf(one.club()).orElseThrow();
         List<RubberNo> rubbers =
@@ -47,22 +52,22 @@ public final class Penalties {
                     case TIE -> RubberNo.upTo(event.conditions().rubbers());
                 };
         List<Fact> facts = new ArrayList<>();
-        rubbers.forEach(rubber -> facts.add(lost(event, tie, rubber, side, reason)));
+        rubbers.forEach(rubber -> facts.add(lost(event, tie, rubber, side, ruling)));
         return facts;
     }
 
-    private static Fact lost(Event event, Tie tie, RubberNo rubber, Side side, String reason) {
+    private static Fact lost(Event event, Tie tie, RubberNo rubber, Side side, int ruling) {
         How how = side == Side.HOME ? How.WALKOVER_HOME : How.WALKOVER_AWAY;
         List<Score> nil = Awarded.walkover(
                 event.conditions().scoring(), event.conditions().bestOf(), side == Side.HOME ? SideNo.ONE : SideNo.TWO);
         return tie.card(rubber).standing() == Card.Standing.EMPTY
                 ? new PlayFact.CardEntered(tie.id(), rubber, nil, how)
-                : new PlayFact.CardCorrected(tie.id(), rubber, nil, how, reason);
+                : new PlayFact.CardCorrected(tie.id(), rubber, nil, how, List.of(), "", OptionalInt.of(ruling));
     }
 
     /** The tie after this consequence. */
     public static TieScore tie(Event event, Decision.Given given, RulingNeeded.Case one, Penalty penalty) {
-        Event after = event.after(facts(event, one, penalty, ""), given);
+        Event after = event.after(facts(event, one, penalty, 0), given);
         Tie tie = after.tie(one.tie()).orElseThrow();
         return after.progress(tie).score(tie).orElseThrow();
     }

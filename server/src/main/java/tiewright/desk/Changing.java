@@ -1,6 +1,7 @@
 package tiewright.desk;
 
 import java.util.List;
+import java.util.OptionalInt;
 import tiewright.event.Card;
 import tiewright.event.Decision;
 import tiewright.event.Event;
@@ -15,11 +16,14 @@ final class Changing {
     private final Event event;
     private final Decision.Given given;
     private final String reason;
+    private final OptionalInt ruling;
 
-    Changing(Event event, Decision.Given given, String reason) {
+    /** @param ruling the ruling that was chosen for it to rest on, if any */
+    Changing(Event event, Decision.Given given, String reason, OptionalInt ruling) {
         this.event = event;
         this.given = given;
         this.reason = reason;
+        this.ruling = ruling;
     }
 
     /** An official, a reason, something entered that can be changed, and a third person where two entries differ. */
@@ -33,12 +37,21 @@ final class Changing {
                                 .with("tie", tie.id())
                                 .with("rubber", rubber)
                                 .at("rubber"));
-        if (!NamedRuling.isGiven(event, reason)) {
+        if (ruling.isEmpty()) {
             asked.all(Signed.because(event, tie));
         }
+        asked.unless(
+                ruling.isEmpty() || wasGiven(ruling.getAsInt()),
+                Refusal.of("desk.no-such-ruling")
+                        .with("ruling", ruling.orElse(0))
+                        .at("by-ruling"));
         return asked.unless(
                 !isOneOfTwo(card, given),
                 Refusal.of("desk.third-person").with("name", given.by().name()));
+    }
+
+    private boolean wasGiven(int number) {
+        return event.rulings().stream().anyMatch(given -> given.number() == number);
     }
 
     /** Who entered one of two readings that differ does not settle them. */
@@ -64,7 +77,7 @@ final class Changing {
     }
 
     Decision.Outcome outcome(Asked asked, List<Fact> facts) {
-        if (!NamedRuling.isGiven(event, reason)) {
+        if (ruling.isEmpty()) {
             asked.all(Signed.playedOn(event, given, facts)).all(Signed.moved(event, given, facts));
         }
         return asked.isFine() ? After.accepted(event, given, facts) : asked.refused();

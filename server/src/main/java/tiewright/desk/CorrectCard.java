@@ -2,6 +2,7 @@ package tiewright.desk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tiewright.event.Card;
 import tiewright.event.Decision;
 import tiewright.event.Event;
@@ -17,15 +18,21 @@ import tiewright.scoring.Score;
 
 /**
  * An official settles a held rubber or corrects one from the card; see {@link DecideCorrection} where others built on it. Everything entered before stays in the log. A rubber
- * held by two sources is settled by a third. Where the table is signed, or another club has begun in the next tie, the
- * reason must name a ruling that was given ({@link NamedRuling}); the signed order and the tie that has begun stay
- * as they are.
+ * held by two sources is settled by a third. Where the table is signed, or another club has begun in the next tie, it
+ * must rest on a ruling that was given; the signed order and the tie that has begun stay as they are.
  *
  * @param games as in {@link RecordCard}
+ * @param ruling the number of the ruling that it rests on, if any
  */
-public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) implements Decision {
+public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how, String reason, OptionalInt ruling)
+        implements Decision {
     public CorrectCard {
         games = List.copyOf(games);
+    }
+
+    /** Resting on no ruling. */
+    public CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) {
+        this(tie, rubber, games, how, reason, OptionalInt.empty());
     }
 
     @Override
@@ -35,7 +42,7 @@ public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how
             return Asked.noTie(tie);
         }
         Reading reading = Reading.of(event.conditions(), rubber, games, how);
-        Changing changing = new Changing(event, given, reason);
+        Changing changing = new Changing(event, given, reason, ruling);
         Asked asked = changing.asked(found.get(), rubber)
                 .all(new CardRules(event, found.get(), rubber).place(how))
                 .all(reading.faults());
@@ -46,8 +53,8 @@ public record CorrectCard(TieId tie, RubberNo rubber, List<Score> games, How how
         asked.unless(
                 !stands(found.get().card(rubber), score),
                 Refusal.of("desk.stands-so-already").at("games"));
-        List<Fact> facts = List.of(
-                new PlayFact.CardCorrected(tie, rubber, score.games(), how, reading.asItStood(), reason.strip()));
+        List<Fact> facts = List.of(new PlayFact.CardCorrected(
+                tie, rubber, score.games(), how, reading.asItStood(), reason.strip(), ruling));
         return changing.outcome(asked, facts);
     }
 

@@ -3,6 +3,7 @@ package tiewright.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tiewright.correction.Impact;
 import tiewright.correction.Replay;
 import tiewright.correction.Stay;
@@ -69,7 +70,13 @@ public record Correction(TieId tie, RubberNo rubber, List<Score> games, How how)
     /** The facts of the choice and everything that follows from them, but for ruling and notice. */
     Decision.Accepted followed(Event event, Decision.Given given, CorrectionChoice choice, Ruled ruled) {
         List<Fact> card = List.of(new PlayFact.CardCorrected(
-                tie, rubber, score(event).games(), how, reading(event).asItStood(), ruled.reason()));
+                tie,
+                rubber,
+                score(event).games(),
+                how,
+                reading(event).asItStood(),
+                ruled.reason(),
+                OptionalInt.of(ruled.number())));
         return switch (choice) {
             case LET_STAND -> new Decision.Accepted(List.of(), List.of());
             case REPLAY -> after(event, given, Replay.of(event, given, card, ruled.number(), ruled.by()));

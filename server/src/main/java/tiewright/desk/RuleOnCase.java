@@ -48,7 +48,7 @@ public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, S
 
     /** What others built on the tie is decided rubber by rubber, with everything that hangs on it in sight. */
     private List<Refusal> others(Event event, Given given, RulingNeeded.Case one) {
-        List<Fact> cards = Penalties.facts(event, one, penalty, "");
+        List<Fact> cards = Penalties.facts(event, one, penalty, Numbers.ruling(event));
         Event after = event.after(
                 Replay.of(event, given, cards, Numbers.ruling(event), "").facts(), given);
         boolean reaches = !cards.isEmpty() && Impact.between(event, after).reachesOthers();
@@ -65,7 +65,7 @@ public record RuleOnCase(String what, TieId tie, ClubId club, Penalty penalty, S
         List<Fact> facts = new ArrayList<>();
         facts.add(new OfficialFact.RulingStated(number, about, ruling, reason.strip(), by.strip()));
         facts.add(new OfficialFact.CaseRuled(what, tie, club, penalty, number));
-        facts.addAll(Penalties.facts(event, one, penalty, "ruling " + number));
+        facts.addAll(Penalties.facts(event, one, penalty, number));
         facts.add(new OfficialFact.NoticeStated(
                 Numbers.notice(event),
                 Ruled.notice(about, ruling, number),

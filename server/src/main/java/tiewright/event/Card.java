@@ -41,11 +41,11 @@ public record Card(List<Entry> entries) {
     /**
      * One entry.
      *
-     * @param reason why it was corrected or taken back; empty for a first reading
+     * @param because why it was corrected or taken back; empty for a first reading
      */
-    public record Entry(long seq, Actor by, Instant receivedAt, Written written, Purpose purpose, String reason) {
-        static Entry of(Recorded recorded, Written written, Purpose purpose, String reason) {
-            return new Entry(recorded.seq(), recorded.by(), recorded.receivedAt(), written, purpose, reason);
+    public record Entry(long seq, Actor by, Instant receivedAt, Written written, Purpose purpose, Because because) {
+        static Entry of(Recorded recorded, Written written, Purpose purpose, Because because) {
+            return new Entry(recorded.seq(), recorded.by(), recorded.receivedAt(), written, purpose, because);
         }
 
         public List<Score> games() {

@@ -230,19 +230,20 @@ final class Fold {
 
     private void entered(PlayFact.CardEntered fact, Recorded recorded) {
         Card.Written written = new Card.Written(fact.games(), fact.how(), fact.asItStood());
-        programme.written(fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.READS, ""));
+        programme.written(
+                fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.READS, Because.NOTHING));
     }
 
     private void corrected(PlayFact.CardCorrected fact, Recorded recorded) {
         Card.Written written = new Card.Written(fact.games(), fact.how(), fact.asItStood());
         programme.written(
-                fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.SETTLES, fact.reason()));
+                fact.tie(), fact.rubber(), Card.Entry.of(recorded, written, Card.Purpose.SETTLES, fact.because()));
     }
 
     private void cardTakenBack(PlayFact.CardTakenBack fact, Recorded recorded) {
         Card.Written nothing = new Card.Written(List.of(), How.VOID, List.of());
         programme.written(
-                fact.tie(), fact.rubber(), Card.Entry.of(recorded, nothing, Card.Purpose.TAKES_BACK, fact.reason()));
+                fact.tie(), fact.rubber(), Card.Entry.of(recorded, nothing, Card.Purpose.TAKES_BACK, fact.because()));
     }
 
     private void posted(OfficialFact.NoticeStated fact, Instant at) {

@@ -2,6 +2,7 @@ package tiewright.event;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tiewright.scoring.Score;
 
 /** Facts from the courts. */
@@ -46,8 +47,19 @@ public sealed interface PlayFact extends Fact {
         }
     }
 
-    /** A person settled or corrected the rubber from the card; everything entered before stays in the log. */
-    record CardCorrected(TieId tie, RubberNo rubber, List<Score> games, How how, List<Score> asItStood, String reason)
+    /**
+     * A person settled or corrected the rubber from the card; everything entered before stays in the log.
+     *
+     * @param ruling the ruling that it rests on; before version 18 of the tables it stands in the reason, see {@link #because}
+     */
+    record CardCorrected(
+            TieId tie,
+            RubberNo rubber,
+            List<Score> games,
+            How how,
+            List<Score> asItStood,
+            String reason,
+            OptionalInt ruling)
             implements PlayFact {
         public CardCorrected {
             games = List.copyOf(games);
@@ -55,7 +67,11 @@ public sealed interface PlayFact extends Fact {
         }
 
         public CardCorrected(TieId tie, RubberNo rubber, List<Score> games, How how, String reason) {
-            this(tie, rubber, games, how, List.of(), reason);
+            this(tie, rubber, games, how, List.of(), reason, OptionalInt.empty());
+        }
+
+        public Because because() {
+            return Because.of(reason, ruling);
         }
 
         @Override
@@ -80,8 +96,20 @@ public sealed interface PlayFact extends Fact {
         }
     }
 
-    /** The rubber was never played: its entries no longer count. */
-    record CardTakenBack(TieId tie, RubberNo rubber, String reason) implements PlayFact {
+    /**
+     * The rubber was never played: its entries no longer count.
+     *
+     * @param ruling as in {@link CardCorrected}
+     */
+    record CardTakenBack(TieId tie, RubberNo rubber, String reason, OptionalInt ruling) implements PlayFact {
+        public CardTakenBack(TieId tie, RubberNo rubber, String reason) {
+            this(tie, rubber, reason, OptionalInt.empty());
+        }
+
+        public Because because() {
+            return Because.of(reason, ruling);
+        }
+
         @Override
         public FactKind kind() {
             return FactKind.CARD_TAKEN_BACK;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import tiewright.conditions.Withdrawal;
+import tiewright.event.Because;
 import tiewright.event.DrawFact;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
@@ -97,7 +98,9 @@ public final class FactWords {
         if (fact instanceof PlayFact.CardEntered one) {
             return Map.of("score", score(one.games(), one.how()));
         } else if (fact instanceof PlayFact.CardCorrected one) {
-            return Map.of("score", score(one.games(), one.how()));
+            return Map.of("score", score(one.games(), one.how()), "why", because(one.because()));
+        } else if (fact instanceof PlayFact.CardTakenBack one) {
+            return Map.of("why", because(one.because()));
         } else if (fact instanceof OfficialFact.CorrectionDecided one) {
             return Map.of("score", score(one.games(), one.how()));
         } else if (fact instanceof OfficialFact.HeatDecided one) {
@@ -113,6 +116,16 @@ public final class FactWords {
         return fact instanceof DrawFact.PoolsDrawn one
                 ? Map.of("pools", one.pools().keySet())
                 : Map.of();
+    }
+
+    /** What somebody typed, with the ruling that it rests on. */
+    public String because(Because because) {
+        if (because.ruling().isEmpty()) {
+            return because.words();
+        }
+        Map<String, Object> said =
+                Map.of("why", because.words(), "ruling", because.ruling().getAsInt());
+        return words.sentence(because.words().isEmpty() ? "facts.ruling-alone" : "facts.why-and-ruling", said);
     }
 
     private Object part(String name, Object part) {

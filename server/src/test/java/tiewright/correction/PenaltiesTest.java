@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -82,16 +83,22 @@ class PenaltiesTest {
     }
 
     @Test
-    void a_rubber_with_a_card_is_corrected_with_the_reason_and_one_without_is_entered() {
+    void a_rubber_with_a_card_is_corrected_by_the_ruling_and_one_without_is_entered() {
         Days day = played();
-        assertThat(Penalties.facts(day.event(), sheetOf("N", 3, 4), Penalty.NONE, "condition 30"))
+        assertThat(Penalties.facts(day.event(), sheetOf("N", 3, 4), Penalty.NONE, 7))
                 .isEmpty();
-        assertThat(Penalties.facts(day.event(), sheetOf("N", 3, 4), Penalty.RUBBERS, "condition 30"))
+        assertThat(Penalties.facts(day.event(), sheetOf("N", 3, 4), Penalty.RUBBERS, 7))
                 .containsExactly(
                         new PlayFact.CardCorrected(
-                                A1, RubberNo.of(3), Days.games("0-11"), How.WALKOVER_HOME, "condition 30"),
+                                A1,
+                                RubberNo.of(3),
+                                Days.games("0-11"),
+                                How.WALKOVER_HOME,
+                                List.of(),
+                                "",
+                                OptionalInt.of(7)),
                         new PlayFact.CardEntered(A1, RubberNo.of(4), Days.games("0-11"), How.WALKOVER_HOME));
-        assertThat(Penalties.facts(day.event(), sheetOf("S", 4), Penalty.RUBBERS, "condition 30"))
+        assertThat(Penalties.facts(day.event(), sheetOf("S", 4), Penalty.RUBBERS, 7))
                 .isEqualTo(
                         List.of(new PlayFact.CardEntered(A1, RubberNo.of(4), Days.games("11-0"), How.WALKOVER_AWAY)));
     }

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.conditions.Withdrawal;
+import tiewright.event.Because;
+import tiewright.event.Card;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.How;
@@ -36,6 +39,11 @@ class SignTableTest {
 
     private static CorrectCard correct(String tie, int rubber, String games, String reason) {
         return new CorrectCard(TieId.of(tie), RubberNo.of(rubber), Days.games(games), How.PLAYED, reason);
+    }
+
+    private static CorrectCard byRuling(int ruling, String tie, int rubber, String games) {
+        return new CorrectCard(
+                TieId.of(tie), RubberNo.of(rubber), Days.games(games), How.PLAYED, "swapped", OptionalInt.of(ruling));
     }
 
     @Test
@@ -94,11 +102,23 @@ class SignTableTest {
         finished().does(SIGN);
         assertThat(Why.not(day, SIGN)).containsExactly("desk.signed-already");
         assertThat(Why.not(day, correct("A1", 1, "0-11", "swapped"))).containsExactly("desk.table-is-signed");
-        assertThat(Why.not(day, correct("A1", 1, "0-11", "by ruling 1"))).containsExactly("desk.table-is-signed");
+        assertThat(Why.not(day, byRuling(1, "A1", 1, "0-11"))).containsExactly("desk.no-such-ruling");
         day.fact(new OfficialFact.RulingGiven(1, "A1", "correct the record", "swapped", "R"));
-        day.does(correct("A1", 1, "0-11", "by ruling 1"))
-                .does(correct("A1", 2, "0-11", "by ruling 1"))
-                .does(correct("A1", 3, "0-11", "by ruling 1"));
+        assertThat(Why.not(day, correct("A1", 1, "0-11", "by ruling 1")))
+                .as("a ruling is chosen, not typed")
+                .containsExactly("desk.table-is-signed");
+        assertThat(Why.not(day, byRuling(2, "A1", 1, "0-11"))).containsExactly("desk.no-such-ruling");
+        assertThat(Why.not(day, new TakeBackCard(TieId.of("A1"), RubberNo.of(1), "never played")))
+                .containsExactly("desk.table-is-signed");
+        assertThat(Why.not(day, new TakeBackCard(TieId.of("A1"), RubberNo.of(1), "never played", OptionalInt.of(1))))
+                .isEmpty();
+        day.does(byRuling(1, "A1", 1, "0-11"))
+                .does(byRuling(1, "A1", 2, "0-11"))
+                .does(byRuling(1, "A1", 3, "0-11"));
+        assertThat(day.tie("A1").card(RubberNo.of(1)).entries())
+                .last()
+                .extracting(Card.Entry::because)
+                .isEqualTo(new Because("swapped", OptionalInt.of(1)));
         assertThat(day.tie("F").home().club()).as("the signed order stays").contains(ClubId.of("N"));
         day.does(SIGN);
         assertThat(day.tie("F").home().club()).contains(ClubId.of("S"));
@@ -128,7 +148,7 @@ class SignTableTest {
         cup.card("SF1", "4", "0-11").does(correct("SF1", 1, "0-11", "swapped"));
         assertThat(Why.not(cup, correct("SF1", 2, "0-11", "swapped"))).containsExactly("desk.clubs-would-move");
         cup.fact(new OfficialFact.RulingGiven(1, "SF1", "correct the record", "swapped", "R"))
-                .does(correct("SF1", 2, "0-11", "swapped, ruling 1"));
+                .does(byRuling(1, "SF1", 2, "0-11"));
         assertThat(cup.tie("F").home().club()).contains(ClubId.of("S"));
         cup.cards("SF2", "11-0", "11-0")
                 .does(new RecordCard(TieId.of("SF2"), RubberNo.of(3), Days.games("11-9"), How.PLAYED))
@@ -151,7 +171,7 @@ class SignTableTest {
         assertThat(Why.not(cup, correct("SF", 1, "9-11", "swapped"))).containsExactly("desk.next-tie-has-begun");
         assertThat(Why.not(cup, correct("SF", 1, "11-8", "misread"))).isEmpty();
         cup.fact(new OfficialFact.RulingGiven(1, "SF", "let it stand", "found late", "R"))
-                .does(correct("SF", 1, "9-11", "swapped, ruling 1"));
+                .does(byRuling(1, "SF", 1, "9-11"));
         assertThat(cup.tie("F").home().club()).contains(ClubId.of("N"));
     }
 }

@@ -322,7 +322,8 @@ class FoldTest {
         Days day = Days.oneTie().at("10:10").by(Days.volunteer("Ivo"));
         day.card("A1", "1", "15-3").by(Days.desk()).at("10:20");
         day.fact(
-                new PlayFact.CardCorrected(A1, ONE, Days.games("15-5"), How.RETIRED_AWAY, Days.games("9-5"), "misread"),
+                new PlayFact.CardCorrected(
+                        A1, ONE, Days.games("15-5"), How.RETIRED_AWAY, Days.games("9-5"), "misread", OptionalInt.of(3)),
                 new PlayFact.CardTakenBack(A1, ONE, "never played"));
         long seq = day.event().seq();
         assertThat(day.tie("A1").card(ONE).entries())
@@ -333,21 +334,21 @@ class FoldTest {
                                 Days.moment("10:10"),
                                 new Card.Written(Days.games("15-3"), How.PLAYED, List.of()),
                                 Card.Purpose.READS,
-                                ""),
+                                new Because("", OptionalInt.empty())),
                         new Card.Entry(
                                 seq - 1,
                                 Days.desk(),
                                 Days.moment("10:20"),
                                 new Card.Written(Days.games("15-5"), How.RETIRED_AWAY, Days.games("9-5")),
                                 Card.Purpose.SETTLES,
-                                "misread"),
+                                new Because("misread", OptionalInt.of(3))),
                         new Card.Entry(
                                 seq,
                                 Days.desk(),
                                 Days.moment("10:20"),
                                 new Card.Written(List.of(), How.VOID, List.of()),
                                 Card.Purpose.TAKES_BACK,
-                                "never played"));
+                                new Because("never played", OptionalInt.empty())));
     }
 
     // officials

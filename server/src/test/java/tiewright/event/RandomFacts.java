@@ -208,7 +208,8 @@ final class RandomFacts {
             case COURT_CALLED -> new PlayFact.CourtCalled(tie, maybe(rubber()), court());
             case CALL_TAKEN_BACK -> new PlayFact.CallTakenBack(tie, maybe(rubber()), "why");
             case CARD_ENTERED -> new PlayFact.CardEntered(tie, rubber(), games(), how());
-            case CARD_CORRECTED -> new PlayFact.CardCorrected(tie, rubber(), games(), how(), games(), "why");
+            case CARD_CORRECTED ->
+                new PlayFact.CardCorrected(tie, rubber(), games(), how(), games(), "why", OptionalInt.empty());
             case CARD_TAKEN_BACK -> new PlayFact.CardTakenBack(tie, rubber(), "why");
             case PLAY_STOPPED -> new PlayFact.PlayStopped(tie, rubber());
             default -> new PlayFact.PlayResumed(tie, rubber());

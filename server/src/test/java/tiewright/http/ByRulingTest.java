@@ -60,6 +60,9 @@ class ByRulingTest {
             assertThat(desk.send(CARD, CARD, typed()).status())
                     .as("chosen none")
                     .isEqualTo(422);
+            Guest.Got unknown = desk.send(CARD, CARD, typed("by-ruling", "7"));
+            assertThat(unknown.status()).isEqualTo(422);
+            assertThat(unknown.text()).contains("There is no ruling 7. Choose one of those that were given.");
             assertThat(counts(served)).isEqualTo(before);
             Guest.Got done = desk.send(CARD, CARD, typed("by-ruling", "1"));
             assertThat(done.status()).as(done.text()).isEqualTo(200);

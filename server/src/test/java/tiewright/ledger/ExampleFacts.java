@@ -167,7 +167,16 @@ final class ExampleFacts {
                 new PlayFact.CardEntered(
                         TIE, FIRST, List.of(Score.of(8, 11)), How.RETIRED_HOME, List.of(Score.of(8, 6))),
                 new PlayFact.CardCorrected(TIE, FIRST, List.of(Score.of(11, 3)), How.RETIRED_HOME, WORDS),
+                new PlayFact.CardCorrected(
+                        TIE,
+                        RubberNo.DECIDER,
+                        List.of(Score.of(11, 8)),
+                        How.RETIRED_AWAY,
+                        List.of(Score.of(6, 8)),
+                        "",
+                        OptionalInt.of(7)),
                 new PlayFact.CardTakenBack(TIE, FIRST, WORDS),
+                new PlayFact.CardTakenBack(TIE, FIRST, WORDS, OptionalInt.of(12)),
                 new PlayFact.PlayStopped(TIE, FIRST),
                 new PlayFact.PlayResumed(TIE, RubberNo.DECIDER));
     }

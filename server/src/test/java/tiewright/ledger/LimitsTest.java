@@ -54,7 +54,13 @@ class LimitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 0, 0, true", "80, 200, 80, true", "0, 9, 9, false", "81, 9, 9, false", "9, 201, 9, false", "9, 9, 81, false"
+    @CsvSource({
+        "1, 0, 0, true",
+        "80, 200, 80, true",
+        "0, 9, 9, false",
+        "81, 9, 9, false",
+        "9, 201, 9, false",
+        "9, 9, 81, false"
     })
     void a_request_has_a_key_a_name_and_a_device_of_some_length(int key, int name, int device, boolean fits) {
         for (Runnable made : List.<Runnable>of(
@@ -86,7 +92,8 @@ class LimitsTest {
     void a_name_as_long_as_its_column_is_kept_and_a_longer_one_refused() {
         PlayerId player = PlayerId.of("p");
         try (Ledger ledger = open()) {
-            int longest = tiewright.schema.Tables.PRIVATE_PERSON.NAME.getDataType().length();
+            int longest =
+                    tiewright.schema.Tables.PRIVATE_PERSON.NAME.getDataType().length();
             PersonNamed fits = new PersonNamed(player, "x".repeat(longest), OptionalInt.empty());
             PersonNamed longer = new PersonNamed(player, "y".repeat(longest + 1), OptionalInt.empty());
             assertThat(ledger.decide(Asked.request("a"), Asked.notes(fits))).isInstanceOf(Answer.Done.class);
@@ -149,7 +156,8 @@ class LimitsTest {
                 ledger.decide(Asked.request("k" + i), Asked.facts(club("C" + i)));
             }
         }
-        assertThat(heard).isEqualTo(IntStream.rangeClosed(1, 50).mapToObj(Long::valueOf).toList());
+        assertThat(heard)
+                .isEqualTo(IntStream.rangeClosed(1, 50).mapToObj(Long::valueOf).toList());
     }
 
     @Test
@@ -221,8 +229,7 @@ class LimitsTest {
         ExchangeId sheets = ExchangeId.sheets(TieId.of("A1"));
         Sheet sheet = Sheet.full(Pair.of("a", "b"));
         try (Ledger ledger = open()) {
-            ledger.decide(
-                    Asked.request("k"), Asked.notes(new SheetKept(sheets, ClubId.of("N"), sheet, "secret")));
+            ledger.decide(Asked.request("k"), Asked.notes(new SheetKept(sheets, ClubId.of("N"), sheet, "secret")));
             assertThat(ledger.ownSheet(sheets, ClubId.of("N"))).contains(new Sealed(sheet, "secret"));
             assertThat(ledger.ownSheet(ExchangeId.sheets(TieId.of("A2")), ClubId.of("N")))
                     .isEmpty();

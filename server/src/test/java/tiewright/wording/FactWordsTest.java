@@ -176,4 +176,23 @@ class FactWordsTest {
         assertThat(words.sentence(new ExchangeFact.SheetSealed(SHEETS, N, SECRET, true)))
                 .isEqualTo("Club N sealed a sheet for the rubbers of tie A1.");
     }
+
+    /** Also of a row of an older version, which has the number behind the words. */
+    @Test
+    void says_by_which_ruling_a_card_was_changed() {
+        RubberNo one = RubberNo.of(1);
+        List<Score> games = List.of(Score.of(11, 7));
+        assertThat(words.sentence(new PlayFact.CardCorrected(
+                        TIE, one, games, How.PLAYED, List.of(), "read upside down", OptionalInt.of(3))))
+                .isEqualTo("Card of tie A1, rubber 1, settled as 11-7: read upside down, ruling 3")
+                .isEqualTo(words.sentence(
+                        new PlayFact.CardCorrected(TIE, one, games, How.PLAYED, "read upside down, ruling 3")));
+        assertThat(words.sentence(
+                        new PlayFact.CardCorrected(TIE, one, games, How.PLAYED, List.of(), "", OptionalInt.of(3))))
+                .isEqualTo("Card of tie A1, rubber 1, settled as 11-7: ruling 3");
+        assertThat(words.sentence(new PlayFact.CardTakenBack(TIE, one, "never played", OptionalInt.of(4))))
+                .isEqualTo("Card of tie A1, rubber 1, taken back: never played, ruling 4");
+        assertThat(words.sentence(new PlayFact.CardTakenBack(TIE, one, "never played")))
+                .isEqualTo("Card of tie A1, rubber 1, taken back: never played");
+    }
 }

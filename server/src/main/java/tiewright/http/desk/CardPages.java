@@ -82,9 +82,9 @@ final class CardPages implements Page {
         Form form = correcting ? SettleScreen.chosen(visit, visit.form()) : visit.form();
         How how = How.parse(form.text("how")).orElse(How.PLAYED);
         List<Score> games = CardFields.games(visit.event(), form, how);
-        String reason = correcting ? ByRuling.reason(form, form.mustText("reason")) : "";
+        String reason = correcting ? form.mustText("reason") : "";
         Decision decision = correcting
-                ? new CorrectCard(tie.id(), rubber, games, how, reason)
+                ? new CorrectCard(tie.id(), rubber, games, how, reason, ByRuling.chosen(form))
                 : new RecordCard(tie.id(), rubber, games, how);
         Correction asked = new Correction(tie.id(), rubber, games, how);
         boolean once = form.isTicked("confirmed");

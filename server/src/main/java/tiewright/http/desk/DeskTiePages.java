@@ -81,7 +81,7 @@ final class DeskTiePages implements Page {
                 form.must("card-back-rubber", form.maybe("card-back-rubber").flatMap(RubberNo::parse));
         visit.attempt(
                 form,
-                () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), ByRuling.reason(form, reason)),
+                () -> new TakeBackCard(visit.tie().id(), rubber.orElseThrow(), reason, ByRuling.chosen(form)),
                 of(visit.tie()),
                 tried -> DeskTieScreen.of(visit, tried));
     }

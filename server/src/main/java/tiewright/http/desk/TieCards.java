@@ -14,6 +14,7 @@ import tiewright.http.visit.HallClock;
 import tiewright.http.visit.TiePapers;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.wording.FactWords;
 
 /** The card of a tie, rubber by rubber: what was entered, and what this visitor can do about it. */
 final class TieCards {
@@ -71,7 +72,7 @@ final class TieCards {
             String what = entry.takenBack()
                     ? visit.say("page-desk.taken-back")
                     : (TieViews.score(entry.games()) + " " + views.how(tie, entry.how())).strip();
-            boolean because = !entry.reason().isEmpty();
+            boolean because = !entry.because().isEmpty();
             String code = entry.settles()
                     ? because ? "page-desk.entry-settled-because" : "page-desk.entry-settled"
                     : because ? "page-desk.entry-because" : "page-desk.entry";
@@ -84,7 +85,7 @@ final class TieCards {
                     "what",
                     what,
                     "reason",
-                    entry.reason()));
+                    new FactWords(visit.words()).because(entry.because())));
         }
         return lines;
     }

@@ -1,8 +1,7 @@
 package tiewright.http.visit;
 
 import java.util.List;
-import java.util.stream.Stream;
-import tiewright.desk.NamedRuling;
+import java.util.OptionalInt;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.SelectField;
@@ -44,12 +43,9 @@ public final class ByRuling {
                                 rulings));
     }
 
-    /** What was typed, with the ruling that was chosen. */
-    public static String reason(Form form, String typed) {
-        return Stream.of(form.text(FIELD))
-                .filter(number -> number.matches("[0-9]{1,6}") && !typed.isEmpty())
-                .map(number -> NamedRuling.in(typed, Integer.parseInt(number)))
-                .findFirst()
-                .orElse(typed);
+    /** The ruling that was chosen, if any. */
+    public static OptionalInt chosen(Form form) {
+        String number = form.text(FIELD);
+        return number.matches("[0-9]{1,6}") ? OptionalInt.of(Integer.parseInt(number)) : OptionalInt.empty();
     }
 }
