@@ -3,8 +3,6 @@ package tiewright.http;
 import io.javalin.http.HandlerType;
 import java.util.List;
 import java.util.Optional;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import tiewright.event.Link;
 import tiewright.http.pieces.Button;
 import tiewright.http.pieces.EmptyPlace;
@@ -19,16 +17,15 @@ import tiewright.http.visit.Visit;
 
 /** Coming in by a personal link, finding the own page, going out. */
 final class EntryPages implements Page {
-    /** Who came in and who was not let in; a secret of a link is never written down. */
-    private static final Logger DOORS = LoggerFactory.getLogger("tiewright.doors");
-
     private static final int GONE = 410;
     private static final int LONGEST_NAME = 60;
 
     private final Visitors visitors;
+    private final DoorLog doors;
 
-    EntryPages(Visitors visitors) {
+    EntryPages(Visitors visitors, DoorLog doors) {
         this.visitors = visitors;
+        this.doors = doors;
     }
 
     @Override
@@ -47,9 +44,7 @@ final class EntryPages implements Page {
         Optional<Link> link =
                 visitors.link(visit.path("secret"), visit.hall().ledger().event());
         if (link.isEmpty()) {
-            DOORS.warn(
-                    "A personal link that does not hold was tried from {}.",
-                    visit.ctx().ip());
+            doors.unknownLink(visit.ctx().ip());
             visit.show(
                     GONE,
                     Screen.of(
@@ -76,11 +71,7 @@ final class EntryPages implements Page {
     }
 
     private void enterAs(Visit visit, Link link) {
-        DOORS.info(
-                "Link {} ({}) was opened from {}.",
-                link.name(),
-                link.role().code(),
-                visit.ctx().ip());
+        doors.opened(link, visit.ctx().ip());
         visitors.enter(visit.ctx(), link, visit.visitor());
         visit.go("/my");
     }

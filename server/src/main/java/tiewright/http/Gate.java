@@ -5,8 +5,6 @@ import io.javalin.http.HandlerType;
 import io.javalin.security.RouteRole;
 import java.util.Locale;
 import java.util.Set;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import tiewright.event.Event;
 import tiewright.http.answers.Asker;
 import tiewright.http.visit.ClosedDoor;
@@ -20,18 +18,18 @@ import tiewright.http.visit.Visitor;
 
 /** Where every request comes in: it becomes a visit, and comes no further than its visitor may. */
 final class Gate implements Routes.Consumers {
-    private static final Logger LOG = LoggerFactory.getLogger(Gate.class);
-    private static final Logger DOORS = LoggerFactory.getLogger("tiewright.doors");
     private static final String VISIT = "visit";
 
     private final Hall hall;
     private final Visitors visitors;
     private final Hosts hosts;
+    private final DoorLog doors;
 
-    Gate(Hall hall, Visitors visitors, Hosts hosts) {
-        this.hosts = hosts;
+    Gate(Hall hall, Visitors visitors, Hosts hosts, DoorLog doors) {
         this.hall = hall;
         this.visitors = visitors;
+        this.hosts = hosts;
+        this.doors = doors;
     }
 
     /** The visit of this request, made once: what the guard let in is what the page answers. */
@@ -52,25 +50,21 @@ final class Gate implements Routes.Consumers {
 
     /** Before any page: may this visitor open the door, and does a form come from our own page? */
     void guard(Context ctx) {
-        Set<RouteRole> doors = ctx.routeRoles();
+        Set<RouteRole> known = ctx.routeRoles();
         Visit visit = visit(ctx);
         if (!hosts.knows(ctx.host())) {
             throw new Hosts.Unknown();
         }
-        for (RouteRole door : doors) {
+        for (RouteRole door : known) {
             if (door instanceof Door one && !(one.opensFor(visit.role()) && isLetIn(one, visit))) {
-                DOORS.info(
-                        "{} {} stayed closed for {} from {}.",
-                        ctx.method(),
-                        address(ctx),
-                        visit.viewer().link().orElse("a stranger"),
-                        ctx.ip());
+                doors.stayedClosed(
+                        ctx.method() + " " + address(ctx), visit.viewer().link().orElse("a stranger"), ctx.ip());
                 throw new ClosedDoor(one);
             }
         }
-        boolean oddParts = isInParts(ctx) && !doors.contains(Parts.WELCOME);
+        boolean oddParts = isInParts(ctx) && !known.contains(Parts.WELCOME);
         if (ctx.method().equals(HandlerType.POST) && (oddParts || !isFromOwnPage(ctx))) {
-            LOG.warn("A form that does not come from a page of this service was refused: {}", address(ctx));
+            doors.foreignForm(address(ctx), ctx.ip());
             throw new ClosedDoor(Door.ANYBODY);
         }
     }

@@ -51,6 +51,7 @@ public final class Service implements AutoCloseable {
             new RulingsRoom(),
             plans,
             new OrganiserRoom());
+    private final DoorLog doors = new DoorLog(System::nanoTime);
     private final Visitors visitors;
     private final Gate gate;
     private final Opener opener;
@@ -77,7 +78,7 @@ public final class Service implements AutoCloseable {
                         Letterbox.in(options.data(), random)));
         this.visitors = new Visitors(
                 tokens, new EndedVisits(options.data()), options.tls().isPresent());
-        this.gate = new Gate(hall, visitors, Hosts.of(options));
+        this.gate = new Gate(hall, visitors, Hosts.of(options), doors);
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
         this.opener = new Opener(ledger, clock, live);
@@ -225,7 +226,7 @@ public final class Service implements AutoCloseable {
     }
 
     private Stream<Page> pages() {
-        Stream<Page> own = Stream.of(new EntryPages(visitors), control, new LanguagePage());
+        Stream<Page> own = Stream.of(new EntryPages(visitors, doors), control, new LanguagePage());
         return Stream.concat(own, rooms.stream().flatMap(room -> room.pages().stream()));
     }
 }

@@ -8,6 +8,9 @@ import ch.qos.logback.core.read.ListAppender;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.slf4j.LoggerFactory;
 import tiewright.event.Days;
@@ -37,6 +40,62 @@ class DoorsLogTest {
             assertThat(heard(() -> guest.get(path))).containsExactly("Link T1 (desk) was opened from 127.0.0.1.");
             assertThat(heard(() -> served.stranger().get("/enter/guessed")))
                     .containsExactly("A personal link that does not hold was tried from 127.0.0.1.");
+        }
+    }
+
+    @Test
+    void who_knocks_on_and_on_fills_no_disk_and_silences_nobody_else() {
+        AtomicLong now = new AtomicLong();
+        DoorLog doors = new DoorLog(now::get);
+        assertThat(heard(() -> knock(doors, "192.0.2.1", DoorLog.OF_ONE)))
+                .as("a person and a hall that joins are written down one by one")
+                .hasSize(DoorLog.OF_ONE);
+        assertThat(heard(() -> knock(doors, "192.0.2.1", 10_000)))
+                .containsExactly(
+                        "So many came to doors in this minute that the rest of them are counted and not written down.");
+        assertThat(heard(() -> knock(doors, "192.0.2.2", 1)))
+                .containsExactly("GET /desk stayed closed for a stranger from 192.0.2.2.");
+        now.addAndGet(TimeUnit.SECONDS.toNanos(60));
+        assertThat(heard(() -> knock(doors, "192.0.2.1", 1)))
+                .containsExactly(
+                        "10000 more came to doors and were not written down, lately from 192.0.2.1.",
+                        "GET /desk stayed closed for a stranger from 192.0.2.1.");
+        now.addAndGet(TimeUnit.SECONDS.toNanos(60));
+        assertThat(heard(() -> knock(doors, "192.0.2.1", 1))).as("counted once").hasSize(1);
+    }
+
+    @Test
+    void many_addresses_together_fill_no_disk_either() {
+        AtomicLong now = new AtomicLong();
+        DoorLog doors = new DoorLog(now::get);
+        assertThat(heard(() -> IntStream.range(0, 5_000).forEach(each -> knock(doors, "2001:db8::" + each, 1))))
+                .hasSize(DoorLog.OF_ALL + 1);
+        now.addAndGet(TimeUnit.SECONDS.toNanos(60));
+        assertThat(heard(() -> doors.unknownLink("192.0.2.9")))
+                .containsExactly(
+                        (5_000 - DoorLog.OF_ALL)
+                                + " more came to doors and were not written down, lately from 2001:db8::4999.",
+                        "A personal link that does not hold was tried from 192.0.2.9.");
+    }
+
+    @Test
+    void a_visitor_who_knocks_through_pages_is_counted_too() {
+        try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            Guest stranger = served.stranger();
+            assertThat(heard(() -> {
+                        for (int i = 0; i < DoorLog.OF_ONE; i++) {
+                            stranger.get("/enter/guessed");
+                            stranger.get("/desk");
+                            stranger.postFrom("https://elsewhere.example", "/leave", Map.of());
+                        }
+                    }))
+                    .hasSizeBetween(DoorLog.OF_ONE + 1, 2 * DoorLog.OF_ONE + 2);
+        }
+    }
+
+    private static void knock(DoorLog doors, String from, int times) {
+        for (int i = 0; i < times; i++) {
+            doors.stayedClosed("GET /desk", "a stranger", from);
         }
     }
 
