@@ -1,5 +1,6 @@
 package tiewright.rating;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -47,10 +48,21 @@ public final class RatingBench {
                 .print("  the same by conjugate gradients and an inverse");
         ours.printRatio("  ours / library", library);
         time("any four of 200", games(seed, List.of(World.club("p", PLAYERS))), 1, 3);
+        time("25 clubs of eight over two years, nothing stated", overYears(clubs, 730), 1, 3);
+    }
+
+    /** The same games on days one after another: forms move, and the spreads are estimated. */
+    private static Evidence overYears(Evidence evidence, int days) {
+        List<PastGame> games = new ArrayList<>();
+        for (PastGame game : evidence.games()) {
+            LocalDate day = game.date().minusDays(days - (long) days * games.size() / GAMES);
+            games.add(new PastGame(day, game.home(), game.away(), game.score(), game.format()));
+        }
+        return new Evidence(List.of(), games, List.of(), Ageing.none(), Stated.nothing());
     }
 
     private static Timings time(String what, Evidence evidence, int warmUp, int runs) {
-        int unknowns = Unknowns.of(Prior.none(), evidence).size();
+        int unknowns = unknowns(evidence).means(Assumptions.of(evidence.stated(), false)).length;
         System.out.printf(
                 Locale.ROOT, "  %s: %d players, %d games, %d unknowns%n", what, PLAYERS, evidence.size(), unknowns);
         return Timings.of(warmUp, runs, run -> Rating.fit(Prior.none(), evidence))
@@ -70,18 +82,19 @@ public final class RatingBench {
 
     /** Means and precisions of the prior; what was seen goes into the list. */
     private static double[][] pose(Evidence evidence, List<Observation> seen) {
-        Unknowns unknowns = Unknowns.of(Prior.none(), evidence);
+        Unknowns unknowns = unknowns(evidence);
         Map<String, ScoreCurve> curves = new HashMap<>();
         evidence.games()
                 .forEach(game -> seen.add(unknowns.observed(
                         game,
                         curves.computeIfAbsent(
                                 game.format().code() + game.score(),
-                                any -> new ScoreCurve(game.format(), game.score())))));
-        return new double[][] {
-            unknowns.priors().stream().mapToDouble(Estimate::mean).toArray(),
-            unknowns.priors().stream().mapToDouble(each -> 1 / each.variance()).toArray()
-        };
+                                any -> new ScoreCurve(ServeRates.PLAIN, game.format(), game.score())))));
+        return new double[][] {unknowns.means(unknowns.assumptions()), unknowns.precisions(unknowns.assumptions())};
+    }
+
+    private static Unknowns unknowns(Evidence evidence) {
+        return Unknowns.of(Prior.none(), evidence, Assumptions.of(evidence.stated(), false));
     }
 
     private static void byLibrary(double[][] prior, List<Observation> seen, boolean compare) {

@@ -37,6 +37,7 @@ final class DeciderCommand implements Callable<Integer> {
         }
         Printed printed = printed(advice);
         printed.to(spec.commandLine().getOut(), csv);
+        TieAdvice.say(err, inputs);
         if (!csv) {
             err.println(words.restsOn(inputs.basis()));
             advice.notes().forEach(note -> err.println(words.sentence(note)));

@@ -86,7 +86,7 @@ final class LineupCommand implements Callable<Integer> {
             WhatIf.of(problem).ifPresent(this::say);
         }
         return switch (proposal.kind()) {
-            case PROPOSED -> print((Proposal.Proposed) proposal, inputs.basis());
+            case PROPOSED -> print((Proposal.Proposed) proposal, inputs);
             case IMPOSSIBLE -> refuse((Proposal.Impossible) proposal);
         };
     }
@@ -113,7 +113,7 @@ final class LineupCommand implements Callable<Integer> {
         throw new BadInput("--against is straight or unknown, not \"" + against + "\".");
     }
 
-    private int print(Proposal.Proposed proposal, Basis basis) {
+    private int print(Proposal.Proposed proposal, LineupInputs inputs) {
         Printed printed = new Printed(
                 "rank", "rubber", "player_1", "player_2", "rubber_chance", "tie_chance", "low", "high", "cost");
         for (ProposedSheet sheet : proposal.sheets()) {
@@ -131,7 +131,8 @@ final class LineupCommand implements Callable<Integer> {
             }
         }
         printed.to(spec.commandLine().getOut(), csv);
-        say(proposal, basis);
+        TieAdvice.say(spec.commandLine().getErr(), inputs);
+        say(proposal, inputs.basis());
         return 0;
     }
 

@@ -24,6 +24,7 @@ final class NamedCommands {
             "lineup",
             "decider",
             "ratings",
+            "backtest",
             "timetable",
             "film",
             "rota",
@@ -63,6 +64,7 @@ final class NamedCommands {
             case "lineup" -> new LineupCommand();
             case "decider" -> new DeciderCommand();
             case "ratings" -> new RatingsCommand();
+            case "backtest" -> new BacktestCommand();
             case "timetable" -> new TimetableCommand();
             case "film" -> new FilmCommand();
             case "rota" -> new RotaCommand();

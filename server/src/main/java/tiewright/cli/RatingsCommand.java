@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -42,8 +43,11 @@ final class RatingsCommand implements Callable<Integer> {
             names = "--half-life",
             paramLabel = "DAYS",
             description =
-                    "A game that is so many days old at the day of the event counts half; unless given every game counts the same.")
+                    "A game that is so many days old at the day of the event counts half; unless given forms may move with time instead.")
     private String halfLife = "";
+
+    @Mixin
+    private Assumed assumed = new Assumed();
 
     @Option(names = "--csv", description = "Print kind,player_1,player_2,estimate,sd,low,high,rallies,verdict.")
     private boolean csv;
@@ -52,9 +56,13 @@ final class RatingsCommand implements Callable<Integer> {
     public Integer call() {
         EventFolder read = Folders.sound(folder);
         Event event = read.event();
-        Evidence evidence = Evidence.of(event, read.earlier(), Evidence.ageing(event, days()));
+        Evidence evidence = Evidence.of(event, read.earlier().under(assumed.stated()), Evidence.ageing(event, days()));
         Ratings ratings = Ratings.of(Prior.of(read.notes()), evidence, squads(event, evidence));
         print(ratings, event.conditions().scoring());
+        Assumed.say(
+                spec.commandLine().getErr(),
+                ratings.strengths().assumptions(),
+                event.conditions().scoring().kind());
         if (!csv) {
             say(ratings, event.conditions().scoring());
         }

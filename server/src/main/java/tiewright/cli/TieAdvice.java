@@ -1,9 +1,11 @@
 package tiewright.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tiewright.conditions.OrderOfStrength;
@@ -19,6 +21,7 @@ import tiewright.lineup.club.LineupInputs;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
+import tiewright.rating.Stated;
 import tiewright.standings.ThroughChances;
 
 /** What the commands for a captain are asked about: a folder, a tie in it, and a club of that tie. */
@@ -39,10 +42,13 @@ final class TieAdvice {
                     "Rallies in 100 that a player loses straight off court; ${DEFAULT-VALUE} unless given, 0 = tiredness does not count.")
     private double tired = Freshness.Cost.USUAL.noRest();
 
+    @Mixin
+    private Assumed assumed = new Assumed();
+
     @Option(
             names = "--best-guess",
             description =
-                    "Every chance as if all strengths were at their best guess; else the mean over what they could well be.")
+                    "Every chance as if all strengths were at their best guess, under the plainest assumptions; else the mean over what they could be.")
     private boolean bestGuess;
 
     /** The aim named on the command line, with what each end of the tie would be worth. */
@@ -87,10 +93,23 @@ final class TieAdvice {
             throw new BadInput(
                     "The conditions ask for an order of strength: give every player of " + club + " a rank.");
         }
-        return LineupInputs.of(event, asked.id(), id, read.notes(), read.earlier(), against, seed)
+        return LineupInputs.of(
+                        event, asked.id(), id, read.notes(), read.earlier().under(stated()), against, seed)
                 .asking(problem ->
                         problem.after(new Freshness(problem.freshness().loads(), cost())))
                 .asking(problem -> bestGuess ? problem.atBestGuess() : problem);
+    }
+
+    private Stated stated() {
+        return bestGuess ? Stated.plain() : assumed.stated();
+    }
+
+    /** What the answer rests on beside games and judgements. */
+    static void say(PrintWriter err, LineupInputs inputs) {
+        Assumed.say(
+                err,
+                inputs.problem().strengths().assumptions(),
+                inputs.problem().rules().scoring().kind());
     }
 
     private Freshness.Cost cost() {

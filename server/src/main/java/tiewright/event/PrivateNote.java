@@ -86,11 +86,6 @@ public sealed interface PrivateNote {
         }
     }
 
-    enum PairWish {
-        TOGETHER,
-        APART
-    }
-
     /** All wishes of a captain for one tie: these must play, these must rest. */
     record TieWish(TieId tie, ClubId club, List<PlayerId> mustPlay, List<PlayerId> mustRest) implements PrivateNote {
         public TieWish {
@@ -138,11 +133,6 @@ public sealed interface PrivateNote {
         public boolean ends() {
             return wish.isEmpty();
         }
-    }
-
-    enum PlayerWish {
-        PLAY,
-        REST
     }
 
     /**
@@ -333,7 +323,15 @@ public sealed interface PrivateNote {
     }
 
     /** An earlier game that feeds the ratings. Players are codes of the event or names unknown to it. */
-    record PastGame(LocalDate date, String home1, String home2, String away1, String away2, Score score, Format format)
+    record PastGame(
+            LocalDate date,
+            String home1,
+            String home2,
+            String away1,
+            String away2,
+            Score score,
+            Format format,
+            Optional<OfRubber> rubber)
             implements PrivateNote {
         @Override
         public Kind kind() {

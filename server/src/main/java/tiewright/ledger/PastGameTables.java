@@ -4,10 +4,14 @@ import static tiewright.schema.Tables.PRIVATE_CLUB_GAME;
 import static tiewright.schema.Tables.PRIVATE_PAST_GAME;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import tiewright.event.ClubId;
 import tiewright.event.KeptGame;
+import tiewright.event.OfRubber;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
 import tiewright.event.PrivateNote.PastGame;
@@ -34,6 +38,8 @@ final class PastGameTables {
                 .set(PRIVATE_PAST_GAME.HOME, game.score().home())
                 .set(PRIVATE_PAST_GAME.AWAY, game.score().away())
                 .set(PRIVATE_PAST_GAME.FORMAT, game.format().code())
+                .set(PRIVATE_PAST_GAME.RUBBER, match(game))
+                .set(PRIVATE_PAST_GAME.BEST_OF, bestOf(game))
                 .execute();
     }
 
@@ -47,7 +53,8 @@ final class PastGameTables {
                         row.getAway_1(),
                         row.getAway_2(),
                         Score.of(row.getHome(), row.getAway()),
-                        Format.parse(row.getFormat()).orElseThrow()));
+                        Format.parse(row.getFormat()).orElseThrow(),
+                        rubber(row.getRubber(), row.getBestOf())));
     }
 
     static void give(DSLContext jooq, GameGiven given) {
@@ -64,6 +71,8 @@ final class PastGameTables {
                 .set(PRIVATE_CLUB_GAME.HOME, game.score().home())
                 .set(PRIVATE_CLUB_GAME.AWAY, game.score().away())
                 .set(PRIVATE_CLUB_GAME.FORMAT, game.format().code())
+                .set(PRIVATE_CLUB_GAME.RUBBER, match(game))
+                .set(PRIVATE_CLUB_GAME.BEST_OF, bestOf(game))
                 .execute();
     }
 
@@ -94,6 +103,24 @@ final class PastGameTables {
                                 row.getAway_1(),
                                 row.getAway_2(),
                                 Score.of(row.getHome(), row.getAway()),
-                                Format.parse(row.getFormat()).orElseThrow())));
+                                Format.parse(row.getFormat()).orElseThrow(),
+                                rubber(row.getRubber(), row.getBestOf()))));
+    }
+
+    private static @Nullable String match(PastGame game) {
+        return game.rubber().map(OfRubber::match).orElse(null);
+    }
+
+    private static @Nullable Integer bestOf(PastGame game) {
+        return game.rubber()
+                .map(OfRubber::bestOf)
+                .filter(OptionalInt::isPresent)
+                .map(OptionalInt::getAsInt)
+                .orElse(null);
+    }
+
+    private static Optional<OfRubber> rubber(@Nullable String match, @Nullable Integer bestOf) {
+        return Optional.ofNullable(match)
+                .map(named -> new OfRubber(named, bestOf == null ? OptionalInt.empty() : OptionalInt.of(bestOf)));
     }
 }

@@ -23,12 +23,12 @@ import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
 import tiewright.event.Directory.Person;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
-import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PersonNamed;
 
 /** The tables that are private or erased on a date. A note replaces the earlier one of its subject; an empty one ends it. */

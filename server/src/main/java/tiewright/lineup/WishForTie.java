@@ -7,8 +7,8 @@ import tiewright.event.Event;
 import tiewright.event.NoteChecks;
 import tiewright.event.Noted;
 import tiewright.event.PlayerId;
+import tiewright.event.PlayerWish;
 import tiewright.event.PrivateDecision;
-import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.TieId;
 

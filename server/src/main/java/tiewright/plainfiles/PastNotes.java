@@ -1,7 +1,10 @@
 package tiewright.plainfiles;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.OptionalInt;
+import tiewright.event.OfRubber;
 import tiewright.event.PrivateNote.PastGame;
 
 /**
@@ -34,9 +37,16 @@ public record PastNotes(List<PastGame> games, List<FolderFault> faults) {
         return file(List.of(game)).lines().skip(1).findFirst().orElseThrow();
     }
 
+    /** The columns about rubbers are left out where no game names one. */
     static CsvText text(PlainFile file, Collection<PastGame> games) {
-        CsvText text = new CsvText(file);
-        games.forEach(game -> text.row(
+        boolean named = games.stream().anyMatch(game -> game.rubber().isPresent());
+        CsvText text = new CsvText(named ? file.columns() : file.required());
+        games.forEach(game -> text.row(cells(game, named)));
+        return text;
+    }
+
+    private static Object[] cells(PastGame game, boolean named) {
+        List<Object> cells = new ArrayList<>(List.of(
                 game.date(),
                 game.home1(),
                 game.home2(),
@@ -45,6 +55,10 @@ public record PastNotes(List<PastGame> games, List<FolderFault> faults) {
                 game.score().home(),
                 game.score().away(),
                 game.format().code()));
-        return text;
+        if (named) {
+            cells.add(game.rubber().map(OfRubber::match));
+            cells.add(game.rubber().map(OfRubber::bestOf).orElse(OptionalInt.empty()));
+        }
+        return cells.toArray();
     }
 }

@@ -21,8 +21,8 @@ public enum PlainFile {
     RALLIES(
             "rallies.csv",
             "game,rally,server?,ending,player,where?,serve?,return?,third?,third_to?,signal?,call?,call_by?,call_end?,mark?,film_time?"),
-    PAST_RESULTS("past-results.csv", "date,home_1,home_2,away_1,away_2,home,away,format"),
-    OWN_PAST_RESULTS("own-past-results.csv", "date,home_1,home_2,away_1,away_2,home,away,format");
+    PAST_RESULTS("past-results.csv", "date,home_1,home_2,away_1,away_2,home,away,format,match?,best_of?"),
+    OWN_PAST_RESULTS("own-past-results.csv", "date,home_1,home_2,away_1,away_2,home,away,format,match?,best_of?");
 
     private final String fileName;
     private final List<String> columns = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.Event;
+import tiewright.event.PairWish;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -85,7 +86,7 @@ final class SquadExport {
                         judged.pair().second(),
                         judged.extra(),
                         judged.sd(),
-                        judged.wish().map(wish -> wish == PrivateNote.PairWish.TOGETHER ? "together" : "apart")));
+                        judged.wish().map(wish -> wish == PairWish.TOGETHER ? "together" : "apart")));
         return text;
     }
 

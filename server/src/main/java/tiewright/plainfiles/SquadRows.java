@@ -9,9 +9,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import tiewright.event.ClubId;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
-import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 

@@ -11,11 +11,20 @@ import tiewright.event.SameGame;
  *
  * @param results final scores of earlier games
  * @param films filmed games, earlier ones and those of the day
+ * @param stated what is stated of the assumptions under which all of it is read
  */
-public record Earlier(List<PrivateNote.PastGame> results, List<FilmedGame> films) {
+public record Earlier(List<PrivateNote.PastGame> results, List<FilmedGame> films, Stated stated) {
     public Earlier {
         results = List.copyOf(results);
         films = List.copyOf(films);
+    }
+
+    public Earlier(List<PrivateNote.PastGame> results, List<FilmedGame> films) {
+        this(results, films, Stated.nothing());
+    }
+
+    public Earlier under(Stated other) {
+        return new Earlier(results, films, other);
     }
 
     public static Earlier of(List<PrivateNote.PastGame> results) {

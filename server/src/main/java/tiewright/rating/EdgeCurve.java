@@ -17,10 +17,26 @@ public final class EdgeCurve {
 
     private final double[] ahead = new double[POINTS + 2];
 
+    /** By the plain rates of serving, games of one rubber sharing nothing but the strengths. */
     public EdgeCurve(Format format, int bestOf) {
+        this(ServeRates.PLAIN, format, bestOf);
+    }
+
+    EdgeCurve(ServeRates rates, Format format, int bestOf) {
         for (int i = 0; i < ahead.length; i++) {
-            ahead[i] = RallyModel.rubberChance(format, bestOf, i * STEP);
+            ahead[i] = RallyModel.rubberChance(rates, format, bestOf, i * STEP);
         }
+    }
+
+    private EdgeCurve(EdgeCurve games, double shared) {
+        for (int i = 0; i < ahead.length; i++) {
+            ahead[i] = games.mean(Estimate.of(i * STEP, shared));
+        }
+    }
+
+    /** The same where the games of the rubber share something beside the strengths, of this standard deviation. */
+    EdgeCurve sharing(double shared) {
+        return shared == 0 ? this : new EdgeCurve(this, shared);
     }
 
     public double chance(double edge) {

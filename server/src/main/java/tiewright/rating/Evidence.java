@@ -1,6 +1,7 @@
 package tiewright.rating;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -12,17 +13,19 @@ import tiewright.event.Event;
  * @param cards games of the day of which only the final score is known
  * @param earlier games of earlier days of which only the final score is known
  * @param films games with their rallies; none of them is among the others
+ * @param stated what of the assumptions is stated
  */
-public record Evidence(List<PastGame> cards, List<PastGame> earlier, List<FilmedGame> films, Ageing ageing) {
+public record Evidence(
+        List<PastGame> cards, List<PastGame> earlier, List<FilmedGame> films, Ageing ageing, Stated stated) {
     public Evidence {
         cards = List.copyOf(cards);
         earlier = List.copyOf(earlier);
         films = List.copyOf(films);
     }
 
-    /** Without a card of the day. */
+    /** Without a card of the day, the assumptions as plain as can be. */
     public Evidence(List<PastGame> games, List<FilmedGame> films, Ageing ageing) {
-        this(List.of(), games, films, ageing);
+        this(List.of(), games, films, ageing, Stated.plain());
     }
 
     /** Final scores only, all counting the same. */
@@ -46,6 +49,28 @@ public record Evidence(List<PastGame> cards, List<PastGame> earlier, List<Filmed
     /** Every game of which only the final score is known, those of the day first. */
     public List<PastGame> games() {
         return Stream.concat(cards.stream(), earlier.stream()).toList();
+    }
+
+    /** The day of the event, or that of the last game if it is later. */
+    LocalDate latest() {
+        return Stream.concat(
+                        Stream.of(ageing.today()),
+                        Stream.concat(
+                                games().stream().map(PastGame::date),
+                                films.stream().flatMap(film -> film.played().stream())))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    /** So many of the games, the latest of which only the score is known, then films. */
+    Evidence latest(int most) {
+        List<PastGame> games = games().stream()
+                .sorted(Comparator.comparing(PastGame::date).reversed())
+                .limit(most)
+                .toList();
+        List<FilmedGame> filmed =
+                films.stream().limit(most - (long) games.size()).toList();
+        return new Evidence(List.of(), games, filmed, ageing, stated);
     }
 
     double weight(LocalDate played) {

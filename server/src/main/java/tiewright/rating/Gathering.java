@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import tiewright.event.Codes;
 import tiewright.event.Event;
+import tiewright.event.OfRubber;
 import tiewright.event.Pair;
 import tiewright.event.PrivateNote;
 import tiewright.event.SameGame;
@@ -37,7 +38,7 @@ final class Gathering {
                 .forEach(game -> brought(game).ifPresent(gathering::earlier));
         gathering.unmatched.forEach(
                 film -> gathering.films.add(film.played().isPresent() ? film : film.on(gathering.today)));
-        return new Evidence(gathering.cards, gathering.before, gathering.films, ageing);
+        return new Evidence(gathering.cards, gathering.before, gathering.films, ageing, earlier.stated());
     }
 
     private void today(CardedRubber rubber) {
@@ -51,7 +52,11 @@ final class Gathering {
                     .ifPresentOrElse(scores::remove, () -> film.same(today).ifPresent(ofToday::add));
             take(film, today);
         });
+        Optional<String> together = rubber.scores().size() > 1
+                ? Optional.of("card " + rubber.tie() + " " + rubber.rubber())
+                : Optional.empty();
         scores.forEach(score -> game(today, rubber.home(), rubber.away(), score, rubber.format())
+                .map(game -> game.in(together))
                 .ifPresent(cards::add));
     }
 
@@ -69,17 +74,16 @@ final class Gathering {
         films.add(film.on(day));
     }
 
-    private static Optional<PastGame> brought(PrivateNote.PastGame game) {
+    /** A game as evidence; empty where it is none. */
+    static Optional<PastGame> brought(PrivateNote.PastGame game) {
         List<String> names = List.of(game.home1(), game.home2(), game.away1(), game.away2());
         if (!names.stream().allMatch(Codes::isCode) || names.stream().distinct().count() < names.size()) {
             return Optional.empty();
         }
-        return game(
-                game.date(),
-                Pair.of(game.home1(), game.home2()),
-                Pair.of(game.away1(), game.away2()),
-                game.score(),
-                game.format());
+        return game(game.date(), Rubbers.home(game), Rubbers.away(game), game.score(), game.format())
+                .map(one -> one.in(game.rubber()
+                        .filter(OfRubber::hasSeveralGames)
+                        .map(rubber -> game.date() + " " + rubber.match())));
     }
 
     private static Optional<PastGame> game(LocalDate date, Pair home, Pair away, Score score, Format format) {

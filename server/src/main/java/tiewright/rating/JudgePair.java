@@ -8,9 +8,9 @@ import tiewright.event.Event;
 import tiewright.event.NoteChecks;
 import tiewright.event.Noted;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote.ChemistryJudged;
-import tiewright.event.PrivateNote.PairWish;
 
 /**
  * A captain judges what two of the own players win together beyond what each brings, and wishes them together or apart. Nothing of

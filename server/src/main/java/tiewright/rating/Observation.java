@@ -21,6 +21,13 @@ record Observation(int[] at, double[] weights, Likelihood says) {
         }
     }
 
+    /** Adds so much along the weights. */
+    void add(double times, double[] to) {
+        for (int i = 0; i < at.length; i++) {
+            to[at[i]] += weights[i] * times;
+        }
+    }
+
     /** Never less than nothing, so that a score that tells little cannot make the whole less sure. */
     double bend(double[] unknowns) {
         return Math.max(0, says.bend(sum(unknowns)));

@@ -39,6 +39,17 @@ final class Precision {
         return size;
     }
 
+    double logDeterminant() {
+        double sum = 0;
+        for (Pivot pivot : pivots) {
+            sum += 2 * Math.log(pivot.root);
+        }
+        for (int i = 0; i < rest.length; i++) {
+            sum += 2 * Math.log(lower[i][i]);
+        }
+        return sum;
+    }
+
     /** The matrix to begin with: a diagonal, to which products are added. */
     static final class Builder {
         private final double[] diagonal;
@@ -49,6 +60,16 @@ final class Precision {
             for (int i = 0; i < diagonal.length; i++) {
                 rows.add(new HashMap<>());
             }
+        }
+
+        /** This matrix with more on its diagonal; this one stays as it is. */
+        Builder plus(double[] more) {
+            Builder sum = new Builder(diagonal);
+            for (int i = 0; i < more.length; i++) {
+                sum.diagonal[i] += more[i];
+                sum.rows.set(i, new HashMap<>(rows.get(i)));
+            }
+            return sum;
         }
 
         /** Adds {@code times} the product of the weights with themselves. */

@@ -74,7 +74,7 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
         Separation separation = Separation.of(evidence);
         List<Line> lines = new ArrayList<>();
         squads.forEach(squad -> squad.forEach(player -> lines.add(form(player, prior, strengths, evidence))));
-        Set<Pair> known = new HashSet<>(prior.extras().keySet());
+        Set<Pair> known = new HashSet<>(prior.pairs());
         evidence.games().forEach(game -> known.addAll(List.of(game.home(), game.away())));
         evidence.films().forEach(film -> known.addAll(List.of(film.one(), film.two())));
         for (Collection<PlayerId> squad : squads) {
@@ -97,14 +97,7 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
         Verdict verdict = seen.rallies() < FORM_SHOWN
                 ? Verdict.NOT_ENOUGH_FILM
                 : seen.rallies() < FORM_USED ? Verdict.FIRST_LOOK : Verdict.ofChance(form);
-        return new Line(
-                Kind.FORM,
-                List.of(player),
-                form,
-                form,
-                seen,
-                verdict,
-                prior.forms().containsKey(player));
+        return new Line(Kind.FORM, List.of(player), form, form, seen, verdict, prior.isRated(player));
     }
 
     private static Line chemistry(
@@ -123,6 +116,6 @@ public record Ratings(List<Line> lines, Strengths strengths, Evidence evidence) 
                 strengths.rating(pair),
                 seen,
                 verdict,
-                prior.extras().containsKey(pair));
+                prior.pairs().contains(pair));
     }
 }

@@ -19,12 +19,14 @@ final class ScoreCurve implements Likelihood {
     private static final int NODES = 6;
     private static final double[][] THROUGH_NODES = throughNodes();
 
+    private final ServeRates rates;
     private final Format format;
     private final Score score;
     private final Map<Integer, Double> exact = new HashMap<>();
     private final double[][] cells = new double[2 * FARTHEST][];
 
-    ScoreCurve(Format format, Score score) {
+    ScoreCurve(ServeRates rates, Format format, Score score) {
+        this.rates = rates;
         this.format = format;
         this.score = score;
     }
@@ -92,8 +94,8 @@ final class ScoreCurve implements Likelihood {
         if (cells[place] == null) {
             double[] coefficients = new double[NODES];
             for (int node = 0; node < NODES; node++) {
-                double value =
-                        exact.computeIfAbsent(from + node - 2, edge -> RallyModel.logChance(format, score, edge));
+                double value = exact.computeIfAbsent(
+                        from + node - 2, edge -> RallyModel.logChance(rates, format, score, edge));
                 for (int power = 0; power < NODES; power++) {
                     coefficients[power] += THROUGH_NODES[power][node] * value;
                 }

@@ -1,5 +1,6 @@
 package tiewright.rating;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import tiewright.scoring.Format;
 public final class Strengths {
     private final Unknowns unknowns;
     private final Laplace.Posterior posterior;
+    private final LocalDate day;
     private final long seed;
     private final boolean bestGuess;
     private final Map<String, EdgeCurve> curves;
@@ -28,14 +30,16 @@ public final class Strengths {
     Strengths(Unknowns unknowns, Laplace.Posterior posterior) {
         this.unknowns = unknowns;
         this.posterior = posterior;
+        this.day = unknowns.today();
         this.seed = 1;
         this.bestGuess = false;
         this.curves = new ConcurrentHashMap<>();
     }
 
-    private Strengths(Strengths same, long seed, boolean bestGuess) {
+    private Strengths(Strengths same, LocalDate day, long seed, boolean bestGuess) {
         this.unknowns = same.unknowns;
         this.posterior = same.posterior;
+        this.day = day;
         this.seed = seed;
         this.bestGuess = bestGuess;
         this.curves = same.curves;
@@ -79,23 +83,41 @@ public final class Strengths {
     /** The chance of the first to win, by the mean over what its edge may be; by the edge alone where best guesses are asked. */
     public double chance(Format format, int bestOf, Estimate edge) {
         return bestGuess
-                ? RallyModel.rubberChance(format, bestOf, edge.mean())
+                ? plainChance(format, bestOf, edge.mean())
                 : curve(format, bestOf).mean(edge);
+    }
+
+    /** The chance of a rubber at exactly this edge, its games sharing nothing else. */
+    public double plainChance(Format format, int bestOf, double edge) {
+        return RallyModel.rubberChance(assumptions().serving(), format, bestOf, edge);
+    }
+
+    /** What all of it rests on beside games and judgements. */
+    public Assumptions assumptions() {
+        return unknowns.assumptions();
+    }
+
+    /** The same carried to another day: forms may have moved since their last game. */
+    public Strengths on(LocalDate other) {
+        return new Strengths(this, other, seed, bestGuess);
     }
 
     /** The chance of a rubber for any edge. */
     public EdgeCurve curve(Format format, int bestOf) {
-        return curves.computeIfAbsent(format.code() + " " + bestOf, any -> new EdgeCurve(format, bestOf));
+        return curves.computeIfAbsent(
+                format.code() + " " + bestOf,
+                any -> new EdgeCurve(assumptions().serving(), format, bestOf)
+                        .sharing(bestOf > 1 ? assumptions().shared() : 0));
     }
 
     /** The same, with every chance as if all strengths were at their best guess, as it is where only exact sums are asked. */
     public Strengths atBestGuess() {
-        return new Strengths(this, seed, true);
+        return new Strengths(this, day, seed, true);
     }
 
     /** The same, with draws by another seed. */
     public Strengths drawnBy(long other) {
-        return other == seed ? this : new Strengths(this, other, bestGuess);
+        return other == seed ? this : new Strengths(this, day, other, bestGuess);
     }
 
     public boolean isAtBestGuess() {
@@ -131,7 +153,7 @@ public final class Strengths {
     }
 
     private WeightedSum sum() {
-        return new WeightedSum(unknowns, posterior);
+        return new WeightedSum(unknowns, posterior, day);
     }
 
     private static double product(double[] one, double[] other) {

@@ -1,5 +1,6 @@
 package tiewright.rating;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,7 +11,11 @@ import tiewright.event.PlayerId;
 
 /** A weighted sum of forms and extras, with its variance. */
 final class WeightedSum {
+    /** How far the form of a player has moved since the last game. */
+    private record Moved(PlayerId player) {}
+
     private final Unknowns unknowns;
+    private final LocalDate day;
     private final double[] mean;
     private final Precision precision;
     private final double[] weights;
@@ -18,7 +23,8 @@ final class WeightedSum {
             new LinkedHashMap<>(); // of players and pairs that no game is about
     private final Map<Object, Estimate> others = new HashMap<>();
 
-    WeightedSum(Unknowns unknowns, Laplace.Posterior posterior) {
+    WeightedSum(Unknowns unknowns, Laplace.Posterior posterior, LocalDate day) {
+        this.day = day;
         this.unknowns = unknowns;
         this.mean = posterior.mode();
         this.precision = posterior.precision();
@@ -30,11 +36,15 @@ final class WeightedSum {
     }
 
     WeightedSum add(PlayerId player, double weight) {
-        return add(player, unknowns.of(player), unknowns.prior().form(player), weight);
+        double moved = unknowns.movedBy(player, day);
+        if (moved > 0) {
+            add(new Moved(player), OptionalInt.empty(), Estimate.of(0, Math.sqrt(moved)), weight);
+        }
+        return add(player, unknowns.of(player), unknowns.formBefore(player), weight);
     }
 
     WeightedSum addExtra(Pair pair, double weight) {
-        return add(pair, unknowns.of(pair), unknowns.prior().extra(pair), weight);
+        return add(pair, unknowns.of(pair), unknowns.extraBefore(pair), weight);
     }
 
     WeightedSum add(int index, double weight) {

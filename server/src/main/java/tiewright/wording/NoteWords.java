@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tiewright.event.Codes;
 import tiewright.event.NoteSubject;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
+import tiewright.event.PlayerWish;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmKept;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.HalfLifeChosen;
-import tiewright.event.PrivateNote.PairWish;
-import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 

@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import tiewright.event.Pair;
+import tiewright.rating.Assumptions;
 import tiewright.rating.Estimate;
 import tiewright.rating.RallyModel;
 import tiewright.rating.Ratings;
 import tiewright.rating.Ratings.Kind;
 import tiewright.rating.Seen;
+import tiewright.rating.ServeRates;
 import tiewright.rating.Verdict;
 import tiewright.scoring.Format;
 
@@ -156,32 +159,42 @@ public final class RatingWords {
                         counted(ratings.evidence().rallies(), "rally"))));
         for (Format.Kind kind : Format.Kind.values()) {
             ratings.strengths().serving(kind).ifPresent(worth -> {
-                said.add(serving(kind, worth));
+                said.add(serving(kind, worth, ratings.strengths().assumptions().serving()));
             });
         }
-        said.add(
-                ratings.evidence().ageing().halfLife().isPresent()
-                        ? words.sentence(
-                                "rating.half-life",
-                                Map.of(
-                                        "days",
-                                        ratings.evidence().ageing().halfLife().getAsInt()))
-                        : words.sentence("rating.same-age", Map.of()));
+        Assumptions assumed = ratings.strengths().assumptions();
+        said.add(words.sentence(
+                "rating.spreads", Map.of("form", plain(assumed.formSpread()), "extra", plain(assumed.extraSpread()))));
+        said.add(age(ratings, assumed));
         said.add(words.sentence("rating.small-samples", Map.of()));
         return said;
     }
 
-    private String serving(Format.Kind kind, Estimate worth) {
+    private String age(Ratings ratings, Assumptions assumed) {
+        if (assumed.drift() > 0) {
+            return words.sentence("rating.drifts", Map.of("drift", plain(assumed.drift())));
+        }
+        OptionalInt halfLife = ratings.evidence().ageing().halfLife();
+        return halfLife.isPresent()
+                ? words.sentence("rating.half-life", Map.of("days", halfLife.getAsInt()))
+                : words.sentence("rating.same-age", Map.of());
+    }
+
+    private static String plain(double spread) {
+        return String.format(Locale.ROOT, "%.1f", spread);
+    }
+
+    private String serving(Format.Kind kind, Estimate worth, ServeRates rates) {
         Format usual = kind == Format.Kind.SIDE_OUT ? Format.sideOut(11) : Format.rally(15);
         return words.sentence(
                 "rating.serving-" + kind.code(),
                 Map.of(
                         "best",
-                        of100(usual, worth.mean()),
+                        of100(rates, usual, worth.mean()),
                         "low",
-                        of100(usual, worth.low()),
+                        of100(rates, usual, worth.low()),
                         "high",
-                        of100(usual, worth.high())));
+                        of100(rates, usual, worth.high())));
     }
 
     /** A verdict in two or three words, for a table. */
@@ -195,11 +208,11 @@ public final class RatingWords {
         return figure.equals("-0.0") ? "+0.0" : figure;
     }
 
-    private static long of100(Format format, double worth) {
-        return Math.round(100 * RallyModel.serveChance(format, worth));
+    private static long of100(ServeRates rates, Format format, double worth) {
+        return Math.round(100 * RallyModel.serveChance(rates, format, worth));
     }
 
     private long percent(double edge) {
-        return Math.round(100 * RallyModel.rubberChance(format, 1, edge));
+        return Math.round(100 * RallyModel.rubberChance(ServeRates.USUAL, format, 1, edge));
     }
 }

@@ -240,7 +240,7 @@ class ImportExportTest {
         assertThat(run("export", at("before"), "--data", at("data"), "--club", "KS", "--link", "the captain's secret"))
                 .isZero();
         String rows =
-                "date,home_1,home_2,away_1,away_2,home,away,format\n2026-05-02,KS1,KS2,Somebody,Another,11,2,side-out-11\n";
+                "date,home_1,home_2,away_1,away_2,home,away,format,match,best_of\n2026-05-02,KS1,KS2,Somebody,Another,11,2,side-out-11,m1,3\n";
         try (Ledger ledger = Ledger.open(temp.resolve("data"), Clock.systemUTC())) {
             keep(
                     ledger,
@@ -275,6 +275,29 @@ class ImportExportTest {
                 .isZero();
         assertThat(err.toString())
                 .contains("own-past-results.csv was looked at and not brought in", "on the page /captain/past");
+    }
+
+    /** Those of the invented day name none; the columns come and go with what is in them. */
+    @Test
+    void rubbers_of_earlier_games_come_in_and_go_out() throws IOException {
+        Path folder = Files.createDirectory(temp.resolve("rubbers"));
+        try (Stream<Path> files = Files.list(Path.of(DEMO))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        String rows = "date,home_1,home_2,away_1,away_2,home,away,format,match,best_of\n"
+                + "2026-05-02,KS1,KS2,WH1,WH2,11,2,side-out-11,semi-final,3\n"
+                + "2026-05-02,WH1,WH2,KS1,KS2,11,9,side-out-11,semi-final,\n"
+                + "2026-05-03,KS1,KS2,Somebody,Another,11,2,side-out-11,,\n";
+        Files.writeString(folder.resolve("past-results.csv"), rows);
+        assertThat(run("import", at("rubbers"), "--data", at("data")))
+                .as(err.toString())
+                .isZero();
+        assertThat(run("export", at("out"), "--data", at("data")))
+                .as(err.toString())
+                .isZero();
+        assertThat(texts("out").get("past-results.csv")).isEqualTo(rows);
     }
 
     /**

@@ -1,6 +1,7 @@
 package tiewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,7 +45,10 @@ class RatingsCommandTest {
         words[2] = "--csv";
         System.arraycopy(more, 0, words, 3, more.length);
         Commands.Ran ran = Commands.run(words);
-        assertThat(ran.err()).isEmpty();
+        assertThat(ran.err().lines())
+                .as("what it rests on beside the games")
+                .hasSize(5)
+                .allMatch(line -> line.matches("(serve|form-spread|extra-spread|drift|shared)=[0-9.]+"));
         assertThat(ran.status()).isZero();
         assertThat(ran.csv().get(0))
                 .containsExactly("kind", "player_1", "player_2", "estimate", "sd", "low", "high", "rallies", "verdict");
@@ -167,7 +171,41 @@ class RatingsCommandTest {
         assertThat(faded).isPositive().isLessThan(whole / 2);
         assertThat(Commands.run("ratings", folder, "--half-life", "365").err())
                 .contains("one that is 365 days old counts half");
-        assertThat(Commands.run("ratings", folder).err()).contains("Older games count as much as new ones.");
+        assertThat(Commands.run("ratings", folder).err())
+                .contains("A form may have moved since: its doubt grows by about 2.5 rallies in 100 in a year.");
+        assertThat(Commands.run("ratings", folder, "--drift", "0").err())
+                .contains("Older games count as much as new ones.");
+    }
+
+    @Test
+    void what_is_stated_is_taken_and_said() {
+        Commands.write(folder, "past-results.csv", PAST, "2026-01-01,E2,E3,F1,F2,11,0,rally-11");
+        Commands.Ran ran = Commands.run(
+                "ratings",
+                folder,
+                "--serve",
+                "0.5",
+                "--form-spread",
+                "3",
+                "--extra-spread",
+                "0",
+                "--drift",
+                "1",
+                "--shared",
+                "2");
+        assertThat(ran.err())
+                .contains("serve=0.5", "form-spread=3.0", "extra-spread=0.0", "drift=1.0", "shared=2.0")
+                .contains("players are taken to differ by about 3.0 rallies in 100");
+        assertThat(number(rows("--form-spread", "3"), "E2", "", 3))
+                .isLessThan(number(rows("--form-spread", "12"), "E2", "", 3));
+        assertThat(number(rows("--extra-spread", "0"), "E2", "E3", 4)).isCloseTo(0, within(1e-5));
+        assertThat(number(rows("--drift", "9"), "E2", "", 4)).isGreaterThan(number(rows("--drift", "0"), "E2", "", 4));
+        for (String wrong : List.of("-1", "51", "NaN")) {
+            assertThat(Commands.run("ratings", folder, "--drift", wrong).status())
+                    .isEqualTo(2);
+        }
+        assertThat(Commands.run("ratings", folder, "--serve", "0").err())
+                .contains("--serve is a chance above 0 and below 1.");
     }
 
     @Test

@@ -18,9 +18,7 @@ import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
-import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PlayerForgotten;
-import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
@@ -43,7 +41,10 @@ class NotedTest {
     private static final HurtMarked HURT = new HurtMarked(N2, true);
     private static final FilmKept FILM = new FilmKept(N, "g1", "about", "rallies");
     private static final GameGiven GAME = new GameGiven(
-            N, 4, new PrivateNote.PastGame(Days.DATE, "N1", "N2", "S1", "S2", Score.of(11, 4), Format.sideOut(11)));
+            N,
+            4,
+            new PrivateNote.PastGame(
+                    Days.DATE, "N1", "N2", "S1", "S2", Score.of(11, 4), Format.sideOut(11), Optional.empty()));
 
     private static final Noted ALL = new Noted(
             N,

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -18,7 +19,14 @@ import tiewright.scoring.Score;
 class SameGameTest {
     private static PastGame game(int day, String home1, String home2, String away1, String away2, int home, int away) {
         return new PastGame(
-                LocalDate.of(2026, 5, day), home1, home2, away1, away2, Score.of(home, away), Format.sideOut(11));
+                LocalDate.of(2026, 5, day),
+                home1,
+                home2,
+                away1,
+                away2,
+                Score.of(home, away),
+                Format.sideOut(11),
+                Optional.empty());
     }
 
     private static SameGame same(int day, String home1, String home2, String away1, String away2, int home, int away) {

@@ -67,6 +67,16 @@ class PastPageTest {
     }
 
     @Test
+    void rubbers_that_a_file_names_are_kept_and_given_back() {
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            String rows = HEAD.trim() + ",match,best_of\n" + WON.trim() + ",final,3\n" + STRANGERS.trim() + ",,\n";
+            paste(captain, rows);
+            assertThat(captain.get(PAGE + "/" + FILE).body()).isEqualTo(rows);
+        }
+    }
+
+    @Test
     void ratings_and_advice_of_that_club_rest_on_them_and_on_nothing_when_they_are_taken_back() {
         try (Served served = served()) {
             Guest captain = served.captain("N");

@@ -28,7 +28,14 @@ class SquadPagesTest {
 
     private static Served served() {
         List<PrivateNote> past = List.of(new PrivateNote.PastGame(
-                LocalDate.of(2025, 6, 20), "N1", "N2", "S1", "S2", Score.of(11, 1), Format.sideOut(11)));
+                LocalDate.of(2025, 6, 20),
+                "N1",
+                "N2",
+                "S1",
+                "S2",
+                Score.of(11, 1),
+                Format.sideOut(11),
+                Optional.empty()));
         Days day = Days.oneTie().opened("A1").cards("A1", "11-9");
         return Served.empty(Days.moment("09:00"))
                 .given(day.facts().stream().map(Recorded::fact).toList(), past);
@@ -47,7 +54,7 @@ class SquadPagesTest {
                             "would move a game to 11 (side-out) from 50 to about",
                             "not enough film",
                             "All of it rests on 2 games, with 0 rallies on film",
-                            "Older games count as much as new ones.");
+                            "A form may have moved since: its doubt grows by about 2.5 rallies in 100 in a year.");
         }
     }
 
@@ -88,7 +95,8 @@ class SquadPagesTest {
             assertThat(captain.get(PAGE).text())
                     .contains("one that is 30 days old counts half")
                     .isNotEqualTo(before);
-            assertThat(served.captain("S").get(PAGE).text()).contains("Older games count as much as new ones.");
+            assertThat(served.captain("S").get(PAGE).text())
+                    .contains("A form may have moved since: its doubt grows by about 2.5 rallies in 100 in a year.");
             captain.send(NOTES, NOTES + "/half-life", Map.of("half-life", ""));
             assertThat(captain.get(PAGE).text()).isEqualTo(before);
         }

@@ -19,8 +19,11 @@ import tiewright.event.ClubNotes;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.KeptGame;
+import tiewright.event.OfRubber;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
+import tiewright.event.PlayerWish;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmDropped;
@@ -29,10 +32,8 @@ import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
 import tiewright.event.PrivateNote.HalfLifeChosen;
-import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.event.PrivateNote.PersonNamed;
-import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
@@ -164,7 +165,14 @@ class PrivateNotesTest {
 
     private static PastGame game(int day, int home, int away) {
         return new PastGame(
-                LocalDate.of(2031, 5, day), "n1", "n2", "s1", "s2", Score.of(home, away), Format.sideOut(11));
+                LocalDate.of(2031, 5, day),
+                "n1",
+                "n2",
+                "s1",
+                "s2",
+                Score.of(home, away),
+                Format.sideOut(11),
+                Optional.empty());
     }
 
     /** Wishes are written one player at a time, so that two captains of a club are not in each other's way. */
@@ -316,12 +324,43 @@ class PrivateNotesTest {
     @Test
     void past_games_are_kept_in_order_and_like_ones_twice() {
         Format format = Format.parse("rally-21").orElseThrow();
-        PastGame game =
-                new PastGame(LocalDate.of(2025, 11, 2), "n1", "n2", "Somebody Else", "s1", Score.of(21, 12), format);
-        PastGame other = new PastGame(LocalDate.of(2024, 1, 31), "s1", "x", "n3", "n1", Score.of(19, 21), format);
+        PastGame game = new PastGame(
+                LocalDate.of(2025, 11, 2),
+                "n1",
+                "n2",
+                "Somebody Else",
+                "s1",
+                Score.of(21, 12),
+                format,
+                Optional.empty());
+        PastGame other = new PastGame(
+                LocalDate.of(2024, 1, 31), "s1", "x", "n3", "n1", Score.of(19, 21), format, Optional.empty());
         noted(game, other);
         noted(game);
         reopen();
         assertThat(ledger.pastGames()).containsExactly(game, other, game);
+    }
+
+    @Test
+    void the_rubber_of_an_earlier_game_is_kept_with_it_for_everybody_and_for_a_club() {
+        PastGame three = game(2, 11, 4, new OfRubber("final, \"court 1\"", OptionalInt.of(3)));
+        PastGame some = game(2, 11, 9, new OfRubber("m2", OptionalInt.empty()));
+        noted(three, some);
+        note(N, new GameGiven(N, 1, three), new GameGiven(N, 2, some));
+        reopen();
+        assertThat(ledger.pastGames()).containsExactly(three, some);
+        assertThat(ledger.pastGamesOf(N)).containsExactly(new KeptGame(1, three), new KeptGame(2, some));
+    }
+
+    private static PastGame game(int day, int home, int away, OfRubber rubber) {
+        return new PastGame(
+                LocalDate.of(2031, 5, day),
+                "n1",
+                "n2",
+                "s1",
+                "s2",
+                Score.of(home, away),
+                Format.sideOut(11),
+                Optional.of(rubber));
     }
 }

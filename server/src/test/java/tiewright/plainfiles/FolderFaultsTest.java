@@ -407,6 +407,25 @@ class FolderFaultsTest {
     }
 
     @Test
+    void a_rubber_of_earlier_games_is_best_of_an_odd_number() throws IOException {
+        file(
+                "past-results.csv",
+                "date,home_1,home_2,away_1,away_2,home,away,format,match,best_of",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11,m1,3",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11,m1,",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11,m1,2",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11,m1,11",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11,,three",
+                "2026-01-02,a1,a2,a stranger,b1,11,5,side-out-11," + "m".repeat(201) + ",3");
+        assertThat(faults())
+                .containsExactly(
+                        "past-results.csv:4: best_of: a rubber is best of an odd number of games, not of 2",
+                        "past-results.csv:5: best_of: \"11\" is not a whole number from 1 to 9",
+                        "past-results.csv:6: best_of: \"three\" is not a whole number from 1 to 9",
+                        "past-results.csv:7: match: this is longer than 200 characters");
+    }
+
+    @Test
     void yes_and_no_are_read_and_empty_means_here() throws IOException {
         file("players.csv", "player,club,name,present,deputy", "a1,A,One,no,yes", "a2,A,Two,yes,", "a3,A,Three,,no");
         EventFolder read = EventFolder.read(folder);

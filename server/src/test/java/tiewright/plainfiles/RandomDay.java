@@ -27,8 +27,10 @@ import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
 import tiewright.event.How;
+import tiewright.event.OfRubber;
 import tiewright.event.OfficialFact;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayFact;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -155,7 +157,9 @@ final class RandomDay {
                     "Ç1",
                     "Ç2",
                     Score.of(11, random.nextInt(10)),
-                    Format.sideOut(11)));
+                    Format.sideOut(11),
+                    perhaps(new OfRubber(
+                            any(List.of("m1", "=a, \"b\"")), chance(0.5) ? OptionalInt.of(3) : OptionalInt.empty()))));
         }
     }
 
@@ -181,7 +185,7 @@ final class RandomDay {
                     Pair.of(club.code() + "1", club.code() + "5"),
                     random.nextGaussian() > 0 ? 0.1 : -2,
                     OptionalDouble.of(1.25),
-                    perhaps(any(List.of(PrivateNote.PairWish.values())))));
+                    perhaps(any(List.of(PairWish.values())))));
         }
     }
 

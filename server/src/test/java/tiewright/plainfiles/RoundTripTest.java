@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.Seed;
 import tiewright.event.ClubId;
+import tiewright.event.OfRubber;
 import tiewright.event.PrivateNote;
 
 /** What was exported and brought in again exports the same. */
@@ -67,6 +70,27 @@ class RoundTripTest {
                     .contains("P-1,")
                     .doesNotContain("P-3,");
         }
+    }
+
+    /** Older files have no column for it, and without a rubber none is written. */
+    @Test
+    void rubbers_of_earlier_games_are_read_and_written_where_there_are_any() {
+        String head = "date,home_1,home_2,away_1,away_2,home,away,format";
+        String game = "2026-05-02,n1,n2,s1,s2,11,2,side-out-11";
+        String older = head + "\n" + game + "\n";
+        assertThat(PastNotes.file(PastNotes.read(older).games())).isEqualTo(older);
+        String none = head + ",match,best_of\n" + game + ",,3\n";
+        assertThat(PastNotes.file(PastNotes.read(none).games()))
+                .as("best of how many says nothing without a rubber")
+                .isEqualTo(older);
+        String some = head + ",match,best_of\n" + game + ",m1,3\n" + game + ",m1,\n" + game + ",,\n";
+        assertThat(PastNotes.file(PastNotes.read(some).games())).isEqualTo(some);
+        assertThat(PastNotes.read(some).games())
+                .extracting(PrivateNote.PastGame::rubber)
+                .containsExactly(
+                        Optional.of(new OfRubber("m1", OptionalInt.of(3))),
+                        Optional.of(new OfRubber("m1", OptionalInt.empty())),
+                        Optional.empty());
     }
 
     private Map<String, String> again(Map<String, String> files, int round) throws IOException {

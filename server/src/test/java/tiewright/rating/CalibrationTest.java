@@ -46,10 +46,7 @@ class CalibrationTest {
             List<PlayerId> ours = World.club("a", 6);
             List<PlayerId> theirs = World.club("b", 6);
             Map<PlayerId, Estimate> judged = new HashMap<>();
-            ours.forEach(player -> judged.put(
-                    player,
-                    Prior.form(
-                            java.util.OptionalDouble.of(4 * random.nextGaussian()), java.util.OptionalDouble.empty())));
+            ours.forEach(player -> judged.put(player, Estimate.of(4 * random.nextGaussian(), Prior.RATED_FORM_SD)));
             Prior prior = new Prior(judged, Map.of());
             World world = World.from(prior, random, List.of(ours, theirs));
             for (int game = 0; game < 40; game++) {

@@ -47,7 +47,14 @@ class EvidenceTest {
 
     private static PrivateNote.PastGame past(String date, int home, int away) {
         return new PrivateNote.PastGame(
-                LocalDate.parse(date), "N1", "N2", "S1", "S2", Score.of(home, away), Format.sideOut(11));
+                LocalDate.parse(date),
+                "N1",
+                "N2",
+                "S1",
+                "S2",
+                Score.of(home, away),
+                Format.sideOut(11),
+                Optional.empty());
     }
 
     @Test
@@ -112,8 +119,8 @@ class EvidenceTest {
     @Test
     void a_game_that_a_club_keeps_and_everybody_knows_counts_once() {
         PrivateNote.PastGame common = past("2026-05-02", 11, 4);
-        PrivateNote.PastGame turned =
-                new PrivateNote.PastGame(common.date(), "S2", "S1", "N2", "N1", Score.of(4, 11), Format.rally(11));
+        PrivateNote.PastGame turned = new PrivateNote.PastGame(
+                common.date(), "S2", "S1", "N2", "N1", Score.of(4, 11), Format.rally(11), Optional.empty());
         PrivateNote.PastGame more = past("2026-05-03", 11, 5);
         Event event = Days.oneTie().event();
         Evidence evidence =

@@ -19,6 +19,7 @@ import tiewright.event.Event;
 import tiewright.event.KeptGame;
 import tiewright.event.Notes;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateDecision;
 import tiewright.event.PrivateNote.ChemistryJudged;
@@ -26,7 +27,6 @@ import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
 import tiewright.event.PrivateNote.HalfLifeChosen;
-import tiewright.event.PrivateNote.PairWish;
 import tiewright.event.PrivateNote.PastGame;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
@@ -103,7 +103,8 @@ class JudgingTest {
     }
 
     private static PastGame game(int away) {
-        return new PastGame(Days.DATE, "N1", "N2", "S1", "S2", Score.of(11, away), Format.sideOut(11));
+        return new PastGame(
+                Days.DATE, "N1", "N2", "S1", "S2", Score.of(11, away), Format.sideOut(11), Optional.empty());
     }
 
     /** Two like games are two; a list given again adds nothing. */

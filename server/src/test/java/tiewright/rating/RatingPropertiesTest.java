@@ -64,13 +64,13 @@ class RatingPropertiesTest {
             assertThat(form.sd())
                     .as(rerun)
                     .isPositive()
-                    .isLessThanOrEqualTo(prior.form(player).sd() + 1e-9);
+                    .isLessThanOrEqualTo(prior.form(player, 6).sd() + 1e-9);
             assertThat(shuffled.form(player).mean()).as(rerun).isCloseTo(form.mean(), within(1e-5));
         }
         for (Pair pair : World.pairs(PLAYERS)) {
             assertThat(found.extra(pair).sd())
                     .as(rerun)
-                    .isLessThanOrEqualTo(prior.extra(pair).sd() + 1e-9);
+                    .isLessThanOrEqualTo(prior.extra(pair, 3).sd() + 1e-9);
             assertThat(found.chanceAsStrong(pair, Pair.of("p8", "p9"))
                             + found.chanceAsStrong(Pair.of("p8", "p9"), pair))
                     .as(rerun)

@@ -26,12 +26,12 @@ class ScoreCurveTest {
     void value_slope_and_bend_are_those_of_the_chain(String code, int home, int away) {
         Format format = Format.parse(code).orElseThrow();
         Score score = Score.of(home, away);
-        ScoreCurve curve = new ScoreCurve(format, score);
+        ScoreCurve curve = new ScoreCurve(ServeRates.PLAIN, format, score);
         double step = 1e-3;
         for (double edge = -30.37; edge < 30; edge += 1.618) {
-            double below = RallyModel.logChance(format, score, edge - step);
-            double at = RallyModel.logChance(format, score, edge);
-            double above = RallyModel.logChance(format, score, edge + step);
+            double below = RallyModel.logChance(ServeRates.PLAIN, format, score, edge - step);
+            double at = RallyModel.logChance(ServeRates.PLAIN, format, score, edge);
+            double above = RallyModel.logChance(ServeRates.PLAIN, format, score, edge + step);
             assertThat(curve.log(edge)).as("log at %s", edge).isCloseTo(at, within(1e-6));
             assertThat(curve.slope(edge)).as("slope at %s", edge).isCloseTo((above - below) / (2 * step), within(1e-6));
             assertThat(curve.bend(edge))
@@ -43,7 +43,7 @@ class ScoreCurveTest {
     @ParameterizedTest
     @CsvSource({"side-out-11,11,0", "rally-15,15,3", "rally-21,25,23"})
     void beyond_all_measure_it_goes_on_straight_and_stays_a_chance(String code, int home, int away) {
-        ScoreCurve curve = new ScoreCurve(Format.parse(code).orElseThrow(), Score.of(home, away));
+        ScoreCurve curve = new ScoreCurve(ServeRates.PLAIN, Format.parse(code).orElseThrow(), Score.of(home, away));
         for (double edge : new double[] {-1e4, -250, -100, 100, 250, 1e4}) {
             assertThat(curve.log(edge)).as("at %s", edge).isFinite().isLessThan(0.1);
             assertThat(curve.slope(edge)).isFinite();

@@ -44,8 +44,8 @@ final class World {
     /** A world thrown from the prior. */
     static World from(Prior prior, Random random, List<List<PlayerId>> clubs) {
         World world = even(random, clubs);
-        world.forms.replaceAll((player, none) -> world.thrown(prior.form(player)));
-        world.extras.replaceAll((pair, none) -> world.thrown(prior.extra(pair)));
+        world.forms.replaceAll((player, none) -> world.thrown(prior.form(player, 6)));
+        world.extras.replaceAll((pair, none) -> world.thrown(prior.extra(pair, 3)));
         world.serves.replaceAll((kind, none) -> world.thrown(Prior.SERVE));
         return world;
     }
@@ -101,7 +101,7 @@ final class World {
 
     /** Chance that the first pair wins a rally that it serves. */
     private double chance(Format format, Pair serving, Pair receiving) {
-        double logit = RallyModel.serveLogit(format)
+        double logit = RallyModel.serveLogit(ServeRates.PLAIN, format)
                 + RallyModel.LOGIT_PER_RALLY * (rating(serving) - rating(receiving) + serve(format.kind()));
         return 1 / (1 + Math.exp(-logit));
     }

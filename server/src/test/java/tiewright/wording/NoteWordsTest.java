@@ -14,7 +14,9 @@ import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.NoteSubject;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
+import tiewright.event.PlayerWish;
 import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmKept;
@@ -22,8 +24,6 @@ import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.HalfLifeChosen;
 import tiewright.event.PrivateNote.HurtMarked;
-import tiewright.event.PrivateNote.PairWish;
-import tiewright.event.PrivateNote.PlayerWish;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.TieId;
@@ -75,7 +75,8 @@ class NoteWordsTest {
                                 "Un, Known",
                                 "S1",
                                 Score.of(11, 4),
-                                Format.sideOut(11))),
+                                Format.sideOut(11),
+                                Optional.empty())),
                 List.of("Earlier game 4", "2026-05-02, N1 / N2 v Un, Known / S1, 11-4"));
         said.forEach((note, words) -> {
             NoteSubject subject = NoteSubject.of(note).orElseThrow();

@@ -139,8 +139,10 @@ class RatingWordsTest {
                 .anyMatch(note -> note.contains("in rally scoring"));
         Ratings nothing = Ratings.of(Prior.none(), Evidence.of(List.of()), List.of(List.of(A)));
         assertThat(WORDS.notes(nothing))
-                .contains("Older games count as much as new ones.")
-                .hasSize(3);
+                .contains(
+                        "Before any game players are taken to differ by about 6.0 rallies in 100. Pairs differ beyond that by about 3.0.",
+                        "Older games count as much as new ones.")
+                .hasSize(4);
         assertThat(WORDS.tooLittle(nothing))
                 .contains("Of 1 player and 0 pairs there is not enough film to say more than stands in the table.");
         assertThat(WORDS.sentences(nothing, line(nothing, 0)))

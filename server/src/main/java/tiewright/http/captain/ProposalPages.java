@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
-import tiewright.event.PrivateNote.PlayerWish;
+import tiewright.event.PlayerWish;
 import tiewright.event.PrivateNote.TieWish;
 import tiewright.event.Side;
 import tiewright.event.Tie;

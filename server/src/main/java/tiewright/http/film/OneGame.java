@@ -63,7 +63,14 @@ final class OneGame {
                 .ifPresent(fault -> form.fault(
                         Refusal.of("form.no-such-score").with("why", fault).at("one-points-ours")));
         return Optional.of(new PastGame(
-                date.get(), players.get(0), players.get(1), players.get(2), players.get(3), score, format.get()));
+                date.get(),
+                players.get(0),
+                players.get(1),
+                players.get(2),
+                players.get(3),
+                score,
+                format.get(),
+                Optional.empty()));
     }
 
     private static Format format(String code) {

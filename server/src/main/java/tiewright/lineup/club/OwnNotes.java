@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -34,7 +35,8 @@ final class OwnNotes {
         this.club = club;
         for (PrivateNote note : notes) {
             if (note instanceof PrivateNote.FormJudged form) {
-                forms.put(form.player(), Prior.form(form.form(), form.sd()));
+                Prior.form(form)
+                        .ifPresentOrElse(given -> forms.put(form.player(), given), () -> forms.remove(form.player()));
             } else if (note instanceof PrivateNote.ChemistryJudged judged
                     && isOurs(judged.pair().first())
                     && isOurs(judged.pair().second())) {
@@ -76,9 +78,7 @@ final class OwnNotes {
     }
 
     Prior prior() {
-        Map<Pair, Estimate> extras = new HashMap<>();
-        chemistry.forEach((pair, judged) -> extras.put(pair, Prior.extra(judged.extra(), judged.sd())));
-        return new Prior(forms, extras);
+        return Prior.of(forms, chemistry.values());
     }
 
     /** Pairs first, in the order in which they were judged, then who must play and who must rest. */
@@ -92,7 +92,7 @@ final class OwnNotes {
         return Stream.concat(pairs, players).distinct().toList();
     }
 
-    private static Wish wish(Pair pair, PrivateNote.PairWish kind) {
+    private static Wish wish(Pair pair, PairWish kind) {
         return switch (kind) {
             case TOGETHER -> Wish.together(pair);
             case APART -> Wish.apart(pair);

@@ -21,7 +21,6 @@ import tiewright.lineup.decider.DeciderAdvice.Sure;
 import tiewright.lineup.decider.DeciderAdvice.Verdict;
 import tiewright.lineup.game.MatrixGame;
 import tiewright.rating.Estimate;
-import tiewright.rating.RallyModel;
 import tiewright.scoring.Format;
 
 /**
@@ -181,8 +180,8 @@ final class DeciderGame {
             if (against[j] > 0) {
                 Estimate edge = edge(pair, theirs.get(j));
                 ends[0] += against[j] * problem.strengths().chance(scoring, 1, edge);
-                ends[1] += against[j] * RallyModel.rubberChance(scoring, 1, edge.low());
-                ends[2] += against[j] * RallyModel.rubberChance(scoring, 1, edge.high());
+                ends[1] += against[j] * problem.strengths().plainChance(scoring, 1, edge.low());
+                ends[2] += against[j] * problem.strengths().plainChance(scoring, 1, edge.high());
             }
         }
         double asBest = pair.equals(strongest) ? 1 : chanceAsStrong(edge(pair, strongest));

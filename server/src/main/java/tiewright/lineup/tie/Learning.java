@@ -3,7 +3,6 @@ package tiewright.lineup.tie;
 import tiewright.event.Pair;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.TieRules;
-import tiewright.rating.RallyModel;
 
 /**
  * What a rubber would teach of how strong a pair is, in bits.
@@ -20,7 +19,7 @@ final class Learning {
 
     static double bits(LineupProblem problem, Pair ours, Pair theirs) {
         double doubt = problem.strengths().rating(ours).sd();
-        return bits(doubt * doubt, information(problem.rules(), problem.edge(ours, theirs)));
+        return bits(doubt * doubt, information(problem, problem.edge(ours, theirs)));
     }
 
     static double bits(double variance, double information) {
@@ -28,10 +27,11 @@ final class Learning {
     }
 
     /** Of a rubber's winner about the edge, per squared rally in 100. */
-    static double information(TieRules rules, double edge) {
-        double chance = RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge);
-        double slope = (RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge + NUDGE)
-                        - RallyModel.rubberChance(rules.scoring(), rules.bestOf(), edge - NUDGE))
+    static double information(LineupProblem problem, double edge) {
+        TieRules rules = problem.rules();
+        double chance = problem.strengths().plainChance(rules.scoring(), rules.bestOf(), edge);
+        double slope = (problem.strengths().plainChance(rules.scoring(), rules.bestOf(), edge + NUDGE)
+                        - problem.strengths().plainChance(rules.scoring(), rules.bestOf(), edge - NUDGE))
                 / (2 * NUDGE);
         double spread = chance * (1 - chance);
         return spread < 1e-12 ? 0 : slope * slope / spread;

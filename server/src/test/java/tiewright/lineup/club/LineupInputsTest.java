@@ -16,6 +16,7 @@ import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.How;
 import tiewright.event.Pair;
+import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.SetUpFact;
@@ -46,7 +47,7 @@ class LineupInputsTest {
         return new PrivateNote.FormJudged(PlayerId.of(player), OptionalDouble.of(form), OptionalDouble.of(2));
     }
 
-    private static PrivateNote chemistry(String one, String other, double extra, PrivateNote.PairWish wish) {
+    private static PrivateNote chemistry(String one, String other, double extra, PairWish wish) {
         return new PrivateNote.ChemistryJudged(Pair.of(one, other), extra, OptionalDouble.of(1), Optional.of(wish));
     }
 
@@ -57,7 +58,7 @@ class LineupInputsTest {
                         "N",
                         form("N1", 3),
                         form("N1", 5),
-                        chemistry("N1", "N2", 2, PrivateNote.PairWish.TOGETHER),
+                        chemistry("N1", "N2", 2, PairWish.TOGETHER),
                         new PrivateNote.TieWish(
                                 TieId.of("A1"), ClubId.of("N"), List.of(PlayerId.of("N4")), List.of(PlayerId.of("N3"))))
                 .problem();
@@ -82,7 +83,7 @@ class LineupInputsTest {
                 event,
                 "N",
                 form("N1", 5),
-                chemistry("S1", "S2", 9, PrivateNote.PairWish.APART),
+                chemistry("S1", "S2", 9, PairWish.APART),
                 new PrivateNote.TieWish(TieId.of("A1"), ClubId.of("S"), List.of(PlayerId.of("S1")), List.of()));
         assertThat(Proposals.propose(with.problem(), Budget.usual(1)))
                 .isEqualTo(Proposals.propose(without.problem(), Budget.usual(1)));
@@ -138,11 +139,25 @@ class LineupInputsTest {
     @Test
     void earlier_games_count_and_impossible_ones_do_not() {
         PrivateNote.PastGame won = new PrivateNote.PastGame(
-                LocalDate.of(2026, 5, 2), "N1", "N2", "X1", "X2", Score.of(11, 0), Format.sideOut(11));
+                LocalDate.of(2026, 5, 2),
+                "N1",
+                "N2",
+                "X1",
+                "X2",
+                Score.of(11, 0),
+                Format.sideOut(11),
+                Optional.empty());
         PrivateNote.PastGame onBothSides = new PrivateNote.PastGame(
-                LocalDate.of(2026, 5, 2), "N1", "N2", "N1", "X2", Score.of(11, 0), Format.sideOut(11));
+                LocalDate.of(2026, 5, 2),
+                "N1",
+                "N2",
+                "N1",
+                "X2",
+                Score.of(11, 0),
+                Format.sideOut(11),
+                Optional.empty());
         PrivateNote.PastGame unfinished = new PrivateNote.PastGame(
-                LocalDate.of(2026, 5, 2), "N1", "N2", "X1", "X2", Score.of(4, 7), Format.sideOut(11));
+                LocalDate.of(2026, 5, 2), "N1", "N2", "X1", "X2", Score.of(4, 7), Format.sideOut(11), Optional.empty());
         LineupInputs inputs = LineupInputs.of(
                 Days.oneTie().event(),
                 TieId.of("A1"),
@@ -158,7 +173,14 @@ class LineupInputsTest {
     @Test
     void older_games_count_less_where_the_captain_said_so() {
         Earlier lastYear = Earlier.of(List.of(new PrivateNote.PastGame(
-                Days.DATE.minusDays(365), "N1", "N2", "X1", "X2", Score.of(11, 0), Format.sideOut(11))));
+                Days.DATE.minusDays(365),
+                "N1",
+                "N2",
+                "X1",
+                "X2",
+                Score.of(11, 0),
+                Format.sideOut(11),
+                Optional.empty())));
         double whole = formOfN1(lastYear, List.of());
         assertThat(formOfN1(lastYear, List.of(new PrivateNote.HalfLifeChosen(ClubId.of("N"), OptionalInt.of(90)))))
                 .isPositive()
