@@ -18,7 +18,10 @@ import tiewright.rating.Joint;
 import tiewright.rating.Rated;
 import tiewright.scoring.Format;
 
-/** Our chances wherever two pairs of a tie may meet, in the rubbers and in the decider, each with its doubt. */
+/**
+ * Our chances wherever two pairs of a tie may meet, in the rubbers and in the decider, each with its doubt; each worked out once, by
+ * whoever asks first. Not for several threads.
+ */
 public final class Meetings {
     private static final double NUDGE = 0.5; // rallies per 100, for slopes
 
@@ -27,6 +30,10 @@ public final class Meetings {
     private final EdgeCurve rubber;
     private final EdgeCurve decider;
     private final Map<List<Pair>, Double> rises = new HashMap<>();
+    private final Map<Met, DrawnChance> met = new HashMap<>();
+
+    /** @param tired by how much more theirs are tired than ours */
+    private record Met(Rated ours, Rated theirs, boolean decider, double tired) {}
 
     public Meetings(LineupProblem problem) {
         this(problem, List.of());
@@ -70,13 +77,17 @@ public final class Meetings {
     /** In a rubber, as fresh as both are when the tie begins. */
     public DrawnChance rubber(Pair own, Pair other) {
         Freshness fresh = problem.freshness();
-        Rated ours = Rated.together(own);
-        Rated theirs = Rated.together(other);
         double tired = fresh.loss(other) - fresh.loss(own);
-        Estimate edge = edge(ours, theirs, tired);
+        return met.computeIfAbsent(new Met(Rated.together(own), Rated.together(other), false, tired), this::chance);
+    }
+
+    private DrawnChance chance(Met met) {
+        TieRules rules = problem.rules();
+        Format scoring = met.decider() ? rules.deciderScoring() : rules.scoring();
         double mean = problem.strengths()
-                .chance(problem.rules().scoring(), problem.rules().bestOf(), edge);
-        return new DrawnChance(mean, () -> draws(rubber, ours, theirs, tired));
+                .chance(scoring, met.decider() ? 1 : rules.bestOf(), edge(met.ours(), met.theirs(), met.tired()));
+        EdgeCurve curve = met.decider() ? decider : rubber;
+        return new DrawnChance(mean, () -> draws(curve, met.ours(), met.theirs(), met.tired()));
     }
 
     /** By how much that chance grows for each rally in 100 that our pair is stronger. */
@@ -101,11 +112,7 @@ public final class Meetings {
      * @param loss what our pair has lost by then, in rallies per 100; {@code otherLoss} what theirs has
      */
     public DrawnChance decider(Pair own, double loss, Pair other, double otherLoss) {
-        Rated ours = inDecider(own);
-        Rated theirs = inDecider(other);
-        Format scoring = problem.rules().deciderScoring();
-        double mean = problem.strengths().chance(scoring, 1, edge(ours, theirs, otherLoss - loss));
-        return new DrawnChance(mean, () -> draws(decider, ours, theirs, otherLoss - loss));
+        return met.computeIfAbsent(new Met(inDecider(own), inDecider(other), true, otherLoss - loss), this::chance);
     }
 
     /** In the decider, as fresh as both are when the tie begins. */

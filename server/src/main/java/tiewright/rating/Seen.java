@@ -57,7 +57,7 @@ public record Seen(int games, int rallies, List<Opponents> against) {
     public double opponents(Strengths strengths) {
         double sum = 0;
         for (Opponents met : against) {
-            sum += met.games() * strengths.rating(met.pair()).mean();
+            sum += met.games() * strengths.meanRating(met.pair());
         }
         return games == 0 ? 0 : sum / games;
     }

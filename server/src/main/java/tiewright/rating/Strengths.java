@@ -58,6 +58,16 @@ public final class Strengths {
         return sum().add(pair, 1).estimate();
     }
 
+    /** The mean of {@link #rating} alone: how sure it is takes far longer to say. */
+    public double meanRating(Pair pair) {
+        return sum().add(pair, 1).mean();
+    }
+
+    /** The mean of {@link #form} alone. */
+    public double meanForm(PlayerId player) {
+        return sum().add(player, 1).mean();
+    }
+
     /** How much stronger the first pair is; the two may share a player. */
     public Estimate edge(Pair ours, Pair theirs) {
         return sum().add(ours, 1).add(theirs, -1).estimate();

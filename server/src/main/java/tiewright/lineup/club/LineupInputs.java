@@ -151,7 +151,7 @@ public record LineupInputs(
 
     static double meanForm(Strengths strengths, Squad squad) {
         return squad.present().stream()
-                .mapToDouble(member -> strengths.form(member.id()).mean())
+                .mapToDouble(member -> strengths.meanForm(member.id()))
                 .average()
                 .orElse(0);
     }

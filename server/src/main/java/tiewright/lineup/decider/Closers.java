@@ -60,10 +60,8 @@ public final class Closers {
 
     static double strength(DeciderKind kind, Strengths strengths, Pair pair) {
         return kind == DeciderKind.SINGLES_TURNS
-                ? (strengths.form(pair.first()).mean()
-                                + strengths.form(pair.second()).mean())
-                        / 2
-                : strengths.rating(pair).mean();
+                ? (strengths.meanForm(pair.first()) + strengths.meanForm(pair.second())) / 2
+                : strengths.meanRating(pair);
     }
 
     /** The rubbers of each player as bits, from the pairs that a sheet names. */

@@ -51,8 +51,7 @@ public record Habit(int straight, int sheets) {
                                     + theirs.rank(pairs.get(i).second())
                             < theirs.rank(pairs.get(i - 1).first())
                                     + theirs.rank(pairs.get(i - 1).second())
-                    : strengths.rating(pairs.get(i)).mean()
-                            > strengths.rating(pairs.get(i - 1)).mean();
+                    : strengths.meanRating(pairs.get(i)) > strengths.meanRating(pairs.get(i - 1));
             if (falls) {
                 return false;
             }

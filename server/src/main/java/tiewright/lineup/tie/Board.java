@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -43,7 +44,12 @@ public final class Board {
     private final Owed owed;
 
     public Board(LineupProblem problem) {
+        this(problem, new Meetings(problem));
+    }
+
+    private Board(LineupProblem problem, Meetings known) {
         this.problem = problem;
+        this.known = known;
         this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
         this.pairTable = new int[players.size()][players.size()];
         for (int i = 0; i < players.size(); i++) {
@@ -53,7 +59,6 @@ public final class Board {
                 pairs.add(Pair.of(players.get(i), players.get(j)));
             }
         }
-        this.known = new Meetings(problem);
         BoardTables tables = BoardTables.of(problem, pairs);
         this.opponents = tables.opponents();
         this.meetings = tables.meetings(known);
@@ -65,6 +70,11 @@ public final class Board {
         this.worth = new TieWorth(this);
         this.owed =
                 new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
+    }
+
+    /** The same tie where of our players only these are here: pairs that can still meet do so with the same chances. */
+    Board withOnly(Predicate<PlayerId> here) {
+        return new Board(problem.withOnly(here), known);
     }
 
     /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */

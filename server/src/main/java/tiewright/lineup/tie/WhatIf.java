@@ -43,27 +43,29 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
 
     /** Empty where even those who are here can name no sheet that grants every wish. */
     public static Optional<WhatIf> of(LineupProblem problem) {
-        return best(problem).map(all -> new WhatIf(sizes(problem, all), absences(problem, all)));
+        Board board = new Board(problem);
+        return best(board).map(all -> new WhatIf(sizes(board, all), absences(board, all)));
     }
 
-    private static List<Size> sizes(LineupProblem problem, double all) {
+    private static List<Size> sizes(Board board, double all) {
+        LineupProblem problem = board.problem();
         List<PlayerId> here = problem.ours().present().stream()
                 .map(Squad.Member::id)
                 .sorted(Comparator.comparingDouble(
-                                (PlayerId id) -> problem.strengths().form(id).mean())
+                                (PlayerId id) -> problem.strengths().meanForm(id))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         List<Size> sizes = new ArrayList<>();
         int most = Math.min(here.size(), 2 * problem.rules().rubbers());
         for (int players = Math.max(2, most - FEWER); players < most; players++) {
-            size(problem, here, here.size() - players, all).ifPresent(sizes::add);
+            size(board, here, here.size() - players, all).ifPresent(sizes::add);
         }
         sizes.add(new Size(here.size(), all, 0, List.of(), true));
         return sizes;
     }
 
     /** @param here the weakest first */
-    private static Optional<Size> size(LineupProblem problem, List<PlayerId> here, int out, double all) {
+    private static Optional<Size> size(Board board, List<PlayerId> here, int out, double all) {
         List<Set<PlayerId>> choices = new ArrayList<>();
         boolean every = choose(here, 0, out, new ArrayList<>(), choices);
         if (!every) {
@@ -71,7 +73,7 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
         }
         Optional<Size> best = Optional.empty();
         for (Set<PlayerId> without : choices) {
-            Optional<Double> worth = best(problem.withOnly(id -> !without.contains(id)));
+            Optional<Double> worth = best(board.withOnly(id -> !without.contains(id)));
             if (worth.isPresent() && (best.isEmpty() || worth.get() > best.get().worth() + 1e-12)) {
                 List<PlayerId> named = without.stream().sorted().toList();
                 best = Optional.of(
@@ -99,18 +101,17 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
         return true;
     }
 
-    private static List<Absence> absences(LineupProblem problem, double all) {
+    private static List<Absence> absences(Board board, double all) {
         List<Absence> absences = new ArrayList<>();
-        for (Squad.Member member : problem.ours().present()) {
-            best(problem.withOnly(id -> !id.equals(member.id())))
+        for (Squad.Member member : board.problem().ours().present()) {
+            best(board.withOnly(id -> !id.equals(member.id())))
                     .ifPresent(worth -> absences.add(new Absence(member.id(), Math.max(0, all - worth))));
         }
         absences.sort(Comparator.comparingDouble(Absence::cost).reversed().thenComparing(Absence::player));
         return absences;
     }
 
-    private static Optional<Double> best(LineupProblem problem) {
-        Board board = new Board(problem);
+    private static Optional<Double> best(Board board) {
         if (board.filled() == 0) {
             return Optional.empty();
         }
