@@ -117,7 +117,7 @@ final class PinReader {
         }
         int rubbers = event.progress(tie).left().size();
         int width = Math.min(problem.courtsPerTie(), rubbers);
-        List<String> courts = published(tie).orElseGet(() -> beside(court.get(), width));
+        List<String> courts = published(tie).orElseGet(() -> problem.beside(court.get(), width));
         LocalTime free = pins.stream()
                 .filter(pin -> pin.courts().stream().anyMatch(courts::contains))
                 .map(Pin::end)
@@ -146,12 +146,5 @@ final class PinReader {
                 .filter(places -> !places.isEmpty())
                 .map(places -> event.order().courts(tie))
                 .filter(courts -> courts.stream().allMatch(this::isUsable));
-    }
-
-    /** The published court names the first of those that a tie takes; the others lie beside it. */
-    private List<String> beside(String first, int width) {
-        List<String> names = problem.courts().stream().map(PlanCourt::name).toList();
-        int from = Math.min(names.indexOf(first), Math.max(0, names.size() - width));
-        return names.subList(from, Math.min(names.size(), from + width));
     }
 }

@@ -79,6 +79,18 @@ public record PlanProblem(
         return manner.umpires();
     }
 
+    List<String> courtNames() {
+        return courts.stream().map(PlanCourt::name).toList();
+    }
+
+    /** Where one court alone was published it names the first of those that a tie takes; the others lie beside it. */
+    List<String> beside(String first, int width) {
+        List<String> names = courtNames();
+        int at = names.indexOf(first);
+        int from = Math.min(at, Math.max(0, names.size() - width));
+        return at < 0 ? List.of() : names.subList(from, Math.min(names.size(), from + width));
+    }
+
     PlanProblem with(Slots others) {
         return new PlanProblem(others, courts, ties, manner, pins, notBefore);
     }

@@ -79,14 +79,7 @@ final class ProblemReader {
     PlanProblem asPublished() {
         PlanProblem free = free();
         boolean asked = this.asked.courtsPerTie().isPresent() || free.play() == TiePlay.RUBBER_BY_RUBBER;
-        Optional<Integer> width = open.stream()
-                .filter(tie -> !event.order().rubbers(tie.id()).isEmpty() && !tie.isInPlay())
-                .map(tie -> event.order().courts(tie).size())
-                .collect(Collectors.groupingBy(courts -> courts, TreeMap::new, Collectors.counting()))
-                .entrySet()
-                .stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey);
+        Optional<Integer> width = new PublishedWidth(event, open).on(free.courtNames());
         return pinned(
                 asked || width.isEmpty()
                         ? wide(free)

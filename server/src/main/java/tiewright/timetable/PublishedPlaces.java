@@ -33,20 +33,8 @@ record PublishedPlaces(Event event, Board board) {
                         .map(start -> new Place(
                                 start,
                                 tie.court()
-                                        .map(court -> beside(court, piece.width()))
+                                        .map(court -> board.problem().beside(court, piece.width()))
                                         .orElse(List.of()))));
-    }
-
-    /** A court alone names the first of those that a tie takes; the others lie beside it. */
-    private List<String> beside(String first, int width) {
-        List<String> names = usable();
-        int at = names.indexOf(first);
-        int from = Math.min(at, Math.max(0, names.size() - width));
-        return at < 0 ? List.of() : names.subList(from, Math.min(names.size(), from + width));
-    }
-
-    private List<String> usable() {
-        return board.problem().courts().stream().map(PlanCourt::name).toList();
     }
 
     /** The minute that was published for it. */
@@ -56,7 +44,7 @@ record PublishedPlaces(Event event, Board board) {
 
     /** The published courts that can still be used, as bits; no more of them than it takes now. */
     long courts(Piece piece) {
-        List<String> usable = usable();
+        List<String> usable = board.problem().courtNames();
         return of(piece).map(Place::courts).orElse(List.of()).stream()
                 .filter(usable::contains)
                 .limit(piece.width())

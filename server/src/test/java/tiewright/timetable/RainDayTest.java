@@ -311,6 +311,20 @@ class RainDayTest {
         }
     }
 
+    /** As a list of ties names them, with the first court alone: four ties at one time leave each other no second court. */
+    @Test
+    void ties_that_begin_together_stay_beside_each_other_where_their_first_courts_alone_were_published() {
+        Days day = Days.aDay().clubs("A", "B", "C", "D", "E", "F", "G", "H").courts("1", "2", "3", "4", "5", "6");
+        day.poolTie("A-B", "P", 1, "A", "B").poolTie("C-D", "P", 1, "C", "D");
+        day.poolTie("E-F", "Q", 1, "E", "F").poolTie("G-H", "Q", 1, "G", "H");
+        day.timed("A-B", "11:30", "1").timed("C-D", "11:30", "3");
+        day.timed("E-F", "11:30", "4").timed("G-H", "11:30", "6");
+        PlanAsked asked = PlanAsked.from(LocalTime.of(11, 45), 0).withSlot(20);
+        assertThat(places(Replan.options(day.event(), asked, Budget.ofSteps(500, 1))
+                        .get(0)))
+                .containsExactly("A-B 11:45 [1]", "C-D 11:45 [3]", "E-F 11:45 [4]", "G-H 11:45 [6]");
+    }
+
     @Test
     void rain_until_after_a_start_makes_it_later_on_its_own_courts_and_what_follows_only_as_late_as_it_must() {
         Event day = onPairsOfCourts().event();
