@@ -142,6 +142,18 @@ class PlanPageTest {
     }
 
     @Test
+    void the_budget_asks_first_about_the_event_as_it_is() {
+        Days drawn = Days.aDay().clubs("A", "B").poolTie("P1", "P", 1, "A", "B").knockoutTie("F", 1, "A", "B");
+        try (Served other = Served.empty(Days.moment("08:00"))
+                .given(drawn.facts().stream().map(Recorded::fact).toList(), List.of())) {
+            assertThat(FormFields.of(other.as(Role.ORGANISER).get(BUDGET), BUDGET))
+                    .containsEntry("clubs", "2")
+                    .containsEntry("pools", "1")
+                    .containsEntry("knockout", "1");
+        }
+    }
+
+    @Test
     void the_budget_refuses_pools_that_are_too_large_and_a_day_without_a_tie() {
         Map<String, String> shape = new java.util.HashMap<>(Map.of(
                 "clubs", "33", "pools", "2", "knockout", "0", "courts", "6", "starts", "09:00", "closes", "18:00"));

@@ -180,6 +180,8 @@ final class BudgetPage implements Page {
         OptionalInt entered = clubs > 1 ? OptionalInt.of(clubs) : OptionalInt.empty();
         OptionalInt usable = courts > 0 ? OptionalInt.of(courts) : OptionalInt.empty();
         OptionalInt pools = OptionalInt.of(Math.max(1, event.pools().size()));
+        int knockout =
+                (int) event.ties().stream().filter(tie -> tie.pool().isEmpty()).count();
         return List.of(
                 fields.number("clubs", Words.say(event, "page-plan.clubs"), entered)
                         .mustBeFilled(),
@@ -189,7 +191,7 @@ final class BudgetPage implements Page {
                 fields.number(
                                 "knockout",
                                 Words.say(event, "page-plan.knockout-ties-after-the-pools"),
-                                OptionalInt.of(0))
+                                OptionalInt.of(knockout))
                         .withHint(Words.say(event, "page-plan.such-as-4-two-semi"))
                         .mustBeFilled(),
                 fields.number("courts", Words.say(event, "page-plan.courts"), usable)
