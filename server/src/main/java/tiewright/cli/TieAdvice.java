@@ -17,6 +17,7 @@ import tiewright.event.TieId;
 import tiewright.lineup.Aim;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.LineupInputs;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
@@ -93,8 +94,8 @@ final class TieAdvice {
             throw new BadInput(
                     "The conditions ask for an order of strength: give every player of " + club + " a rank.");
         }
-        return LineupInputs.of(
-                        event, asked.id(), id, read.notes(), read.earlier().under(stated()), against, seed)
+        ClubKnows knows = ClubKnows.of(id, read.notes(), read.earlier().under(stated()));
+        return LineupInputs.of(event, asked.id(), knows, against, seed)
                 .asking(problem ->
                         problem.after(new Freshness(problem.freshness().loads(), cost())))
                 .asking(problem -> bestGuess ? problem.atBestGuess() : problem);

@@ -117,6 +117,9 @@ public final class Service implements AutoCloseable {
                 options.tls().map(ServiceOptions.Tls::certificate));
         ledger.onChange(service.live::changed);
         ledger.onChange(service.forecaster::changed);
+        ledger.onChange(event -> event.deletion()
+                .erasedAt()
+                .ifPresent(at -> service.hall.worked().forgetPrivate()));
         service.opener.start();
         service.eraser.start();
         return service;

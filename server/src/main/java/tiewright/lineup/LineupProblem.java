@@ -1,7 +1,10 @@
 package tiewright.lineup;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
@@ -24,10 +27,13 @@ public record LineupProblem(
         Strengths strengths) {
     public LineupProblem {
         wishes = List.copyOf(wishes);
+        Set<PlayerId> own = ours.members().stream().map(Squad.Member::id).collect(Collectors.toSet());
         for (Belief.Expected expected : belief.sheets()) {
-            if (expected.sheet().players().stream()
-                    .anyMatch(player -> ours.member(player).isPresent())) {
-                throw new IllegalArgumentException("a player stands on both sides");
+            for (Optional<Pair> pair : expected.sheet().pairs().values()) {
+                if (pair.filter(two -> own.contains(two.first()) || own.contains(two.second()))
+                        .isPresent()) {
+                    throw new IllegalArgumentException("a player stands on both sides");
+                }
             }
         }
     }

@@ -7,16 +7,15 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The strengths of some pairs together: what they share of their doubt, and what all of them could well be at once.
- *
- * <p>Not for two threads at once.
+ * The strengths of some pairs together: what they share of their doubt, and what all of them could well be at once. Two threads
+ * that ask at once may both work out the same draws.
  */
 public final class Joint {
     private final Map<Rated, Integer> places = new HashMap<>();
     private final double[] means;
     private final double[][] covariance;
     private final long seed;
-    private double @Nullable [][] drawn;
+    private volatile double @Nullable [][] drawn;
 
     Joint(List<Rated> pairs, double[] means, double[][] covariance, long seed) {
         pairs.forEach(pair -> places.put(pair, places.size()));
@@ -48,9 +47,11 @@ public final class Joint {
      * @return {@link Draws#COUNT} ratings
      */
     public double[] draws(Rated pair) {
-        if (drawn == null) {
-            drawn = Draws.of(means, covariance, seed);
+        double[][] known = drawn;
+        if (known == null) {
+            known = Draws.of(means, covariance, seed);
+            drawn = known;
         }
-        return drawn[place(pair)];
+        return known[place(pair)];
     }
 }

@@ -21,6 +21,7 @@ import tiewright.ledger.Ledger;
 import tiewright.lineup.Aim;
 import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.DayInputs;
 import tiewright.lineup.club.DayLoads;
 import tiewright.lineup.club.LineupInputs;
@@ -44,6 +45,7 @@ public final class ClubAnswers {
     private final Event event;
     private final VisibleEvent visible;
     private final Ledger ledger;
+    private final Worked worked;
     private final ClubId club;
 
     /** @throws IllegalStateException for anybody who is no captain, or whose link is not let in */
@@ -56,14 +58,19 @@ public final class ClubAnswers {
                 .orElseThrow(() -> new IllegalStateException("only the captain of a club may ask this"));
         this.event = asker.whole();
         this.ledger = asker.ledger();
+        this.worked = asker.worked();
     }
 
     /** What advice to the own captain is made from: the public event and the own club's notes. */
     public LineupInputs lineup(TieId tie, LineupProblem.Against against, long seed) {
         Freshness now =
                 DayLoads.of(event, event.tie(tie).orElseThrow(), Optional.of(visible.now()), Freshness.Cost.USUAL);
-        return LineupInputs.of(
-                        event, tie, club, ledger.privateOf(club).all(club), earlier(ledger, event, club), against, seed)
+        ClubKnows knows = new ClubKnows(
+                club,
+                ledger.privateOf(club).all(club),
+                earlier(ledger, event, club),
+                (prior, evidence) -> worked.strengths(prior, evidence, seed));
+        return LineupInputs.of(event, tie, knows, against, seed)
                 .asking(problem -> problem.after(now))
                 .marking(ledger.hurt());
     }

@@ -6,12 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import tiewright.event.TieId;
+import tiewright.rating.Evidence;
+import tiewright.rating.Prior;
+import tiewright.rating.Rating;
+import tiewright.rating.Strengths;
 import tiewright.standings.NeedsReport;
 import tiewright.timetable.Expected;
 
 /**
- * What takes a moment to work out and is the same for everybody: kept as long as nothing has happened that everybody may
- * notice. In a hall full of phones, which all ask when something has changed, one works it out and the others wait for it.
+ * What takes a moment to work out. What is the same for everybody is kept as long as nothing has happened that everybody may
+ * notice: in a hall full of phones, which all ask when something has changed, one works it out and the others wait for it. What
+ * comes from the notes of a club is found again by these very notes, so that nobody else can come upon it.
  */
 public final class Worked {
     private record Pool(long seq, String pool) {}
@@ -41,6 +46,23 @@ public final class Worked {
         return expected.get(new Moment(now, at.getEpochSecond() / 60), work);
     }
 
+    /** @param evidence what a club knows beside what everybody does, in games and film */
+    private record Known(Prior prior, Evidence evidence, long seed) {}
+
+    private final Recent<Known, Strengths> strengths = new Recent<>(32);
+
+    /** The strengths that follow from this, to be drawn by this seed. */
+    Strengths strengths(Prior prior, Evidence evidence, long seed) {
+        return strengths.get(
+                new Known(prior, evidence, seed),
+                () -> Rating.fit(prior, evidence).drawnBy(seed));
+    }
+
+    /** Once private data are deleted, nothing that came from them is kept. */
+    public void forgetPrivate() {
+        strengths.forget();
+    }
+
     /** The answers asked for last. Each is worked out by whoever asks first; those who ask meanwhile wait, others do not. */
     private static final class Recent<K, V> {
         private final Map<K, Once<V>> kept;
@@ -52,6 +74,12 @@ public final class Worked {
                     return size() > most;
                 }
             };
+        }
+
+        void forget() {
+            synchronized (kept) {
+                kept.clear();
+            }
         }
 
         V get(K key, Supplier<V> work) {

@@ -49,7 +49,8 @@ public final class Forecasts {
      */
     public static List<Forecast> of(
             Event event, Tie tie, ClubId club, List<PrivateNote> own, Earlier earlier, boolean decider) {
-        LineupInputs inputs = LineupInputs.of(event, tie.id(), club, own, earlier, LineupProblem.Against.UNKNOWN, 1);
+        LineupInputs inputs =
+                LineupInputs.of(event, tie.id(), ClubKnows.of(club, own, earlier), LineupProblem.Against.UNKNOWN, 1);
         Strengths ratings = Rating.fit(Prior.of(own), Evidence.of(List.of()));
         Forecasts forecasts = new Forecasts(inputs, tie, club, ratings);
         return decider ? forecasts.rubbers(true) : forecasts.all();

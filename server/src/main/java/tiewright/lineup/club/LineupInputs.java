@@ -31,9 +31,7 @@ import tiewright.lineup.TiePlaces;
 import tiewright.lineup.TieRules;
 import tiewright.lineup.decider.DeciderAdvice;
 import tiewright.rating.Basis;
-import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
-import tiewright.rating.Rating;
 import tiewright.rating.Strengths;
 
 /**
@@ -64,36 +62,29 @@ public record LineupInputs(
     /**
      * Gathers them.
      *
-     * @param own what the club's captain judges and wishes; a later note about the same replaces an earlier one
-     * @param earlier games and film; the cards of this event are added
+     * @param knows the club that asks, and what it knows
      * @param against what to expect of the other club's sheet before it is open
      * @param seed for drawing orders where there are too many to go through
      * @throws IllegalArgumentException if there is no such tie, or the club does not play in it
      */
-    public static LineupInputs of(
-            Event event,
-            TieId id,
-            ClubId club,
-            List<PrivateNote> own,
-            Earlier earlier,
-            LineupProblem.Against against,
-            long seed) {
+    public static LineupInputs of(Event event, TieId id, ClubKnows knows, LineupProblem.Against against, long seed) {
+        ClubId club = knows.club();
         Tie tie = event.tie(id).orElseThrow(() -> new IllegalArgumentException("there is no tie " + id));
         Side side = tie.sideOf(club).orElseThrow(() -> new IllegalArgumentException(club + " does not play in " + id));
         Squad ours = squad(event, tie, club);
         Squad theirs = rival(event, tie, side);
-        OwnNotes notes = new OwnNotes(event, tie, club, own);
-        Evidence evidence = Evidence.of(event, earlier, notes.ageing());
+        OwnNotes notes = new OwnNotes(event, tie, club, knows.notes());
+        Evidence evidence = Evidence.of(event, knows.earlier(), notes.ageing());
         LineupProblem problem = LineupProblem.of(
                         TieRules.of(event.conditions()),
                         ours,
                         theirs,
-                        Rating.fit(notes.prior(), evidence),
+                        knows.fitting().fit(notes.prior(), evidence),
                         against,
                         seed)
                 .withWishes(notes.wishes())
                 .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL))
-                .promising(promised(event, tie, club, own));
+                .promising(promised(event, tie, club, knows.notes()));
         return new LineupInputs(
                 problem,
                 opened(tie, side),

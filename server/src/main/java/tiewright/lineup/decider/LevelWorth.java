@@ -22,25 +22,25 @@ public final class LevelWorth {
     private final Optional<Closers> ours;
     private final int[] first; // of each pair of ours, as the closers number players; below 0 = never sent
     private final int[] second;
-    private final List<Optional<Sent>> theirPair = new ArrayList<>(); // by sheet of theirs
-    private final int[] theirs; // by sheet of theirs: which of the different pairs that they may send
-    private final List<Optional<Sent>> different = new ArrayList<>();
+    private final Theirs theirs;
     private final Meetings meetings;
     private final Map<Optional<Sent>, DrawnChance[]> chances =
             new HashMap<>(); // by whom we send: for each sheet of theirs
     private final DrawnChance[] without; // where there is no decider
 
     public LevelWorth(LineupProblem problem, Meetings meetings, List<Pair> pairs) {
+        this(problem, meetings, pairs, Theirs.of(problem));
+    }
+
+    private LevelWorth(LineupProblem problem, Meetings meetings, List<Pair> pairs, Theirs theirs) {
         this.meetings = meetings;
-        DeciderKind kind = problem.rules().decider();
-        List<Belief.Expected> expected = problem.belief().sheets();
-        this.theirs = new int[expected.size()];
-        this.without = new DrawnChance[expected.size()];
+        this.theirs = theirs;
+        this.without = new DrawnChance[problem.belief().sheets().size()];
         Arrays.fill(without, DrawnChance.surely(0));
+        DeciderKind kind = problem.rules().decider();
         if (kind == DeciderKind.NONE) {
             this.ours = Optional.empty();
             this.first = this.second = new int[0];
-            expected.forEach(sheet -> theirPair.add(Optional.empty()));
             return;
         }
         List<Pair> sent = DeciderPairs.all(problem.ours()).stream()
@@ -50,20 +50,39 @@ public final class LevelWorth {
         this.ours = Optional.of(own);
         this.first = pairs.stream().mapToInt(pair -> own.player(pair.first())).toArray();
         this.second = pairs.stream().mapToInt(pair -> own.player(pair.second())).toArray();
-        theirs(
-                expected,
-                new Closers(kind, problem.strengths(), problem.freshness(), DeciderPairs.all(problem.theirs())));
     }
 
-    /** Who plays it for them after each of their sheets. */
-    private void theirs(List<Belief.Expected> expected, Closers closers) {
-        for (int i = 0; i < theirs.length; i++) {
-            Optional<Sent> sent = closers.sent(closers.rubbers(expected.get(i).sheet()));
-            theirPair.add(sent);
-            if (!different.contains(sent)) {
-                different.add(sent);
+    /** The same tie where other players of ours are here: whom they send does not hang on that. */
+    public LevelWorth where(LineupProblem problem, List<Pair> pairs) {
+        return new LevelWorth(problem, meetings, pairs, theirs);
+    }
+
+    /**
+     * Who plays it for them after each of their sheets.
+     *
+     * @param different whom they may send, each once
+     * @param places by sheet of theirs: which of these
+     */
+    private record Theirs(List<Optional<Sent>> different, int[] places) {
+        static Theirs of(LineupProblem problem) {
+            List<Belief.Expected> expected = problem.belief().sheets();
+            DeciderKind kind = problem.rules().decider();
+            if (kind == DeciderKind.NONE) {
+                return new Theirs(List.of(Optional.empty()), new int[expected.size()]);
             }
-            theirs[i] = different.indexOf(sent);
+            Closers closers =
+                    new Closers(kind, problem.strengths(), problem.freshness(), DeciderPairs.all(problem.theirs()));
+            List<Optional<Sent>> different = new ArrayList<>();
+            int[] places = new int[expected.size()];
+            for (int i = 0; i < places.length; i++) {
+                Optional<Sent> sent =
+                        closers.sent(closers.rubbers(expected.get(i).sheet()));
+                if (!different.contains(sent)) {
+                    different.add(sent);
+                }
+                places[i] = different.indexOf(sent);
+            }
+            return new Theirs(different, places);
         }
     }
 
@@ -77,7 +96,7 @@ public final class LevelWorth {
     }
 
     private DrawnChance[] against(Optional<Sent> own) {
-        DrawnChance[] each = different.stream()
+        DrawnChance[] each = theirs.different().stream()
                 .map(other -> own.isEmpty() || other.isEmpty()
                         ? DrawnChance.surely(own.isEmpty() ? 0 : 1)
                         : meetings.decider(
@@ -86,7 +105,7 @@ public final class LevelWorth {
                                 other.get().pair(),
                                 other.get().loss()))
                 .toArray(DrawnChance[]::new);
-        return Arrays.stream(theirs).mapToObj(place -> each[place]).toArray(DrawnChance[]::new);
+        return Arrays.stream(theirs.places()).mapToObj(place -> each[place]).toArray(DrawnChance[]::new);
     }
 
     private int[] rubbers(int[] line) {
@@ -120,6 +139,6 @@ public final class LevelWorth {
 
     /** Who would play it for them after that sheet of theirs. */
     public Optional<Sent> theirPair(int sheet) {
-        return theirPair.get(sheet);
+        return theirs.different().get(theirs.places()[sheet]);
     }
 }

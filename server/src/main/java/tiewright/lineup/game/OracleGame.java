@@ -1,6 +1,5 @@
 package tiewright.lineup.game;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +18,7 @@ public record OracleGame(double guarantee, double gap, double[] rowMix, double[]
 
     private static final int MOST_ROUNDS = 300;
     private static final int ADDED = 6;
-    private static final double NO_WEIGHT = 1e-9;
+    static final double NO_WEIGHT = 1e-9;
 
     /** What the row player gets, to 1e-6. */
     public interface Payoff {
@@ -31,74 +30,42 @@ public record OracleGame(double guarantee, double gap, double[] rowMix, double[]
     }
 
     public static OracleGame solve(Payoff payoff) {
-        List<Integer> rows = new ArrayList<>(List.of(0));
-        List<Integer> columns = new ArrayList<>(List.of(0));
+        AskedPart part = new AskedPart(payoff);
         OracleGame best = new OracleGame(0, Double.POSITIVE_INFINITY, new double[0], new double[0]);
         for (int round = 0; round < MOST_ROUNDS && best.gap() > NEAR; round++) {
-            Mixes mixes = ProgrammedGame.solve(part(payoff, rows, columns));
-            double[] byRow =
-                    answers(payoff.rows(), row -> mean(columns, mixes.column(), column -> payoff.at(row, column)));
-            double[] byColumn =
-                    answers(payoff.columns(), column -> mean(rows, mixes.row(), row -> payoff.at(row, column)));
+            Mixes mixes = ProgrammedGame.solve(part.payoffs());
+            double[] byRow = part.byRow(mixes.column());
+            double[] byColumn = part.byColumn(mixes.row());
             double least = Arrays.stream(byColumn).min().orElseThrow();
             double most = Arrays.stream(byRow).max().orElseThrow();
             if (most - least < best.gap()) {
                 best = new OracleGame(
                         least,
                         Math.max(0, most - least),
-                        spread(rows, mixes.row(), payoff.rows()),
-                        spread(columns, mixes.column(), payoff.columns()));
+                        spread(part.rows(), mixes.row(), payoff.rows()),
+                        spread(part.columns(), mixes.column(), payoff.columns()));
             }
-            boolean moreRows = grow(rows, byRow, 1);
-            boolean moreColumns = grow(columns, byColumn, -1);
-            if (!moreRows && !moreColumns) {
+            List<Integer> moreRows = better(part.rows(), byRow, 1);
+            List<Integer> moreColumns = better(part.columns(), byColumn, -1);
+            if (moreRows.isEmpty() && moreColumns.isEmpty()) {
                 break;
             }
+            part.grow(moreRows, moreColumns);
         }
         return best;
     }
 
-    private static double[][] part(Payoff payoff, List<Integer> rows, List<Integer> columns) {
-        double[][] part = new double[rows.size()][columns.size()];
-        for (int i = 0; i < part.length; i++) {
-            for (int j = 0; j < part[i].length; j++) {
-                part[i][j] = payoff.at(rows.get(i), columns.get(j));
-            }
-        }
-        return part;
-    }
-
-    private interface Place {
-        double at(int place);
-    }
-
-    private static double[] answers(int size, Place worth) {
-        double[] answers = new double[size];
-        Arrays.setAll(answers, worth::at);
-        return answers;
-    }
-
-    private static double mean(List<Integer> places, double[] weights, Place worth) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] > NO_WEIGHT ? weights[i] * worth.at(places.get(i)) : 0;
-        }
-        return sum;
-    }
-
-    /** Adds the best answers that are not there yet; false if the best of all are. */
-    private static boolean grow(List<Integer> places, double[] answers, int sign) {
+    /** The best answers that are not there yet; none if the best of all are. */
+    private static List<Integer> better(List<Integer> places, double[] answers, int sign) {
         List<Integer> best = IntStream.range(0, answers.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> -sign * answers[i]))
                 .limit(ADDED)
                 .toList();
         double known = places.stream().mapToDouble(i -> sign * answers[i]).max().orElseThrow();
-        List<Integer> more = best.stream()
+        return best.stream()
                 .filter(i -> sign * answers[i] > known + 1e-12 && !places.contains(i))
                 .toList();
-        places.addAll(more);
-        return !more.isEmpty();
     }
 
     private static double[] spread(List<Integer> places, double[] weights, int size) {

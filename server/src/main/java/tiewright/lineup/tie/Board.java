@@ -32,22 +32,18 @@ public final class Board {
     private final List<Pair> pairs = new ArrayList<>();
     private final Map<Pair, Integer> pairNumbers = new HashMap<>();
     private final int[][] pairTable;
-    private final List<Pair> opponents;
-    private final double[][] chances;
     private final Meetings known;
-    private final DrawnChance[][] meetings; // the same with their doubt
-    private final int[][] expected;
-    private final double[] weights;
-    private final double[][] bits; // learnt, where that counts
+    private final BoardTables tables;
     private final LevelWorth levelWorth;
     private final TieWorth worth;
     private final Owed owed;
 
     public Board(LineupProblem problem) {
-        this(problem, new Meetings(problem));
+        this(problem, new Meetings(problem), Optional.empty());
     }
 
-    private Board(LineupProblem problem, Meetings known) {
+    /** @param whole where more of our players are here, and everything that does not hang on who is */
+    private Board(LineupProblem problem, Meetings known, Optional<Board> whole) {
         this.problem = problem;
         this.known = known;
         this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
@@ -59,14 +55,11 @@ public final class Board {
                 pairs.add(Pair.of(players.get(i), players.get(j)));
             }
         }
-        BoardTables tables = BoardTables.of(problem, pairs);
-        this.opponents = tables.opponents();
-        this.meetings = tables.meetings(known);
-        this.chances = BoardTables.means(meetings);
-        this.expected = tables.expected();
-        this.weights = tables.weights();
-        this.bits = problem.purpose().learning() ? tables.bits() : new double[0][0];
-        this.levelWorth = new LevelWorth(problem, known, pairs);
+        this.tables = whole.map(more -> more.tables.rows(
+                        pairs.stream().mapToInt(more.pairNumbers::get).toArray()))
+                .orElseGet(() -> BoardTables.of(problem, pairs, known));
+        this.levelWorth = whole.map(more -> more.levelWorth.where(problem, pairs))
+                .orElseGet(() -> new LevelWorth(problem, known, pairs));
         this.worth = new TieWorth(this);
         this.owed =
                 new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
@@ -74,16 +67,18 @@ public final class Board {
 
     /** The same tie where of our players only these are here: pairs that can still meet do so with the same chances. */
     Board withOnly(Predicate<PlayerId> here) {
-        return new Board(problem.withOnly(here), known);
+        return new Board(problem.withOnly(here), known, Optional.of(this));
     }
 
     /** What these pairs would teach, in bits, mean over what the other club may send; 0 unless that is wanted. */
     public double learnt(int[] line) {
         double sum = 0;
+        double[][] bits = tables.bits();
+        int[][] expected = tables.expected();
         for (int i = 0; bits.length > 0 && i < expected.length; i++) {
             for (int rubber = 0; rubber < line.length; rubber++) {
                 boolean played = line[rubber] != EMPTY && expected[i][rubber] != EMPTY;
-                sum += played ? weights[i] * bits[line[rubber]][expected[i][rubber]] : 0;
+                sum += played ? weights()[i] * bits[line[rubber]][expected[i][rubber]] : 0;
             }
         }
         return sum;
@@ -105,27 +100,28 @@ public final class Board {
 
     /** The same with their doubt. */
     DrawnChance[] rubbers(int[] ours, int[] theirs) {
-        return TieMean.rubbers(ours, theirs, meetings);
+        return TieMean.rubbers(ours, theirs, tables.meetings());
     }
 
     /** By how much our chance in a rubber grows for each rally in 100 that our pair is stronger. */
     public double rise(int pair, int opponent) {
-        return known.rise(pairs.get(pair), opponents.get(opponent));
+        return known.rise(pairs.get(pair), opponents().get(opponent));
     }
 
     DrawnChance chance(int pair, int opponent) {
-        return meetings[pair][opponent];
+        return tables.meetings()[pair][opponent];
     }
 
     /** Our mean chance in one rubber; empty if it may not be played. */
     Optional<Double> rubberChance(int[] line, int rubber) {
         double sum = 0;
+        int[][] expected = tables.expected();
         for (int i = 0; i < expected.length; i++) {
             if (line[rubber] == EMPTY && expected[i][rubber] == EMPTY) {
                 return Optional.empty();
             }
             if (line[rubber] != EMPTY) {
-                sum += weights[i] * (expected[i][rubber] == EMPTY ? 1 : chances[line[rubber]][expected[i][rubber]]);
+                sum += weights()[i] * (expected[i][rubber] == EMPTY ? 1 : chances()[line[rubber]][expected[i][rubber]]);
             }
         }
         return Optional.of(Math.min(1, sum));
@@ -190,19 +186,19 @@ public final class Board {
     }
 
     public List<Pair> opponents() {
-        return opponents;
+        return tables.opponents();
     }
 
     public int[][] expectedLines() {
-        return expected;
+        return tables.expected();
     }
 
     public double[] weights() {
-        return weights;
+        return tables.weights();
     }
 
     double[][] chances() {
-        return chances;
+        return tables.chances();
     }
 
     LevelWorth levelWorth() {

@@ -10,10 +10,51 @@ import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Meetings;
 
-/** Our pairs against those that the other club may send, by number: who they are, the chances, and what each meeting would teach. */
-record BoardTables(LineupProblem problem, List<Pair> pairs, List<Pair> opponents) {
-    static BoardTables of(LineupProblem problem, List<Pair> pairs) {
-        return new BoardTables(problem, pairs, opponents(problem.belief()));
+/**
+ * Our pairs against those that the other club may send, by number.
+ *
+ * @param expected the sheets that they may send as numbers of their pairs, rubber 1 first
+ * @param weights of these sheets
+ * @param meetings with their doubt: a row for each of our pairs, a column for each of theirs
+ * @param chances the same at their means
+ * @param bits what each meeting would teach, where that counts; else no rows
+ */
+record BoardTables(
+        List<Pair> opponents,
+        int[][] expected,
+        double[] weights,
+        DrawnChance[][] meetings,
+        double[][] chances,
+        double[][] bits) {
+    static BoardTables of(LineupProblem problem, List<Pair> pairs, Meetings known) {
+        List<Pair> opponents = opponents(problem.belief());
+        DrawnChance[][] meetings = pairs.stream()
+                .map(ours -> opponents.stream()
+                        .map(theirs -> known.rubber(ours, theirs))
+                        .toArray(DrawnChance[]::new))
+                .toArray(DrawnChance[][]::new);
+        return new BoardTables(
+                opponents,
+                expected(problem, opponents),
+                problem.belief().sheets().stream()
+                        .mapToDouble(Belief.Expected::weight)
+                        .toArray(),
+                meetings,
+                means(meetings),
+                problem.purpose().learning() ? bits(problem, pairs, opponents) : new double[0][]);
+    }
+
+    /** The same for some of our pairs. */
+    BoardTables rows(int[] pairs) {
+        return new BoardTables(
+                opponents,
+                expected,
+                weights,
+                Arrays.stream(pairs).mapToObj(pair -> meetings[pair]).toArray(DrawnChance[][]::new),
+                Arrays.stream(pairs).mapToObj(pair -> chances[pair]).toArray(double[][]::new),
+                bits.length == 0
+                        ? bits
+                        : Arrays.stream(pairs).mapToObj(pair -> bits[pair]).toArray(double[][]::new));
     }
 
     private static List<Pair> opponents(Belief belief) {
@@ -25,40 +66,21 @@ record BoardTables(LineupProblem problem, List<Pair> pairs, List<Pair> opponents
                 .toList();
     }
 
-    DrawnChance[][] meetings(Meetings known) {
-        DrawnChance[][] table = new DrawnChance[pairs.size()][opponents.size()];
-        for (int i = 0; i < pairs.size(); i++) {
-            for (int j = 0; j < opponents.size(); j++) {
-                table[i][j] = known.rubber(pairs.get(i), opponents.get(j));
-            }
-        }
-        return table;
-    }
-
-    static double[][] means(DrawnChance[][] table) {
+    private static double[][] means(DrawnChance[][] table) {
         return Arrays.stream(table)
                 .map(row -> Arrays.stream(row).mapToDouble(DrawnChance::mean).toArray())
                 .toArray(double[][]::new);
     }
 
-    double[] weights() {
-        return problem.belief().sheets().stream()
-                .mapToDouble(Belief.Expected::weight)
-                .toArray();
+    private static double[][] bits(LineupProblem problem, List<Pair> pairs, List<Pair> opponents) {
+        return pairs.stream()
+                .map(ours -> opponents.stream()
+                        .mapToDouble(theirs -> Learning.bits(problem, ours, theirs))
+                        .toArray())
+                .toArray(double[][]::new);
     }
 
-    double[][] bits() {
-        double[][] table = new double[pairs.size()][opponents.size()];
-        for (int i = 0; i < pairs.size(); i++) {
-            for (int j = 0; j < opponents.size(); j++) {
-                table[i][j] = Learning.bits(problem, pairs.get(i), opponents.get(j));
-            }
-        }
-        return table;
-    }
-
-    /** The sheets that they may send as numbers of their pairs, rubber 1 first. */
-    int[][] expected() {
+    private static int[][] expected(LineupProblem problem, List<Pair> opponents) {
         int[][] lines =
                 new int[problem.belief().sheets().size()][problem.rules().rubbers()];
         for (int line = 0; line < lines.length; line++) {

@@ -1,8 +1,9 @@
 package tiewright.lineup.tie;
 
-import java.util.Collection;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import tiewright.search.Stop;
 
@@ -47,42 +48,76 @@ public record Ranking(List<Ranked> best, long tried, boolean complete) {
     }
 
     public static Ranking of(Board board, boolean eachOrder, int count, Stop stop) {
-        PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
-        int looked = Math.max(count, FIRST_LOOK / board.weights().length);
-        long most = most(board);
-        long[] tried = {0};
-        SheetSearch.End end = SheetSearch.run(board, eachOrder, MOST_STEPS, line -> {
-            if (tried[0] == most || stop.isPressed()) {
-                return false;
-            }
-            Ranked ranked = new Ranked(line.clone(), Merit.quick(board, line), tried[0]++);
-            kept.add(ranked);
-            if (kept.size() > looked) {
-                kept.poll();
-            }
-            return true;
-        });
-        return new Ranking(best(board, kept, count), tried[0], end == SheetSearch.End.ALL_SEEN);
+        FirstLook look = FirstLook.of(board, eachOrder, count, stop);
+        List<Ranked> best =
+                best(look.sheets(), count).stream().map(Among::sheet).toList();
+        return new Ranking(best, look.tried(), look.complete());
+    }
+
+    /** The best sheet of several problems, each with its own players here; empty where none of them has one. */
+    static Optional<Among> bestOf(List<Board> boards) {
+        List<Among> all = new ArrayList<>();
+        for (Board board : boards) {
+            all.addAll(FirstLook.of(board, board.orderMatters(), 1, new Stop()).sheets());
+        }
+        return best(all, 1).stream().findFirst();
+    }
+
+    /** A sheet, and the problem that it is one of. */
+    record Among(Board board, Ranked sheet) {
+        private static final Comparator<Among> WORST_FIRST = Comparator.comparing(Among::sheet, Ranking.WORST_FIRST);
+
+        private Among byAllDraws() {
+            return new Among(board, new Ranked(sheet.line(), Merit.of(board, sheet.line()), sheet.found()));
+        }
+
+        private long worth() {
+            return sheet.merit().worth();
+        }
+    }
+
+    /** The best by their rubbers alone. */
+    private record FirstLook(List<Among> sheets, long tried, boolean complete) {
+        static FirstLook of(Board board, boolean eachOrder, int count, Stop stop) {
+            PriorityQueue<Ranked> kept = new PriorityQueue<>(WORST_FIRST);
+            int looked = Math.max(count, FIRST_LOOK / board.weights().length);
+            long most = most(board);
+            long[] tried = {0};
+            SheetSearch.End end = SheetSearch.run(board, eachOrder, MOST_STEPS, line -> {
+                if (tried[0] == most || stop.isPressed()) {
+                    return false;
+                }
+                kept.add(new Ranked(line.clone(), Merit.quick(board, line), tried[0]++));
+                if (kept.size() > looked) {
+                    kept.poll();
+                }
+                return true;
+            });
+            List<Among> sheets =
+                    kept.stream().map(sheet -> new Among(board, sheet)).toList();
+            return new FirstLook(sheets, tried[0], end == SheetSearch.End.ALL_SEEN);
+        }
     }
 
     /** By all draws: from the best by their rubbers alone on, until what sharing adds makes up for the distance no more. */
-    private static List<Ranked> best(Board board, Collection<Ranked> firstLook, int count) {
-        PriorityQueue<Ranked> best = new PriorityQueue<>(WORST_FIRST);
+    private static List<Among> best(List<Among> firstLook, int count) {
+        PriorityQueue<Among> best = new PriorityQueue<>(Among.WORST_FIRST);
         long mostAdded = 0;
-        for (Ranked quick : firstLook.stream().sorted(WORST_FIRST.reversed()).toList()) {
-            long most = quick.merit().worth() + mostAdded + MORE_ADDED;
-            if (best.size() == count && most < best.element().merit().worth()) {
+        for (Among quick :
+                firstLook.stream().sorted(Among.WORST_FIRST.reversed()).toList()) {
+            if (best.size() == count
+                    && quick.worth() + mostAdded + MORE_ADDED < best.element().worth()) {
                 break;
             }
-            Ranked whole = new Ranked(quick.line(), Merit.of(board, quick.line()), quick.found());
-            long added = whole.merit().worth() - quick.merit().worth();
+            Among whole = quick.byAllDraws();
+            long added = whole.worth() - quick.worth();
             mostAdded = best.isEmpty() ? added : Math.max(mostAdded, added);
             best.add(whole);
             if (best.size() > count) {
                 best.poll();
             }
         }
-        return best.stream().sorted(WORST_FIRST.reversed()).toList();
+        return best.stream().sorted(Among.WORST_FIRST.reversed()).toList();
     }
 
     /** Sheets of this problem that are tried at most. */

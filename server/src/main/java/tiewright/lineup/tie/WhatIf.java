@@ -43,44 +43,95 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
 
     /** Empty where even those who are here can name no sheet that grants every wish. */
     public static Optional<WhatIf> of(LineupProblem problem) {
-        Board board = new Board(problem);
-        return best(board).map(all -> new WhatIf(sizes(board, all), absences(board, all)));
+        return new Everybody(new Board(problem)).asked();
     }
 
-    private static List<Size> sizes(Board board, double all) {
-        LineupProblem problem = board.problem();
-        List<PlayerId> here = problem.ours().present().stream()
-                .map(Squad.Member::id)
-                .sorted(Comparator.comparingDouble(
-                                (PlayerId id) -> problem.strengths().meanForm(id))
-                        .thenComparing(Comparator.naturalOrder()))
-                .toList();
-        List<Size> sizes = new ArrayList<>();
-        int most = Math.min(here.size(), 2 * problem.rules().rubbers());
-        for (int players = Math.max(2, most - FEWER); players < most; players++) {
-            size(board, here, here.size() - players, all).ifPresent(sizes::add);
+    /** Everybody who is here, the weakest first. */
+    private record Everybody(Board board, List<PlayerId> here) {
+        Everybody(Board board) {
+            this(board, weakestFirst(board.problem()));
         }
-        sizes.add(new Size(here.size(), all, 0, List.of(), true));
-        return sizes;
-    }
 
-    /** @param here the weakest first */
-    private static Optional<Size> size(Board board, List<PlayerId> here, int out, double all) {
-        List<Set<PlayerId>> choices = new ArrayList<>();
-        boolean every = choose(here, 0, out, new ArrayList<>(), choices);
-        if (!every) {
-            choices = List.of(new HashSet<>(here.subList(0, out)));
+        private static List<PlayerId> weakestFirst(LineupProblem problem) {
+            return problem.ours().present().stream()
+                    .map(Squad.Member::id)
+                    .sorted(Comparator.comparingDouble(
+                                    (PlayerId id) -> problem.strengths().meanForm(id))
+                            .thenComparing(Comparator.naturalOrder()))
+                    .toList();
         }
-        Optional<Size> best = Optional.empty();
-        for (Set<PlayerId> without : choices) {
-            Optional<Double> worth = best(board.withOnly(id -> !without.contains(id)));
-            if (worth.isPresent() && (best.isEmpty() || worth.get() > best.get().worth() + 1e-12)) {
-                List<PlayerId> named = without.stream().sorted().toList();
-                best = Optional.of(
-                        new Size(here.size() - out, worth.get(), Math.max(0, all - worth.get()), named, every));
+
+        Optional<WhatIf> asked() {
+            return best(List.of(board)).map(all -> {
+                List<Absence> absences = absences(all.worth());
+                return new WhatIf(
+                        sizes(all.worth(), absences),
+                        absences.stream()
+                                .sorted(Comparator.comparingDouble(Absence::cost)
+                                        .reversed()
+                                        .thenComparing(Absence::player))
+                                .toList());
+            });
+        }
+
+        /** The weakest first. */
+        private List<Absence> absences(double all) {
+            List<Absence> absences = new ArrayList<>();
+            for (PlayerId away : here) {
+                best(without(List.of(Set.of(away))))
+                        .ifPresent(best -> absences.add(new Absence(away, Math.max(0, all - best.worth()))));
             }
+            return absences;
         }
-        return best;
+
+        private List<Size> sizes(double all, List<Absence> absences) {
+            List<Size> sizes = new ArrayList<>();
+            int most = Math.min(here.size(), 2 * board.rules().rubbers());
+            for (int players = Math.max(2, most - FEWER); players < most; players++) {
+                int out = here.size() - players;
+                (out == 1 ? oneOut(all, absences) : size(out, all)).ifPresent(sizes::add);
+            }
+            sizes.add(new Size(here.size(), all, 0, List.of(), true));
+            return sizes;
+        }
+
+        /** What was worked out for the absences already. */
+        private Optional<Size> oneOut(double all, List<Absence> absences) {
+            return absences.stream()
+                    .min(Comparator.comparingDouble(Absence::cost))
+                    .map(one -> new Size(here.size() - 1, all - one.cost(), one.cost(), List.of(one.player()), true));
+        }
+
+        private Optional<Size> size(int out, double all) {
+            List<Set<PlayerId>> choices = new ArrayList<>();
+            boolean every = choose(here, 0, out, new ArrayList<>(), choices);
+            if (!every) {
+                choices = List.of(Set.copyOf(here.subList(0, out)));
+            }
+            return best(without(choices)).map(best -> {
+                List<PlayerId> named = here.stream()
+                        .filter(id -> !best.board().players().contains(id))
+                        .sorted()
+                        .toList();
+                return new Size(here.size() - out, best.worth(), Math.max(0, all - best.worth()), named, every);
+            });
+        }
+
+        private List<Board> without(List<Set<PlayerId>> choices) {
+            return choices.stream()
+                    .map(away -> board.withOnly(id -> !away.contains(id)))
+                    .toList();
+        }
+    }
+
+    /** @param worth of the captain's aim, as it is */
+    private record Best(Board board, double worth) {}
+
+    private static Optional<Best> best(List<Board> boards) {
+        return Ranking.bestOf(
+                        boards.stream().filter(board -> board.filled() > 0).toList())
+                .map(best -> new Best(
+                        best.board(), best.board().worth().of(best.sheet().line())));
     }
 
     /** Every set of so many, the weakest first; false if there are too many. */
@@ -99,24 +150,5 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
             }
         }
         return true;
-    }
-
-    private static List<Absence> absences(Board board, double all) {
-        List<Absence> absences = new ArrayList<>();
-        for (Squad.Member member : board.problem().ours().present()) {
-            best(board.withOnly(id -> !id.equals(member.id())))
-                    .ifPresent(worth -> absences.add(new Absence(member.id(), Math.max(0, all - worth))));
-        }
-        absences.sort(Comparator.comparingDouble(Absence::cost).reversed().thenComparing(Absence::player));
-        return absences;
-    }
-
-    private static Optional<Double> best(Board board) {
-        if (board.filled() == 0) {
-            return Optional.empty();
-        }
-        return Ranking.of(board, board.orderMatters(), 1).best().stream()
-                .findFirst()
-                .map(best -> board.worth().of(best.line()));
     }
 }

@@ -36,9 +36,7 @@ class LineupInputsTest {
         return LineupInputs.of(
                 event,
                 TieId.of("A1"),
-                ClubId.of(club),
-                List.of(notes),
-                Earlier.of(List.of()),
+                ClubKnows.of(ClubId.of(club), List.of(notes), Earlier.of(List.of())),
                 LineupProblem.Against.STRAIGHT,
                 1);
     }
@@ -161,9 +159,7 @@ class LineupInputsTest {
         LineupInputs inputs = LineupInputs.of(
                 Days.oneTie().event(),
                 TieId.of("A1"),
-                ClubId.of("N"),
-                List.of(),
-                Earlier.of(List.of(won, onBothSides, unfinished)),
+                ClubKnows.of(ClubId.of("N"), List.of(), Earlier.of(List.of(won, onBothSides, unfinished))),
                 LineupProblem.Against.STRAIGHT,
                 1);
         assertThat(inputs.basis()).isEqualTo(new Basis(0, 1, 0, 0));
@@ -193,9 +189,7 @@ class LineupInputsTest {
         return LineupInputs.of(
                         Days.oneTie().event(),
                         TieId.of("A1"),
-                        ClubId.of("N"),
-                        notes,
-                        earlier,
+                        ClubKnows.of(ClubId.of("N"), notes, earlier),
                         LineupProblem.Against.STRAIGHT,
                         1)
                 .problem()

@@ -25,6 +25,7 @@ import tiewright.lineup.Reason;
 import tiewright.lineup.TiePlaces;
 import tiewright.lineup.Ties;
 import tiewright.lineup.Wish;
+import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.club.PlayingDay.Standing;
@@ -217,18 +218,14 @@ class PromisesTest {
         LineupInputs first = LineupInputs.of(
                 day().event(),
                 TieId.of("A1"),
-                N,
-                List.of(promise("N8", 1), rest),
-                Earlier.of(List.of()),
+                ClubKnows.of(N, List.of(promise("N8", 1), rest), Earlier.of(List.of())),
                 LineupProblem.Against.UNKNOWN,
                 1);
         assertThat(new Board(first.problem()).owed().due()).containsExactly(Map.entry(PlayerId.of("N8"), 1));
         LineupInputs free = LineupInputs.of(
                 day().event(),
                 TieId.of("A1"),
-                N,
-                List.of(promise("N8", 1)),
-                Earlier.of(List.of()),
+                ClubKnows.of(N, List.of(promise("N8", 1)), Earlier.of(List.of())),
                 LineupProblem.Against.UNKNOWN,
                 1);
         assertThat(new Board(free.problem()).owed().due()).isEmpty();

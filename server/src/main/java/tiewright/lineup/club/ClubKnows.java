@@ -1,0 +1,25 @@
+package tiewright.lineup.club;
+
+import java.util.List;
+import tiewright.event.ClubId;
+import tiewright.event.PrivateNote;
+import tiewright.rating.Earlier;
+import tiewright.rating.Fitting;
+import tiewright.rating.Rating;
+
+/**
+ * What a club knows besides the event.
+ *
+ * @param notes what its captain judges and wishes; a later note about the same replaces an earlier one
+ * @param earlier games and film; the cards of the event are added
+ * @param fitting how strengths come from it
+ */
+public record ClubKnows(ClubId club, List<PrivateNote> notes, Earlier earlier, Fitting fitting) {
+    public ClubKnows {
+        notes = List.copyOf(notes);
+    }
+
+    public static ClubKnows of(ClubId club, List<PrivateNote> notes, Earlier earlier) {
+        return new ClubKnows(club, notes, earlier, Rating::fit);
+    }
+}
