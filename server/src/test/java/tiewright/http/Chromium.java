@@ -30,6 +30,7 @@ public final class Chromium implements AutoCloseable {
     private static final Path BINARY = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final int PAPER_PX = 688; // 210 mm less 14 mm at each side, 96 px to 25.4 mm
     private static final Duration POLL = Duration.ofMillis(15);
 
     private final ChromeDriver driver;
@@ -256,6 +257,18 @@ public final class Chromium implements AutoCloseable {
         String text = text();
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
         return text;
+    }
+
+    /** What a script finds on an A4 sheet between its margins. */
+    Object onPaper(String script, Object... arguments) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", PAPER_PX, "height", 990, "deviceScaleFactor", 1, "mobile", false));
+        Object found = js(script, arguments);
+        driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        return found;
     }
 
     /** How many sheets of paper the page takes, with its own page style. */

@@ -1,17 +1,14 @@
 package tiewright.http.everybody;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import tiewright.conditions.Conditions;
-import tiewright.conditions.Heading;
-import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Role;
 import tiewright.event.VisibleEvent;
 import tiewright.http.views.ConditionsView;
+import tiewright.http.visit.ConditionGroups;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.OpeningWords;
@@ -55,7 +52,7 @@ final class ConditionsPage implements Page {
                         tried.refusal(),
                         standing(event) + " " + DeletionWords.sentence(visit.words(), event.deletion(), event.zone()),
                         event.opening().map(OpeningWords::of).orElse(""),
-                        groups(new ConditionsWords(visit.words()), event.conditions()),
+                        ConditionGroups.of(visit.words(), event.conditions()),
                         asked(visit),
                         ticked(visit)));
     }
@@ -78,24 +75,6 @@ final class ConditionsPage implements Page {
                 preset,
                 "frozen",
                 frozen);
-    }
-
-    private static List<ConditionsView.Group> groups(ConditionsWords words, Conditions conditions) {
-        return Arrays.stream(Heading.values())
-                .map(heading -> new ConditionsView.Group(
-                        heading.number() + ". " + words.heading(heading),
-                        Setting.under(heading).stream()
-                                .map(setting -> line(words, conditions, setting))
-                                .toList()))
-                .toList();
-    }
-
-    private static ConditionsView.Line line(ConditionsWords words, Conditions conditions, Setting setting) {
-        return new ConditionsView.Line(
-                words.name(setting),
-                words.value(setting, conditions.value(setting)),
-                conditions.differences().containsKey(setting),
-                !setting.isObeyed());
     }
 
     private static Optional<ConditionsView.Tick> asked(Visit visit) {

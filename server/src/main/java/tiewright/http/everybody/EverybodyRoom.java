@@ -21,6 +21,7 @@ public final class EverybodyRoom implements Room {
                 new CalendarPage(),
                 new ConditionsPage(),
                 new PaperPages(),
+                new PackPages(),
                 new HelpPages(),
                 new TrustPage(),
                 new QrPage());

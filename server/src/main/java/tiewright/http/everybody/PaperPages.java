@@ -1,6 +1,7 @@
 package tiewright.http.everybody;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import tiewright.event.RubberNo;
 import tiewright.event.Side;
@@ -11,7 +12,9 @@ import tiewright.http.pieces.SheetView;
 import tiewright.http.pieces.State;
 import tiewright.http.views.PaperListView;
 import tiewright.http.views.PaperView;
+import tiewright.http.visit.Addresses;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.LinkSlips;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -75,7 +78,12 @@ final class PaperPages implements Page {
     }
 
     private static PaperListView list(Visit visit) {
-        return new PaperListView(List.of(
+        List<PaperListView.Line> lines = new ArrayList<>(List.of(
+                line(visit, "/paper/desk", "desk"),
+                line(visit, LinkSlips.mayMakeCaptains(visit) ? Addresses.ENVELOPES : "/paper/envelopes", "envelopes"),
+                line(visit, "/paper/wall", "wall")));
+        visit.viewer().club().ifPresent(club -> lines.add(line(visit, "/paper/envelope/" + club, "own-envelope")));
+        lines.addAll(List.of(
                 line(visit, "/paper/blank-sheets", "blank-sheets"),
                 line(visit, "/paper/blank-cards", "blank-cards"),
                 line(visit, "/paper/cards", "cards"),
@@ -85,6 +93,7 @@ final class PaperPages implements Page {
                 line(visit, "/ties", "ties"),
                 line(visit, "/tables", "tables"),
                 line(visit, "/conditions", "conditions")));
+        return new PaperListView(lines);
     }
 
     private static PaperListView.Line line(Visit visit, String href, String what) {
@@ -101,7 +110,7 @@ final class PaperPages implements Page {
                 "");
         return new PaperView(
                 Words.say(event, "page-everybody.write-the-pairs-fold-the"),
-                java.util.Collections.nCopies(SHEETS_A_PAGE, sheet),
+                Collections.nCopies(SHEETS_A_PAGE, sheet),
                 List.of());
     }
 
@@ -128,33 +137,10 @@ final class PaperPages implements Page {
     }
 
     private static PaperView blankCards(VisibleEvent event) {
-        List<CardView.Row> rows =
-                new ArrayList<>(RubberNo.upTo(event.conditions().rubbers()).stream()
-                        .map(rubber -> row(new TiePapers(event).label(rubber)))
-                        .toList());
-        if (event.conditions().rubbers() % 2 == 0) {
-            rows.add(row(Words.say(event, "page-everybody.decider")));
-        }
-        CardView card = new CardView(
-                Words.say(event, "page-everybody.tie"),
-                Words.say(event, "page-everybody.time-and-court"),
-                State.NONE,
-                "",
-                "",
-                rows,
-                Words.say(event, "page-everybody.rubbers-won"),
-                "",
-                "",
-                Words.say(event, "page-everybody.signed"),
-                Words.say(event, "page-everybody.signed"));
         return new PaperView(
                 Words.say(event, "page-everybody.both-captains-compare-and-sign"),
                 List.of(),
-                java.util.Collections.nCopies(CARDS_A_PAGE, card));
-    }
-
-    private static CardView.Row row(String label) {
-        return new CardView.Row(label, List.of("", ""), List.of("", ""), "", "", 0, "");
+                Collections.nCopies(CARDS_A_PAGE, BlankCards.of(event)));
     }
 
     private static PaperView sheets(VisibleEvent event) {

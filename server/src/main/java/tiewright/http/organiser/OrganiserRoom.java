@@ -21,6 +21,7 @@ public final class OrganiserRoom implements Room {
                 new KnockoutPage(),
                 new DryRunPage(),
                 new LinksPage(),
+                new EnvelopesPage(),
                 new SafetyInfoPage(),
                 new BackupPage(),
                 new PrivateDataPage());

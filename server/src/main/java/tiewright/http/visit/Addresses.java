@@ -9,6 +9,9 @@ public final class Addresses {
     /** Where an order of play is made. */
     public static final String PLAN = "/organiser/plan";
 
+    /** Where envelopes for all clubs are made, with the links that are missing. */
+    public static final String ENVELOPES = "/organiser/links/envelopes";
+
     /** Where rubbers, courts and hours are reckoned. */
     public static final String BUDGET = "/organiser/budget";
 

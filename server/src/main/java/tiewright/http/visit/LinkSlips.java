@@ -3,7 +3,9 @@ package tiewright.http.visit;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import tiewright.event.Club;
@@ -30,6 +32,7 @@ public final class LinkSlips {
     private final String back;
     private final List<Decision> decisions = new ArrayList<>();
     private final List<LinksMadeView.Slip> slips = new ArrayList<>();
+    private final Map<ClubId, List<LinksMadeView.Slip>> ofClubs = new HashMap<>();
     private Optional<String> ownAnew = Optional.empty();
 
     /** @param back where one goes from the slips */
@@ -56,14 +59,17 @@ public final class LinkSlips {
         String secret = visit.hall().tokens().linkSecret();
         String address = visit.hall().address().url() + "/enter/" + secret;
         QrCode code = QrCode.of(address);
-        slips.add(new LinksMadeView.Slip(
+        LinksMadeView.Slip made = new LinksMadeView.Slip(
                 whom(visit.event(), club, player, label),
                 may(visit.words(), role),
                 address,
                 mail(visit.words(), address),
                 code.size(),
                 code.path(),
-                role == Role.CAPTAIN ? visit.hall().trust().letterbox().fingerprint() : ""));
+                role == Role.CAPTAIN ? visit.hall().trust().letterbox().fingerprint() : "");
+        slips.add(made);
+        club.ifPresent(
+                of -> ofClubs.computeIfAbsent(of, any -> new ArrayList<>()).add(made));
         return Tokens.hash(secret);
     }
 
@@ -76,6 +82,11 @@ public final class LinkSlips {
 
     private static String inMail(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    /** The organiser makes captains' links, or the neutral person in place of one who also captains. */
+    public static boolean mayMakeCaptains(Visit visit) {
+        return visit.role() == Role.ORGANISER || Door.DESK.opensFor(visit.role()) && visit.isNeutral();
     }
 
     public void addCaptains() {
@@ -156,6 +167,16 @@ public final class LinkSlips {
         Visit next = ownAnew.isPresent() ? visit.asStranger() : visit;
         visit.attempt(
                 form, () -> new Together(decisions), done -> next.show(done.again() ? shownAlready() : made()), again);
+    }
+
+    /** The same among papers of each club: they get the slips of the links that were made for it. */
+    public void make(
+            Form form, Function<Map<ClubId, List<LinksMadeView.Slip>>, Screen> among, Function<Tried, Screen> again) {
+        visit.attempt(
+                form,
+                () -> new Together(decisions),
+                done -> visit.show(done.again() ? shownAlready() : among.apply(ofClubs)),
+                again);
     }
 
     private Screen made() {

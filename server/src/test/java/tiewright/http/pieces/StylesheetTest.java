@@ -153,7 +153,7 @@ class StylesheetTest {
 
     @Test
     void what_a_role_loads_beyond_it_weighs_under_10_kB_and_so_does_what_only_paper_needs() throws IOException {
-        for (String sheet : List.of("captain", "desk", "cards", "print")) {
+        for (String sheet : List.of("captain", "desk", "cards", "print", "pack")) {
             assertThat(Files.size(WEB.resolve("static/" + sheet + ".css")))
                     .as(sheet)
                     .isBetween(1_000L, (long) OF_A_ROLE);
