@@ -67,7 +67,7 @@ final class TieAdvice {
         Event event = Folders.sound(folder).event();
         Map<Aim.Ended, Double> worths = new HashMap<>();
         ThroughChances.of(event, TieId.of(tie), ClubId.of(club), ThroughChances.USUAL_PLAYS, seed)
-                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other(), end.lead()), chance));
         boolean knockout =
                 event.tie(TieId.of(tie)).filter(one -> one.pool().isEmpty()).isPresent();
         if (worths.isEmpty() && !knockout) {

@@ -8,6 +8,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import tiewright.scoring.Format;
+import tiewright.scoring.Score;
+import tiewright.scoring.SideNo;
 
 /**
  * The conditions of play of an event: a value for every setting, all legal.
@@ -60,19 +62,9 @@ public record Conditions(Preset base, Map<Setting, String> values) {
         return ConditionsReading.of(lines);
     }
 
-    /** Whether play would stop for the heat before the caution is given: such conditions should not be frozen. */
-    public Optional<SettingFault> heatFault() {
-        return heatFault(Setting.HEAT_CAUTION_WBGT, Setting.HEAT_STOP_WBGT)
-                .or(() -> heatFault(Setting.HEAT_CAUTION_AIR, Setting.HEAT_STOP_AIR));
-    }
-
-    private Optional<SettingFault> heatFault(Setting cautionFrom, Setting stopFrom) {
-        String caution = value(cautionFrom);
-        String stop = value(stopFrom);
-        return Double.parseDouble(stop) >= Double.parseDouble(caution)
-                ? Optional.empty()
-                : Optional.of(new SettingFault(
-                        SettingFault.Kind.STOP_BELOW_CAUTION, stopFrom.code(), stop, List.of(caution)));
+    /** What makes these values impossible together; such conditions are not to be published. Empty when all is well. */
+    public List<SettingFault> clashes() {
+        return ConditionsClashes.of(this);
     }
 
     /** Settings that are legal one by one and go badly together; empty when there is nothing to say. */
@@ -97,26 +89,23 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
     /** Every value on a line of its own, for the ledger: {@code preset=Club day}, {@code rubbers=4}, … */
     public String text() {
-        StringBuilder text = new StringBuilder("preset=").append(base.printed()).append('\n');
-        values.forEach((setting, value) ->
-                text.append(setting.code()).append('=').append(value).append('\n'));
-        return text.toString();
+        return ConditionsText.of(this);
     }
 
     /** Reads {@link #text()}; settings that it does not know of are those of its preset. */
     public static Conditions ofText(String text) {
-        Preset base = Preset.CLUB_DAY;
-        EnumMap<Setting, String> values = new EnumMap<>(Setting.class);
-        for (String line : text.split("\n")) {
-            int equals = line.indexOf('=');
-            String value = line.substring(equals + 1);
-            if (line.startsWith("preset=")) {
-                base = Preset.parse(value).orElseThrow();
-            } else {
-                Setting.parse(line.substring(0, equals)).ifPresent(setting -> values.put(setting, value));
-            }
-        }
-        return new Conditions(base, values);
+        return ConditionsText.read(text);
+    }
+
+    /** What the rubbers of a tie are. */
+    public TieRubbers tieRubbers() {
+        return new TieRubbers(
+                rubbers(), RubberWeights.parse(value(Setting.RUBBER_WEIGHTS)).orElseThrow());
+    }
+
+    /** Nothing is gained or lost by the order in which the same pairs are named. */
+    public boolean isOrderFree() {
+        return orderOfStrength() == OrderOfStrength.NONE && tieRubbers().areAlike();
     }
 
     public int rubbers() {
@@ -147,6 +136,11 @@ public record Conditions(Preset base, Map<Setting, String> values) {
         return OrderOfStrength.parse(value(Setting.ORDER_OF_STRENGTH)).orElseThrow();
     }
 
+    /** Empty where such a tie counts by its rubbers, as any other. */
+    public Optional<UnplayedTie> unplayedTie() {
+        return UnplayedTie.parse(value(Setting.UNPLAYED_TIE));
+    }
+
     public Withdrawal withdrawal() {
         return Withdrawal.parse(value(Setting.WITHDRAWAL)).orElseThrow();
     }
@@ -170,7 +164,7 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
     /** The rubbers of a tie can end level without one of them being void. */
     public boolean canEndLevel() {
-        return rubbers() % 2 == 0;
+        return tieRubbers().canBeLevel();
     }
 
     /** Deciders are to be reckoned with: ties can end level and are parted then. */
@@ -211,6 +205,11 @@ public record Conditions(Preset base, Map<Setting, String> values) {
 
     public WalkoverScore walkoverScore() {
         return WalkoverScore.parse(value(Setting.WALKOVER_SCORE)).orElseThrow();
+    }
+
+    /** The games that the table holds of a rubber for which one side did not come. */
+    public List<Score> walkover(boolean decider, SideNo missing) {
+        return walkoverScore().of(decider ? deciderScoring() : scoring(), decider ? 1 : bestOf(), missing);
     }
 
     public RetirementScore retirementScore() {

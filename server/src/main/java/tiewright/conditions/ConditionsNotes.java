@@ -52,7 +52,7 @@ final class ConditionsNotes {
         }
         note(ConditionsNote.Kind.LEVEL_KNOCKOUT, Map.of(), Setting.DECIDER, Setting.RUBBERS);
         TiePoints points = conditions.tiePoints();
-        if (points.draw() == points.loss()) {
+        if (!points.isWithoutEnd() && points.draw() == points.loss()) {
             note(ConditionsNote.Kind.DRAW_LIKE_LOSS, Map.of(), Setting.TIE_POINTS, Setting.DECIDER);
         }
     }

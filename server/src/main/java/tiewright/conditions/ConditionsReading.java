@@ -35,7 +35,7 @@ public record ConditionsReading(Conditions conditions, List<SettingFault> faults
         });
         Preset base = Preset.parse(lines.getOrDefault(PRESET, "")).orElse(Preset.CLUB_DAY);
         Conditions conditions = new Conditions(base, values);
-        conditions.heatFault().ifPresent(faults::add);
+        faults.addAll(conditions.clashes());
         return new ConditionsReading(conditions, faults, conditions.notes());
     }
 

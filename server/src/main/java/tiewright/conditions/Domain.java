@@ -44,7 +44,24 @@ public sealed interface Domain {
         }
     }
 
-    /** Points for a tie such as {@code 2/1/0}. */
+    /** Points of a tie that was not played such as {@code 2/0}, or {@code as-rubbers}. */
+    record Unplayed() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return value.equals(UnplayedTie.AS_RUBBERS)
+                    || UnplayedTie.parse(value).isPresent();
+        }
+    }
+
+    /** What each rubber weighs such as {@code 6/4/3}, or {@code equal}. */
+    record Weights() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return RubberWeights.parse(value).isPresent();
+        }
+    }
+
+    /** Points for a tie such as {@code 2/1/0}, {@code rubbers} or {@code games+2/1/0}. */
     record Points() implements Domain {
         @Override
         public boolean allows(String value) {

@@ -8,6 +8,7 @@ import java.util.Set;
 /** Every setting: where it is printed, what it may be, what each preset says, and whether the software obeys it today. */
 public enum Setting {
     RUBBERS(Heading.RUBBERS, new Domain.Whole(1, 12), "4", "4", "4", "3", true),
+    RUBBER_WEIGHTS(Heading.RUBBERS, new Domain.Weights(), "equal", true),
     MAX_RUBBERS_PER_PLAYER(Heading.RUBBERS, new Domain.Whole(1, 12), "1", "1", "1", "2", true),
     TIE_PLAY(
             Heading.RUBBERS,
@@ -45,9 +46,6 @@ public enum Setting {
     EXCHANGE(
             Heading.EXCHANGE,
             new Domain.Choice(List.of("sealed-together", "captains-swap", "home-first", "visitors-pair-hosts-match")),
-            "sealed-together",
-            "sealed-together",
-            "sealed-together",
             "sealed-together",
             true),
     ORDER_OF_STRENGTH(
@@ -116,14 +114,7 @@ public enum Setting {
             "call",
             "schedule",
             true),
-    WALKOVER_SCORE(
-            Heading.WALKOVER,
-            new Domain.Choice(List.of("target-0")),
-            "target-0",
-            "target-0",
-            "target-0",
-            "target-0",
-            true),
+    WALKOVER_SCORE(Heading.WALKOVER, new Domain.Choice(List.of("target-0", "0-0")), "target-0", true),
     RETIREMENT_SCORE(
             Heading.RETIREMENT,
             new Domain.Choice(List.of("keep-points", "zero", "as-it-stood")),
@@ -141,6 +132,7 @@ public enum Setting {
             "annul",
             true),
     TIE_POINTS(Heading.TIE_POINTS, new Domain.Points(), "1/0/0", "2/1/0", "2/1/0", "2/1/0", true),
+    UNPLAYED_TIE(Heading.TIE_POINTS, new Domain.Unplayed(), "as-rubbers", true),
     LEVEL_TEAMS(
             Heading.LEVEL_TEAMS,
             new Domain.Level(),
@@ -150,13 +142,7 @@ public enum Setting {
             "head-to-head-points",
             true),
     AFTER_SEPARATION(
-            Heading.SEPARATED,
-            new Domain.Choice(List.of("as-the-procedure-says")),
-            "as-the-procedure-says",
-            "as-the-procedure-says",
-            "as-the-procedure-says",
-            "as-the-procedure-says",
-            true),
+            Heading.SEPARATED, new Domain.Choice(List.of("as-the-procedure-says")), "as-the-procedure-says", true),
     OVERTIME_POINTS(
             Heading.OVERTIME,
             new Domain.Choice(List.of("as-played", "capped")),
@@ -272,6 +258,11 @@ public enum Setting {
         this.domain = domain;
         this.byPreset = List.of(clubDay, strictOrder, everyonePlays, timed);
         this.obeyed = obeyed;
+    }
+
+    /** The same value in every preset. */
+    Setting(Heading heading, Domain domain, String everywhere, boolean obeyed) {
+        this(heading, domain, everywhere, everywhere, everywhere, everywhere, obeyed);
     }
 
     /** The name in {@code conditions.csv}. */

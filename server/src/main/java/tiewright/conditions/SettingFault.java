@@ -19,6 +19,10 @@ public record SettingFault(Kind kind, String setting, String value, List<String>
         NOT_A_FORMAT("conditions.not-a-format"),
         NOT_TIE_POINTS("conditions.not-tie-points"),
         NOT_LEVEL_STEPS("conditions.not-level-steps"),
+        NOT_WEIGHTS("conditions.not-weights"),
+        NOT_UNPLAYED("conditions.not-unplayed"),
+        /** Not as many weights as rubbers. */
+        WEIGHTS_FOR_OTHER_RUBBERS("conditions.weights-for-other-rubbers"),
         /** The heat would stop play before it asks for caution. */
         STOP_BELOW_CAUTION("conditions.stop-below-caution");
 
@@ -51,9 +55,16 @@ public record SettingFault(Kind kind, String setting, String value, List<String>
         if (domain instanceof Domain.Scoring) {
             return new SettingFault(Kind.NOT_A_FORMAT, setting.code(), value, List.of());
         }
-        return domain instanceof Domain.Points
-                ? new SettingFault(Kind.NOT_TIE_POINTS, setting.code(), value, List.of())
-                : new SettingFault(Kind.NOT_LEVEL_STEPS, setting.code(), value, LevelSteps.NAMED);
+        return domain instanceof Domain.Level
+                ? new SettingFault(Kind.NOT_LEVEL_STEPS, setting.code(), value, LevelSteps.NAMED)
+                : new SettingFault(kind(domain), setting.code(), value, List.of());
+    }
+
+    private static Kind kind(Domain domain) {
+        if (domain instanceof Domain.Weights) {
+            return Kind.NOT_WEIGHTS;
+        }
+        return domain instanceof Domain.Points ? Kind.NOT_TIE_POINTS : Kind.NOT_UNPLAYED;
     }
 
     private static SettingFault range(Setting setting, String value, String least, String most) {

@@ -16,7 +16,6 @@ import tiewright.event.RubberNo;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieScore;
-import tiewright.scoring.Awarded;
 import tiewright.scoring.Score;
 import tiewright.scoring.SideNo;
 
@@ -58,8 +57,7 @@ public final class Penalties {
 
     private static Fact lost(Event event, Tie tie, RubberNo rubber, Side side, int ruling) {
         How how = side == Side.HOME ? How.WALKOVER_HOME : How.WALKOVER_AWAY;
-        List<Score> nil = Awarded.walkover(
-                event.conditions().scoring(), event.conditions().bestOf(), side == Side.HOME ? SideNo.ONE : SideNo.TWO);
+        List<Score> nil = event.conditions().walkover(false, side == Side.HOME ? SideNo.ONE : SideNo.TWO);
         return tie.card(rubber).standing() == Card.Standing.EMPTY
                 ? new PlayFact.CardEntered(tie.id(), rubber, nil, how)
                 : new PlayFact.CardCorrected(tie.id(), rubber, nil, how, List.of(), "", OptionalInt.of(ruling));

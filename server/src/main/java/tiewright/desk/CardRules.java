@@ -100,7 +100,8 @@ final class CardRules {
                 .flatMap(tie::club)
                 .map(club -> List.of(Refusal.of("desk.rubber-not-needed")
                         .with("club", club)
-                        .with("won", Math.max(progress.won(Side.HOME), progress.won(Side.AWAY)))
+                        .with("won", Math.max(progress.weightWon(Side.HOME), progress.weightWon(Side.AWAY)))
+                        .with("weighed", progress.weights().areEqual() ? "no" : "yes")
                         .with("toWin", progress.toWin())
                         .at("rubber")))
                 .orElse(List.of());

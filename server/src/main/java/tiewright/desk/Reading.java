@@ -20,7 +20,7 @@ import tiewright.scoring.SideNo;
  *
  * @param games as written on the card, home first; for a retirement as it stood, or as the table holds it
  */
-record Reading(Format format, int bestOf, RetirementScore retirementScore, List<Score> games, How how) {
+record Reading(Conditions conditions, boolean decider, List<Score> games, How how) {
     /** More games than any rubber has: nobody needs a fault for each. */
     private static final int MOST_GAMES = 9;
 
@@ -29,19 +29,25 @@ record Reading(Format format, int bestOf, RetirementScore retirementScore, List<
     }
 
     static Reading of(Conditions conditions, RubberNo rubber, List<Score> games, How how) {
-        return rubber.isDecider()
-                ? new Reading(conditions.deciderScoring(), 1, conditions.retirementScore(), games, how)
-                : new Reading(conditions.scoring(), conditions.bestOf(), conditions.retirementScore(), games, how);
+        return new Reading(conditions, rubber.isDecider(), games, how);
+    }
+
+    private Format format() {
+        return decider ? conditions.deciderScoring() : conditions.scoring();
+    }
+
+    private int bestOf() {
+        return decider ? 1 : conditions.bestOf();
     }
 
     /** Every reason why a card cannot read so; empty = it can. */
     List<Refusal> faults() {
         if (games.size() > MOST_GAMES) {
             return List.of(
-                    Refusal.of("desk.too-many-games").with("bestOf", bestOf).at("games"));
+                    Refusal.of("desk.too-many-games").with("bestOf", bestOf()).at("games"));
         }
         return switch (how) {
-            case PLAYED -> said(Legality.rubber(format, bestOf, games));
+            case PLAYED -> said(Legality.rubber(format(), bestOf(), games));
             case RETIRED_HOME, RETIRED_AWAY -> retired();
             case WALKOVER_HOME, WALKOVER_AWAY ->
                 games.isEmpty() || games.equals(walkover())
@@ -72,39 +78,37 @@ record Reading(Format format, int bestOf, RetirementScore retirementScore, List<
     }
 
     private List<Refusal> retired() {
-        if (isAsItStood()) {
+        if (isAsItStood() || (conditions.retirementScore() == RetirementScore.ZERO && games.equals(walkover()))) {
             return List.of();
         }
-        List<ScoreFault> faults = Legality.retiredForTheTable(format, bestOf, games, missing());
+        List<ScoreFault> faults = Legality.retiredForTheTable(format(), bestOf(), games, missing());
         if (!faults.isEmpty()) {
             return said(faults);
         }
-        return switch (retirementScore) {
+        return switch (conditions.retirementScore()) {
             case KEEP_POINTS -> List.of();
             case ZERO ->
-                games.equals(walkover())
-                        ? List.of()
-                        : List.of(Refusal.of("desk.retired-to-nil")
-                                .with("score", walkover())
-                                .at("games"));
+                List.of(Refusal.of("desk.retired-to-nil")
+                        .with("score", walkover())
+                        .at("games"));
             case AS_IT_STOOD -> List.of(Refusal.of("desk.retired-as-it-stood").at("games"));
         };
     }
 
     private boolean isAsItStood() {
-        return Legality.retiredRubber(format, bestOf, games).isEmpty();
+        return Legality.retiredRubber(format(), bestOf(), games).isEmpty();
     }
 
     private List<Score> madeUp() {
-        return switch (retirementScore) {
-            case KEEP_POINTS -> Awarded.lifted(format, bestOf, games, missing());
+        return switch (conditions.retirementScore()) {
+            case KEEP_POINTS -> Awarded.lifted(format(), bestOf(), games, missing());
             case ZERO -> walkover();
             case AS_IT_STOOD -> games;
         };
     }
 
     private List<Score> walkover() {
-        return Awarded.walkover(format, bestOf, missing());
+        return conditions.walkover(decider, missing());
     }
 
     private SideNo missing() {
@@ -114,7 +118,7 @@ record Reading(Format format, int bestOf, RetirementScore retirementScore, List<
     private List<Refusal> said(List<ScoreFault> faults) {
         List<Refusal> reasons = new ArrayList<>();
         for (ScoreFault fault : faults) {
-            reasons.add(Refusal.of(bestOf == 1 ? "desk.score" : "desk.score-of-game")
+            reasons.add(Refusal.of(bestOf() == 1 ? "desk.score" : "desk.score-of-game")
                     .with("fault", fault)
                     .with("game", fault.game())
                     .at("games"));

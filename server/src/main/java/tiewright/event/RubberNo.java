@@ -3,6 +3,7 @@ package tiewright.event;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import tiewright.conditions.RubberWeights;
 
 /** The place of a rubber in its tie: 1 to the number of rubbers, or the decider, written {@code D}, which sorts last. */
 public record RubberNo(int number) implements Comparable<RubberNo> {
@@ -34,6 +35,11 @@ public record RubberNo(int number) implements Comparable<RubberNo> {
 
     public boolean isDecider() {
         return number == DECIDER_NUMBER;
+    }
+
+    /** The decider weighs 1, whatever the rubbers before it do. */
+    public int weight(RubberWeights weights) {
+        return isDecider() ? 1 : weights.of(number);
     }
 
     @Override

@@ -37,6 +37,11 @@ public record RubberScore(RubberNo rubber, List<Score> games, How how) {
         return Side.ahead(gamesWon(Side.HOME) - gamesWon(Side.AWAY));
     }
 
+    /** It was on court, to its end or until somebody gave it up. */
+    boolean isPlayed() {
+        return how == How.PLAYED || how.isRetirement();
+    }
+
     boolean isWonBy(Side side) {
         return winner().filter(side::equals).isPresent();
     }

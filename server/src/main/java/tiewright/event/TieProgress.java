@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
+import tiewright.conditions.RubberWeights;
 
 /**
  * How far a tie has come.
  *
  * @param rubbers the confirmed scores so far, the decider last
- * @param toWin rubbers that take the tie, counting only those that are not void
+ * @param weights of its rubbers
+ * @param toWin weight that takes the tie, counting only rubbers that are not void: of equal rubbers so many
  * @param held rubbers whose entries differ, which count nowhere
  * @param left rubbers still to be played, the decider only when it is needed
  * @param canComeToDecider its rubbers can end level, for their number is even or one is void, and the conditions then ask for
@@ -20,6 +23,7 @@ import tiewright.conditions.Conditions;
  */
 public record TieProgress(
         List<RubberScore> rubbers,
+        RubberWeights weights,
         int toWin,
         List<RubberNo> held,
         List<RubberNo> left,
@@ -28,11 +32,9 @@ public record TieProgress(
         boolean finished) {
 
     public static TieProgress of(Tie tie, Conditions conditions) {
-        Sorted sorted = new Sorted(tie);
+        Sorted sorted = new Sorted(tie, conditions.tieRubbers().weights());
         RubberNo.upTo(conditions.rubbers()).forEach(sorted::add);
-        int voids =
-                (int) sorted.scores.stream().filter(s -> s.how() == How.VOID).count();
-        int toWin = (conditions.rubbers() - voids) / 2 + 1;
+        int toWin = (sorted.weights.total(conditions.rubbers()) - sorted.voided()) / 2 + 1;
         boolean canComeToDecider = canComeToDecider(conditions, sorted.scores);
         boolean deciderNeeded = canComeToDecider && sorted.isAllKnown() && sorted.isLevel();
         if (deciderNeeded) {
@@ -42,13 +44,21 @@ public record TieProgress(
             sorted.left.clear();
         }
         return new TieProgress(
-                sorted.scores, toWin, sorted.held, sorted.left, canComeToDecider, deciderNeeded, sorted.isAllKnown());
+                sorted.scores,
+                sorted.weights,
+                toWin,
+                sorted.held,
+                sorted.left,
+                canComeToDecider,
+                deciderNeeded,
+                sorted.isAllKnown());
     }
 
     /** The rubbers of a tie by what is known of them. */
-    private record Sorted(Tie tie, List<RubberScore> scores, List<RubberNo> held, List<RubberNo> left) {
-        Sorted(Tie tie) {
-            this(tie, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    private record Sorted(
+            Tie tie, RubberWeights weights, List<RubberScore> scores, List<RubberNo> held, List<RubberNo> left) {
+        Sorted(Tie tie, RubberWeights weights) {
+            this(tie, weights, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         }
 
         void add(RubberNo rubber) {
@@ -67,12 +77,19 @@ public record TieProgress(
             return left.isEmpty() && held.isEmpty();
         }
 
+        int voided() {
+            return scores.stream()
+                    .filter(score -> score.how() == How.VOID)
+                    .mapToInt(score -> score.rubber().weight(weights))
+                    .sum();
+        }
+
         boolean isLevel() {
-            return TieProgress.won(scores, Side.HOME) == TieProgress.won(scores, Side.AWAY);
+            return weightWon(scores, weights, Side.HOME) == weightWon(scores, weights, Side.AWAY);
         }
 
         int most() {
-            return Math.max(TieProgress.won(scores, Side.HOME), TieProgress.won(scores, Side.AWAY));
+            return Math.max(weightWon(scores, weights, Side.HOME), weightWon(scores, weights, Side.AWAY));
         }
     }
 
@@ -88,14 +105,27 @@ public record TieProgress(
                 && (conditions.canEndLevel() || scores.stream().anyMatch(score -> score.how() == How.VOID));
     }
 
+    /** Rubbers won so far, whatever they weigh. */
     public int won(Side side) {
-        return won(rubbers, side);
+        return (int) rubbers.stream().filter(score -> score.isWonBy(side)).count();
+    }
+
+    /** What they weigh together; the decider weighs 1. */
+    public int weightWon(Side side) {
+        return weightWon(rubbers, weights, side);
+    }
+
+    /** What can still be won, the decider apart: the weight of the rubbers that are left or held. */
+    public int weightOpen() {
+        return Stream.concat(left.stream(), held.stream())
+                .filter(rubber -> !rubber.isDecider())
+                .mapToInt(rubber -> rubber.weight(weights))
+                .sum();
     }
 
     /** A rubber was on court, to its end or until somebody gave it up. */
     public boolean isAnythingPlayed() {
-        return rubbers.stream()
-                .anyMatch(score -> score.how() == How.PLAYED || score.how().isRetirement());
+        return rubbers.stream().anyMatch(RubberScore::isPlayed);
     }
 
     /** The decider is needed and has not been played yet. */
@@ -105,14 +135,15 @@ public record TieProgress(
 
     /** The side that took the finished tie; empty while it goes on and when it is drawn. */
     public Optional<Side> winner() {
-        return finished ? Side.ahead(won(Side.HOME) - won(Side.AWAY)) : Optional.empty();
+        return finished ? Side.ahead(weightWon(Side.HOME) - weightWon(Side.AWAY)) : Optional.empty();
     }
 
     /** The tie as the tables count it; empty while a club is not known. */
     public Optional<TieScore> score(Tie tie) {
         return tie.home()
                 .club()
-                .flatMap(home -> tie.away().club().map(away -> new TieScore(tie.id(), home, away, rubbers, finished)));
+                .flatMap(home ->
+                        tie.away().club().map(away -> new TieScore(tie.id(), home, away, rubbers, finished, weights)));
     }
 
     private static boolean stops(Tie tie, Conditions conditions) {
@@ -123,10 +154,10 @@ public record TieProgress(
         };
     }
 
-    private static int won(List<RubberScore> scores, Side side) {
+    private static int weightWon(List<RubberScore> scores, RubberWeights weights, Side side) {
         int won = 0;
         for (RubberScore score : scores) {
-            won += score.isWonBy(side) ? 1 : 0;
+            won += score.isWonBy(side) ? score.rubber().weight(weights) : 0;
         }
         return won;
     }

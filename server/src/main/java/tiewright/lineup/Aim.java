@@ -43,10 +43,24 @@ public record Aim(Kind kind, Map<Ended, Double> worths) {
         }
     }
 
-    /** An end of the tie in rubbers of ours and theirs, the decider among them. */
-    public record Ended(int ours, int theirs) {
+    /**
+     * An end of the tie in rubbers of ours and theirs, the decider among them.
+     *
+     * @param lead by how much ours weigh more
+     */
+    public record Ended(int ours, int theirs, int lead) {
+        /** Of rubbers that weigh the same. */
+        public Ended(int ours, int theirs) {
+            this(ours, theirs, ours - theirs);
+        }
+
         int ahead() {
             return ours - theirs;
+        }
+
+        /** With the decider, which weighs 1. */
+        public Ended and(int oursMore, int theirsMore) {
+            return new Ended(ours + oursMore, theirs + theirsMore, lead + oursMore - theirsMore);
         }
     }
 
@@ -60,7 +74,7 @@ public record Aim(Kind kind, Map<Ended, Double> worths) {
         }
     }
 
-    /** @param worths chance to go through after each end; ends that are missing count as the one nearest in rubbers ahead */
+    /** @param worths chance to go through after each end; ends that are missing count as the one nearest in weight ahead */
     public static Aim qualify(Map<Ended, Double> worths) {
         return new Aim(Kind.QUALIFY, worths);
     }
@@ -76,14 +90,15 @@ public record Aim(Kind kind, Map<Ended, Double> worths) {
     /** @param drawWorth what a drawn tie is worth as a share of a win */
     public double worth(Ended end, double drawWorth) {
         return switch (kind) {
-            case WIN -> end.ahead() > 0 ? 1 : end.ahead() < 0 ? 0 : drawWorth;
+            case WIN -> end.lead() > 0 ? 1 : end.lead() < 0 ? 0 : drawWorth;
             case RUBBERS -> end.ahead();
             case QUALIFY -> worths.get(nearest(end));
         };
     }
 
     private Ended nearest(Ended end) {
-        Comparator<Ended> near = Comparator.<Ended>comparingInt(known -> Math.abs(known.ahead() - end.ahead()))
+        Comparator<Ended> near = Comparator.<Ended>comparingInt(known -> Math.abs(known.lead() - end.lead()))
+                .thenComparingInt(known -> Math.abs(known.ahead() - end.ahead()))
                 .thenComparingInt(known -> Math.abs(known.ours() - end.ours()))
                 .thenComparing(Comparator.comparingInt(Ended::ours).reversed());
         return worths.containsKey(end)

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
@@ -64,7 +63,7 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
                 allowed.add(sheet(rules, order));
             }
         }
-        boolean free = rules.order() == OrderOfStrength.NONE && pairs.size() == rules.rubbers();
+        boolean free = rules.isOrderFree() && pairs.size() == rules.rubbers();
         return new Belief(anyOf(allowed).sheets(), free);
     }
 

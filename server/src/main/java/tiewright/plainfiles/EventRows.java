@@ -13,6 +13,7 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.Domain;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
+import tiewright.conditions.SettingFault;
 import tiewright.event.Refusal;
 import tiewright.event.SetUpFact;
 import tiewright.standings.Procedure;
@@ -99,6 +100,7 @@ final class EventRows {
             }
         }
         reading.conditions(new Conditions(preset.orElse(Preset.CLUB_DAY), values));
+        clashes();
         reading.facts().add(new SetUpFact.ConditionsPublished(1, reading.conditions(), OptionalInt.empty()));
     }
 
@@ -146,6 +148,35 @@ final class EventRows {
         if (domain instanceof Domain.Scoring) {
             return Refusal.of("files.setting-scoring");
         }
+        if (domain instanceof Domain.Weights) {
+            return Refusal.of("files.setting-weights");
+        }
+        if (domain instanceof Domain.Unplayed) {
+            return Refusal.of("files.setting-unplayed");
+        }
         return Refusal.of(domain instanceof Domain.Points ? "files.setting-points" : "files.setting-procedure");
+    }
+
+    /** Values that cannot stand together, each at the row of its setting or, where a preset gives it, at the last row. */
+    private void clashes() {
+        List<CsvTable.Row> rows = reading.rows(PlainFile.CONDITIONS);
+        for (SettingFault clash : reading.conditions().clashes()) {
+            boolean heat = clash.kind() == SettingFault.Kind.STOP_BELOW_CAUTION;
+            rows.stream()
+                    .filter(row ->
+                            row.cell("setting").filter(clash.setting()::equals).isPresent())
+                    .findFirst()
+                    .or(() -> rows.stream().reduce((before, last) -> last))
+                    .ifPresent(row -> cells.fault(
+                            row,
+                            "value",
+                            Refusal.of(heat ? "files.clash-heat" : "files.clash-weights")
+                                    .with("setting", clash.setting())
+                                    .with("value", clash.value())
+                                    .with("least", clash.allowed().get(0))
+                                    .with(
+                                            "most",
+                                            clash.allowed().get(clash.allowed().size() - 1))));
+        }
     }
 }

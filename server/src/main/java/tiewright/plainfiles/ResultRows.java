@@ -140,7 +140,8 @@ final class ResultRows {
         }
         if (how.isRetirement()) {
             SideNo retirer = how.missing().orElseThrow() == Side.HOME ? SideNo.ONE : SideNo.TWO;
-            return Legality.retiredForTheTable(format, bestOf, scores, retirer);
+            boolean likeUnplayed = scores.equals(conditions.walkover(rubber.isDecider(), retirer));
+            return likeUnplayed ? List.of() : Legality.retiredForTheTable(format, bestOf, scores, retirer);
         }
         return List.of();
     }
@@ -155,8 +156,8 @@ final class ResultRows {
                 .map(Card::score)
                 .filter(score -> !score.rubber().isDecider())
                 .toList();
-        int home = won(rubbers, Side.HOME);
-        int away = won(rubbers, Side.AWAY);
+        int home = weightWon(rubbers, Side.HOME);
+        int away = weightWon(rubbers, Side.AWAY);
         if (!TieProgress.canComeToDecider(conditions, rubbers)) {
             cells.fault(decider.row(), "rubber", "files.no-decider");
         } else if (rubbers.size() < conditions.rubbers()) {
@@ -166,9 +167,10 @@ final class ResultRows {
         }
     }
 
-    private static int won(List<RubberScore> rubbers, Side side) {
-        return (int) rubbers.stream()
+    private int weightWon(List<RubberScore> rubbers, Side side) {
+        return rubbers.stream()
                 .filter(score -> score.winner().filter(side::equals).isPresent())
-                .count();
+                .mapToInt(score -> score.rubber().weight(conditions.tieRubbers().weights()))
+                .sum();
     }
 }

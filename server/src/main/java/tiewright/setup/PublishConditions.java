@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Setting;
+import tiewright.conditions.SettingFault;
 import tiewright.event.Decision;
 import tiewright.event.Event;
 import tiewright.event.Fact;
@@ -25,7 +26,7 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
     public Outcome decide(Event event, Given given) {
         boolean first = event.conditionsVersion() == 0;
         Conditions before = event.conditions();
-        boolean rubbersInPlay = conditions.rubbers() != before.rubbers() && !first && isAnythingOpen(event);
+        boolean rubbersInPlay = !conditions.tieRubbers().equals(before.tieRubbers()) && !first && isAnythingOpen(event);
         Checks checks = Checks.byOrganiser(given)
                 .refuseIf(
                         !first && conditions.equals(before),
@@ -34,14 +35,25 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
                         event.isFrozen() && ruling.isEmpty(),
                         Refusal.of("setup.conditions-frozen").at("ruling"))
                 .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
-                .refuse(conditions
-                        .heatFault()
-                        .map(fault -> Refusal.of("setup.heat-stop-below-caution")
-                                .with("stop", fault.value())
-                                .with("caution", fault.allowed().get(0))
-                                .at(fault.setting())));
+                .refuseAll(conditions.clashes().stream()
+                        .map(PublishConditions::refusal)
+                        .toList());
         ruling.ifPresent(signed -> checks.reason("reason", signed.reason()).line("by", signed.by()));
         return checks.then(() -> facts(event));
+    }
+
+    private static Refusal refusal(SettingFault clash) {
+        boolean heat = clash.kind() == SettingFault.Kind.STOP_BELOW_CAUTION;
+        String least = clash.allowed().get(0);
+        return heat
+                ? Refusal.of("setup.heat-stop-below-caution")
+                        .with("stop", clash.value())
+                        .with("caution", least)
+                        .at(clash.setting())
+                : Refusal.of("setup.weights-for-other-rubbers")
+                        .with("weights", least)
+                        .with("rubbers", clash.allowed().get(1))
+                        .at(clash.setting());
     }
 
     /** A sheet that was sealed or ruled for so many rubbers, or a card. */

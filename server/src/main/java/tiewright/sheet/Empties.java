@@ -9,7 +9,6 @@ import tiewright.event.RubberNo;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
-import tiewright.scoring.Awarded;
 import tiewright.scoring.Score;
 import tiewright.scoring.SideNo;
 
@@ -18,7 +17,7 @@ final class Empties {
     private Empties() {}
 
     /**
-     * One side empty: a walkover for the other, as few games as win it, each target to nil. Both empty: void, under either
+     * One side empty: a walkover for the other, which counts what the conditions say. Both empty: void, under either
      * setting for two short clubs, so that fewer wins take the tie.
      */
     static Optional<PlayFact.CardEntered> card(
@@ -39,8 +38,6 @@ final class Empties {
 
     private static List<Score> score(RubberNo rubber, Side missing, Conditions conditions) {
         SideNo side = missing == Side.HOME ? SideNo.ONE : SideNo.TWO;
-        return rubber.isDecider()
-                ? Awarded.walkover(conditions.deciderScoring(), 1, side)
-                : Awarded.walkover(conditions.scoring(), conditions.bestOf(), side);
+        return conditions.walkover(rubber.isDecider(), side);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tiewright.conditions.WalkoverScore;
 import tiewright.event.ClubId;
 import tiewright.event.How;
 import tiewright.event.RubberNo;
@@ -18,7 +19,7 @@ import tiewright.scoring.Score;
  *
  * <p>Only finished ties count, with all their rubbers, so that every club's sums are over whole ties. A withdrawal
  * treats the club's unfinished ties: annul takes out all its ties and its row; keep leaves the unfinished ones out; award
- * gives every rubber not yet decided to the other club, 0 to the target, the decider too where it is needed. Of two clubs
+ * gives every rubber not yet decided to the other club, as any walkover counts, the decider too where it is needed. Of two clubs
  * that withdrew, an annulled one takes the tie out, else a kept one leaves it out, else both have lost it.
  */
 final class Counting {
@@ -89,17 +90,20 @@ final class Counting {
                 rubbers.add(walkover(rubber, winner));
             }
         }
-        TieScore full = new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, true);
+        TieScore full = tie.with(rubbers, true);
         if (shape.decider().isPresent() && full.winner().isEmpty()) {
             rubbers.add(walkover(RubberNo.DECIDER, winner));
         }
-        return new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, true);
+        return tie.with(rubbers, true);
     }
 
     private RubberScore walkover(RubberNo rubber, Side winner) {
+        How how = winner == Side.HOME ? How.WALKOVER_AWAY : How.WALKOVER_HOME;
+        if (input.rules().walkover() == WalkoverScore.NOTHING) {
+            return new RubberScore(rubber, List.of(Score.of(0, 0)), how);
+        }
         Games kind = shape.games(rubber);
         Score game = winner == Side.HOME ? Score.of(kind.target(), 0) : Score.of(0, kind.target());
-        How how = winner == Side.HOME ? How.WALKOVER_AWAY : How.WALKOVER_HOME;
         return new RubberScore(rubber, Collections.nCopies(kind.toWin(), game), how);
     }
 }

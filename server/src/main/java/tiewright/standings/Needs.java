@@ -1,7 +1,8 @@
 package tiewright.standings;
 
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -15,7 +16,8 @@ import tiewright.event.TieScore;
  * through the level-teams procedure in each. The points of games not yet played are left open: differences of points are
  * worked out exactly (see {@link PointSplits}), sums and ratios of points within bounds. What is called certain holds
  * whatever the points are. Foreseen is that all rubbers left are played, retired or walked over; a withdrawal, an
- * annulled result or a rubber that both sides leave empty is not.
+ * annulled result, a rubber that both sides leave empty, a walkover that brings no game and a tie of which nothing is played
+ * are not.
  */
 public final class Needs {
     /** Combinations of outcomes to go through at most, unless somebody has more time: about a second. */
@@ -71,7 +73,7 @@ public final class Needs {
             return report(book.all(), false, book.cases());
         }
         Combinations results = new Combinations(
-                counted, outcomes.stream().map(Needs::onePerResult).toList());
+                counted, outcomes.stream().map(Needs::onePerResultInPoints).toList());
         if (results.count() <= most) {
             results.forEach((ties, ending) -> book.note(ending, finder.findByTiePoints(ties)));
             return report(book.all(), true, book.cases());
@@ -86,11 +88,14 @@ public final class Needs {
                 club, all.places(), all.mayNeedLot(), all.isExact(), tooMany, open.size(), through, prospect, cases);
     }
 
-    private static List<OpenOutcome> onePerResult(List<OpenOutcome> outcomes) {
-        return Arrays.stream(Result.values())
-                .flatMap(result -> outcomes.stream()
-                        .filter(outcome -> outcome.tie().result() == result)
-                        .limit(1))
-                .toList();
+    private static List<OpenOutcome> onePerResultInPoints(List<OpenOutcome> outcomes) {
+        Map<List<Object>, OpenOutcome> each = new LinkedHashMap<>();
+        outcomes.forEach(outcome -> each.putIfAbsent(
+                List.of(
+                        outcome.tie().result(),
+                        outcome.tie().forHome().tiePoints(),
+                        outcome.tie().forAway().tiePoints()),
+                outcome));
+        return List.copyOf(each.values());
     }
 }

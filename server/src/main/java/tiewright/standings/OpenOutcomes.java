@@ -1,9 +1,11 @@
 package tiewright.standings;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tiewright.event.RubberNo;
-import tiewright.event.RubberScore;
+import tiewright.event.Side;
 import tiewright.event.TieScore;
 
 /**
@@ -26,47 +28,77 @@ final class OpenOutcomes {
 
     static List<OpenOutcome> of(TieScore tie, TieCounter counter, TableRules rules) {
         OpenOutcomes outcomes = new OpenOutcomes(tie, counter, rules);
-        int left = outcomes.rubbersLeft();
-        for (int played = left; played >= 0; played--) {
-            for (int home = played; home >= 0; home--) {
-                if (played == left || outcomes.mayStop(home, played - home, left - played)) {
-                    outcomes.withDecider(home, played - home);
+        Set<End> ends = new LinkedHashSet<>(List.of(End.NOTHING));
+        for (int weight : outcomes.weightsLeft()) {
+            Set<End> more = new LinkedHashSet<>();
+            ends.forEach(end -> {
+                more.add(end.wonByHome(weight));
+                more.add(end.wonByAway(weight));
+                if (rules.shape().stopsWhenDecided()) {
+                    more.add(end.notPlayed(weight));
                 }
-            }
+            });
+            ends = more;
         }
+        ends.stream().filter(outcomes::canBe).forEach(outcomes::withDecider);
         return outcomes.all;
     }
 
-    private boolean mayStop(int home, int away, int unplayed) {
-        return rules.shape().stopsWhenDecided() && Math.abs(lead(home, away)) > unplayed;
+    /** Who wins how many of the rubbers left, and what they weigh together. */
+    private record End(int home, int away, int homeWeight, int awayWeight, int unplayedWeight) {
+        static final End NOTHING = new End(0, 0, 0, 0, 0);
+
+        End wonByHome(int weight) {
+            return new End(home + 1, away, homeWeight + weight, awayWeight, unplayedWeight);
+        }
+
+        End wonByAway(int weight) {
+            return new End(home, away + 1, homeWeight, awayWeight + weight, unplayedWeight);
+        }
+
+        End notPlayed(int weight) {
+            return new End(home, away, homeWeight, awayWeight, unplayedWeight + weight);
+        }
     }
 
-    private int lead(int home, int away) {
-        return decided.forHome().rubbers() + home - decided.forAway().rubbers() - away;
+    /** A tie stops only when what is not played can change nothing. */
+    private boolean canBe(End end) {
+        return end.unplayedWeight() == 0 || Math.abs(lead(end)) > end.unplayedWeight();
     }
 
-    private int rubbersLeft() {
-        long played = tie.rubbers().stream()
-                .map(RubberScore::rubber)
-                .filter(rubber -> !rubber.isDecider())
-                .count();
-        return Math.max(0, rules.shape().rubbers() - (int) played);
+    private int lead(End end) {
+        return tie.weightWon(Side.HOME) + end.homeWeight() - tie.weightWon(Side.AWAY) - end.awayWeight();
     }
 
-    private void withDecider(int home, int away) {
-        if (lead(home, away) == 0 && rules.shape().decider().isPresent()) {
-            withGames(home, away, 1, 0);
-            withGames(home, away, 0, 1);
+    private List<Integer> weightsLeft() {
+        TieShape shape = rules.shape();
+        return RubberNo.upTo(shape.rubbers()).stream()
+                .filter(rubber ->
+                        tie.rubbers().stream().noneMatch(score -> score.rubber().equals(rubber)))
+                .map(rubber -> rubber.weight(shape.weights()))
+                .toList();
+    }
+
+    private void withDecider(End end) {
+        if (lead(end) == 0 && rules.shape().decider().isPresent()) {
+            withGames(end, 1, 0);
+            withGames(end, 0, 1);
         } else {
-            withGames(home, away, 0, 0);
+            withGames(end, 0, 0);
         }
     }
 
     /** The loser of a rubber wins any number of games short of those that take it. */
-    private void withGames(int home, int away, int deciderHome, int deciderAway) {
-        for (OpenGames rubbers : OpenGames.of(rules.shape().games(), home, away)) {
+    private void withGames(End end, int deciderHome, int deciderAway) {
+        End whole = new End(
+                end.home() + deciderHome,
+                end.away() + deciderAway,
+                end.homeWeight() + deciderHome,
+                end.awayWeight() + deciderAway,
+                0);
+        for (OpenGames rubbers : OpenGames.of(rules.shape().games(), end.home(), end.away())) {
             for (OpenGames decider : OpenGames.of(rules.shape().games(RubberNo.DECIDER), deciderHome, deciderAway)) {
-                add(home + deciderHome, away + deciderAway, rubbers, decider);
+                add(whole, rubbers, decider);
             }
         }
     }
@@ -89,20 +121,23 @@ final class OpenOutcomes {
         }
     }
 
-    private void add(int home, int away, OpenGames rubbers, OpenGames decider) {
-        Result result = Result.ofLead(lead(home, away));
-        SideCount forHome = side(decided.forHome(), result, home, rubbers.home() + decider.home());
-        SideCount forAway = side(decided.forAway(), result.other(), away, rubbers.away() + decider.away());
+    private void add(End end, OpenGames rubbers, OpenGames decider) {
+        Result result = Result.ofLead(lead(end));
+        SideCount forHome = side(Side.HOME, result, end, rubbers.home() + decider.home());
+        SideCount forAway = side(Side.AWAY, result.other(), end, rubbers.away() + decider.away());
         CountedTie ended = new CountedTie(tie.tie(), counter.home(tie), counter.away(tie), result, forHome, forAway);
         all.add(new OpenOutcome(ended, rubbers.points().and(decider.points())));
     }
 
-    private SideCount side(SideCount decided, Result result, int rubbers, int games) {
+    private SideCount side(Side side, Result result, End end, int gamesMore) {
+        SideCount before = side == Side.HOME ? decided.forHome() : decided.forAway();
+        int weight = tie.weightWon(side) + (side == Side.HOME ? end.homeWeight() : end.awayWeight());
+        int games = before.games() + gamesMore;
         return new SideCount(
-                rules.tiePoints(result),
+                rules.points().played(result, weight, games),
                 result == Result.WON ? 1 : 0,
-                decided.rubbers() + rubbers,
-                decided.games() + games,
-                decided.points());
+                before.rubbers() + (side == Side.HOME ? end.home() : end.away()),
+                games,
+                before.points());
     }
 }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.OvertimePoints;
 import tiewright.conditions.StopWhenDecided;
-import tiewright.conditions.TiePoints;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.OfficialFact;
@@ -36,7 +35,6 @@ public final class PoolTables {
 
     /** How the conditions want a table made. */
     public static TableRules rules(Conditions conditions) {
-        TiePoints points = conditions.tiePoints();
         boolean capped = conditions.overtimePoints() == OvertimePoints.CAPPED;
         Optional<Games> decider = conditions.hasDecider()
                 ? Optional.of(Games.of(conditions.deciderScoring(), 1, capped))
@@ -45,9 +43,10 @@ public final class PoolTables {
                 conditions.rubbers(),
                 conditions.stopWhenDecided() == StopWhenDecided.ALL,
                 Games.of(conditions.scoring(), conditions.bestOf(), capped),
-                decider);
+                decider,
+                conditions.tieRubbers().weights());
         Procedure procedure = Procedure.parse(conditions.levelTeams()).orElseThrow();
-        return new TableRules(new PointsForTie(points.win(), points.draw(), points.loss()), procedure, shape);
+        return new TableRules(PointsForTie.of(conditions), procedure, shape, conditions.walkoverScore());
     }
 
     /** How many clubs of a pool go on into the knockout as it is drawn; 1 where none is drawn. */
@@ -74,7 +73,7 @@ public final class PoolTables {
     }
 
     private static TieScore notPlayed(TieScore score) {
-        return new TieScore(score.tie(), score.home(), score.away(), List.of(), false);
+        return score.with(List.of(), false);
     }
 
     /** A tie of a club that had gone home before it: what stands there was not played by that club. */

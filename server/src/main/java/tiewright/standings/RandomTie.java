@@ -31,24 +31,21 @@ final class RandomTie {
 
     TieScore play(TieId tie, ClubId home, ClubId away) {
         List<RubberScore> rubbers = new ArrayList<>();
-        for (int number = 1; number <= shape.rubbers() && !isOver(rubbers); number++) {
+        TieScore score = new TieScore(tie, home, away, rubbers, true, shape.weights());
+        for (int number = 1; number <= shape.rubbers() && !isOver(score); number++) {
             rubbers.add(rubber(RubberNo.of(number), conditions.scoring(), conditions.bestOf()));
+            score = score.with(rubbers, true);
         }
-        if (shape.decider().isPresent() && won(rubbers, Side.HOME) == won(rubbers, Side.AWAY)) {
+        if (shape.decider().isPresent() && score.winner().isEmpty()) {
             rubbers.add(rubber(RubberNo.DECIDER, conditions.deciderScoring(), 1));
         }
-        return new TieScore(tie, home, away, rubbers, true);
+        return score.with(rubbers, true);
     }
 
-    private boolean isOver(List<RubberScore> rubbers) {
-        int most = Math.max(won(rubbers, Side.HOME), won(rubbers, Side.AWAY));
-        return conditions.stopWhenDecided() == StopWhenDecided.ALL && most > shape.rubbers() / 2;
-    }
-
-    private static int won(List<RubberScore> rubbers, Side side) {
-        return (int) rubbers.stream()
-                .filter(rubber -> rubber.winner().filter(side::equals).isPresent())
-                .count();
+    private boolean isOver(TieScore score) {
+        int most = Math.max(score.weightWon(Side.HOME), score.weightWon(Side.AWAY));
+        return conditions.stopWhenDecided() == StopWhenDecided.ALL
+                && most > shape.weights().total(shape.rubbers()) / 2;
     }
 
     private RubberScore rubber(RubberNo number, Format format, int bestOf) {

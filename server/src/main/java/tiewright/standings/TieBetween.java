@@ -10,6 +10,12 @@ public record TieBetween(TieId tie, ClubId home, ClubId away, Result homeResult,
         return club.equals(home) ? homeResult : homeResult.other();
     }
 
+    /** The side with fewer rubbers or as many has won: those that it took weigh more. */
+    public boolean isByWeight() {
+        return homeResult.other() != homeResult
+                && Integer.signum(homeRubbers - awayRubbers) != (homeResult == Result.WON ? 1 : -1);
+    }
+
     public int rubbersOf(ClubId club) {
         return club.equals(home) ? homeRubbers : awayRubbers;
     }

@@ -31,7 +31,7 @@ final class TieCounter {
     }
 
     CountedTie count(TieScore tie) {
-        Result result = Result.ofLead(tie.rubbersWon(Side.HOME) - tie.rubbersWon(Side.AWAY));
+        Result result = Result.ofLead(tie.weightWon(Side.HOME) - tie.weightWon(Side.AWAY));
         return new CountedTie(
                 tie.tie(),
                 home(tie),
@@ -42,16 +42,23 @@ final class TieCounter {
     }
 
     CountedTie lostByBoth(TieScore tie) {
-        SideCount lost = new SideCount(rules.tiePoints(Result.LOST_BY_BOTH), 0, 0, 0, 0);
+        int points = tie.isAnythingPlayed()
+                ? rules.points().played(Result.LOST_BY_BOTH, 0, 0)
+                : rules.points().unplayed(Result.LOST_BY_BOTH, 0, 0);
+        SideCount lost = new SideCount(points, 0, 0, 0, 0);
         return new CountedTie(tie.tie(), home(tie), away(tie), Result.LOST_BY_BOTH, lost, lost);
     }
 
     private SideCount side(TieScore tie, Side side, Result result) {
+        int games =
+                tie.rubbers().stream().mapToInt(rubber -> rubber.gamesWon(side)).sum();
         return new SideCount(
-                rules.tiePoints(result),
+                tie.isAnythingPlayed()
+                        ? rules.points().played(result, tie.weightWon(side), games)
+                        : rules.points().unplayed(result, tie.weightWon(side), games),
                 result == Result.WON ? 1 : 0,
                 tie.rubbersWon(side),
-                tie.rubbers().stream().mapToInt(rubber -> rubber.gamesWon(side)).sum(),
+                games,
                 tie.rubbers().stream().mapToInt(rubber -> points(rubber, side)).sum());
     }
 

@@ -1,6 +1,7 @@
 package tiewright.standings;
 
 import java.util.Optional;
+import tiewright.conditions.RubberWeights;
 import tiewright.event.RubberNo;
 
 /**
@@ -10,8 +11,10 @@ import tiewright.event.RubberNo;
  * @param stopsWhenDecided rubbers that cannot change the winner any more may be left out
  * @param games of a rubber
  * @param decider games of the decider, if one is played when the rubbers finish level
+ * @param weights of the rubbers
  */
-public record TieShape(int rubbers, boolean stopsWhenDecided, Games games, Optional<Games> decider) {
+public record TieShape(
+        int rubbers, boolean stopsWhenDecided, Games games, Optional<Games> decider, RubberWeights weights) {
     public TieShape {
         if (rubbers < 1) {
             throw new IllegalArgumentException("a tie has a rubber or more, got " + rubbers);
@@ -20,7 +23,7 @@ public record TieShape(int rubbers, boolean stopsWhenDecided, Games games, Optio
 
     /** A level tie stays drawn. */
     public boolean canBeDrawn() {
-        return decider.isEmpty() && rubbers % 2 == 0;
+        return decider.isEmpty() && weights.canBeLevel(rubbers);
     }
 
     Games games(RubberNo rubber) {

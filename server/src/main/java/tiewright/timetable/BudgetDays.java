@@ -79,11 +79,10 @@ final class BudgetDays {
     }
 
     private double deciders() {
-        int count = conditions.rubbers();
         if (!conditions.expectsDeciders()) {
             return 0;
         }
-        return ties.size() * Shortening.levelChance(count);
+        return ties.size() * Shortening.levelChance(conditions.tieRubbers());
     }
 
     private void addPool(int pool) {

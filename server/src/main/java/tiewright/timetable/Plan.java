@@ -95,7 +95,7 @@ public record Plan(
 
     /** Deciders have no slot in a plan: how many are to be expected, of even clubs; empty where ties have none. */
     public Optional<Reason> expectedDeciders(Conditions conditions) {
-        double expected = problem.ties().size() * Shortening.levelChance(conditions.rubbers());
+        double expected = problem.ties().size() * Shortening.levelChance(conditions.tieRubbers());
         return conditions.expectsDeciders()
                 ? Optional.of(Reason.of("no-slot-for-deciders")
                         .with("count", Math.round(expected))

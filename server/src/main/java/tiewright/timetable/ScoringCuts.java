@@ -120,7 +120,7 @@ final class ScoringCuts {
         if (!now.expectsDeciders()) {
             return Optional.empty();
         }
-        double expected = day.problem().ties().size() * Shortening.levelChance(now.rubbers());
+        double expected = day.problem().ties().size() * Shortening.levelChance(now.tieRubbers());
         Reason fairness = Reason.of("fair-no-decider")
                 .with("count", Math.round(expected))
                 .with("minutes", day.problem().slotMinutes());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import tiewright.conditions.TieRubbers;
 import tiewright.scoring.Format;
 
 /** How a game can be made shorter, and what that saves. */
@@ -43,12 +44,17 @@ final class Shortening {
         return (int) Math.max(1, Math.round(play * share)) + Math.min(turnover, minutes - play);
     }
 
-    /** Chance that a tie of so many even rubbers ends level. */
-    static double levelChance(int rubbers) {
-        double level = rubbers % 2 == 1 ? 0 : 1;
-        for (int i = 1; i <= rubbers / 2; i++) {
-            level = level * (rubbers / 2 + i) / (4.0 * i);
+    /** Chance that a tie of these rubbers ends level when each is even. */
+    static double levelChance(TieRubbers rubbers) {
+        int total = rubbers.weights().total(rubbers.count());
+        double[] won = new double[total + 1];
+        won[0] = 1;
+        for (int rubber = 1; rubber <= rubbers.count(); rubber++) {
+            int weight = rubbers.weights().of(rubber);
+            for (int sum = total; sum >= 0; sum--) {
+                won[sum] = won[sum] / 2 + (sum < weight ? 0 : won[sum - weight] / 2);
+            }
         }
-        return level;
+        return total % 2 == 0 ? won[total / 2] : 0;
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import tiewright.conditions.Conditions;
+import tiewright.conditions.RubberWeights;
 
 /**
  * Plays a plan again and again with rubbers of random length. A tie never begins before its planned time, for that is a
@@ -87,14 +88,14 @@ final class SimulatedDays {
     }
 
     private boolean isLevel(RandomGenerator random) {
-        int count = conditions.rubbers();
+        RubberWeights weights = conditions.tieRubbers().weights();
         if (!conditions.expectsDeciders()) {
             return false;
         }
         int won = 0;
-        for (int i = 0; i < count; i++) {
-            won += random.nextBoolean() ? 1 : 0;
+        for (int rubber = 1; rubber <= conditions.rubbers(); rubber++) {
+            won += random.nextBoolean() ? weights.of(rubber) : 0;
         }
-        return 2 * won == count;
+        return 2 * won == weights.total(conditions.rubbers());
     }
 }

@@ -15,11 +15,19 @@ import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
 import tiewright.conditions.SettingFault;
 import tiewright.conditions.TiePoints;
+import tiewright.conditions.UnplayedTie;
 import tiewright.scoring.Format;
 
 /** The conditions of play as a person reads them, on the page, on paper and in {@code docs/conditions.md} alike. */
 public final class ConditionsWords {
     private static final String AMONG = "-among";
+
+    private static final Map<Class<? extends Domain>, String> ALLOWED = Map.of(
+            Domain.Scoring.class, "scoring",
+            Domain.Points.class, "points",
+            Domain.Unplayed.class, "unplayed",
+            Domain.Weights.class, "weights",
+            Domain.Level.class, "level");
 
     private final Words words;
 
@@ -64,6 +72,13 @@ public final class ConditionsWords {
         if (domain instanceof Domain.Points) {
             return points(TiePoints.parse(value).orElseThrow());
         }
+        if (domain instanceof Domain.Weights && value.contains("/")) {
+            return say("weights", "weights", List.of(value.split("/")));
+        }
+        if (domain instanceof Domain.Unplayed && UnplayedTie.parse(value).isPresent()) {
+            UnplayedTie points = UnplayedTie.parse(value).get();
+            return say("unplayed", "win", points.win(), "loss", points.loss());
+        }
         if (domain instanceof Domain.Level && !LevelSteps.NAMED.contains(value)) {
             return say("level.steps", "steps", steps(value));
         }
@@ -72,6 +87,18 @@ public final class ConditionsWords {
     }
 
     private String points(TiePoints points) {
+        return switch (points.per()) {
+            case TIE -> end(points);
+            case RUBBER -> each(points, say("points.rubbers"));
+            case GAME -> each(points, say("points.games"));
+        };
+    }
+
+    private String each(TiePoints points, String each) {
+        return points.isWithoutEnd() ? each : say("points.both", "each", each, "end", end(points));
+    }
+
+    private String end(TiePoints points) {
         return points.draw() == points.loss()
                 ? say("points.no-draw", "win", points.win(), "loss", points.loss())
                 : say("points.all", "win", points.win(), "draw", points.draw(), "loss", points.loss());
@@ -110,10 +137,7 @@ public final class ConditionsWords {
         if (domain instanceof Domain.Choice choice) {
             return String.join(", ", choice.choices());
         }
-        return say(
-                domain instanceof Domain.Scoring
-                        ? "allowed.scoring"
-                        : domain instanceof Domain.Points ? "allowed.points" : "allowed.level");
+        return say("allowed." + ALLOWED.get(domain.getClass()));
     }
 
     /** What may be written in its field. */

@@ -86,7 +86,7 @@ public final class StandingsWords {
 
     private String tie(ClubId club, ClubId other, TieBetween tie) {
         return say(
-                "between." + tie.of(club),
+                (tie.isByWeight() ? "by-weight." : "between.") + tie.of(club),
                 "club",
                 other,
                 "won",

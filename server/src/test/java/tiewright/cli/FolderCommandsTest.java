@@ -69,6 +69,44 @@ class FolderCommandsTest {
         });
     }
 
+    /** The same group with weights and a point for each of them: Denmark, that won rubbers 4 and 5 alone in T3's place, by hand. */
+    @Test
+    void ties_follow_the_weights_and_columns_count_rubbers() {
+        sudirman();
+        Commands.event(
+                folder,
+                "rubbers,5",
+                "scoring,rally-21-cap-30",
+                "rubber_weights,1/1/1/4/4",
+                "tie_points,rubbers+2/1/0",
+                "level_teams,overall-difference");
+        Commands.Ran ran = Commands.run("standings", folder, "--csv");
+        assertThat(ran.err()).isEmpty();
+        // INA 4-1 ENG: 1+1+1+4 of 11 and the tie; ENG 3-2 DEN and DEN 3-2 INA: 3 of 11, so that the other club has won.
+        assertThat(ran.rows())
+                .extracting(row -> List.of(row.get(2), row.get(3), row.get(5), row.get(6), row.get(10)))
+                .containsExactly(
+                        List.of("INA", "2", "6", "4", "19"),
+                        List.of("DEN", "1", "5", "5", "13"),
+                        List.of("ENG", "0", "4", "6", "7"));
+    }
+
+    @Test
+    void says_where_conditions_do_not_fit_together_and_how_they_would() {
+        sudirman();
+        Commands.event(folder, "rubbers,5", "rubber_weights,6/4/3", "heat_caution_wbgt,32", "tie_points,rubbers+");
+        Commands.Ran ran = Commands.run("check", folder);
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.out() + ran.err())
+                .contains(
+                        "conditions.csv:4: value: rubber_weights weighs 3 rubbers, and a tie has 5; give each rubber its weight")
+                .contains(
+                        "conditions.csv:6: value: heat_stop_wbgt stops play at 31 degrees, before caution begins at 32;")
+                .contains("tie_points cannot be \"rubbers+\"");
+        Commands.event(folder, "rubber_weights,0/1/1/1");
+        assertThat(Commands.run("check", folder).err()).contains("it is a whole number from 1 to 99 for each rubber");
+    }
+
     @Test
     void has_a_column_for_drawn_ties_where_a_tie_can_be_drawn() {
         sudirman();

@@ -16,7 +16,7 @@ class ConditionsTest {
         Conditions conditions = Conditions.of(preset);
         assertThat(conditions.values()).hasSize(Setting.values().length);
         assertThat(conditions.differences()).isEmpty();
-        assertThat(conditions.heatFault()).isEmpty();
+        assertThat(conditions.clashes()).isEmpty();
     }
 
     @ParameterizedTest
@@ -53,7 +53,7 @@ class ConditionsTest {
                             .code())
                     .isEqualTo(choice);
         }
-        assertThat(conditions.tiePoints()).isEqualTo(new TiePoints(1, 0, 0));
+        assertThat(conditions.tiePoints()).isEqualTo(TiePoints.of(1, 0, 0));
         assertThat(conditions.medicalMinutes()).isEqualTo(15);
     }
 

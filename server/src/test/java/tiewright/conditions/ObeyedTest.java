@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -26,6 +28,14 @@ class ObeyedTest {
     /** Ways to score that differ in one thing each. */
     private static final List<String> SCORINGS =
             List.of("side-out-11", "side-out-15", "rally-11", "rally-15", "rally-21", "rally-21-cap-30");
+
+    /** Values that are tried besides those of the presets, where they are no list. */
+    private static final Map<Class<?>, List<String>> MORE = Map.of(
+            Domain.Scoring.class, SCORINGS,
+            Domain.Points.class, List.of("3/1/0", "3/1/1", "rubbers", "games+5/3/0", "rubbers+2/1/0", "games+7/2/1"),
+            Domain.Weights.class, List.of("6/4/3", "3/1/1/1", "5/4/3/2/1"),
+            Domain.Unplayed.class, List.of("2/0", "6/0", "6/1"),
+            Domain.Level.class, List.of("lots"));
 
     @Test
     void each_value_of_a_setting_that_is_acted_on_changes_what_happens() {
@@ -84,10 +94,9 @@ class ObeyedTest {
         if (!setting.domain().choices().isEmpty()) {
             return setting.domain().choices().stream().filter(setting::isObeyed).toList();
         }
-        Stream<String> more = setting.domain() instanceof Domain.Scoring
-                ? SCORINGS.stream()
-                : setting.domain() instanceof Domain.Points ? Stream.of("3/1/0", "3/1/1") : Stream.of("lots");
-        return Stream.concat(Arrays.stream(Preset.values()).map(setting::of), more)
+        return Stream.concat(
+                        Arrays.stream(Preset.values()).map(setting::of),
+                        Objects.requireNonNull(MORE.get(setting.domain().getClass())).stream())
                 .distinct()
                 .toList();
     }

@@ -11,9 +11,13 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import tiewright.desk.RecordCard;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.DrawFact;
+import tiewright.event.How;
+import tiewright.event.RubberNo;
+import tiewright.event.TieId;
 import tiewright.plainfiles.EventFolder;
 import tiewright.standings.PoolTables;
 import tiewright.standings.Row;
@@ -33,6 +37,30 @@ final class TableSituations {
                     .cards("A1", "11-3", "11-3", "3-11", "3-11")
                     .cards("A2", "11-3", "11-3", "11-3", "3-11");
             return table(day).rows().stream().map(Row::tiePoints).toList();
+        });
+        all.put(Setting.RUBBER_WEIGHTS, conditions -> {
+            Conditions fitting = conditions.with(
+                    Setting.RUBBERS,
+                    conditions.value(Setting.RUBBER_WEIGHTS).equals("equal")
+                            ? "4"
+                            : Integer.toString(
+                                    conditions.tieRubbers().weights().each().size()));
+            Days day = pool(fitting.with(Setting.DECIDER, "none").with(Setting.TIE_POINTS, "rubbers"))
+                    .cards("A1", "11-3", "3-11", "3-11", "3-11");
+            return table(day).rows().stream().map(Row::tiePoints).toList();
+        });
+        all.put(Setting.UNPLAYED_TIE, conditions -> {
+            Days day = pool(conditions);
+            for (String rubber : List.of("1", "2", "3", "4")) {
+                day.does(new RecordCard(
+                        TieId.of("A1"), RubberNo.parse(rubber).orElseThrow(), List.of(), How.WALKOVER_HOME));
+            }
+            return table(day).rows().stream().map(Row::tiePoints).toList();
+        });
+        all.put(Setting.WALKOVER_SCORE, conditions -> {
+            Days day =
+                    pool(conditions).does(new RecordCard(TieId.of("A1"), RubberNo.of(1), List.of(), How.WALKOVER_HOME));
+            return day.tie("A1").card(RubberNo.of(1)).score(RubberNo.of(1));
         });
         all.put(
                 Setting.LEVEL_TEAMS,

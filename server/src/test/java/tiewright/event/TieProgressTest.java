@@ -66,6 +66,59 @@ class TieProgressTest {
         assertThat(of(won("a", "h", "a", "a")).winner()).contains(Side.AWAY);
     }
 
+    /** By hand: 6 of 13 are not more than half, 4 + 3 are. */
+    @Test
+    void a_tie_of_weighed_rubbers_is_won_by_more_than_half_of_the_weight() {
+        Days day = Days.oneTie().with(Setting.RUBBERS, "3").with(Setting.RUBBER_WEIGHTS, "6/4/3");
+        assertThat(of(day).toWin()).isEqualTo(7);
+        card(day, 1, "h");
+        card(day, 2, "a");
+        assertThat(of(day).weightWon(Side.HOME)).isEqualTo(6);
+        assertThat(of(day).weightOpen()).isEqualTo(3);
+        card(day, 3, "a");
+        assertThat(of(day).finished()).isTrue();
+        assertThat(of(day).deciderNeeded()).isFalse();
+        assertThat(of(day).winner()).contains(Side.AWAY);
+        assertThat(of(day).won(Side.HOME)).isEqualTo(1);
+    }
+
+    @Test
+    void one_heavy_rubber_against_all_others_asks_for_the_decider_which_weighs_one() {
+        Days day = Days.oneTie().with(Setting.RUBBER_WEIGHTS, "3/1/1/1");
+        card(day, 1, "h");
+        card(day, 2, "a");
+        card(day, 3, "a");
+        card(day, 4, "a");
+        assertThat(of(day).awaitsDecider()).isTrue();
+        day.card("A1", "D", "15-3");
+        assertThat(of(day).winner()).contains(Side.HOME);
+        assertThat(of(day).weightWon(Side.HOME)).isEqualTo(4);
+    }
+
+    /** A void rubber weighs nothing: 3 + 1 + 1 are played for, and 3 are more than half of it. */
+    @Test
+    void a_void_rubber_weighs_nothing() {
+        Days day = Days.oneTie().with(Setting.RUBBER_WEIGHTS, "3/1/1/1");
+        card(day, 1, "h");
+        card(day, 2, "a");
+        card(day, 3, "a");
+        card(day, 4, "v");
+        assertThat(of(day).toWin()).isEqualTo(3);
+        assertThat(of(day).deciderNeeded()).isFalse();
+        assertThat(of(day).winner()).contains(Side.HOME);
+    }
+
+    @Test
+    void where_play_stops_it_stops_by_weight() {
+        Days day = Days.oneTie().with(Setting.RUBBER_WEIGHTS, "5/1/1/1").with(Setting.STOP_WHEN_DECIDED, "all");
+        card(day, 2, "a");
+        assertThat(of(day).finished()).isFalse();
+        card(day, 1, "h");
+        assertThat(of(day).finished()).isTrue();
+        assertThat(of(day).left()).isEmpty();
+        assertThat(of(day).winner()).contains(Side.HOME);
+    }
+
     @Test
     void a_level_tie_waits_for_its_decider_and_is_won_with_it() {
         Days level = won("h", "a", "a", "h");

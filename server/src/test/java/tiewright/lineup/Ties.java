@@ -7,6 +7,8 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.RubberWeights;
+import tiewright.conditions.TieRubbers;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.rating.Estimate;
@@ -32,7 +34,30 @@ public final class Ties {
     }
 
     public static TieRules rules(int rubbers, int most, OrderOfStrength order, DeciderKind decider) {
-        return new TieRules(rubbers, most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
+        return new TieRules(
+                TieRubbers.alike(rubbers), most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
+    }
+
+    /** The same tie with rubbers of these weights. */
+    public static LineupProblem weighing(LineupProblem problem, Integer... weights) {
+        TieRules rules = problem.rules();
+        return new LineupProblem(
+                new TieRules(
+                        new TieRubbers(rules.rubbers(), new RubberWeights(List.of(weights))),
+                        rules.mostPerPlayer(),
+                        rules.order(),
+                        rules.scoring(),
+                        rules.bestOf(),
+                        rules.decider(),
+                        rules.deciderScoring(),
+                        rules.drawWorth()),
+                problem.ours(),
+                problem.theirs(),
+                problem.belief(),
+                problem.wishes(),
+                problem.purpose(),
+                problem.freshness(),
+                problem.strengths());
     }
 
     /** Full squads against each other without wishes, the other club straight. */

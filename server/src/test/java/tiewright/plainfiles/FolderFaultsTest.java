@@ -158,7 +158,7 @@ class FolderFaultsTest {
                         "conditions.csv:6: setting: there is no setting \"colour\"",
                         "conditions.csv:8: setting: \"level_teams\" stands here twice",
                         "conditions.csv:9: value: decider cannot be \"any\"; it is one of none, any-two, one-from-each, singles-turns",
-                        "conditions.csv:11: value: tie_points cannot be \"0/1/2\"; it is win/draw/loss such as 2/1/0");
+                        "conditions.csv:11: value: tie_points cannot be \"0/1/2\"; it is win/draw/loss such as 2/1/0, rubbers, games, or both such as rubbers+2/1/0");
     }
 
     @Test

@@ -63,11 +63,11 @@ class GamesTest {
     void a_tie_that_may_stop_when_decided_can_also_end_short() {
         Games one = games("rally-11", false);
         Pool pool = Pool.of("A", "B").unfinished("A", "B", "11-0", "11-0");
-        assertThat(rubberScores(pool, new TieShape(4, false, one, Optional.of(one))))
+        assertThat(rubberScores(pool, Rules.tie(4, false, one, Optional.of(one))))
                 .containsExactlyInAnyOrder("4-0", "3-1", "3-2", "2-3");
-        assertThat(rubberScores(pool, new TieShape(4, true, one, Optional.of(one))))
+        assertThat(rubberScores(pool, Rules.tie(4, true, one, Optional.of(one))))
                 .containsExactlyInAnyOrder("4-0", "3-1", "3-0", "3-2", "2-3");
-        assertThat(rubberScores(pool, new TieShape(4, false, one, Optional.empty())))
+        assertThat(rubberScores(pool, Rules.tie(4, false, one, Optional.empty())))
                 .containsExactlyInAnyOrder("4-0", "3-1", "2-2");
     }
 
@@ -84,7 +84,7 @@ class GamesTest {
     @Test
     void a_decider_has_its_own_target() {
         Games rubber = games("rally-11", false);
-        TieShape shape = new TieShape(2, false, rubber, Optional.of(games("rally-21", false)));
+        TieShape shape = Rules.tie(2, false, rubber, Optional.of(games("rally-21", false)));
         Pool pool = Pool.of("A", "B").unfinished("A", "B", "11-3").withdrew("A", Treatment.AWARD);
         Row row = pool.table(Rules.of("rubbers-won", "1/0/0", shape))
                 .row(ClubId.of("B"))

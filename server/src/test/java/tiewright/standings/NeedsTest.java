@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import tiewright.Seed;
+import tiewright.conditions.RubberWeights;
 import tiewright.event.ClubId;
 import tiewright.event.How;
 import tiewright.event.RubberNo;
@@ -30,8 +31,11 @@ class NeedsTest {
             List.of(Score.of(2, 0), Score.of(2, 1), Score.of(1, 2), Score.of(0, 2));
 
     private static TieShape shape(int rubbers, boolean decider) {
-        return new TieShape(rubbers, false, ONE_OR_TWO, decider ? Optional.of(ONE_OR_TWO) : Optional.empty());
+        return Rules.tie(rubbers, false, ONE_OR_TWO, decider ? Optional.of(ONE_OR_TWO) : Optional.empty());
     }
+
+    /** What brings table points: the end, rubbers by their weights, games, or both. */
+    private static final List<String> POINTS = List.of("2/1/0", "rubbers", "rubbers+2/1/0", "games", "3/1/0");
 
     private record Seen(int best, int worst, boolean lot) {
         static Seen of(Table table, ClubId club) {
@@ -61,12 +65,9 @@ class NeedsTest {
                 return;
             }
         }
-        TieScore done = new TieScore(tie.tie(), tie.home(), tie.away(), tie.rubbers(), true);
+        TieScore done = tie.with(tie.rubbers(), true);
         if (shape.decider().isPresent() && done.winner().isEmpty()) {
-            eachGame(
-                    done,
-                    RubberNo.DECIDER,
-                    next -> endings.add(new TieScore(next.tie(), next.home(), next.away(), next.rubbers(), true)));
+            eachGame(done, RubberNo.DECIDER, next -> endings.add(next.with(next.rubbers(), true)));
         } else {
             endings.add(done);
         }
@@ -76,7 +77,7 @@ class NeedsTest {
         for (Score game : ALL_GAMES) {
             List<RubberScore> rubbers = new ArrayList<>(tie.rubbers());
             rubbers.add(new RubberScore(rubber, List.of(game), How.PLAYED));
-            next.accept(new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, false));
+            next.accept(tie.with(rubbers, false));
         }
     }
 
@@ -132,7 +133,7 @@ class NeedsTest {
             List<ClubId> clubs = RandomPools.clubs(3 + round % 3);
             List<TieScore> ties = new RandomPools(random, shape).ties(clubs, 1 + random.nextInt(2));
             for (String procedure : Rules.NAMED) {
-                TableRules rules = Rules.of(procedure, "2/1/0", shape);
+                TableRules rules = Rules.of(procedure, POINTS.get(round % POINTS.size()), shape);
                 Map<ClubId, Map<List<Result>, Seen>> force = byForce(clubs, ties, rules);
                 for (ClubId club : clubs) {
                     String as = procedure + ", club " + club + ", " + Seed.rerun(round);
@@ -185,9 +186,12 @@ class NeedsTest {
         assertThat(exact).as("answers that are exact, of %d", asked).isGreaterThan(asked * 9 / 10);
     }
 
-    /** One or two rubbers, with a decider and without. */
+    /** One or two rubbers, with a decider and without; where there are two, every third time the second weighs more. */
     private static TieShape shapeOf(int round) {
-        return shape(1 + round % 2, round % 4 > 1);
+        TieShape shape = shape(1 + round % 2, round % 4 > 1);
+        return round % 3 > 0 || shape.rubbers() == 1
+                ? shape
+                : new TieShape(2, false, ONE_OR_TWO, shape.decider(), new RubberWeights(List.of(1, 2)));
     }
 
     private static void check(String as, PlaceRange places, boolean exact, boolean lot, Seen seen) {

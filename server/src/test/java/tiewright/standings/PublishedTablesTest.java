@@ -14,7 +14,7 @@ import tiewright.wording.StandingsWords;
  */
 class PublishedTablesTest {
     private static final TieShape GOALS =
-            new TieShape(1, false, new Games(1, 1, false, 1, 1, true).stoppedByTime(), Optional.empty());
+            Rules.tie(1, false, new Games(1, 1, false, 1, 1, true).stoppedByTime(), Optional.empty());
 
     private static TableRules football(String steps, String tiePoints) {
         return Rules.of(steps, tiePoints, GOALS);

@@ -52,7 +52,7 @@ final class RandomPools {
             int played = finished ? shape.rubbers() : random.nextInt(2) * random.nextInt(shape.rubbers());
             List<RubberScore> rubbers = cyclic && finished ? pattern : rubbers(played);
             TieId id = TieId.of("T" + (ties.size() + 1));
-            TieScore tie = new TieScore(id, clubs.get(pair[0]), clubs.get(pair[1]), rubbers, finished);
+            TieScore tie = new TieScore(id, clubs.get(pair[0]), clubs.get(pair[1]), rubbers, finished, shape.weights());
             ties.add(finished ? decided(tie) : tie);
         }
         return ties;
@@ -66,7 +66,7 @@ final class RandomPools {
             for (int number = rubbers.size() + 1; number <= shape.rubbers(); number++) {
                 rubbers.add(rubber(RubberNo.of(number)));
             }
-            ended.add(tie.finished() ? tie : decided(new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, true)));
+            ended.add(tie.finished() ? tie : decided(tie.with(rubbers, true)));
         }
         return ended;
     }
@@ -77,7 +77,7 @@ final class RandomPools {
         }
         List<RubberScore> rubbers = new ArrayList<>(tie.rubbers());
         rubbers.add(rubber(RubberNo.DECIDER));
-        return new TieScore(tie.tie(), tie.home(), tie.away(), rubbers, true);
+        return tie.with(rubbers, true);
     }
 
     private List<RubberScore> rubbers(int count) {

@@ -1,8 +1,11 @@
 package tiewright.standings;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import tiewright.conditions.RubberWeights;
+import tiewright.conditions.TiePoints;
+import tiewright.conditions.UnplayedTie;
+import tiewright.conditions.WalkoverScore;
 
 /** Conditions of a table as a test writes them. */
 final class Rules {
@@ -19,17 +22,26 @@ final class Rules {
     }
 
     static TableRules of(String levelTeams, String tiePoints, TieShape shape) {
-        int[] points =
-                Arrays.stream(tiePoints.split("/")).mapToInt(Integer::parseInt).toArray();
+        return of(
+                levelTeams, TiePoints.parse(tiePoints).orElseGet(() -> TiePoints.of(0, 0, 0)), Optional.empty(), shape);
+    }
+
+    static TableRules of(String levelTeams, TiePoints points, Optional<UnplayedTie> unplayed, TieShape shape) {
         return new TableRules(
-                new PointsForTie(points[0], points[1], points[2]),
+                new PointsForTie(points, unplayed),
                 Procedure.parse(levelTeams).orElseThrow(),
-                shape);
+                shape,
+                WalkoverScore.TARGET_ZERO);
+    }
+
+    /** Rubbers that weigh the same. */
+    static TieShape tie(int rubbers, boolean stops, Games games, Optional<Games> decider) {
+        return new TieShape(rubbers, stops, games, decider, RubberWeights.EQUAL);
     }
 
     static TieShape shape(int rubbers, boolean decider, int gamesToWin, int target) {
         Games games = new Games(gamesToWin, target, false, 2, target, true);
-        return new TieShape(rubbers, false, games, decider ? Optional.of(games) : Optional.empty());
+        return tie(rubbers, false, games, decider ? Optional.of(games) : Optional.empty());
     }
 
     private Rules() {}

@@ -112,11 +112,10 @@ class TableValuesTest {
                     .hasMessageStartingWith("no rubber is played like this");
         }
         Games games = new Games(1, 11, false, 2, 11, true);
-        assertThat(new TieShape(1, false, games, Optional.empty()).canBeDrawn()).isFalse();
-        assertThat(new TieShape(2, false, games, Optional.empty()).canBeDrawn()).isTrue();
-        assertThat(new TieShape(2, false, games, Optional.of(games)).canBeDrawn())
-                .isFalse();
-        assertThatThrownBy(() -> new TieShape(0, false, games, Optional.empty()))
+        assertThat(Rules.tie(1, false, games, Optional.empty()).canBeDrawn()).isFalse();
+        assertThat(Rules.tie(2, false, games, Optional.empty()).canBeDrawn()).isTrue();
+        assertThat(Rules.tie(2, false, games, Optional.of(games)).canBeDrawn()).isFalse();
+        assertThatThrownBy(() -> Rules.tie(0, false, games, Optional.empty()))
                 .hasMessage("a tie has a rubber or more, got 0");
         assertThat(games.stoppedByTime().leastMargin()).isEqualTo(1);
         assertThat(games.stoppedByTime().reachesTarget()).isFalse();

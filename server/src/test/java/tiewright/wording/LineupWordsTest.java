@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.TieRubbers;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.lineup.Budget;
@@ -39,8 +40,8 @@ class LineupWordsTest {
     }
 
     private static LineupProblem problem(Squad ours, int theirs, DeciderKind decider, LineupProblem.Against against) {
-        TieRules rules =
-                new TieRules(4, 1, OrderOfStrength.NONE, Format.sideOut(11), 1, decider, Format.sideOut(11), 0);
+        TieRules rules = new TieRules(
+                TieRubbers.alike(4), 1, OrderOfStrength.NONE, Format.sideOut(11), 1, decider, Format.sideOut(11), 0);
         return LineupProblem.of(
                 rules, ours, squad("b", theirs, theirs), Rating.fit(Prior.none(), List.of()), against, 1);
     }

@@ -110,7 +110,7 @@ public final class ClubAnswers {
     private Map<Aim.Ended, Double> worths(TieId tie, int plays, long seed) {
         Map<Aim.Ended, Double> worths = new HashMap<>();
         ThroughChances.of(event, tie, club, plays, seed)
-                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other()), chance));
+                .forEach((end, chance) -> worths.put(new Aim.Ended(end.own(), end.other(), end.lead()), chance));
         return worths;
     }
 

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
@@ -34,8 +33,8 @@ final class BlindOrders {
     /** The sheet in the order that the club's own draw gives it, where the conditions leave the order free. */
     static Sheet drawn(Visit visit, TieId tie, Sheet sheet) {
         List<Optional<Pair>> pairs = new ArrayList<>(sheet.pairs().values());
-        boolean free = visit.event().conditions().orderOfStrength() == OrderOfStrength.NONE
-                && pairs.stream().allMatch(Optional::isPresent);
+        boolean free =
+                visit.event().conditions().isOrderFree() && pairs.stream().allMatch(Optional::isPresent);
         if (free) {
             Collections.shuffle(pairs, new Random(visit.ask(ClubAnswers::new).chance(tie, 1)));
         }

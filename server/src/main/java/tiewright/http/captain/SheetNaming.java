@@ -8,7 +8,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
@@ -95,7 +94,7 @@ final class SheetNaming {
 
     private SheetFormView.Starts starts(boolean given, int draws) {
         boolean sheets = here.id().kind() == SheetKind.RUBBERS;
-        boolean free = sheets && visit.event().conditions().orderOfStrength() == OrderOfStrength.NONE;
+        boolean free = sheets && visit.event().conditions().isOrderFree();
         return new SheetFormView.Starts(
                 here.own().sealed(),
                 given,

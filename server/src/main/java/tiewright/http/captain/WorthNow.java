@@ -3,6 +3,8 @@ package tiewright.http.captain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import tiewright.event.Pair;
 import tiewright.event.RubberNo;
 import tiewright.event.RubberScore;
@@ -47,21 +49,19 @@ final class WorthNow {
     }
 
     private TieNow.SoFar soFar() {
-        int won = 0;
-        int lost = 0;
-        List<TieNow.Meeting> left = new ArrayList<>();
+        SortedMap<RubberNo, Boolean> over = new TreeMap<>();
+        SortedMap<RubberNo, TieNow.Meeting> left = new TreeMap<>();
         for (RubberNo rubber : tie.opened().keySet()) {
             Optional<Side> winner = result(rubber).map(RubberScore::winner).orElseGet(() -> alone(rubber));
             if (rubber.isDecider()) {
                 continue;
             }
-            won += winner.filter(side::equals).isPresent() ? 1 : 0;
-            lost += winner.filter(side.other()::equals).isPresent() ? 1 : 0;
+            winner.ifPresent(taken -> over.put(rubber, taken == side));
             if (result(rubber).isEmpty()) {
-                meeting(rubber).ifPresent(left::add);
+                meeting(rubber).ifPresent(both -> left.put(rubber, both));
             }
         }
-        return new TieNow.SoFar(won, lost, left, meeting(RubberNo.DECIDER));
+        return new TieNow.SoFar(over, left, meeting(RubberNo.DECIDER));
     }
 
     private Optional<RubberScore> result(RubberNo rubber) {

@@ -93,8 +93,8 @@ final class Waiting {
         if (progress.awaitsDecider()) {
             return Optional.of(words.say("page-everybody.is-level-and-goes-to", "tie", title));
         }
-        int lead = Math.abs(progress.won(Side.HOME) - progress.won(Side.AWAY));
-        return lead <= progress.left().size() + progress.held().size()
+        int lead = Math.abs(progress.weightWon(Side.HOME) - progress.weightWon(Side.AWAY));
+        return lead <= progress.weightOpen()
                 ? Optional.of(words.say("page-everybody.may-still-come-to-a", "tie", title))
                 : Optional.empty();
     }

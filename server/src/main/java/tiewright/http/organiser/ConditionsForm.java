@@ -56,7 +56,7 @@ final class ConditionsForm {
             return Optional.empty();
         }
         Conditions conditions = new Conditions(preset.orElseThrow(), values);
-        conditions.heatFault().ifPresent(fault -> form.fault(refusal(words, fault)));
+        conditions.clashes().forEach(fault -> form.fault(refusal(words, fault)));
         return Optional.of(conditions);
     }
 

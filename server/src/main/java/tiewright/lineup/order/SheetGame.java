@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import tiewright.conditions.DeciderKind;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.lineup.Belief;
 import tiewright.lineup.DrawnChance;
@@ -25,7 +24,6 @@ import tiewright.lineup.tie.EndWorths;
 import tiewright.lineup.tie.Ranking;
 import tiewright.lineup.tie.SheetSearch;
 import tiewright.lineup.tie.TieMean;
-import tiewright.lineup.tie.TieOdds;
 
 /** The blind game laid out: legal sheets of both sides, and the payoff of any two, worked out when it is asked for. */
 final class SheetGame implements OracleGame.Payoff {
@@ -61,7 +59,7 @@ final class SheetGame implements OracleGame.Payoff {
             }
             means[i] = Arrays.stream(chances[i]).mapToDouble(DrawnChance::mean).toArray();
         }
-        this.aim = new EndWorths(problem.purpose().aim(), problem.rules());
+        this.aim = EndWorths.of(problem.purpose().aim(), problem.rules());
         this.orders = anyOrder
                 ? orders(problem.rules().rubbers())
                 : new int[][] {IntStream.range(0, problem.rules().rubbers()).toArray()};
@@ -81,8 +79,7 @@ final class SheetGame implements OracleGame.Payoff {
         Board own = new Board(problem);
         Board other = new Board(turned);
         boolean full = own.filled() == rubbers && other.filled() == rubbers;
-        boolean anyOrder =
-                problem.rules().order() == OrderOfStrength.NONE && full && rubbers <= MOST_RUBBERS_IN_ANY_ORDER;
+        boolean anyOrder = problem.rules().isOrderFree() && full && rubbers <= MOST_RUBBERS_IN_ANY_ORDER;
         Optional<Side> ours = side(problem, own, !anyOrder);
         Optional<Side> theirs = ours.isEmpty() ? Optional.empty() : side(turned, other, !anyOrder);
         return theirs.map(side -> new SheetGame(problem, ours.get(), side, anyOrder));
@@ -145,14 +142,11 @@ final class SheetGame implements OracleGame.Payoff {
         DrawnChance level = level(ours.closers().get(row), theirs.closers().get(column));
         int[] own = ours.lines().get(row);
         int[] other = theirs.lines().get(column);
-        double[] wins = new double[0];
+        double sum = 0;
         for (int[] order : orders) {
-            wins = added(wins, TieOdds.wins(Board.rubbers(own, turned(order, other), means)));
+            sum += aim.mean(Board.rubbers(own, turned(order, other), means), level.mean());
         }
-        for (int won = 0; won < wins.length; won++) {
-            wins[won] /= orders.length;
-        }
-        double independent = aim.mean(wins, level.mean());
+        double independent = sum / orders.length;
         return bestGuess ? independent : independent + shared(own, other, level);
     }
 
@@ -167,16 +161,6 @@ final class SheetGame implements OracleGame.Payoff {
 
     private int[] turned(int[] order, int[] other) {
         return anyOrder ? Arrays.stream(order).map(rubber -> other[rubber]).toArray() : other;
-    }
-
-    private static double[] added(double[] sum, double[] more) {
-        if (sum.length == 0) {
-            return more;
-        }
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += more[i];
-        }
-        return sum;
     }
 
     private DrawnChance level(Optional<LevelWorth.Sent> our, Optional<LevelWorth.Sent> their) {

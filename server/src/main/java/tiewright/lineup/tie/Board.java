@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
@@ -84,18 +83,18 @@ public final class Board {
         return sum;
     }
 
-    /** Our chance in each rubber that counts: one with a pair on one side only is given away, one with none is void. */
+    /** Our chance in each rubber: one with a pair on one side only is given away, one with none is void. */
     public static double[] rubbers(int[] ours, int[] theirs, double[][] table) {
         double[] rubbers = new double[ours.length];
-        int counted = 0;
         for (int rubber = 0; rubber < ours.length; rubber++) {
+            boolean missing = theirs[rubber] == EMPTY;
             if (ours[rubber] != EMPTY) {
-                rubbers[counted++] = theirs[rubber] == EMPTY ? 1 : table[ours[rubber]][theirs[rubber]];
-            } else if (theirs[rubber] != EMPTY) {
-                rubbers[counted++] = 0;
+                rubbers[rubber] = missing ? 1 : table[ours[rubber]][theirs[rubber]];
+            } else {
+                rubbers[rubber] = missing ? EndWorths.VOID : 0;
             }
         }
-        return Arrays.copyOf(rubbers, counted);
+        return rubbers;
     }
 
     /** The same with their doubt. */
@@ -211,7 +210,7 @@ public final class Board {
 
     /** False: against an unknown order every order of the same pairs is worth the same. */
     public boolean orderMatters() {
-        return !problem.belief().anyOrder() || rules().order() != OrderOfStrength.NONE;
+        return !problem.belief().anyOrder() || !rules().isOrderFree();
     }
 
     public int filled() {

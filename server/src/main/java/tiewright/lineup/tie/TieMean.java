@@ -1,6 +1,5 @@
 package tiewright.lineup.tie;
 
-import java.util.Arrays;
 import tiewright.lineup.DrawnChance;
 
 /**
@@ -17,26 +16,23 @@ public record TieMean(EndWorths ends, int draws) {
     static final DrawnChance WON = DrawnChance.surely(1);
     private static final DrawnChance LOST = DrawnChance.surely(0);
 
-    /** Our chance in each rubber that counts, as {@link Board#rubbers} has them, with their doubt. */
+    /** Our chance in each rubber, as {@link Board#rubbers} has them, with their doubt. */
     public static DrawnChance[] rubbers(int[] ours, int[] theirs, DrawnChance[][] table) {
         DrawnChance[] rubbers = new DrawnChance[ours.length];
-        int counted = 0;
         for (int rubber = 0; rubber < ours.length; rubber++) {
+            boolean missing = theirs[rubber] == Board.EMPTY;
             if (ours[rubber] != Board.EMPTY) {
-                rubbers[counted++] = theirs[rubber] == Board.EMPTY ? WON : table[ours[rubber]][theirs[rubber]];
-            } else if (theirs[rubber] != Board.EMPTY) {
-                rubbers[counted++] = LOST;
+                rubbers[rubber] = missing ? WON : table[ours[rubber]][theirs[rubber]];
+            } else {
+                rubbers[rubber] = missing ? EndWorths.voided() : LOST;
             }
         }
-        return Arrays.copyOf(rubbers, counted);
+        return rubbers;
     }
 
     double of(DrawnChance[] rubbers, DrawnChance decider) {
-        double independent = ends.mean(
-                TieOdds.wins(
-                        Arrays.stream(rubbers).mapToDouble(DrawnChance::mean).toArray()),
-                decider.mean());
-        return draws == 0 ? independent : ends.within(rubbers.length, independent + shared(rubbers, decider));
+        double independent = ends.meanOfMeans(rubbers, decider);
+        return draws == 0 ? independent : ends.within(rubbers, independent + shared(rubbers, decider));
     }
 
     /** What it adds that these rubbers and the decider share their doubt, by few of the draws. */
@@ -49,11 +45,6 @@ public record TieMean(EndWorths ends, int draws) {
         for (double each : ends.each(rubbers, decider, draws)) {
             sum += each;
         }
-        double averages = ends.mean(
-                TieOdds.wins(Arrays.stream(rubbers)
-                        .mapToDouble(rubber -> rubber.average(draws))
-                        .toArray()),
-                decider.average(draws));
-        return sum / draws - averages;
+        return sum / draws - ends.meanOfAverages(rubbers, decider, draws);
     }
 }

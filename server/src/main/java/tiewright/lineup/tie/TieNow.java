@@ -1,11 +1,15 @@
 package tiewright.lineup.tie;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import tiewright.event.Pair;
+import tiewright.event.RubberNo;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
@@ -33,27 +37,30 @@ public record TieNow(Odds tie, List<Odds> left) {
     /**
      * How far the tie has come.
      *
-     * @param won rubbers that we took, walkovers counted; {@code lost} those that they took
+     * @param over rubbers that were taken, walkovers counted: true where we took them; void ones are in neither map
      * @param decider the pairs of the decider, once they are known
      */
-    public record SoFar(int won, int lost, List<Meeting> left, Optional<Meeting> decider) {
+    public record SoFar(
+            SortedMap<RubberNo, Boolean> over, SortedMap<RubberNo, Meeting> left, Optional<Meeting> decider) {
         public SoFar {
-            left = List.copyOf(left);
+            over = Collections.unmodifiableSortedMap(new TreeMap<>(over));
+            left = Collections.unmodifiableSortedMap(new TreeMap<>(left));
         }
 
         /** Every rubber, those that are over without doubt. */
-        private DrawnChance[] rubbers(List<DrawnChance> open) {
-            DrawnChance[] all = new DrawnChance[won + lost + open.size()];
-            Arrays.fill(all, 0, won, WON);
-            Arrays.fill(all, won, won + lost, LOST);
-            for (int i = 0; i < open.size(); i++) {
-                all[won + lost + i] = open.get(i);
+        private DrawnChance[] rubbers(List<DrawnChance> open, int count) {
+            DrawnChance[] all = new DrawnChance[count];
+            Arrays.fill(all, EndWorths.voided());
+            over.forEach((rubber, won) -> all[rubber.number() - 1] = won ? WON : LOST);
+            int next = 0;
+            for (RubberNo rubber : left.keySet()) {
+                all[rubber.number() - 1] = open.get(next++);
             }
             return all;
         }
 
         private List<Pair> pairs() {
-            return Stream.concat(left.stream(), decider.stream())
+            return Stream.concat(left.values().stream(), decider.stream())
                     .flatMap(meeting -> Stream.of(meeting.ours(), meeting.theirs()))
                     .distinct()
                     .toList();
@@ -91,15 +98,15 @@ public record TieNow(Odds tie, List<Odds> left) {
      * @param unknown our chance in a decider whose pairs nobody knows yet, and how sure it is
      */
     public static TieNow of(LineupProblem problem, SoFar soFar, Odds unknown, long seed) {
-        EndWorths ends = new EndWorths(Aim.WIN, problem.rules());
+        EndWorths ends = EndWorths.of(Aim.WIN, problem.rules());
         Meetings meetings = new Meetings(problem, soFar.pairs());
-        List<DrawnChance> open = soFar.left().stream()
+        List<DrawnChance> open = soFar.left().values().stream()
                 .map(meeting -> meetings.rubber(meeting.ours(), meeting.theirs()))
                 .toList();
         DrawnChance decider = soFar.decider()
                 .map(meeting -> meetings.decider(meeting.ours(), meeting.theirs()))
                 .orElseGet(() -> new DrawnChance(unknown.chance(), () -> unknown.drawn(seed)));
-        DrawnChance[] rubbers = soFar.rubbers(open);
+        DrawnChance[] rubbers = soFar.rubbers(open, problem.rules().rubbers());
         int draws = problem.strengths().isAtBestGuess() ? 0 : Draws.COUNT;
         return new TieNow(
                 Odds.of(new TieMean(ends, draws).of(rubbers, decider), ends.each(rubbers, decider, Draws.COUNT)),

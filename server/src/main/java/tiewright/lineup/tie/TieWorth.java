@@ -19,8 +19,8 @@ public final class TieWorth {
 
     TieWorth(Board board) {
         this.board = board;
-        this.aim = new EndWorths(board.problem().purpose().aim(), board.rules());
-        this.win = new EndWorths(Aim.WIN, board.rules());
+        this.aim = EndWorths.of(board.problem().purpose().aim(), board.rules());
+        this.win = EndWorths.of(Aim.WIN, board.rules());
         this.draws = board.problem().strengths().isAtBestGuess() ? 0 : Draws.COUNT;
     }
 
@@ -41,8 +41,7 @@ public final class TieWorth {
         int[][] expected = board.expectedLines();
         double sum = 0;
         for (int i = 0; i < expected.length; i++) {
-            sum += board.weights()[i]
-                    * aim.mean(TieOdds.wins(Board.rubbers(line, expected[i], board.chances())), levels[i].mean());
+            sum += board.weights()[i] * aim.mean(Board.rubbers(line, expected[i], board.chances()), levels[i].mean());
         }
         return sum;
     }
@@ -54,7 +53,7 @@ public final class TieWorth {
 
     /** Chance that the rubbers finish level. */
     double level(int[] line) {
-        return mean(line, new TieMean(EndWorths.level(line.length), draws));
+        return mean(line, new TieMean(EndWorths.level(board.rules()), draws));
     }
 
     private double mean(int[] line, TieMean worth) {
@@ -95,15 +94,11 @@ public final class TieWorth {
     /** What winning one rubber for sure instead of losing it adds to the aim, against one sheet of theirs. */
     public double swing(int[] line, int sheet, int rubber) {
         double[] rubbers = Board.rubbers(line, board.expectedLines()[sheet], board.chances());
-        int place = 0;
-        for (int above = 0; above < rubber; above++) {
-            place += line[above] != Board.EMPTY || board.expectedLines()[sheet][above] != Board.EMPTY ? 1 : 0;
-        }
         double level = board.levelWorth().of(line)[sheet].mean();
-        rubbers[place] = 1;
-        double won = aim.mean(TieOdds.wins(rubbers), level);
-        rubbers[place] = 0;
-        return won - aim.mean(TieOdds.wins(rubbers), level);
+        rubbers[rubber] = 1;
+        double won = aim.mean(rubbers, level);
+        rubbers[rubber] = 0;
+        return won - aim.mean(rubbers, level);
     }
 
     /** The aim, if an even pair stood in each rubber that is left empty. */

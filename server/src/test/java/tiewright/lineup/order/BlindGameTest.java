@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import tiewright.Seed;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
+import tiewright.event.PlayerId;
 import tiewright.event.Sheet;
 import tiewright.lineup.Belief;
 import tiewright.lineup.LineupProblem;
@@ -22,6 +23,7 @@ import tiewright.lineup.game.MatrixGame;
 import tiewright.lineup.game.OracleGame;
 import tiewright.lineup.tie.Board;
 import tiewright.lineup.tie.SheetSearch;
+import tiewright.rating.RallyModel;
 
 /** The blind game over all legal sheets of both clubs, against plain matrices and published games. */
 class BlindGameTest {
@@ -127,6 +129,44 @@ class BlindGameTest {
             }
         }
         assertThat(reduced.value()).isCloseTo(MatrixGame.solve(all).value(), within(1e-5));
+    }
+
+    /** By hand: only rubber 1 counts, so that the game is won by who names the better pair there: both name their best two. */
+    @Test
+    void with_one_rubber_that_outweighs_the_rest_only_its_pairs_matter() {
+        LineupProblem problem = Ties.weighing(
+                LineupProblem.of(
+                        Ties.rules(3),
+                        Ties.squad("a", 6),
+                        Ties.squad("b", 6),
+                        Ties.random(new Random(8), 6).atBestGuess(),
+                        LineupProblem.Against.STRAIGHT,
+                        1),
+                9,
+                1,
+                1);
+        BlindGame game = BlindGame.of(problem).orElseThrow();
+        assertThat(game.interchangeable()).isFalse();
+        assertThat(game.ourSheets()).isEqualTo(90);
+        Board board = new Board(problem);
+        double value = board.pairs().stream()
+                .mapToDouble(ours -> theirPairs(problem)
+                        .mapToDouble(theirs -> problem.edge(ours, theirs))
+                        .min()
+                        .orElseThrow())
+                .max()
+                .orElseThrow();
+        assertThat(game.value())
+                .isCloseTo(RallyModel.rubberChance(problem.rules().scoring(), 1, value), within(1e-6));
+    }
+
+    private static java.util.stream.Stream<Pair> theirPairs(LineupProblem problem) {
+        List<PlayerId> players =
+                problem.theirs().present().stream().map(member -> member.id()).toList();
+        return players.stream()
+                .flatMap(one -> players.stream()
+                        .filter(other -> one.compareTo(other) < 0)
+                        .map(other -> Pair.of(one, other)));
     }
 
     /** Eight players of whom nothing is known, under an order that allows many sheets: all are worth the same. */

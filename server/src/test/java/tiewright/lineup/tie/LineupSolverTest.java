@@ -62,7 +62,17 @@ class LineupSolverTest {
                 TIES, slowest / 1_000_000, (System.nanoTime() - start) / 1_000_000);
     }
 
+    /** Every third has rubbers of different weights. */
     static LineupProblem randomTie(Random random) {
+        LineupProblem alike = randomOfEqualRubbers(random);
+        return random.nextInt(3) > 0
+                ? alike
+                : Ties.weighing(
+                        alike,
+                        random.ints(alike.rules().rubbers(), 1, 6).boxed().toArray(Integer[]::new));
+    }
+
+    private static LineupProblem randomOfEqualRubbers(Random random) {
         int players = 5 + random.nextInt(4);
         int rubbers = 3 + random.nextInt(2);
         OrderOfStrength order = OrderOfStrength.values()[random.nextInt(3)];

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import tiewright.Seed;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.TieRubbers;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.lineup.Aim;
@@ -186,7 +187,14 @@ class PurposeTest {
     @Test
     void the_decider_pair_is_held_back_where_that_is_better() {
         TieRules rules = new TieRules(
-                4, 1, OrderOfStrength.NONE, Format.sideOut(5), 1, DeciderKind.ANY_TWO, Format.sideOut(21), 0);
+                TieRubbers.alike(4),
+                1,
+                OrderOfStrength.NONE,
+                Format.sideOut(5),
+                1,
+                DeciderKind.ANY_TWO,
+                Format.sideOut(21),
+                0);
         LineupProblem problem = LineupProblem.of(
                         rules,
                         Ties.squad("a", 10),

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tiewright.Seed;
 import tiewright.event.Pair;
+import tiewright.event.RubberNo;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Ties;
 import tiewright.lineup.tie.TieNow.Meeting;
@@ -44,6 +46,16 @@ class TieNowTest {
                 problem.rules().scoring(), problem.rules().bestOf(), problem.edge(meeting.ours(), meeting.theirs()));
     }
 
+    /** So many won, then so many lost, then those that are left, in the order of the rubbers. */
+    private static SoFar soFar(int won, int lost, List<Meeting> left, Optional<Meeting> decider) {
+        TreeMap<RubberNo, Boolean> over = new TreeMap<>();
+        TreeMap<RubberNo, Meeting> open = new TreeMap<>();
+        RubberNo.upTo(won).forEach(rubber -> over.put(rubber, true));
+        RubberNo.upTo(won + lost).forEach(rubber -> over.putIfAbsent(rubber, false));
+        left.forEach(meeting -> open.put(RubberNo.of(won + lost + open.size() + 1), meeting));
+        return new SoFar(over, open, decider);
+    }
+
     /** Every way in which the rubbers that are left can end, one by one. */
     private static double byHand(LineupProblem problem, int won, List<Meeting> left, double decider) {
         double sum = 0;
@@ -69,7 +81,7 @@ class TieNowTest {
             int won = random.nextInt(over + 1);
             List<Meeting> left = FOUR.subList(over, 4);
             double decider = random.nextDouble();
-            TieNow now = TieNow.of(problem, new SoFar(won, over - won, left, Optional.empty()), sure(decider), round);
+            TieNow now = TieNow.of(problem, soFar(won, over - won, left, Optional.empty()), sure(decider), round);
             assertThat(now.tie().chance())
                     .as(Seed.rerun(round))
                     .isCloseTo(byHand(problem, won, left, decider), within(1e-12));
@@ -82,13 +94,13 @@ class TieNowTest {
     @Test
     void a_tie_that_is_decided_is_sure_and_one_with_known_deciders_is_worth_their_chance() {
         LineupProblem problem = problem(Seed.random(0));
-        assertThat(TieNow.of(problem, new SoFar(3, 0, FOUR.subList(3, 4), Optional.empty()), sure(0.5), 1)
+        assertThat(TieNow.of(problem, soFar(3, 0, FOUR.subList(3, 4), Optional.empty()), sure(0.5), 1)
                         .tie())
                 .isEqualTo(new TieNow.Odds(1, 1, 1));
-        assertThat(TieNow.of(problem, new SoFar(1, 3, List.of(), Optional.empty()), sure(0.5), 1)
+        assertThat(TieNow.of(problem, soFar(1, 3, List.of(), Optional.empty()), sure(0.5), 1)
                         .tie())
                 .isEqualTo(new TieNow.Odds(0, 0, 0));
-        TieNow level = TieNow.of(problem, new SoFar(2, 2, List.of(), Optional.of(FOUR.get(0))), sure(0.999), 1);
+        TieNow level = TieNow.of(problem, soFar(2, 2, List.of(), Optional.of(FOUR.get(0))), sure(0.999), 1);
         double edge = problem.edge(FOUR.get(0).ours(), FOUR.get(0).theirs());
         assertThat(level.tie().chance())
                 .isCloseTo(RallyModel.rubberChance(problem.rules().deciderScoring(), 1, edge), within(1e-12));
@@ -99,10 +111,7 @@ class TieNowTest {
     @Test
     void a_decider_of_unknown_pairs_brings_its_own_doubt() {
         TieNow level = TieNow.of(
-                problem(Seed.random(0)),
-                new SoFar(2, 2, List.of(), Optional.empty()),
-                new TieNow.Odds(0.5, 0.1, 0.9),
-                1);
+                problem(Seed.random(0)), soFar(2, 2, List.of(), Optional.empty()), new TieNow.Odds(0.5, 0.1, 0.9), 1);
         assertThat(level.tie().chance()).isCloseTo(0.5, within(1e-12));
         assertThat(level.tie().low()).isBetween(0.05, 0.17);
         assertThat(level.tie().high()).isBetween(0.83, 0.95);
@@ -112,7 +121,7 @@ class TieNowTest {
     @Test
     void the_range_of_a_rubber_is_that_of_the_doubt_about_its_two_pairs() {
         LineupProblem problem = problem(Seed.random(1));
-        TieNow now = TieNow.of(problem, new SoFar(0, 0, FOUR, Optional.empty()), sure(0.5), 1);
+        TieNow now = TieNow.of(problem, soFar(0, 0, FOUR, Optional.empty()), sure(0.5), 1);
         for (int i = 0; i < FOUR.size(); i++) {
             Estimate edge =
                     problem.strengths().edge(FOUR.get(i).ours(), FOUR.get(i).theirs());

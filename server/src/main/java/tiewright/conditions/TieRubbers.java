@@ -1,0 +1,28 @@
+package tiewright.conditions;
+
+/**
+ * What the rubbers of a tie are.
+ *
+ * @param count 1 or more, the decider not among them
+ */
+public record TieRubbers(int count, RubberWeights weights) {
+    public TieRubbers {
+        if (count < 1) {
+            throw new IllegalArgumentException("a tie has a rubber or more, got " + count);
+        }
+    }
+
+    /** So many that differ in nothing. */
+    public static TieRubbers alike(int count) {
+        return new TieRubbers(count, RubberWeights.EQUAL);
+    }
+
+    /** They differ in nothing, so that the same pairs in another order are worth the same. */
+    public boolean areAlike() {
+        return weights.areEqual();
+    }
+
+    public boolean canBeLevel() {
+        return weights.canBeLevel(count);
+    }
+}
