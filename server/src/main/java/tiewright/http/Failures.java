@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.nio.channels.ClosedChannelException;
 import java.util.UUID;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.Role;
@@ -48,12 +49,11 @@ final class Failures {
     void at(RoutesConfig routes) {
         routes.exception(
                 NotFound.class,
-                (missing, ctx) -> show(ctx, 404, "Not found", notFound(String.valueOf(missing.getMessage()))));
+                (missing, ctx) -> show(
+                        ctx, 404, "not-found", said -> place(said, String.valueOf(missing.getMessage()), "not-found")));
         routes.exception(
-                ClosedDoor.class,
-                (closed, ctx) -> show(ctx, 403, "This page is not for you", notFor(closed.door(), visits.visit(ctx))));
-        routes.exception(
-                Hosts.Unknown.class, (unknown, ctx) -> show(ctx, MISDIRECTED, "Another address", anotherName()));
+                ClosedDoor.class, (closed, ctx) -> show(ctx, 403, "not-for-you", said -> notFor(closed.door(), said)));
+        routes.exception(Hosts.Unknown.class, (unknown, ctx) -> show(ctx, MISDIRECTED, "another-address"));
         routes.exception(HttpResponseException.class, (refused, ctx) -> unread(ctx, refused.getStatus()));
         routes.exception(ServletException.class, (unread, ctx) -> unread(ctx, inParts(unread, ctx)));
         routes.exception(LedgerException.class, this::notKept);
@@ -62,19 +62,9 @@ final class Failures {
             if (ctx.result() == null
                     || ctx.result().startsWith("Endpoint ")
                     || ctx.result().equals("Not Found")) {
-                show(ctx, 404, "Not found", notFound("There is no page at this address."));
+                show(ctx, 404, "not-found");
             }
         });
-    }
-
-    private static EmptyPlace notFound(String what) {
-        return place(what, "Look at what is on now, or at the list of ties.");
-    }
-
-    private static EmptyPlace anotherName() {
-        return place(
-                "This service does not answer to the name in this address.",
-                "Open the address that the desk shows. Whoever runs the service allows a name by starting it with --public-url and that name.");
     }
 
     private static EmptyPlace notFor(Door door, Visit visit) {
@@ -85,11 +75,7 @@ final class Failures {
                     "/captain/links",
                     visit.say("page-service.the-links-of-my-club"));
         }
-        return place(
-                door == Door.ANYBODY
-                        ? "This form came from another site, so nothing was done."
-                        : "This page is for " + door.whom() + ".",
-                "Open the personal link that the organiser gave you; if it was lost or replaced, ask the organiser for a new one.");
+        return place(visit, visit.say("page-service.for-whom", "door", door.code()), "not-for-you");
     }
 
     /** What the database could not write, for example on a full disk. */
@@ -98,8 +84,8 @@ final class Failures {
         show(
                 ctx,
                 failure.isForNow() ? NO_ROOM : 500,
-                "Nothing was kept",
-                place(failure.getMessage(), "Tell the organiser. Paper cards and sheets count in the meantime."));
+                "not-kept",
+                said -> place(said, String.valueOf(failure.getMessage()), "not-kept"));
     }
 
     private void broken(Exception failure, Context ctx) {
@@ -112,11 +98,8 @@ final class Failures {
         show(
                 ctx,
                 500,
-                "That did not work",
-                place(
-                        "Something is wrong in the service; nothing was changed. Tell the organiser the number "
-                                + number + ".",
-                        "Go back and try once more; paper cards and sheets count in the meantime."));
+                "did-not-work",
+                said -> place(said, said.say("page-service.something-is-wrong", "number", number), "did-not-work"));
     }
 
     /** A phone that drops off the network in the middle is nothing that anybody could mend. */
@@ -136,25 +119,17 @@ final class Failures {
 
     private void unread(Context ctx, int status) {
         if (status == MISSING || status == NO_SUCH_WAY) {
-            show(ctx, status, "Not found", notFound("There is no page at this address."));
+            show(ctx, status, "not-found");
             return;
         }
         // the rest of it may never be read; a browser must not send its next form after it
         ctx.header("Connection", "close");
         if (status == TOO_LONG) {
             hearOut(ctx);
-            EmptyPlace less = place(
-                    "This form holds more than the service takes, so nothing was done.", "Go back and send less text.");
-            show(ctx, status, "Too long", less);
+            show(ctx, status, "too-long");
             return;
         }
-        show(
-                ctx,
-                status,
-                "That cannot be read",
-                place(
-                        "The service cannot read what was sent, so nothing was done.",
-                        "Go back, load the page again and send the form once more."));
+        show(ctx, status, "cannot-be-read");
     }
 
     /** A browser that is still sending would hear no answer: what comes is let go by, as long as it has an end. */
@@ -182,11 +157,22 @@ final class Failures {
         return cause;
     }
 
-    private static EmptyPlace place(String what, String todo) {
-        return new EmptyPlace(what, todo, "/", "What is on now");
+    /** @param code of the sentence that says what to do about it */
+    private static EmptyPlace place(Visit visit, String what, String code) {
+        return new EmptyPlace(
+                what,
+                visit.say("page-service.failure." + code + ".todo"),
+                "/",
+                visit.say("page-service.what-is-on-now"));
     }
 
-    private void show(Context ctx, int status, String title, EmptyPlace place) {
-        visits.visit(ctx).show(status, Screen.of("failure", title, place));
+    private void show(Context ctx, int status, String code) {
+        show(ctx, status, code, said -> place(said, said.say("page-service.failure." + code + ".what"), code));
+    }
+
+    private void show(Context ctx, int status, String code, Function<Visit, EmptyPlace> place) {
+        Visit visit = visits.visit(ctx);
+        visit.show(
+                status, Screen.of("failure", visit.say("page-service.failure." + code + ".title"), place.apply(visit)));
     }
 }

@@ -3,6 +3,7 @@ package tiewright.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import tiewright.event.Role;
 import tiewright.event.SetUpFact;
 import tiewright.event.TieId;
 import tiewright.http.visit.Changes;
+import tiewright.wording.Words;
 
 /**
  * A day that breaks, through the pages: six clubs, three rounds of four rubbers, six courts of which two go under water at
@@ -120,8 +122,8 @@ class BrokenDayTest {
     private void seen_by_all(OrderOfPlay order) {
         assertThat(order.under(2)).isNotEmpty();
         OrderOfPlay.Change change = order.under(2).get(order.under(2).size() - 1);
-        String old = Changes.times(change.before(), "");
-        String now = Changes.times(change.after(), "");
+        String old = Changes.times(Words.ofCodes(ZoneOffset.UTC), change.before(), "");
+        String now = Changes.times(Words.ofCodes(ZoneOffset.UTC), change.after(), "");
         String struck = "<s class=\"old\"><span class=\"hidden-words\">No longer: </span>" + old + "</s>";
         String club = change.clubs().get(0).code();
         for (String page :

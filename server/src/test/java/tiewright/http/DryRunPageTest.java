@@ -24,14 +24,14 @@ class DryRunPageTest {
                     .contains(
                             "of 2000 pools end in a lot",
                             "with 95 % certainty",
-                            "(seed 42)",
+                            "(number 42)",
                             "clubs level at place 1",
                             "A v B");
             assertThat(organiser
                             .send("/organiser/dry-run", "/organiser/dry-run", Map.of("clubs", "3", "seed", "42"))
                             .text())
                     .contains(ran.text()
-                            .substring(ran.text().indexOf("of 2000"), ran.text().indexOf("(seed 42)")));
+                            .substring(ran.text().indexOf("of 2000"), ran.text().indexOf("(number 42)")));
             assertThat(organiser
                             .send("/organiser/dry-run", "/organiser/dry-run", Map.of("clubs", "99", "seed", "x"))
                             .status())

@@ -223,7 +223,7 @@ class LinksOfClubTest {
             assertThat(deputy.get("/captain/squad").status()).isEqualTo(200);
             assertThat(captain.get("/captain").text()).doesNotContain("waits to be let in");
             assertThat(captain.get(OWN).text())
-                    .contains("09:01 by organiser (organiser)", "Let in 09:01 by captain (captain)");
+                    .contains("09:01 by organiser (organiser)", "Let in at 09:01 by captain (captain)");
         }
     }
 
@@ -266,7 +266,7 @@ class LinksOfClubTest {
             assertThat(own.get("/captain/squad").status()).isEqualTo(200);
             own.send(OWN, OWN + "/change", Map.of("press", "end " + name(served, "spy")));
             assertThat(spy.get("/captain").status()).isEqualTo(403);
-            assertThat(own.get(OWN).text()).contains("Ended", "spy", "Ended 09:01 by captain (captain)");
+            assertThat(own.get(OWN).text()).contains("Ended", "spy", "Ended at 09:01 by captain (captain)");
         }
     }
 

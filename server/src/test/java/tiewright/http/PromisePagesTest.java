@@ -49,14 +49,14 @@ class PromisePagesTest {
     void a_promise_is_kept_changed_and_taken_back_on_the_page_of_the_day() {
         try (Served served = served(twoTies())) {
             Guest captain = served.captain("Q");
-            assertThat(captain.get(DAY).text()).contains("Nothing is promised to anybody yet");
+            assertThat(captain.get(DAY).text()).contains("nothing yet; a promise shows");
             assertThat(promised(captain, "Q10", "1").text())
                     .contains("promised 1, had 0, missing 1. It can still be kept: the ties ahead can give 2.")
-                    .doesNotContain("Nothing is promised");
+                    .doesNotContain("nothing yet");
             assertThat(promised(captain, "Q10", "3").text())
                     .contains("promised 3, had 0, missing 3. It cannot be kept any more: the ties ahead can give 2.");
             assertThat(captain.get(DAY).body()).contains("take-back-Q10");
-            assertThat(promised(captain, "Q10", "0").text()).contains("Nothing is promised to anybody yet");
+            assertThat(promised(captain, "Q10", "0").text()).contains("nothing yet; a promise shows");
             assertThat(served.ledger.privateOf(ClubId.of("Q")).promises()).isEmpty();
         }
     }
@@ -74,7 +74,7 @@ class PromisePagesTest {
                                 "id=\"promise-rubbers-error\"",
                                 "value=\"" + typed + "\"",
                                 "<option value=\"Q10\" selected")
-                        .contains("<details class=\"shoulder\" data-shoulder open");
+                        .contains("<details class=\"fold\" id=\"promises\" open");
             }
             assertThat(promised(captain, "Q10", "").text()).contains("This must be filled in.");
             for (String player : List.of("S1", "nobody", "", "a,b")) {
@@ -185,7 +185,7 @@ class PromisePagesTest {
             }
             Guest rival = served.captain("S");
             assertThat(rival.get(DAY).text())
-                    .contains("Nothing is promised to anybody yet")
+                    .contains("nothing yet; a promise shows")
                     .doesNotContain("Q10");
             assertThat(rival.post(PROMISE, Map.of("promise-player", "Q10", "promise-rubbers", "5"))
                             .status())

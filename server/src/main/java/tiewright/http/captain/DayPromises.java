@@ -46,7 +46,7 @@ final class DayPromises {
         for (PlayingDay.Line line : day.lines()) {
             if (line.promised() > 0) {
                 lines.add(new DayPlanView.Promise(
-                        words.promise(line, resting(visit, line), day.mayGoOn()), takeBack(line.player())));
+                        words.promise(line, resting(visit, line), day.mayGoOn()), takeBack(visit, line.player())));
             }
         }
         return new DayPlanView.Promises(words.beyond(day).stream().toList(), lines, form(visit, day, tried));
@@ -60,8 +60,9 @@ final class DayPromises {
                 .toList();
     }
 
-    private static ActionForm takeBack(PlayerId player) {
-        return ActionForm.of("take-back-" + player, ACTION, "", Button.other("Take it back"))
+    private static ActionForm takeBack(Visit visit, PlayerId player) {
+        return ActionForm.of(
+                        "take-back-" + player, ACTION, "", Button.other(visit.say("page-captain.take-back-promise")))
                 .sending(PLAYER, player.code())
                 .sending(RUBBERS, "0");
     }
@@ -94,8 +95,14 @@ final class DayPromises {
         return day.lines().stream()
                 .map(line -> Option.of(
                         line.player().code(),
-                        visit.event().name(line.player())
-                                + (line.promised() > 0 ? " (promised " + line.promised() + ")" : ""),
+                        line.promised() > 0
+                                ? visit.say(
+                                        "page-captain.player-promised",
+                                        "player",
+                                        visit.event().name(line.player()),
+                                        "rubbers",
+                                        line.promised())
+                                : visit.event().name(line.player()),
                         tried.value(PLAYER, "").equals(line.player().code())))
                 .toList();
     }

@@ -25,7 +25,8 @@ final class HurtFirst {
     static List<String> before(Visit visit, Collection<PlayerId> marked, String... lines) {
         List<String> all = new ArrayList<>(visit.event().squad(visit.club()).stream()
                 .filter(player -> marked.contains(player.id()))
-                .map(player -> Cautions.beforeNaming(visit.event().name(player.id())))
+                .map(player ->
+                        Cautions.beforeNaming(visit.words(), visit.event().name(player.id())))
                 .toList());
         all.addAll(List.of(lines));
         return all;

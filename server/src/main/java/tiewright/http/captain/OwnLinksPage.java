@@ -13,6 +13,7 @@ import tiewright.http.pieces.Button;
 import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
+import tiewright.http.views.OwnLinksView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
@@ -57,7 +58,7 @@ final class OwnLinksPage implements Page {
                 slips.make(form, tried -> screen(visit, tried));
             }
             default -> {
-                if (OwnLinkTables.isOwn(visit, link)) {
+                if (OwnLinkLines.isOwn(visit, link)) {
                     form.fault(Refusal.of("form.own-link").with("link", link.name()));
                 }
                 attempt(visit, form, new RevokeLink(link.name()));
@@ -86,17 +87,23 @@ final class OwnLinksPage implements Page {
         if (!letIn) {
             intro.add(0, waits(visit));
         }
-        List<WorkView.Section> sections = new ArrayList<>();
-        sections.add(inUse(visit, letIn));
-        if (letIn) {
-            sections.add(making(visit, Fields.of(MAKE, tried)));
-        }
-        ended(visit).ifPresent(sections::add);
-        NavLink back = new NavLink("/captain", visit.say("page-captain.back-to-my-ties"), false);
+        List<Link> links = visit.event().links();
         return Screen.of(
-                "work",
+                "ownLinks",
                 visit.say("page-captain.links-of-club", "club", visit.event().clubName(visit.club())),
-                new WorkView(tried.refusal(), back, intro, sections));
+                new OwnLinksView(
+                        tried.refusal(),
+                        new NavLink("/captain", visit.say("page-captain.back-to-my-ties"), false),
+                        intro,
+                        links.stream()
+                                .filter(link -> !link.revoked())
+                                .map(link -> OwnLinkLines.of(visit, link, letIn ? buttons(visit, link) : List.of()))
+                                .toList(),
+                        links.stream()
+                                .filter(Link::revoked)
+                                .map(link -> OwnLinkLines.of(visit, link, List.of()))
+                                .toList(),
+                        letIn ? List.of(making(visit, Fields.of(MAKE, tried))) : List.of()));
     }
 
     /** When a link that nobody lets in will open all the same. */
@@ -112,22 +119,12 @@ final class OwnLinksPage implements Page {
                 .orElseGet(() -> visit.say("page-captain.an-older-link-lets-in"));
     }
 
-    private static WorkView.Section inUse(Visit visit, boolean letIn) {
-        List<Link> links =
-                visit.event().links().stream().filter(link -> !link.revoked()).toList();
-        List<Button> buttons =
-                links.stream().flatMap(link -> buttons(visit, link).stream()).toList();
-        WorkView.Section section = WorkView.Section.of("in-use", visit.say("page-captain.links-in-use"))
-                .with(OwnLinkTables.of(visit, "links-in-use", links));
-        return letIn ? section.with(new WorkView.WorkForm(CHANGE, HERE + "/" + CHANGE, List.of(), buttons)) : section;
-    }
-
     private static List<Button> buttons(Visit visit, Link link) {
         List<Button> buttons = new ArrayList<>();
         if (link.role() == Role.CAPTAIN && link.life().letIn().isEmpty()) {
             buttons.add(press(Button.main(visit.say("page-captain.let-in", "link", link.name())), "let-in", link));
         }
-        if (!OwnLinkTables.isOwn(visit, link)) {
+        if (!OwnLinkLines.isOwn(visit, link)) {
             buttons.add(press(Button.stop(visit.say("page-captain.end", "link", link.name())), "end", link));
         }
         if (link.role() == Role.CAPTAIN) {
@@ -138,14 +135,6 @@ final class OwnLinksPage implements Page {
 
     private static Button press(Button button, String what, Link link) {
         return button.sending("press", what + " " + link.name());
-    }
-
-    private static Optional<WorkView.Section> ended(Visit visit) {
-        List<Link> links = visit.event().links().stream().filter(Link::revoked).toList();
-        return links.isEmpty()
-                ? Optional.empty()
-                : Optional.of(WorkView.Section.of("ended", visit.say("page-captain.links-ended"))
-                        .with(OwnLinkTables.of(visit, "links-ended", links)));
     }
 
     private static WorkView.Section making(Visit visit, Fields fields) {

@@ -1,6 +1,7 @@
 package tiewright.http.desk;
 
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -25,8 +26,7 @@ final class ClockPage implements Page {
     private static final String RIGHT = "right";
     private static final String MACHINE = "machine";
     private static final String COUNTED = "counted";
-    private static final DateTimeFormatter DAY_AND_TIME =
-            DateTimeFormatter.ofPattern("HH:mm:ss 'on' EEEE d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter TO_THE_SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
     @Override
     public void at(Routes routes) {
@@ -89,6 +89,12 @@ final class ClockPage implements Page {
     }
 
     private static String said(Visit visit, Instant moment) {
-        return DAY_AND_TIME.format(moment.atZone(visit.event().zone()));
+        ZonedDateTime there = moment.atZone(visit.event().zone());
+        return visit.say(
+                "page-desk.time-on-day",
+                "time",
+                TO_THE_SECOND.format(there),
+                "day",
+                visit.words().weekdayAndDate(there.toLocalDate()));
     }
 }

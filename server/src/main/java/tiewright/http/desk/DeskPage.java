@@ -1,7 +1,6 @@
 package tiewright.http.desk;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tiewright.desk.HallGoesOn;
@@ -67,7 +66,7 @@ final class DeskPage implements Page {
 
     private static String late(Visit visit, Tie tie, Lateness.Late late) {
         String rubber = late.rubber()
-                .map(no -> ", " + TieViews.rubber(no).toLowerCase(Locale.ROOT))
+                .map(no -> ", " + TieViews.rubberWithin(visit.words(), no))
                 .orElse("");
         String named = tie.id() + " (" + new TieViews(visit.event()).title(tie) + ")" + rubber;
         return visit.words()

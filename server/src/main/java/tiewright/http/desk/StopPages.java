@@ -99,8 +99,12 @@ final class StopPages implements Page {
                 .orElseGet(() -> WorkView.Section.of(
                         "clock", visit.say("page-desk.the-clock"), visit.say("page-desk.this-rubber-is-not-stopped"))));
         clock.ifPresent(one -> sections.addAll(next(visit, tie, rubber)));
-        String title = (clock.isPresent() ? "Play is stopped: " : "Somebody is hurt: ") + views.title(tie) + ", "
-                + TieViews.rubber(visit.words(), rubber);
+        String title = visit.say(
+                clock.isPresent() ? "page-desk.play-is-stopped-in" : "page-desk.somebody-is-hurt-in",
+                "tie",
+                views.title(tie),
+                "rubber",
+                TieViews.rubberWithin(visit.words(), rubber));
         return Screen.of(
                 "work",
                 title,

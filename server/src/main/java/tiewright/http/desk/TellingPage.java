@@ -16,7 +16,6 @@ import tiewright.http.views.ActionForm;
 import tiewright.http.views.TellingView;
 import tiewright.http.visit.AtFields;
 import tiewright.http.visit.Changes;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Form;
 import tiewright.http.visit.NotFound;
@@ -65,7 +64,7 @@ final class TellingPage implements Page {
         int told = event.order().told(number).size();
         String count = clubs.isEmpty()
                 ? visit.say("page-desk.this-notice-changes-no-time")
-                : visit.say("page-desk.of-told", "told", told, "club", Counted.of(clubs.size(), "club"));
+                : visit.say("page-desk.of-told", "told", told, "clubs", clubs.size());
         return Screen.of(
                 "telling",
                 visit.say("page-desk.notice-who-must-be-told", "value", number),
@@ -78,11 +77,6 @@ final class TellingPage implements Page {
 
     private static TellingView.Club club(VisibleEvent event, int number, ClubId club) {
         boolean told = event.order().told(number).contains(club);
-        String people = String.join(
-                ", ",
-                event.squad(club).stream()
-                        .map(player -> event.name(player.id()))
-                        .toList());
         ActionForm press = ActionForm.of(
                         "told-" + AtFields.safe(club.code()),
                         "/desk/notice/" + number,
@@ -95,10 +89,22 @@ final class TellingPage implements Page {
                 .sending("told", told ? "no" : "yes");
         return new TellingView.Club(
                 event.clubName(club),
-                told ? new State(Mark.KEPT, "told") : new State(Mark.HELD, Words.say(event, "page-desk.to-be-told")),
+                told
+                        ? new State(Mark.KEPT, Words.say(event, "page-desk.told"))
+                        : new State(Mark.HELD, Words.say(event, "page-desk.to-be-told")),
                 moved(event, number, club),
-                people,
+                people(event, club),
                 press);
+    }
+
+    private static String people(VisibleEvent event, ClubId club) {
+        return Words.say(
+                event,
+                "page-desk.people",
+                "names",
+                event.squad(club).stream()
+                        .map(player -> event.name(player.id()))
+                        .toList());
     }
 
     private static List<Moved> moved(VisibleEvent event, int number, ClubId club) {

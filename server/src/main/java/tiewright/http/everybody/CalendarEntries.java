@@ -142,7 +142,7 @@ final class CalendarEntries {
                                 event,
                                 "page-everybody.with-against",
                                 "rubber",
-                                TieViews.rubber(rubber),
+                                TieViews.rubber(Words.of(event), rubber),
                                 "one",
                                 event.name(pair.partnerOf(one)),
                                 "other",

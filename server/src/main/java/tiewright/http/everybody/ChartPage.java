@@ -76,8 +76,7 @@ final class ChartPage implements Page {
 
     private static Chart chart(Visit visit, List<Charts.At> rubbers) {
         return Charts.of(
-                "rubber-by-rubber",
-                visit.say("page-everybody.rubber-by-rubber"),
+                new Charts.Named(visit.words(), "rubber-by-rubber", visit.say("page-everybody.rubber-by-rubber")),
                 visit.event().courts().stream()
                         .filter(Court::usable)
                         .map(Court::name)
@@ -107,7 +106,7 @@ final class ChartPage implements Page {
                         entry(
                                 event,
                                 tie,
-                                tie.id() + " " + TieViews.rubber(one.getKey()).toLowerCase(java.util.Locale.ROOT)
+                                tie.id() + " " + TieViews.rubberWithin(Words.of(event), one.getKey())
                                         + one.getValue()
                                                 .umpires()
                                                 .map(club ->
@@ -118,7 +117,7 @@ final class ChartPage implements Page {
 
     private static Chart.Entry entry(VisibleEvent event, Tie tie, String what) {
         return new Chart.Entry(
-                Charts.shortly(tie),
+                Charts.shortly(Words.of(event), tie),
                 what,
                 "/tie/" + tie.id(),
                 event.isGone(tie)

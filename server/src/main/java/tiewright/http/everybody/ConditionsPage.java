@@ -51,7 +51,9 @@ final class ConditionsPage implements Page {
                 new ConditionsView(
                         tried.refusal(),
                         standing(event) + " " + DeletionWords.sentence(visit.words(), event.deletion(), event.zone()),
-                        event.opening().map(OpeningWords::of).orElse(""),
+                        event.opening()
+                                .map(chosen -> OpeningWords.of(visit.words(), chosen))
+                                .orElse(""),
                         ConditionGroups.of(visit.words(), event.conditions()),
                         asked(visit),
                         ticked(visit)));

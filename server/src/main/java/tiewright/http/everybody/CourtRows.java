@@ -96,7 +96,7 @@ final class CourtRows {
         return words.say(
                 "page-everybody.rubber-now",
                 "rubber",
-                TieViews.rubber(rubber).toLowerCase(java.util.Locale.ROOT),
+                TieViews.rubberWithin(words, rubber),
                 "home",
                 names(tie, rubber, Side.HOME),
                 "away",

@@ -189,10 +189,19 @@ final class OneTie {
         List<String> lines = new ArrayList<>();
         lines.add(card.title() + ", " + card.when());
         for (CardView.Row row : card.rows()) {
-            lines.add(row.label() + ": " + String.join("/", row.homePlayers()) + " v "
-                    + String.join("/", row.awayPlayers()) + " "
-                    + (row.homePoints().isEmpty() ? "" : row.homePoints() + "-" + row.awayPoints())
-                    + (row.note().isEmpty() ? "" : " " + row.note()));
+            String line = words.say(
+                    "page-everybody.rubber-as-text",
+                    "rubber",
+                    row.label(),
+                    "home",
+                    String.join("/", row.homePlayers()),
+                    "away",
+                    String.join("/", row.awayPlayers()),
+                    "points",
+                    row.homePoints().isEmpty() ? "" : row.homePoints() + "-" + row.awayPoints(),
+                    "note",
+                    row.note());
+            lines.add(line.strip());
         }
         lines.add(card.totalWords() + ": " + card.homeTotal() + "-" + card.awayTotal());
         return String.join("\n", lines);

@@ -58,7 +58,6 @@ final class TiesPage implements Page {
     private static String line(TieViews views, Tie tie) {
         TieLine line = views.line(tie);
         String score = line.homeScore().isEmpty() ? "" : " " + line.homeScore() + "-" + line.awayScore();
-        return line.when() + " " + line.where() + (line.where().isEmpty() ? "" : " ") + line.home() + " v "
-                + line.away() + score;
+        return line.when() + " " + line.where() + (line.where().isEmpty() ? "" : " ") + views.title(tie) + score;
     }
 }

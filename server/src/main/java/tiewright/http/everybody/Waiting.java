@@ -102,7 +102,7 @@ final class Waiting {
     private String resting(List<Tie> opened) {
         return opened.stream()
                 .findFirst()
-                .map(tie -> "No rubber of yours is left in " + views.title(tie) + ". ")
+                .map(tie -> words.say("page-everybody.no-rubber-of-yours-left", "tie", views.title(tie)) + " ")
                 .orElse("");
     }
 

@@ -67,8 +67,7 @@ final class AgreementPage implements Page {
                                 visit.say("page-film.two-people-note-the-same"),
                                 visit.say("page-film.both-notes-count-in-form")),
                         Optional.of(ask(visit, games, form)),
-                        answer.isEmpty() ? "" : visit.say("page-film.show-how-far-they-agree"),
-                        answer.isEmpty(),
+                        true,
                         answer));
     }
 

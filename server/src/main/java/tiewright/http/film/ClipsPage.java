@@ -64,8 +64,7 @@ final class ClipsPage implements Page {
                         FilmCountsPage.back(visit),
                         List.of(FilmCountsPage.small(visit)),
                         Optional.of(ask(visit, form, games)),
-                        isAsked ? visit.say("page-film.show-the-rallies") : "",
-                        !isAsked,
+                        true,
                         isAsked ? List.of(found(visit, words, games, new Clips(player, ending, noted))) : List.of()));
     }
 

@@ -19,7 +19,6 @@ import tiewright.http.pieces.ReasonTable.Column;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.views.AskedView;
 import tiewright.http.views.WorkView;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -70,7 +69,6 @@ final class FilmCountsPage implements Page {
                         back(visit),
                         List.of(small(visit), visit.say("page-film.what-a-range-holds")),
                         Optional.empty(),
-                        visit.say("page-film.show-the-counts"),
                         true,
                         sections));
     }
@@ -79,9 +77,14 @@ final class FilmCountsPage implements Page {
     private static WorkView.Section section(Visit visit, List<PlayerId> who, List<FilmTotal> totals) {
         List<ReasonTable.Row> rows = rows(visit, totals);
         String id = "film-" + who.stream().map(PlayerId::code).collect(Collectors.joining("-"));
-        String caption = who.stream().map(visit.event()::name).collect(Collectors.joining(" and ")) + ": "
-                + Counted.of(totals.get(0).games(), "game", "games");
-        return WorkView.Section.of(id, caption)
+        String caption = visit.say(
+                "page-film.who-in-games",
+                "who",
+                who.stream().map(visit.event()::name).toList(),
+                "games",
+                totals.get(0).games());
+        return WorkView.Section.of(id, "")
+                .folded(folded(visit, caption, totals.get(0)))
                 .with(new ReasonTable(
                         id + "-table",
                         caption,
@@ -91,6 +94,19 @@ final class FilmCountsPage implements Page {
                                 new Column(visit.say("page-film.of-100"), true)),
                         rows,
                         ""));
+    }
+
+    private static String folded(Visit visit, String caption, FilmTotal first) {
+        return visit.say(
+                "page-film.fold-of-counts",
+                "caption",
+                caption,
+                "measure",
+                new FilmWords(visit.words()).measure(first.measure()),
+                "value",
+                first.value(),
+                "outOf",
+                first.outOf());
     }
 
     private static List<ReasonTable.Row> rows(Visit visit, List<FilmTotal> totals) {
@@ -103,7 +119,7 @@ final class FilmCountsPage implements Page {
                                         visit.say("page-film.of-2", "value", total.value(), "outOf", total.outOf()),
                                         href(total)),
                                 Cell.of(total.share()
-                                        .map(FilmCountsPage::said)
+                                        .map(share -> said(visit, share))
                                         .orElse(visit.say("page-film.not-enough-film")))),
                         visit.say("page-film.what-it-is-worth"),
                         words.sentences(total),
@@ -111,9 +127,15 @@ final class FilmCountsPage implements Page {
                 .toList();
     }
 
-    private static String said(Share share) {
-        return Math.round(100 * share.value()) + " (" + Math.round(100 * share.low()) + " to "
-                + Math.round(100 * share.high()) + ")";
+    private static String said(Visit visit, Share share) {
+        return visit.say(
+                "page-film.share",
+                "value",
+                Math.round(100 * share.value()),
+                "low",
+                Math.round(100 * share.low()),
+                "high",
+                Math.round(100 * share.high()));
     }
 
     /** To the rallies themselves, where they can be looked for. */

@@ -17,7 +17,6 @@ import tiewright.http.pieces.Option;
 import tiewright.http.views.ActionForm;
 import tiewright.http.views.FilmView;
 import tiewright.http.visit.Cautions;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
 import tiewright.plainfiles.FilmNotes;
@@ -83,11 +82,7 @@ final class FilmViews {
                         visit.say("page-film.go-on-noting-game", "game", game.code()),
                         false))
                 : List.of();
-        return new FilmView.Game(
-                visit.say("page-film.game-2", "game", game.code(), "game2", where(game)),
-                lines,
-                goOn,
-                remove(visit.words(), number, game.code()));
+        return new FilmView.Game(title(visit, game), lines, goOn, remove(visit.words(), number, game.code()));
     }
 
     private static List<String> lines(Visit visit, FilmNotes.Game game) {
@@ -117,18 +112,28 @@ final class FilmViews {
         return visit.say(
                 "page-film.on-film-that-somebody-won",
                 "rallies",
-                Counted.of(counted.rallies(), "rally", "rallies"),
+                counted.rallies(),
                 "score",
                 game.film().replay().score());
     }
 
-    private static String where(FilmNotes.Game game) {
-        return game.film().counted().tie().map(tie -> ", tie " + tie).orElse("")
-                + game.film()
-                        .counted()
-                        .rubber()
-                        .map(rubber -> ", " + (rubber.isDecider() ? "decider" : "rubber " + rubber))
-                        .orElse("");
+    /** Its code, and the rubber of this event that it was. */
+    private static String title(Visit visit, FilmNotes.Game game) {
+        FilmedGame counted = game.film().counted();
+        return visit.say(
+                "page-film.game-2",
+                "game",
+                game.code(),
+                "of",
+                counted.tie().isEmpty()
+                        ? "none"
+                        : counted.rubber().isEmpty()
+                                ? "tie"
+                                : counted.rubber().get().isDecider() ? "decider" : "rubber",
+                "tie",
+                counted.tie().map(Object::toString).orElse(""),
+                "rubber",
+                counted.rubber().map(Object::toString).orElse(""));
     }
 
     private static String pair(VisibleEvent event, Pair pair) {

@@ -3,7 +3,6 @@ package tiewright.http.film;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.VisibleEvent;
@@ -103,8 +102,10 @@ final class NotingStands {
         measures.forEach(measure -> columns.add(new ReasonTable.Column(words.measure(measure), true)));
         List<ReasonTable.Row> rows = all.stream()
                 .map(who -> {
-                    List<ReasonTable.Cell> cells = new ArrayList<>(List.of(
-                            ReasonTable.Cell.of(who.stream().map(event::name).collect(Collectors.joining(" and ")))));
+                    List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(visit.say(
+                            "page-film.names",
+                            "names",
+                            who.stream().map(event::name).toList()))));
                     measures.forEach(measure -> cells.add(ReasonTable.Cell.of(count(counts, who, measure))));
                     return ReasonTable.Row.of(cells);
                 })
@@ -112,13 +113,18 @@ final class NotingStands {
         return new ReasonTable(id, caption, columns, rows, "");
     }
 
-    private static String count(List<Counted> counts, List<PlayerId> who, Measure measure) {
+    private String count(List<Counted> counts, List<PlayerId> who, Measure measure) {
         return counts.stream()
                 .filter(one -> one.measure() == measure
                         && one.who().equals(who)
                         && one.outOf().orElse(0) > 0)
                 .findFirst()
-                .map(one -> one.value() + " of " + one.outOf().getAsInt())
-                .orElse("none");
+                .map(one -> visit.say(
+                        "page-film.of-2",
+                        "value",
+                        one.value(),
+                        "outOf",
+                        one.outOf().getAsInt()))
+                .orElse(visit.say("page-film.none"));
     }
 }

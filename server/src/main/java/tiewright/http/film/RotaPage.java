@@ -75,7 +75,6 @@ final class RotaPage implements Page {
                                 PATH,
                                 List.of(asked(visit, who, tried)),
                                 Button.main(visit.say("page-film.make-the-rota")))),
-                        "",
                         false,
                         Rota.of(who)
                                 .map(rota -> List.of(rounds(visit, rota, who)))

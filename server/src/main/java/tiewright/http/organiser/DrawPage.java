@@ -21,7 +21,6 @@ import tiewright.http.pieces.FormField;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.BackLinks;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.Form;
@@ -97,7 +96,7 @@ final class DrawPage implements Page {
     private static FormField pools(Visit visit, Fields fields) {
         int clubs = visit.event().clubs().size();
         return fields.number("pools", visit.say("page-organiser.number-of-pools"), OptionalInt.empty())
-                .withHint(visit.say("page-organiser.are-entered", "clubs", Counted.of(clubs, "club")))
+                .withHint(visit.say("page-organiser.are-entered", "clubs", clubs))
                 .mustBeFilled();
     }
 
@@ -181,7 +180,7 @@ final class DrawPage implements Page {
                 .map(step -> ReasonTable.Row.of(List.of(
                         ReasonTable.Cell.of(subject(event, step.subject())),
                         ReasonTable.Cell.of(step.chosen()),
-                        ReasonTable.Cell.of(how(step)),
+                        ReasonTable.Cell.of(how(Words.of(event), step)),
                         ReasonTable.Cell.of(step.choices().stream()
                                 .map(choice -> choice.name() + " (" + choice.weight() + ")")
                                 .collect(Collectors.joining(", "))))))
@@ -206,11 +205,19 @@ final class DrawPage implements Page {
                 .orElse(code);
     }
 
-    private static String how(DrawStep step) {
+    private static String how(Words words, DrawStep step) {
         return switch (step.how()) {
-            case SEEDED -> "placed as a seed";
-            case ONLY_CHOICE -> "only choice left";
-            case DRAWN -> "purpose \"" + step.purpose() + "\", i = " + step.hash() + ": " + step.drawn();
+            case SEEDED -> words.say("page-organiser.placed-as-a-seed");
+            case ONLY_CHOICE -> words.say("page-organiser.only-choice-left");
+            case DRAWN ->
+                words.say(
+                        "page-organiser.by-its-number",
+                        "purpose",
+                        step.purpose(),
+                        "number",
+                        String.valueOf(step.hash()),
+                        "drawn",
+                        String.valueOf(step.drawn()));
         };
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tiewright.event.RubberScore;
 import tiewright.event.Side;
 import tiewright.event.TieScore;
@@ -17,7 +18,6 @@ import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Option;
 import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.Page;
@@ -31,6 +31,7 @@ import tiewright.standings.Row;
 import tiewright.standings.Standings;
 import tiewright.standings.Table;
 import tiewright.wording.StandingsWords;
+import tiewright.wording.Words;
 
 /** A dry run of the conditions: how often made-up pools end in a lot, and one of each way that they can. */
 final class DryRunPage implements Page {
@@ -48,8 +49,8 @@ final class DryRunPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>(List.of(form(visit, tried)));
         if (!tried.isNothing()) {
             DryRun.Report report = DryRun.of(visit.event().conditions(), clubs(visit, tried), RUNS, seed(tried));
-            sections.add(summary(report));
-            report.ways().forEach(found -> sections.add(example(found)));
+            sections.add(summary(visit.words(), report));
+            report.ways().forEach(found -> sections.add(example(visit.words(), found)));
         }
         return Screen.of(
                 "work",
@@ -106,44 +107,60 @@ final class DryRunPage implements Page {
                         List.of(Button.main(visit.say("page-organiser.play-pools", "runs", RUNS)))));
     }
 
-    private static WorkView.Section summary(DryRun.Report report) {
-        String share = report.withLot() + " of " + report.runs() + " pools end in a lot: " + percent(report.share())
-                + ", with 95 % certainty " + percent(report.low()) + " to " + percent(report.high()) + " (seed "
-                + report.seed() + ").";
+    private static WorkView.Section summary(Words words, DryRun.Report report) {
+        String share = words.say(
+                "page-organiser.pools-end-in-a-lot",
+                "with",
+                report.withLot(),
+                "runs",
+                report.runs(),
+                "share",
+                percent(report.share()),
+                "low",
+                percent(report.low()),
+                "high",
+                percent(report.high()),
+                "number",
+                Long.toString(report.seed()));
         String ways = report.ways().isEmpty()
-                ? "No pool needed a lot. That is no proof that none ever will."
-                : Counted.of(report.ways().size(), "way") + " were found; one example of each stands below.";
-        return WorkView.Section.of("summary", report.clubs() + " clubs", share, ways);
+                ? words.say("page-organiser.no-pool-needed-a-lot")
+                : words.say(
+                        "page-organiser.ways-to-a-lot", "count", report.ways().size());
+        return WorkView.Section.of("summary", words.say("page-organiser.clubs", "value", report.clubs()), share, ways);
     }
 
     private static String percent(double share) {
         return String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 
-    private static WorkView.Section example(DryRun.Found found) {
+    private static WorkView.Section example(Words words, DryRun.Found found) {
         Table table = Standings.of(found.example());
-        StandingsWords words = StandingsWords.withCodes();
+        StandingsWords reasons = StandingsWords.withCodes();
         List<ReasonTable.Row> rows =
-                table.rows().stream().map(row -> row(row, words)).toList();
+                table.rows().stream().map(row -> row(row, reasons)).toList();
         String id = "way-" + found.way().place() + "-" + found.way().clubs();
         List<String> ties =
-                found.example().ties().stream().map(DryRunPage::said).toList();
+                found.example().ties().stream().map(tie -> said(words, tie)).toList();
         return WorkView.Section.of(
                         id,
-                        found.way().clubs() + " clubs level at place "
-                                + found.way().place() + ": " + found.times() + " times")
+                        words.say(
+                                "page-organiser.level-at-place",
+                                "clubs",
+                                found.way().clubs(),
+                                "place",
+                                found.way().place(),
+                                "times",
+                                found.times()))
                 .saying(ties)
-                .with(new ReasonTable(id + "-table", "The table of this example", columns(), rows, ""));
+                .with(new ReasonTable(
+                        id + "-table", words.say("page-organiser.table-of-this-example"), columns(words), rows, ""));
     }
 
-    private static List<ReasonTable.Column> columns() {
-        return List.of(
-                new ReasonTable.Column("Club", false),
-                new ReasonTable.Column("Place", true),
-                new ReasonTable.Column("Tie points", true),
-                new ReasonTable.Column("Rubbers", true),
-                new ReasonTable.Column("Points", true),
-                new ReasonTable.Column("Decided by", false));
+    private static List<ReasonTable.Column> columns(Words words) {
+        return Stream.of("club", "place", "tie-points", "rubbers", "points", "decided-by")
+                .map(code -> new ReasonTable.Column(
+                        words.say("page-organiser.dry." + code), !code.equals("club") && !code.equals("decided-by")))
+                .toList();
     }
 
     private static ReasonTable.Row row(Row row, StandingsWords words) {
@@ -155,12 +172,21 @@ final class DryRunPage implements Page {
                         ReasonTable.Cell.of(words.reason(row.club(), row.decidedBy()))));
     }
 
-    private static String said(TieScore tie) {
-        return tie.home() + " v " + tie.away() + " " + tie.rubbersWon(Side.HOME) + "-" + tie.rubbersWon(Side.AWAY)
-                + ": " + tie.rubbers().stream().map(DryRunPage::said).collect(Collectors.joining("; "));
+    private static String said(Words words, TieScore tie) {
+        return words.say(
+                "page-organiser.tie-in-one-line",
+                "home",
+                tie.home(),
+                "away",
+                tie.away(),
+                "score",
+                tie.rubbersWon(Side.HOME) + "-" + tie.rubbersWon(Side.AWAY),
+                "rubbers",
+                tie.rubbers().stream().map(rubber -> said(words, rubber)).collect(Collectors.joining("; ")));
     }
 
-    private static String said(RubberScore rubber) {
-        return (rubber.rubber().isDecider() ? "decider " : "") + TieViews.score(rubber.games());
+    private static String said(Words words, RubberScore rubber) {
+        String score = TieViews.score(rubber.games());
+        return rubber.rubber().isDecider() ? words.say("page-organiser.decider-in-a-line", "score", score) : score;
     }
 }

@@ -2,7 +2,6 @@ package tiewright.http.organiser;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Club;
@@ -107,13 +106,6 @@ final class LinksPage implements Page {
 
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
-        List<String> intro = new ArrayList<>(List.of(visit.say("page-organiser.whoever-has-a-personal-link")));
-        if (visit.hall().address().isLoopback()) {
-            intro.add(visit.say(
-                    "page-organiser.phones-cannot-reach-it-is",
-                    "url",
-                    visit.hall().address().url()));
-        }
         Words words = visit.words();
         List<WorkView.Section> sections = new ArrayList<>();
         if (!event.clubs().isEmpty()) {
@@ -124,38 +116,24 @@ final class LinksPage implements Page {
         return Screen.of(
                 "links",
                 visit.say("page-organiser.personal-links"),
-                new LinksView(tried.refusal(), BackLinks.home(visit), intro, clubs(visit), sections, lines(visit)));
+                new LinksView(
+                        tried.refusal(),
+                        BackLinks.home(visit),
+                        intro(visit),
+                        LinksThere.clubs(visit, HERE),
+                        sections,
+                        LinksThere.lines(visit)));
     }
 
-    private static List<LinksView.Line> lines(Visit visit) {
-        return visit.event().links().stream()
-                .filter(link -> handles(visit, link.role()))
-                .sorted(Comparator.comparing(Link::revoked))
-                .map(link -> new LinksView.Line(
-                        link.name(),
-                        LinkSlips.whom(visit.event(), link.club(), link.player(), link.label()),
-                        LinkSlips.may(visit.words(), link.role()),
-                        !link.revoked()))
-                .toList();
-    }
-
-    /** What the desk and the referee cannot make or end does not stand on their page; captains' links are the neutral person's too. */
-    private static boolean handles(Visit visit, Role role) {
-        return visit.role() == Role.ORGANISER
-                || role == Role.PLAYER
-                || role == Role.VOLUNTEER
-                || role == Role.CAPTAIN && visit.isNeutral();
-    }
-
-    /** Each club, and whether somebody who captains it has no link yet. */
-    private static List<LinksView.ClubLine> clubs(Visit visit) {
-        if (!handles(visit, Role.CAPTAIN)) {
-            return List.of();
+    private static List<String> intro(Visit visit) {
+        List<String> intro = new ArrayList<>(List.of(visit.say("page-organiser.whoever-has-a-personal-link")));
+        if (visit.hall().address().isLoopback()) {
+            intro.add(visit.say(
+                    "page-organiser.phones-cannot-reach-it-is",
+                    "url",
+                    visit.hall().address().url()));
         }
-        return visit.event().clubs().stream()
-                .map(club -> new LinksView.ClubLine(
-                        club.id().code(), club.name(), new LinkSlips(visit, HERE).lacksOne(club)))
-                .toList();
+        return intro;
     }
 
     /** Open where its form was just refused. */
@@ -182,7 +160,7 @@ final class LinksPage implements Page {
     private static WorkView.Section one(Visit visit, Fields fields) {
         VisibleEvent event = visit.event();
         List<Option> roles = Arrays.stream(Role.values())
-                .filter(role -> role != Role.PUBLIC && handles(visit, role))
+                .filter(role -> role != Role.PUBLIC && LinksThere.handles(visit, role))
                 .map(role -> Option.of(role.code(), LinkSlips.may(Words.of(event), role), false))
                 .toList();
 

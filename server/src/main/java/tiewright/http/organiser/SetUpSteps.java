@@ -85,7 +85,13 @@ final class SetUpSteps {
                     "/organiser/clubs#part-warnings",
                     ""));
         }
-        add("opening", event.opening().map(OpeningWords::of).orElse(""), "/organiser/opening");
+        add("opening", opening(), "/organiser/opening");
+    }
+
+    private String opening() {
+        return event.opening()
+                .map(chosen -> OpeningWords.of(visit.words(), chosen))
+                .orElse("");
     }
 
     private void fromTheDrawOn() {

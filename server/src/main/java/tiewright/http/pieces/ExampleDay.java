@@ -99,7 +99,7 @@ final class ExampleDay {
                 "One of each piece",
                 new Frame.Named("Lowland Clubs Day", "Lowland Clubs Day, 8 May 2027, Tollgate Hall", Optional.empty()),
                 new Frame.Reader(
-                        "Millrace", "You are here as captain of Millrace.", List.of("captain", "desk", "cards")),
+                        "Millrace", "You are here as captain of Millrace.", List.of("cards", "captain", "desk")),
                 new Frame.Age("Version 14", "as of 12:58", "heard 12:57", Instant.parse("2027-05-08T10:58:00Z"), false),
                 List.of(),
                 Optional.of(new NavLink("#", "Hurt", false)),

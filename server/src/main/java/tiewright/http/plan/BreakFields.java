@@ -1,5 +1,6 @@
 package tiewright.http.plan;
 
+import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,9 @@ import tiewright.wording.Words;
 
 /** What is asked about something that went wrong: only what its kind needs, and the rest behind a fold. */
 final class BreakFields {
+    /** How long play stands still before anybody knows better. Our own guess, to be typed over. */
+    private static final Duration A_SHOWER = Duration.ofMinutes(30);
+
     private final VisibleEvent event;
     private final Words words;
     private final Fields fields;
@@ -66,7 +70,11 @@ final class BreakFields {
         switch (what) {
             case COURT -> all.add(lost());
             case STOP ->
-                all.add(time("stopped", "page-plan.play-stopped-at", BreakAsk::stopped)
+                all.add(fields.time(
+                                "stopped",
+                                words.say("page-plan.play-stopped-at"),
+                                last.map(BreakAsk::stopped).orElse(Optional.of(now())))
+                        .mustBeFilled()
                         .withHint(words.say("page-plan.for-a-stop-after-up")));
             case LATE -> {
                 all.add(club());
@@ -75,15 +83,19 @@ final class BreakFields {
             case CLOSING -> all.add(time("closes", "page-plan.the-venue-closes-at", BreakAsk::closes));
             case INJURY -> {}
         }
-        all.add(fields.time(
+        all.add(from());
+        return all;
+    }
+
+    private FormField from() {
+        return fields.time(
                         "from",
                         words.say("page-plan.play-goes-on-from"),
-                        last.map(BreakAsk::from).or(() -> Optional.of(event.clock(event.now()))))
+                        last.map(BreakAsk::from).or(() -> Optional.of(goesOn())))
                 .withHint(words.say(
-                        "page-plan.now-or-when-rain-has",
+                        what == BreakAsk.What.STOP ? "page-plan.a-guess-is-enough" : "page-plan.now-or-later",
                         "freezeMinutes",
-                        event.conditions().freezeMinutes())));
-        return all;
+                        event.conditions().freezeMinutes()));
     }
 
     List<FormField> more() {
@@ -98,6 +110,16 @@ final class BreakFields {
                 words.say("page-plan.seed-a-number-or-any"),
                 Long.toString(last.map(BreakAsk::seed).orElse(1L))));
         return all;
+    }
+
+    private LocalTime now() {
+        return event.clock(event.now());
+    }
+
+    /** When play goes on, before anybody has said so: at once, but for a stop that has just begun. */
+    private LocalTime goesOn() {
+        LocalTime later = now().plus(A_SHOWER);
+        return what == BreakAsk.What.STOP && later.isAfter(now()) ? later : now();
     }
 
     private TextField time(String id, String label, Function<BreakAsk, Optional<LocalTime>> stood) {

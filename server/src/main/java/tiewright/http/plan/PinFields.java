@@ -1,7 +1,6 @@
 package tiewright.http.plan;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.Button;
@@ -59,7 +58,7 @@ final class PinFields {
     private static ActionForm pinned(Visit visit, int number, Pin pin) {
         String what = pin.tie()
                 + pin.rubber()
-                        .map(no -> ", " + TieViews.rubber(no).toLowerCase(Locale.ROOT))
+                        .map(no -> ", " + TieViews.rubberWithin(visit.words(), no))
                         .orElse("");
         return ActionForm.of(
                         "unpin-" + number, PlanPage.HERE + "/unpin", "", Button.other(visit.say("page-plan.unpin")))

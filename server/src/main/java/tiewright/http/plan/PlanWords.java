@@ -2,7 +2,6 @@ package tiewright.http.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.Tie;
@@ -86,17 +85,32 @@ final class PlanWords {
     /** End beside bound, the parts of the score, breaches, seed. */
     List<String> lines(Plan plan) {
         List<String> lines = new ArrayList<>();
-        lines.add("Ends at " + HallClock.said(plan.finish()) + ", " + plan.slots() + " slots of "
-                + plan.problem().slotMinutes()
-                + " minutes from " + HallClock.said(plan.problem().start()) + ". No plan can end before "
-                + HallClock.said(plan.bound().finish())
-                + (plan.endsAtTheBound() ? ": this is as early as any." : ".") + " "
-                + said(plan.bound().because()));
+        lines.add(ends(plan));
         plan.explained().stream().map(this::said).forEach(lines::add);
         plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
         plan.expectedDeciders(event.conditions()).ifPresent(one -> lines.add(said(one)));
         lines.add(Words.say(event, "page-plan.seed", "seed", plan.seed()));
         return lines;
+    }
+
+    private String ends(Plan plan) {
+        return Words.say(
+                event,
+                "page-plan.ends-and-bound",
+                "finish",
+                HallClock.said(plan.finish()),
+                "slots",
+                plan.slots(),
+                "minutes",
+                plan.problem().slotMinutes(),
+                "start",
+                HallClock.said(plan.problem().start()),
+                "bound",
+                HallClock.said(plan.bound().finish()),
+                "at",
+                plan.endsAtTheBound() ? "bound" : "later",
+                "because",
+                said(plan.bound().because()));
     }
 
     Chart chart(String id, Plan plan) {
@@ -114,14 +128,12 @@ final class PlanWords {
                             line.court(),
                             new Chart.Entry(
                                     shortly(line.tie()),
-                                    line.tie() + " "
-                                            + TieViews.rubber(line.rubber()).toLowerCase(Locale.ROOT),
+                                    line.tie() + " " + TieViews.rubberWithin(Words.of(event), line.rubber()),
                                     "",
                                     mark))));
         }
         return Charts.of(
-                id,
-                caption,
+                new Charts.Named(Words.of(event), id, caption),
                 plan.problem().courts().stream().map(PlanCourt::name).toList(),
                 all);
     }
@@ -135,7 +147,7 @@ final class PlanWords {
     }
 
     private String shortly(TieId tie) {
-        return event.tie(tie).map(Charts::shortly).orElse(tie.code());
+        return event.tie(tie).map(one -> Charts.shortly(Words.of(event), one)).orElse(tie.code());
     }
 
     /** Each tie with its start and, to open, why it is not earlier. */
@@ -162,6 +174,7 @@ final class PlanWords {
         TieViews views = new TieViews(event);
         String start = plan.start(tie.id()).map(HallClock::said).orElse("");
         String published = Changes.times(
+                Words.of(event),
                 new OrderOfPlay.Times(tie.start(), event.order().courts(tie)),
                 Words.say(event, "page-plan.nothing-yet"));
         return new ReasonTable.Row(

@@ -180,16 +180,19 @@ final class CasesPage implements Page {
 
     private static Option option(Visit visit, TieViews views, Tie tie, RulingNeeded.Case one, Penalty penalty) {
         TieScore after = visit.ask(DisputeAnswers::new).after(one, penalty);
-        String score = "The tie then stands " + after.rubbersWon(Side.HOME) + "-" + after.rubbersWon(Side.AWAY)
-                + after.winner()
-                        .map(side -> ", " + views.side(tie, side) + " has won it")
-                        .orElse(after.finished() ? ", drawn" : ", not finished")
-                + ".";
+        String score = visit.say(
+                "page-rulings.the-tie-then-stands",
+                "score",
+                after.rubbersWon(Side.HOME) + "-" + after.rubbersWon(Side.AWAY),
+                "end",
+                after.winner().isPresent() ? "won" : after.finished() ? "drawn" : "open",
+                "club",
+                after.winner().map(side -> views.side(tie, side)).orElse(""));
         String announced = visit.ask(DisputeAnswers::new)
                         .announced(one)
                         .filter(penalty::equals)
                         .isPresent()
-                ? " This is what the conditions announce."
+                ? " " + visit.say("page-rulings.as-the-conditions-announce")
                 : "";
         String what =
                 switch (penalty) {

@@ -20,7 +20,6 @@ import tiewright.http.pieces.ReasonTable;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Addresses;
 import tiewright.http.visit.CardFields;
-import tiewright.http.visit.Counted;
 import tiewright.http.visit.Fields;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Tried;
@@ -167,27 +166,27 @@ final class Consequences {
     }
 
     private String again(String score, Impact impact) {
-        String again = ties(impact);
-        return "It counts " + score + ". "
-                + (again.isEmpty() ? "No other tie begins again." : "Begin again: " + again + ".")
+        List<String> again = ties(impact);
+        return visit.say("page-rulings.it-counts-and-begin-again", "score", score, "count", again.size(), "ties", again)
                 + sheets(impact);
     }
 
-    private static String ties(Impact impact) {
+    private List<String> ties(Impact impact) {
         return impact.of(Impact.Kind.SLOT).stream()
                 .filter(node -> node.state() != Impact.State.PLAIN)
-                .map(node -> "tie " + node.subject().get(0))
+                .map(node -> visit.say(
+                        "page-rulings.tie-by-code",
+                        "tie",
+                        String.valueOf(node.subject().get(0))))
                 .distinct()
-                .collect(Collectors.joining(", "));
+                .toList();
     }
 
-    private static String sheets(Impact impact) {
+    private String sheets(Impact impact) {
         long sealed = impact.of(Impact.Kind.SHEET).stream()
                 .filter(node -> node.before().equals(Optional.of("sealed")))
                 .count();
-        return sealed == 0
-                ? ""
-                : " " + Counted.of((int) sealed, "sealed sheet") + (sealed == 1 ? " goes" : " go") + " back unseen.";
+        return sealed == 0 ? "" : " " + visit.say("page-rulings.sealed-sheets-go-back", "count", sealed);
     }
 
     private String places(Impact record) {

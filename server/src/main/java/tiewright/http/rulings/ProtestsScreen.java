@@ -2,6 +2,7 @@ package tiewright.http.rulings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tiewright.conditions.Setting;
 import tiewright.event.Disputes;
 import tiewright.event.OfficialFact;
@@ -65,84 +66,97 @@ final class ProtestsScreen {
         String at = HallClock.said(event.clock(protest.at()));
         List<String> lines = new ArrayList<>(List.of(
                 protest.made().text(),
-                "Signed by " + protest.made().by() + ", received at " + at + "."
-                        + protest.made()
-                                .deposit()
-                                .map(paid -> " Deposit: " + paid + ".")
-                                .orElse("")));
-        protest.decided().ifPresent(decided -> lines.add(ruled(event, protest, decided)));
-        String heading = heading(event, protest);
+                visit.say(
+                        "page-rulings.signed-and-received", "by", protest.made().by(), "at", at)));
+        protest.made().deposit().ifPresent(paid -> lines.add(visit.say("page-rulings.deposit", "deposit", paid)));
+        protest.decided().ifPresent(decided -> lines.add(ruled(visit, protest, decided)));
+        String heading = heading(visit, protest);
         WorkView.Section section = WorkView.Section.of(
                         "protest-" + protest.made().number(), heading)
                 .saying(lines)
-                .with(asItStood(protest, at));
+                .with(asItStood(visit, protest, at));
         boolean open = protest.decided().isEmpty() && Door.OFFICIALS.opensFor(visit.role());
-        return open ? section.with(deciding(protest, tried)) : section;
+        return open ? section.with(deciding(visit, protest, tried)) : section;
     }
 
-    private static String ruled(VisibleEvent event, Disputes.Protest protest, OfficialFact.ProtestDecided decided) {
-        return "Ruling " + decided.ruling()
-                + (decided.upheld() ? ": upheld" : ": dismissed")
-                + protest.decidedAt()
-                        .map(when -> ", at " + HallClock.said(event.clock(when)))
-                        .orElse("")
-                + (protest.made().deposit().isEmpty()
-                        ? "."
-                        : decided.depositReturned() ? ". The deposit goes back." : ". The deposit is kept.");
+    private static String ruled(Visit visit, Disputes.Protest protest, OfficialFact.ProtestDecided decided) {
+        return visit.say(
+                "page-rulings.protest-ruled",
+                "ruling",
+                decided.ruling(),
+                "end",
+                decided.upheld() ? "upheld" : "dismissed",
+                "at",
+                protest.decidedAt()
+                        .map(when -> HallClock.said(visit.event().clock(when)))
+                        .orElse(""),
+                "deposit",
+                protest.made().deposit().isEmpty() ? "none" : decided.depositReturned() ? "back" : "kept");
     }
 
-    private static String heading(VisibleEvent event, Disputes.Protest protest) {
-        return "Protest " + protest.made().number() + ": "
-                + event.clubName(protest.made().club())
-                + protest.made()
-                        .tie()
-                        .flatMap(event::tie)
-                        .map(tie -> ", " + new TieViews(event).title(tie))
-                        .orElse("");
+    private static String heading(Visit visit, Disputes.Protest protest) {
+        Optional<Tie> tie = protest.made().tie().flatMap(visit.event()::tie);
+        return visit.say(
+                "page-rulings.protest-of",
+                "number",
+                protest.made().number(),
+                "club",
+                visit.event().clubName(protest.made().club()),
+                "about",
+                tie.isPresent() ? "tie" : "none",
+                "tie",
+                tie.map(one -> new TieViews(visit.event()).title(one)).orElse(""));
     }
 
-    private static ReasonTable asItStood(Disputes.Protest protest, String at) {
-        List<ReasonTable.Row> rows = new ArrayList<>();
-        rows.add(
-                ReasonTable.Row.of(List.of(new ReasonTable.Cell("Tables as they stood at " + at, "/tables?at=" + at))));
-        rows.add(ReasonTable.Row.of(
-                List.of(new ReasonTable.Cell("Knockout as it stood at " + at, "/bracket?at=" + at))));
+    private static ReasonTable asItStood(Visit visit, Disputes.Protest protest, String at) {
+        List<ReasonTable.Cell> looks = new ArrayList<>(List.of(
+                new ReasonTable.Cell(visit.say("page-rulings.tables-as-at", "at", at), "/tables?at=" + at),
+                new ReasonTable.Cell(visit.say("page-rulings.knockout-as-at", "at", at), "/bracket?at=" + at)));
         protest.made()
                 .tie()
-                .ifPresent(tie -> rows.add(ReasonTable.Row.of(
-                        List.of(new ReasonTable.Cell("Tie " + tie + " as it is now", "/tie/" + tie)))));
+                .ifPresent(tie -> looks.add(
+                        new ReasonTable.Cell(visit.say("page-rulings.tie-as-it-is-now", "tie", tie), "/tie/" + tie)));
         return new ReasonTable(
                 "stood-" + protest.made().number(),
-                "The day as it stood",
-                List.of(new ReasonTable.Column("Look at", false)),
-                rows,
+                visit.say("page-rulings.the-day-as-it-stood"),
+                List.of(new ReasonTable.Column(visit.say("page-rulings.look-at"), false)),
+                looks.stream().map(look -> ReasonTable.Row.of(List.of(look))).toList(),
                 "");
     }
 
-    private static WorkView.WorkForm deciding(Disputes.Protest protest, Tried tried) {
-        String name = ProtestsPage.form(protest.made().number());
+    private static WorkView.WorkForm deciding(Visit visit, Disputes.Protest protest, Tried tried) {
+        int number = protest.made().number();
+        String name = ProtestsPage.form(number);
         Fields fields = Fields.of(name, tried);
         List<FormField> asked = new ArrayList<>(List.of(
-                fields.oneOf(
-                        name + "-upheld",
-                        "The protest is",
-                        "",
-                        List.of(Option.of("yes", "upheld", false), Option.of("no", "dismissed", false))),
-                fields.text(name + "-decision", TextField.Kind.LONG, "What is decided", "")
+                upheld(visit, fields, name),
+                fields.text(name + "-decision", TextField.Kind.LONG, visit.say("page-rulings.what-is-decided"), "")
                         .mustBeFilled(),
-                fields.text(name + "-reason", TextField.Kind.LONG, "The reason, with the number of the condition", "")
+                fields.text(
+                                name + "-reason",
+                                TextField.Kind.LONG,
+                                visit.say("page-rulings.the-reason-with-the-number"),
+                                "")
                         .mustBeFilled()));
         if (protest.made().deposit().isPresent()) {
-            asked.add(fields.tick(name + "-deposit", "The deposit", "It goes back to the club", false));
+            String back = visit.say("page-rulings.it-goes-back-to-the-club");
+            asked.add(fields.tick(name + "-deposit", visit.say("page-rulings.the-deposit"), back, false));
         }
-        asked.add(fields.line(name + "-by", "Who rules, by name", "")
+        asked.add(fields.line(name + "-by", visit.say("page-rulings.who-rules-by-name"), "")
                 .withAutocomplete("name")
                 .mustBeFilled());
-        return new WorkView.WorkForm(
-                name,
-                ProtestsPage.HERE + "/" + protest.made().number(),
-                asked,
-                List.of(Button.main("Decide protest " + protest.made().number())));
+        Button decide = Button.main(visit.say("page-rulings.decide-protest", "number", number));
+        return new WorkView.WorkForm(name, ProtestsPage.HERE + "/" + number, asked, List.of(decide));
+    }
+
+    private static FormField upheld(Visit visit, Fields fields, String name) {
+        return fields.oneOf(
+                name + "-upheld",
+                visit.say("page-rulings.the-protest-is"),
+                "",
+                List.of(
+                        Option.of("yes", visit.say("page-rulings.upheld"), false),
+                        Option.of("no", visit.say("page-rulings.dismissed"), false)));
     }
 
     private static WorkView.Section newOne(Visit visit, Tried tried) {

@@ -12,16 +12,14 @@ import tiewright.http.pieces.Refusal;
  *
  * @param intro sentences before the question
  * @param ask what can be asked; empty where the answer is always the same
- * @param cover the words to press before the answer is seen, empty where everybody may see it
- * @param isCovered it has still to be pressed
+ * @param covers the club alone reads it, so that one press covers the answer from neighbours
  */
 public record AskedView(
         Refusal refusal,
         NavLink back,
         List<String> intro,
         Optional<Ask> ask,
-        String cover,
-        boolean isCovered,
+        boolean covers,
         List<WorkView.Section> answer) {
     public AskedView {
         intro = List.copyOf(intro);

@@ -29,8 +29,11 @@ public record LinksView(
         return clubs.stream().anyMatch(ClubLine::missing);
     }
 
-    /** @param missing its captain or a deputy has no link yet */
-    public record ClubLine(String club, String name, boolean missing) {}
+    /**
+     * @param missing its captain or a deputy has no link yet
+     * @param says who has none, where not all are without; empty where the name says enough
+     */
+    public record ClubLine(String club, String name, boolean missing, String says) {}
 
     /** @param current false for one that was taken back */
     public record Line(String name, String whom, String role, boolean current) {}

@@ -41,9 +41,7 @@ public final class Cautions {
     }
 
     /** What a captain is asked before somebody who is marked as hurt or ill is named again. */
-    public static String beforeNaming(String name) {
-        return name + " is marked as hurt or ill today. Ask " + name
-                + ", and first aid or the referee, before you name " + name
-                + ". Nobody is barred here: who gave up one rubber may be eligible for the next; a licensed person decides who is fit to play.";
+    public static String beforeNaming(Words words, String name) {
+        return words.say("page-visit.caution.before-naming", "name", name);
     }
 }

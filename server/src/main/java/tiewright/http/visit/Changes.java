@@ -64,21 +64,33 @@ public final class Changes {
     }
 
     private String notice(int number) {
-        return "notice " + number
-                + event.notices().stream()
-                        .map(Event.Posted::notice)
-                        .filter(one -> one.number() == number && !one.reason().isEmpty())
-                        .findFirst()
-                        .map(one -> ": " + words.saying(one.reason()))
-                        .orElse("");
+        return event.notices().stream()
+                .map(Event.Posted::notice)
+                .filter(one -> one.number() == number && !one.reason().isEmpty())
+                .findFirst()
+                .map(one ->
+                        words.say("page-visit.notice-because", "number", number, "reason", words.saying(one.reason())))
+                .orElseGet(() -> words.say("page-visit.notice-alone", "number", number));
     }
 
-    public static String times(OrderOfPlay.Times times, String none) {
+    private String times(OrderOfPlay.Times times, String none) {
+        return times(words, times, none);
+    }
+
+    public static String times(Words words, OrderOfPlay.Times times, String none) {
         if (times.isNone()) {
             return none;
         }
-        String start = times.start().map(HallClock::said).orElse("no time yet");
-        String courts = String.join(", ", times.courts());
-        return courts.isEmpty() ? start : start + (times.courts().size() == 1 ? ", court " : ", courts ") + courts;
+        String start = times.start().map(HallClock::said).orElseGet(() -> words.say("page-visit.no-time-yet-within"));
+        return times.courts().isEmpty()
+                ? start
+                : words.say(
+                        "page-visit.time-and-courts",
+                        "start",
+                        start,
+                        "count",
+                        times.courts().size(),
+                        "courts",
+                        times.courts());
     }
 }

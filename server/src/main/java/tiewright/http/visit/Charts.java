@@ -9,16 +9,20 @@ import java.util.TreeSet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.http.pieces.Chart;
+import tiewright.wording.Words;
 
 /** Puts what stands on courts into a chart. */
 public final class Charts {
     /** One thing on one court. */
     public record At(LocalTime start, String court, Chart.Entry entry) {}
 
+    /** @param words in whose language its courts are named */
+    public record Named(Words words, String id, String caption) {}
+
     private Charts() {}
 
     /** @param courts also those on which nothing stands */
-    public static Chart of(String id, String caption, List<String> courts, List<At> all) {
+    public static Chart of(Named named, List<String> courts, List<At> all) {
         TreeSet<String> names = new TreeSet<>(TextOrder.NUMBERS_BY_VALUE);
         names.addAll(courts);
         all.forEach(one -> names.add(one.court()));
@@ -30,9 +34,9 @@ public final class Charts {
                     .add(one.entry());
         }
         return new Chart(
-                id,
-                caption,
-                columns.stream().map(Charts::heading).toList(),
+                named.id(),
+                named.caption(),
+                columns.stream().map(court -> heading(named.words(), court)).toList(),
                 rows.entrySet().stream()
                         .map(row -> new Chart.Row(HallClock.said(row.getKey()), row.getValue()))
                         .toList());
@@ -46,13 +50,16 @@ public final class Charts {
         return cells;
     }
 
-    private static String heading(String court) {
-        return court.isEmpty() ? "No court yet" : court.matches("\\d+") ? "Court " + court : court;
+    private static String heading(Words words, String court) {
+        if (court.isEmpty()) {
+            return words.say("page-visit.no-court-yet");
+        }
+        return court.matches("\\d+") ? words.say("page-visit.court", "court", court) : court;
     }
 
     /** The codes of the clubs, or where they will come from. */
-    public static String shortly(Tie tie) {
-        return side(tie, Side.HOME) + " v " + side(tie, Side.AWAY);
+    public static String shortly(Words words, Tie tie) {
+        return words.say("page-visit.v", "home", side(tie, Side.HOME), "away", side(tie, Side.AWAY));
     }
 
     private static String side(Tie tie, Side side) {

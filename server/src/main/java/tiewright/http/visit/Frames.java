@@ -106,8 +106,8 @@ final class Frames {
     private static List<String> styles(Role role) {
         return switch (role) {
             case PUBLIC, PLAYER -> List.of();
-            case CAPTAIN -> List.of("captain", "cards");
-            case VOLUNTEER, DESK, ORGANISER, REFEREE -> List.of("desk", "cards");
+            case CAPTAIN -> List.of("cards", "captain");
+            case VOLUNTEER, DESK, ORGANISER, REFEREE -> List.of("cards", "desk");
         };
     }
 

@@ -116,9 +116,14 @@ public final class LinkSlips {
 
     /** Whether the club's captain or a deputy has no link yet. */
     public boolean lacksOne(Club club) {
-        return !has(Role.CAPTAIN, club.id(), Optional.empty())
+        return !hasCaptains(club)
                 || visit.event().squad(club.id()).stream()
                         .anyMatch(player -> player.deputy() && !has(Role.CAPTAIN, club.id(), Optional.of(player.id())));
+    }
+
+    /** Whether the club has the link of its captain, whatever its deputies have. */
+    public boolean hasCaptains(Club club) {
+        return has(Role.CAPTAIN, club.id(), Optional.empty());
     }
 
     public void addPlayers(ClubId club) {

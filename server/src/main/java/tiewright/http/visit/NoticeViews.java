@@ -61,7 +61,7 @@ public final class NoticeViews {
             if (left > 0) {
                 links.add(new NavLink(
                         "/desk/notice/" + number,
-                        Words.say(event, "page-visit.notice-tell", "value", number, "club", Counted.of(left, "club")),
+                        Words.say(event, "page-visit.notice-tell", "value", number, "clubs", left),
                         false));
             }
         }

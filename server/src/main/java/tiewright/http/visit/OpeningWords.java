@@ -1,18 +1,18 @@
 package tiewright.http.visit;
 
 import tiewright.event.SetUpFact;
+import tiewright.wording.Words;
 
 /** Who opens the sheets here, in words. */
 public final class OpeningWords {
     private OpeningWords() {}
 
-    public static String of(SetUpFact.OpeningChosen chosen) {
+    public static String of(Words words, SetUpFact.OpeningChosen chosen) {
         if (!chosen.organiserIsCaptain()) {
-            return "No organiser captains or plays for a club here.";
+            return words.say("page-visit.opening.nobody-plays");
         }
-        return "An organiser also captains or plays for a club here; sheets are opened "
-                + chosen.neutral()
-                        .map(name -> "by " + name + ", who is neutral.")
-                        .orElse("by themselves at the deadline, by nobody's hand.");
+        return chosen.neutral()
+                .map(name -> words.say("page-visit.opening.by-a-neutral", "name", name))
+                .orElseGet(() -> words.say("page-visit.opening.by-themselves"));
     }
 }

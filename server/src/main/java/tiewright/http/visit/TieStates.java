@@ -1,7 +1,7 @@
 package tiewright.http.visit;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tiewright.event.ExchangeId;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -35,7 +35,7 @@ final class TieStates {
     private Optional<State> keptBack(Tie tie, TieProgress progress) {
         if (event.isGone(tie) && !(progress.finished() && Scored.is(event, tie))) {
             return Optional.of(
-                    new State(Mark.STOP, Words.say(event, "page-visit.withdrew-not-played", "tie", gone(tie))));
+                    new State(Mark.STOP, Words.say(event, "page-visit.withdrew-not-played", "clubs", gone(tie))));
         }
         if (!progress.held().isEmpty()) {
             return Optional.of(state(Mark.HELD, "page-visit.two-cards-differ"));
@@ -67,11 +67,11 @@ final class TieStates {
         return tie.isOpened() ? state(Mark.OPENED, "page-visit.sheets-opened") : beforeOpening(tie);
     }
 
-    private String gone(Tie tie) {
+    private List<String> gone(Tie tie) {
         return tie.clubs().stream()
                 .filter(event.withdrawals()::containsKey)
                 .map(event::clubName)
-                .collect(Collectors.joining(" and "));
+                .toList();
     }
 
     private State beforeOpening(Tie tie) {

@@ -173,8 +173,10 @@ public final class TieViews {
                 winner.map(won -> won == side ? "won" : "lost").orElse("none"));
     }
 
-    public static String rubber(RubberNo rubber) {
-        return rubber.isDecider() ? "Decider" : "Rubber " + rubber;
+    /** Within a line, in the reader's language. */
+    public static String rubberWithin(Words words, RubberNo rubber) {
+        return words.say(
+                "page-visit.rubber-within", "rubber", rubber, "kind", rubber.isDecider() ? "decider" : "rubber");
     }
 
     public List<String> names(Optional<Pair> pair) {

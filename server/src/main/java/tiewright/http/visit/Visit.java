@@ -98,7 +98,7 @@ public final class Visit {
 
     /** The club of a captain or player; pages behind such a door have one. */
     public ClubId club() {
-        return viewer().club().orElseThrow(() -> new NotFound("This page belongs to a club."));
+        return viewer().club().orElseThrow(() -> new NotFound(say("page-visit.belongs-to-a-club")));
     }
 
     /** The club whose notes this viewer reads. */

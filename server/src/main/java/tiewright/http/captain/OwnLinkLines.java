@@ -3,30 +3,20 @@ package tiewright.http.captain;
 import java.util.List;
 import tiewright.event.Link;
 import tiewright.event.Role;
-import tiewright.http.pieces.ReasonTable;
+import tiewright.http.pieces.Button;
+import tiewright.http.views.OwnLinksView;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.LinkSlips;
 import tiewright.http.visit.Visit;
 
-/** The own club's links as tables: the acts of which each is the story, with who did them and when. */
-final class OwnLinkTables {
-    private OwnLinkTables() {}
+/** A link of the own club in lines: the acts of which it is the story, with who did them and when. */
+final class OwnLinkLines {
+    private OwnLinkLines() {}
 
-    /** Links with for whom each is, when and by whom it was made, and how it stands. */
-    static ReasonTable of(Visit visit, String id, List<Link> links) {
-        List<ReasonTable.Column> columns = List.of(
-                new ReasonTable.Column(visit.say("page-captain.link"), false),
-                new ReasonTable.Column(visit.say("page-captain.for-whom"), false),
-                new ReasonTable.Column(visit.say("page-captain.made"), false),
-                new ReasonTable.Column(visit.say("page-captain.how-it-stands"), false));
-        List<ReasonTable.Row> rows = links.stream()
-                .map(link -> ReasonTable.Row.of(List.of(
-                        ReasonTable.Cell.of(link.name()),
-                        ReasonTable.Cell.of(whom(visit, link)),
-                        ReasonTable.Cell.of(said(visit, link.life().made())),
-                        ReasonTable.Cell.of(state(visit, link)))))
-                .toList();
-        return new ReasonTable(id, visit.say("page-captain.who-did-what"), columns, rows, "");
+    /** For whom it is, when and by whom it was made, how it stands, and what may be done with it. */
+    static OwnLinksView.Line of(Visit visit, Link link, List<Button> buttons) {
+        return new OwnLinksView.Line(
+                link.name(), whom(visit, link), said(visit, link.life().made()), state(visit, link), buttons);
     }
 
     private static String whom(Visit visit, Link link) {
