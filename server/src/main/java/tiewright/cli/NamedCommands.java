@@ -13,6 +13,7 @@ final class NamedCommands {
             "check",
             "import",
             "export",
+            "rules",
             "standings",
             "needs",
             "correct",
@@ -53,6 +54,7 @@ final class NamedCommands {
 
     private static Callable<Integer> aboutAFolder(String name) {
         return switch (name) {
+            case "rules" -> new RulesCommand();
             case "standings" -> new StandingsCommand();
             case "needs" -> new NeedsCommand();
             case "correct" -> new CorrectCommand();

@@ -37,21 +37,12 @@ public record Conditions(Preset base, Map<Setting, String> values) {
         return new Conditions(preset, Map.of());
     }
 
-    /** These conditions with one value changed; the value must be allowed, ask {@link #allows} first. */
+    /** These conditions with one value changed; the value must be allowed, ask its domain first. */
     public Conditions with(Setting setting, String value) {
         EnumMap<Setting, String> changed = new EnumMap<>(Setting.class);
         changed.putAll(values);
         changed.put(setting, value);
         return new Conditions(base, changed);
-    }
-
-    public static boolean allows(Setting setting, String value) {
-        return setting.domain().allows(value);
-    }
-
-    /** Why the value cannot be set, as a code with data; empty when it can. */
-    public static Optional<SettingFault> fault(Setting setting, String value) {
-        return allows(setting, value) ? Optional.empty() : Optional.of(SettingFault.of(setting, value));
     }
 
     /**
@@ -257,6 +248,15 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     /** Minutes after the last card of a pool in which captains can object to its table; 0 = none are promised. */
     public int objectionMinutes() {
         return number(Setting.OBJECTION_MINUTES);
+    }
+
+    public LateLoss lateLoss() {
+        return LateLoss.parse(value(Setting.LATE_LOSS)).orElseThrow();
+    }
+
+    /** Earlier ties that a player of the knockout must have played. */
+    public int eligibilityTies() {
+        return number(Setting.ELIGIBILITY_TIES);
     }
 
     private int number(Setting setting) {

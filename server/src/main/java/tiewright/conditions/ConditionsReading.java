@@ -42,7 +42,7 @@ public record ConditionsReading(Conditions conditions, List<SettingFault> faults
     private static void read(String name, String value, Map<Setting, String> values, List<SettingFault> faults) {
         Setting.parse(name)
                 .ifPresentOrElse(
-                        setting -> Conditions.fault(setting, value)
+                        setting -> SettingFault.in(setting, value)
                                 .ifPresentOrElse(faults::add, () -> values.put(setting, value)),
                         () -> faults.add(new SettingFault(SettingFault.Kind.UNKNOWN_SETTING, name, value, List.of())));
     }

@@ -105,7 +105,7 @@ public enum Setting {
             "rubber-claimable",
             "ladder-one-rubber-each-15",
             "game-then-rubber",
-            false),
+            true),
     CLOCK_STARTS(
             Heading.CLOCK,
             new Domain.Choice(List.of("call", "schedule", "court-free")),
@@ -213,7 +213,7 @@ public enum Setting {
             "on-the-spot",
             false),
     OBJECTION_MINUTES(Heading.PROTEST, new Domain.Whole(0, 240), "15", "30", "15", "10", true),
-    ELIGIBILITY_TIES(Heading.ELIGIBILITY, new Domain.Whole(0, 20), "0", "1", "0", "0", false),
+    ELIGIBILITY_TIES(Heading.ELIGIBILITY, new Domain.Whole(0, 20), "0", "1", "0", "0", true),
     DRAW_SEPARATION(Heading.DRAW, new Domain.Choice(List.of("none", "town")), "town", "none", "town", "town", true),
     SEEDING(Heading.DRAW, new Domain.Choice(List.of("tennis", "halves")), "tennis", "halves", "tennis", "tennis", true),
     PENALTIES(

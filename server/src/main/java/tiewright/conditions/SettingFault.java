@@ -1,6 +1,7 @@
 package tiewright.conditions;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Why a line of the conditions cannot be used.
@@ -41,7 +42,12 @@ public record SettingFault(Kind kind, String setting, String value, List<String>
         allowed = List.copyOf(allowed);
     }
 
-    static SettingFault of(Setting setting, String value) {
+    /** Why the value cannot be set; empty when it can. */
+    public static Optional<SettingFault> in(Setting setting, String value) {
+        return setting.domain().allows(value) ? Optional.empty() : Optional.of(of(setting, value));
+    }
+
+    private static SettingFault of(Setting setting, String value) {
         Domain domain = setting.domain();
         if (domain instanceof Domain.Whole whole) {
             return range(setting, value, Integer.toString(whole.least()), Integer.toString(whole.most()));

@@ -38,7 +38,7 @@ public record RubberScore(RubberNo rubber, List<Score> games, How how) {
     }
 
     /** It was on court, to its end or until somebody gave it up. */
-    boolean isPlayed() {
+    public boolean isPlayed() {
         return how == How.PLAYED || how.isRetirement();
     }
 

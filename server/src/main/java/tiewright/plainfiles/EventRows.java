@@ -127,7 +127,7 @@ final class EventRows {
     }
 
     private static boolean isLegal(Setting setting, String value) {
-        return Conditions.allows(setting, value)
+        return setting.domain().allows(value)
                 && (setting != Setting.LEVEL_TEAMS || Procedure.parse(value).isPresent());
     }
 

@@ -48,6 +48,11 @@ public enum PlainFile {
         return List.copyOf(columns);
     }
 
+    /** Columns that may stand in the file and say nothing: what {@code rules} writes beside each value. */
+    List<String> readOver() {
+        return this == CONDITIONS ? List.of("heading", "default", "words") : List.of();
+    }
+
     /** Those that the header must have. */
     List<String> required() {
         return List.copyOf(required);

@@ -58,7 +58,7 @@ final class Tables {
         List<FolderFault> faults = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String column : table.header()) {
-            if (!file.columns().contains(column)) {
+            if (!file.columns().contains(column) && !file.readOver().contains(column)) {
                 faults.add(new FolderFault(
                         file.fileName(),
                         1,

@@ -55,7 +55,10 @@ final class Squad {
                     .with("player", id)
                     .with("other", player.get().club()));
         }
-        return away(player.get()).or(() -> unranked(player.get())).or(() -> playedForOther(id));
+        return away(player.get())
+                .or(() -> unranked(player.get()))
+                .or(() -> playedForOther(id))
+                .or(() -> tooFewTies(id));
     }
 
     private Optional<Refusal> away(Player player) {
@@ -89,6 +92,16 @@ final class Squad {
         return needed && player.rank().isEmpty()
                 ? Optional.of(Why.RANK_MISSING.refusal().with("player", player.id()))
                 : Optional.empty();
+    }
+
+    private Optional<Refusal> tooFewTies(PlayerId player) {
+        return event.tie(exchange.tie())
+                .filter(tie -> !Eligibility.mayPlay(event, tie, player))
+                .map(tie -> Why.TOO_FEW_TIES
+                        .refusal()
+                        .with("player", player)
+                        .with("played", Eligibility.tiesPlayed(event, player))
+                        .with("needed", event.conditions().eligibilityTies()));
     }
 
     /** An opened sheet of another club names the same player. */

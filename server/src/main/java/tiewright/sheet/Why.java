@@ -64,6 +64,7 @@ enum Why {
     NOT_YET,
     LEAVES,
     RANK_MISSING,
+    TOO_FEW_TIES,
     OWN_PARTNER,
     PLAYER_TWICE,
     TOO_OFTEN,

@@ -1,6 +1,5 @@
 package tiewright.timetable;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,9 +29,19 @@ public final class Lateness {
      * @param clock when it started
      * @param claimableSince from this moment on, if a side is not there
      * @param claimable that moment has come
+     * @param ladder what may be claimed from when on, the first step first
      */
     public record Late(
-            TieId tie, Optional<RubberNo> rubber, Instant clock, Instant claimableSince, boolean claimable) {}
+            TieId tie,
+            Optional<RubberNo> rubber,
+            Instant clock,
+            Instant claimableSince,
+            boolean claimable,
+            List<LateStep> ladder) {
+        public Late {
+            ladder = List.copyOf(ladder);
+        }
+    }
 
     private Lateness(Event event, Instant now) {
         this.event = event;
@@ -124,7 +133,8 @@ public final class Lateness {
     }
 
     private Late late(Tie tie, Optional<RubberNo> rubber, Instant clock) {
-        Instant since = clock.plus(Duration.ofMinutes(event.conditions().lateMinutes()));
-        return new Late(tie.id(), rubber, clock, since, !now.isBefore(since));
+        List<LateStep> ladder = LateStep.ladder(event.conditions(), clock);
+        Instant since = ladder.get(0).since();
+        return new Late(tie.id(), rubber, clock, since, !now.isBefore(since), ladder);
     }
 }

@@ -47,6 +47,7 @@ final class PlaySituations {
                         .card(RubberNo.of(1))
                         .score(RubberNo.of(1)));
         all.put(Setting.LATE_MINUTES, conditions -> late(conditions.with(Setting.CLOCK_STARTS, "call"), "A1", "1"));
+        all.put(Setting.LATE_LOSS, conditions -> late(conditions.with(Setting.CLOCK_STARTS, "call"), "A1", "1"));
         all.put(Setting.CLOCK_STARTS, conditions -> List.of(late(conditions, "A1", "1"), late(conditions, "A2", "1")));
         all.put(
                 Setting.MEDICAL_MINUTES,

@@ -59,6 +59,7 @@ final class SheetSituations {
                 conditions -> codes(level(conditions)
                         .by(Days.captain("N"))
                         .refusals(seal(DECIDER, Sheet.decider(Pair.of("N1", "N2"))))));
+        all.put(Setting.ELIGIBILITY_TIES, SheetSituations::eligible);
         all.put(
                 Setting.DECIDER_MINUTES,
                 conditions -> Deadlines.of(level(conditions).event(), DECIDER));
@@ -81,6 +82,23 @@ final class SheetSituations {
             said.add(codes(SheetRules.faults(day.event(), SHEETS, N, Sheet.of(pairs))));
         }
         return said;
+    }
+
+    /** After how many ties a sheet of the knockout may name those who played them. */
+    private static int eligible(Conditions conditions) {
+        Days day = Days.aDay().conditions(conditions).clubs("N", "S").knockoutTie("F", 1, "N", "S");
+        for (int tie = 0; tie <= 20; tie++) {
+            boolean refused = codes(
+                            SheetRules.faults(day.event(), ExchangeId.sheets(TieId.of("F")), N, Days.straight("N", 4)))
+                    .contains("sheet.too-few-ties");
+            if (!refused) {
+                return tie;
+            }
+            day.poolTie("A" + tie, "A", tie + 1, "N", "S")
+                    .opened("A" + tie)
+                    .cards("A" + tie, "11-5", "11-5", "5-11", "11-5");
+        }
+        return 21;
     }
 
     /** A first sheet so many minutes after the deadline. */

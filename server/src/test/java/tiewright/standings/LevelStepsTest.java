@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import tiewright.conditions.Conditions;
 import tiewright.conditions.LevelSteps;
 import tiewright.conditions.Setting;
+import tiewright.conditions.SettingFault;
 
 /** The conditions and the table must read {@code level_teams} alike, though neither room imports the other's grammar. */
 class LevelStepsTest {
@@ -30,7 +30,7 @@ class LevelStepsTest {
     }
 
     private static void same(String levelTeams) {
-        assertThat(Conditions.fault(Setting.LEVEL_TEAMS, levelTeams).isEmpty())
+        assertThat(SettingFault.in(Setting.LEVEL_TEAMS, levelTeams).isEmpty())
                 .as(levelTeams)
                 .isEqualTo(Procedure.parse(levelTeams).isPresent());
     }

@@ -40,6 +40,38 @@ class LatenessTest {
         assertThat(at(day("call"), "11:00")).isEmpty(); // nobody was called
     }
 
+    /** By hand, late after 15 minutes, called at 10:05: one rubber from 10:20, then one more each 15 minutes (Western Suburbs by-laws 6-8). */
+    @Test
+    void a_ladder_of_15_30_and_45_minutes_names_each_step_and_gives_nothing() {
+        Days day = called(
+                day("call").with(Setting.LATE_MINUTES, "15").with(Setting.LATE_LOSS, "ladder-one-rubber-each-15"),
+                "10:05",
+                1,
+                "1");
+        assertThat(at(day, "10:50").get(0).ladder())
+                .containsExactly(
+                        new LateStep(LateStep.What.RUBBERS, 1, Days.moment("10:20")),
+                        new LateStep(LateStep.What.RUBBERS, 2, Days.moment("10:35")),
+                        new LateStep(LateStep.What.RUBBERS, 3, Days.moment("10:50")),
+                        new LateStep(LateStep.What.RUBBERS, 4, Days.moment("11:05")));
+        assertThat(day.event().progress(day.tie("A1")).rubbers()).isEmpty();
+    }
+
+    /** 5 minutes: the first game; then the match (UTA Monday interclub; USA Pickleball player instructions 2024); the tie is ours. */
+    @Test
+    void first_a_game_then_the_rubber_then_the_tie() {
+        Days day = called(
+                day("call").with(Setting.LATE_MINUTES, "5").with(Setting.LATE_LOSS, "game-then-rubber"),
+                "10:05",
+                1,
+                "1");
+        assertThat(at(day, "10:06").get(0).ladder())
+                .containsExactly(
+                        new LateStep(LateStep.What.GAME, 0, Days.moment("10:10")),
+                        new LateStep(LateStep.What.RUBBERS, 1, Days.moment("10:15")),
+                        new LateStep(LateStep.What.TIE, 0, Days.moment("10:20")));
+    }
+
     @Test
     void the_clock_of_the_schedule() {
         assertThat(at(day("schedule"), "09:59")).isEmpty();

@@ -62,7 +62,7 @@ class ConditionsWordsTest {
         assertThat(WORDS.name(setting)).isNotBlank();
         assertThat(WORDS.allowed(setting)).isNotBlank();
         for (String value : offered(setting)) {
-            assertThat(Conditions.allows(setting, value)).as(value).isTrue();
+            assertThat(setting.domain().allows(value)).as(value).isTrue();
             assertThat(WORDS.value(setting, value)).as(value).isNotBlank().doesNotContain("{", "}", "''", " 1 minutes");
         }
     }
@@ -168,7 +168,8 @@ class ConditionsWordsTest {
                         case "name", "example" -> Setting.parse(parts[1]).isPresent();
                         case "value" ->
                             Setting.parse(parts[1])
-                                    .filter(setting -> parts.length < 3 || Conditions.allows(setting, parts[2]))
+                                    .filter(setting ->
+                                            parts.length < 3 || setting.domain().allows(parts[2]))
                                     .isPresent();
                         case "heading" ->
                             java.util.Arrays.stream(Heading.values())

@@ -17,6 +17,7 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
+import tiewright.timetable.LateStep;
 import tiewright.timetable.Lateness;
 import tiewright.wording.Words;
 
@@ -70,9 +71,18 @@ final class DeskPage implements Page {
                 .orElse("");
         String named = tie.id() + " (" + new TieViews(visit.event()).title(tie) + ")" + rubber;
         return visit.words()
-                .sentence(
-                        late.claimable() ? "page.late-claimable" : "page.late-running",
-                        Map.of("tie", named, "clock", late.clock(), "since", late.claimableSince()));
+                        .sentence(
+                                late.claimable() ? "page.late-claimable" : "page.late-running",
+                                Map.of("tie", named, "clock", late.clock(), "since", late.claimableSince()))
+                + ladder(visit, late.ladder());
+    }
+
+    /** What may be claimed from when on, where that is more than the one rubber. */
+    private static String ladder(Visit visit, List<LateStep> ladder) {
+        List<String> steps = ladder.stream()
+                .map(step -> visit.say("page-desk.late-" + step.what(), "count", step.rubbers(), "since", step.since()))
+                .toList();
+        return ladder.size() == 1 ? "" : " " + visit.say("page-desk.late-ladder", "steps", steps);
     }
 
     private static String banner(VisibleEvent event) {

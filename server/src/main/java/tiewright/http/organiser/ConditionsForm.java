@@ -48,7 +48,7 @@ final class ConditionsForm {
         for (Setting setting : Setting.values()) {
             String value = form.mustText(setting.code());
             if (!value.isEmpty()) {
-                Conditions.fault(setting, value).ifPresent(fault -> form.fault(refusal(words, fault)));
+                SettingFault.in(setting, value).ifPresent(fault -> form.fault(refusal(words, fault)));
                 values.put(setting, value);
             }
         }

@@ -24,6 +24,7 @@ import tiewright.event.SlotSource;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.lineup.TiePlaces;
+import tiewright.sheet.Eligibility;
 import tiewright.sheet.StrengthOrder;
 
 /** One club's day: how often its players have been on court, and what the ties ahead can still give them. */
@@ -63,7 +64,7 @@ final class ClubDay {
     /** What a tie can give at best. */
     TiePlaces places(Tie tie) {
         Set<PlayerId> out = event.squad(club).stream()
-                .filter(player -> !LineupInputs.isHere(player, tie))
+                .filter(player -> !LineupInputs.isHere(player, tie) || !Eligibility.mayPlay(event, tie, player.id()))
                 .map(Player::id)
                 .collect(Collectors.toSet());
         int each = event.conditions().maxRubbersPerPlayer();

@@ -33,6 +33,7 @@ import tiewright.lineup.decider.DeciderAdvice;
 import tiewright.rating.Basis;
 import tiewright.rating.Evidence;
 import tiewright.rating.Strengths;
+import tiewright.sheet.Eligibility;
 
 /**
  * What the advice to one captain about one tie is made from: what is public in the event, and the notes of that captain's own
@@ -149,7 +150,10 @@ public record LineupInputs(
 
     private static Squad squad(Event event, Tie tie, ClubId club) {
         return new Squad(event.squad(club).stream()
-                .map(player -> new Squad.Member(player.id(), player.rank(), isHere(player, tie)))
+                .map(player -> new Squad.Member(
+                        player.id(),
+                        player.rank(),
+                        isHere(player, tie) && Eligibility.mayPlay(event, tie, player.id())))
                 .toList());
     }
 
