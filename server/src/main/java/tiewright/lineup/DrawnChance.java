@@ -10,14 +10,10 @@ import tiewright.rating.Draws;
  * every chance of a tie. Not for two threads at once.
  */
 public final class DrawnChance {
-    /** So many of the draws do where a search asks thousands of times. */
-    public static final int FEW = 64;
-
     private final double mean;
     private final Supplier<double[]> source;
     private double @Nullable [] draws;
-    private double average = Double.NaN;
-    private double averageOfFew = Double.NaN;
+    private double @Nullable [] averages; // by part
 
     public DrawnChance(double mean, Supplier<double[]> source) {
         this.mean = mean;
@@ -46,21 +42,23 @@ public final class DrawnChance {
         return draws;
     }
 
-    /** The mean of the first so many draws. */
-    public double average(int of) {
-        if (of == FEW) {
-            averageOfFew = Double.isNaN(averageOfFew) ? work(of) : averageOfFew;
-            return averageOfFew;
+    /** The mean of some of the draws. */
+    public double average(SomeDraws of) {
+        if (averages == null) {
+            averages = new double[SomeDraws.PARTS];
+            Arrays.fill(averages, Double.NaN);
         }
-        average = Double.isNaN(average) ? work(Draws.COUNT) : average;
-        return average;
+        if (Double.isNaN(averages[of.part()])) {
+            averages[of.part()] = work(of);
+        }
+        return averages[of.part()];
     }
 
-    private double work(int of) {
+    private double work(SomeDraws of) {
         double sum = 0;
-        for (int i = 0; i < of; i++) {
+        for (int i = of.from(); i < of.from() + of.count(); i++) {
             sum += draws()[i];
         }
-        return sum / of;
+        return sum / of.count();
     }
 }

@@ -28,6 +28,7 @@ import tiewright.lineup.tie.TieMean;
 /** The blind game laid out: legal sheets of both sides, and the payoff of any two, worked out when it is asked for. */
 final class SheetGame implements OracleGame.Payoff {
     private static final int MOST_RUBBERS_IN_ANY_ORDER = 5;
+    private static final int MOST_KEPT = 250_000; // payoffs
 
     private final Side ours;
     private final Side theirs;
@@ -39,6 +40,7 @@ final class SheetGame implements OracleGame.Payoff {
     private final Map<List<Optional<LevelWorth.Sent>>, DrawnChance> deciders = new HashMap<>();
     private final boolean bestGuess;
     private final int[][] orders;
+    private final double[][] known; // payoffs worked out so far; no rows where there would be too many
 
     /** One club: its board, its legal sheets, and its pair of the decider after each. */
     private record Side(Board board, List<int[]> lines, List<Optional<LevelWorth.Sent>> closers) {}
@@ -63,6 +65,8 @@ final class SheetGame implements OracleGame.Payoff {
         this.orders = anyOrder
                 ? orders(problem.rules().rubbers())
                 : new int[][] {IntStream.range(0, problem.rules().rubbers()).toArray()};
+        this.known = (long) rows() * columns() > MOST_KEPT ? new double[0][] : new double[rows()][columns()];
+        Arrays.stream(known).forEach(row -> Arrays.fill(row, Double.NaN));
     }
 
     static Optional<SheetGame> of(LineupProblem problem) {
@@ -139,6 +143,16 @@ final class SheetGame implements OracleGame.Payoff {
 
     @Override
     public double at(int row, int column) {
+        if (known.length == 0) {
+            return work(row, column);
+        }
+        if (Double.isNaN(known[row][column])) {
+            known[row][column] = work(row, column);
+        }
+        return known[row][column];
+    }
+
+    private double work(int row, int column) {
         DrawnChance level = level(ours.closers().get(row), theirs.closers().get(column));
         int[] own = ours.lines().get(row);
         int[] other = theirs.lines().get(column);

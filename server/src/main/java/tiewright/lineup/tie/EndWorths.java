@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 import tiewright.conditions.DeciderKind;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 import tiewright.lineup.TieRules;
 
 /**
@@ -51,8 +52,8 @@ public abstract sealed class EndWorths permits EqualEnds, WeighedEnds {
      */
     public abstract double mean(double[] rubbers, double decider);
 
-    /** The same in each of the first so many draws, all rubbers and the decider in the same world. */
-    abstract double[] each(DrawnChance[] rubbers, DrawnChance decider, int draws);
+    /** The same in each of these draws, all rubbers and the decider in the same world. */
+    abstract double[] each(DrawnChance[] rubbers, DrawnChance decider, SomeDraws draws);
 
     /** Put between the least and the most that any end of these rubbers is worth: no mean lies outside. */
     abstract double within(DrawnChance[] rubbers, double mean);
@@ -61,7 +62,7 @@ public abstract sealed class EndWorths permits EqualEnds, WeighedEnds {
         return mean(Arrays.stream(rubbers).mapToDouble(DrawnChance::mean).toArray(), decider.mean());
     }
 
-    double meanOfAverages(DrawnChance[] rubbers, DrawnChance decider, int draws) {
+    double meanOfAverages(DrawnChance[] rubbers, DrawnChance decider, SomeDraws draws) {
         return mean(
                 Arrays.stream(rubbers)
                         .mapToDouble(rubber -> isVoid(rubber) ? VOID : rubber.average(draws))

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 
 /** Rubbers that weigh the same: only how many are won counts. */
 final class EqualEnds extends EndWorths {
@@ -61,10 +62,10 @@ final class EqualEnds extends EndWorths {
     }
 
     @Override
-    double[] each(DrawnChance[] rubbers, DrawnChance decider, int draws) {
+    double[] each(DrawnChance[] rubbers, DrawnChance decider, SomeDraws draws) {
         double[][] wins = wins(rubbers, draws);
         int counted = wins.length - 1;
-        double[] worth = new double[draws];
+        double[] worth = new double[draws.count()];
         for (int won = 0; won <= counted; won++) {
             addTo(worth, wins[won], ends[counted][won]);
         }
@@ -73,31 +74,33 @@ final class EqualEnds extends EndWorths {
             double[] ours = decider.draws();
             double lost = ifDeciderLost[counted] - ends[counted][counted / 2];
             double more = ifDeciderWon[counted] - ifDeciderLost[counted];
-            for (int i = 0; i < draws; i++) {
-                worth[i] += level[i] * (lost + more * ours[i]);
+            int from = draws.from();
+            for (int i = 0; i < worth.length; i++) {
+                worth[i] += level[i] * (lost + more * ours[from + i]);
             }
         }
         return worth;
     }
 
-    /** The chance of each number of rubbers won, in each of the first so many draws: a row for each number. */
-    private static double[][] wins(DrawnChance[] all, int draws) {
+    /** The chance of each number of rubbers won, in each of these draws: a row for each number. */
+    private static double[][] wins(DrawnChance[] all, SomeDraws draws) {
         DrawnChance[] rubbers =
                 Arrays.stream(all).filter(rubber -> !isVoid(rubber)).toArray(DrawnChance[]::new);
-        double[][] wins = new double[rubbers.length + 1][draws];
+        double[][] wins = new double[rubbers.length + 1][draws.count()];
+        int from = draws.from();
         Arrays.fill(wins[0], 1);
         for (int rubber = 0; rubber < rubbers.length; rubber++) {
             double[] chance = rubbers[rubber].draws();
             for (int won = rubber + 1; won > 0; won--) {
                 double[] here = wins[won];
                 double[] before = wins[won - 1];
-                for (int i = 0; i < draws; i++) {
-                    here[i] += (before[i] - here[i]) * chance[i];
+                for (int i = 0; i < here.length; i++) {
+                    here[i] += (before[i] - here[i]) * chance[from + i];
                 }
             }
             double[] none = wins[0];
-            for (int i = 0; i < draws; i++) {
-                none[i] *= 1 - chance[i];
+            for (int i = 0; i < none.length; i++) {
+                none[i] *= 1 - chance[from + i];
             }
         }
         return wins;

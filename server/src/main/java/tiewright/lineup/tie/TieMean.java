@@ -1,6 +1,7 @@
 package tiewright.lineup.tie;
 
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 
 /**
  * What one meeting of two sheets is worth over everything that the strengths could well be.
@@ -10,9 +11,9 @@ import tiewright.lineup.DrawnChance;
  * averages of these same draws would be worth (a control variate; common practice). So a tie of one rubber is worth exactly
  * that rubber, and few draws are enough.
  *
- * @param draws how many of the draws are used; 0 = rubbers count as independent
+ * @param draws which of them are used; none = rubbers count as independent
  */
-public record TieMean(EndWorths ends, int draws) {
+public record TieMean(EndWorths ends, SomeDraws draws) {
     static final DrawnChance WON = DrawnChance.surely(1);
     private static final DrawnChance LOST = DrawnChance.surely(0);
 
@@ -32,12 +33,14 @@ public record TieMean(EndWorths ends, int draws) {
 
     double of(DrawnChance[] rubbers, DrawnChance decider) {
         double independent = ends.meanOfMeans(rubbers, decider);
-        return draws == 0 ? independent : ends.within(rubbers, independent + shared(rubbers, decider));
+        return draws.equals(SomeDraws.NONE)
+                ? independent
+                : ends.within(rubbers, independent + shared(rubbers, decider));
     }
 
     /** What it adds that these rubbers and the decider share their doubt, by few of the draws. */
     public static double shared(EndWorths ends, DrawnChance[] rubbers, DrawnChance decider) {
-        return new TieMean(ends, DrawnChance.FEW).shared(rubbers, decider);
+        return new TieMean(ends, SomeDraws.FEW).shared(rubbers, decider);
     }
 
     private double shared(DrawnChance[] rubbers, DrawnChance decider) {
@@ -45,6 +48,6 @@ public record TieMean(EndWorths ends, int draws) {
         for (double each : ends.each(rubbers, decider, draws)) {
             sum += each;
         }
-        return sum / draws - ends.meanOfAverages(rubbers, decider, draws);
+        return sum / draws.count() - ends.meanOfAverages(rubbers, decider, draws);
     }
 }

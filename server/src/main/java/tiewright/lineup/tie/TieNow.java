@@ -14,6 +14,7 @@ import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Meetings;
+import tiewright.lineup.SomeDraws;
 import tiewright.rating.Draws;
 
 /**
@@ -107,9 +108,9 @@ public record TieNow(Odds tie, List<Odds> left) {
                 .map(meeting -> meetings.decider(meeting.ours(), meeting.theirs()))
                 .orElseGet(() -> new DrawnChance(unknown.chance(), () -> unknown.drawn(seed)));
         DrawnChance[] rubbers = soFar.rubbers(open, problem.rules().rubbers());
-        int draws = problem.strengths().isAtBestGuess() ? 0 : Draws.COUNT;
+        SomeDraws draws = problem.strengths().isAtBestGuess() ? SomeDraws.NONE : SomeDraws.ALL;
         return new TieNow(
-                Odds.of(new TieMean(ends, draws).of(rubbers, decider), ends.each(rubbers, decider, Draws.COUNT)),
+                Odds.of(new TieMean(ends, draws).of(rubbers, decider), ends.each(rubbers, decider, SomeDraws.ALL)),
                 open.stream()
                         .map(chance -> Odds.of(chance.mean(), chance.draws()))
                         .toList());

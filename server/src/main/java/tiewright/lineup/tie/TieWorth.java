@@ -1,7 +1,9 @@
 package tiewright.lineup.tie;
 
+import java.util.function.IntFunction;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 import tiewright.rating.Draws;
 
 /**
@@ -10,29 +12,31 @@ import tiewright.rating.Draws;
  */
 public final class TieWorth {
     private static final int FEW_SHEETS = 4;
+    private static final int SCATTER = 0x9E3779B9; // the golden ratio: neighbours lie far apart
+    private static final int TOP_BITS = 24; // below them
     private static final DrawnChance EVEN = DrawnChance.surely(0.5);
 
     private final Board board;
     private final EndWorths aim;
     private final EndWorths win;
-    private final int draws;
+    private final boolean bestGuess;
 
     TieWorth(Board board) {
         this.board = board;
         this.aim = EndWorths.of(board.problem().purpose().aim(), board.rules());
         this.win = EndWorths.of(Aim.WIN, board.rules());
-        this.draws = board.problem().strengths().isAtBestGuess() ? 0 : Draws.COUNT;
+        this.bestGuess = board.problem().strengths().isAtBestGuess();
     }
 
     /** What the captain wants. */
     public double of(int[] line) {
-        return mean(line, new TieMean(aim, draws));
+        return mean(line, aim, sheet -> dealt(line, sheet));
     }
 
     /** The same for a search: by few draws where the other club may send many sheets. */
     double rough(int[] line) {
         boolean many = board.expectedLines().length > FEW_SHEETS;
-        return mean(line, new TieMean(aim, many ? Math.min(draws, DrawnChance.FEW) : draws));
+        return mean(line, aim, sheet -> many ? SomeDraws.FEW : SomeDraws.ALL);
     }
 
     /** The same with rubbers as if they shared no doubt, for a first look at very many sheets. */
@@ -48,25 +52,37 @@ public final class TieWorth {
 
     /** Chance to win the tie. */
     double chance(int[] line) {
-        return mean(line, new TieMean(win, draws));
+        return mean(line, win, sheet -> dealt(line, sheet));
     }
 
     /** Chance that the rubbers finish level. */
     double level(int[] line) {
-        return mean(line, new TieMean(EndWorths.level(board.rules()), draws));
+        return mean(line, EndWorths.level(board.rules()), sheet -> dealt(line, sheet));
     }
 
-    private double mean(int[] line, TieMean worth) {
-        if (worth.draws() == 0 && worth.ends() == aim) {
+    private double mean(int[] line, EndWorths ends, IntFunction<SomeDraws> draws) {
+        if (bestGuess && ends == aim) {
             return quick(line);
         }
         DrawnChance[] levels = board.levelWorth().of(line);
         int[][] expected = board.expectedLines();
         double sum = 0;
         for (int i = 0; i < expected.length; i++) {
+            TieMean worth = new TieMean(ends, bestGuess ? SomeDraws.NONE : draws.apply(i));
             sum += board.weights()[i] * worth.of(board.rubbers(line, expected[i]), levels[i]);
         }
         return sum;
+    }
+
+    /** The same for the same pairs against the same pairs in whatever order, so that an order that is worth nothing shows as nothing. */
+    private SomeDraws dealt(int[] line, int sheet) {
+        int[] theirs = board.expectedLines()[sheet];
+        int who = 0;
+        for (int rubber = 0; rubber < line.length; rubber++) {
+            int both = (line[rubber] + 2) * (board.opponents().size() + 2) + theirs[rubber] + 2;
+            who += both * both * SCATTER;
+        }
+        return SomeDraws.dealt(board.expectedLines().length, who >>> TOP_BITS);
     }
 
     /** The chance to win in each draw; {@link #worths} what the captain wants. */
@@ -83,7 +99,7 @@ public final class TieWorth {
         int[][] expected = board.expectedLines();
         double[] sum = new double[Draws.COUNT];
         for (int i = 0; i < expected.length; i++) {
-            double[] each = ends.each(board.rubbers(line, expected[i]), levels[i], Draws.COUNT);
+            double[] each = ends.each(board.rubbers(line, expected[i]), levels[i], SomeDraws.ALL);
             for (int draw = 0; draw < sum.length; draw++) {
                 sum[draw] += board.weights()[i] * each[draw];
             }
@@ -105,7 +121,7 @@ public final class TieWorth {
     double withEvenPairs(int[] line) {
         DrawnChance[] levels = board.levelWorth().of(line);
         int[][] expected = board.expectedLines();
-        TieMean worth = new TieMean(aim, draws);
+        TieMean worth = new TieMean(aim, bestGuess ? SomeDraws.NONE : SomeDraws.ALL);
         double sum = 0;
         for (int i = 0; i < expected.length; i++) {
             DrawnChance[] rubbers = new DrawnChance[line.length];

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import tiewright.conditions.TieRubbers;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 
 /** Rubbers of different weights: how many are won counts, and what they weigh together. Not for two threads at once. */
 final class WeighedEnds extends EndWorths {
@@ -53,15 +54,15 @@ final class WeighedEnds extends EndWorths {
     }
 
     @Override
-    double[] each(DrawnChance[] chances, DrawnChance decider, int draws) {
+    double[] each(DrawnChance[] chances, DrawnChance decider, SomeDraws draws) {
         Laid laid = laid(rubber -> chances[rubber].mean());
         double[][] ends = laid.ways().chances(chances, draws);
-        double[] worths = new double[draws];
+        double[] worths = new double[draws.count()];
         for (int end = 0; end < ends.length; end++) {
             addTo(worths, ends[end], laid.ifLost()[end]);
             double more = laid.more()[end];
-            for (int i = 0; more != 0 && i < draws; i++) {
-                worths[i] += ends[end][i] * more * decider.draws()[i];
+            for (int i = 0; more != 0 && i < worths.length; i++) {
+                worths[i] += ends[end][i] * more * decider.draws()[draws.from() + i];
             }
         }
         return worths;

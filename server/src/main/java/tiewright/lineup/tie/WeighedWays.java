@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import tiewright.lineup.Aim;
 import tiewright.lineup.DrawnChance;
+import tiewright.lineup.SomeDraws;
 
 /**
  * The different ends to which weighed rubbers can come, and how: after each rubber a list of the ends so far, and for each of
@@ -70,9 +71,9 @@ record WeighedWays(List<int[]> won, List<int[]> lost, List<Aim.Ended> ends) {
         return now;
     }
 
-    /** The same in each of the first so many draws: a row for each end. */
-    double[][] chances(DrawnChance[] chances, int draws) {
-        double[][] now = new double[1][draws];
+    /** The same in each of these draws: a row for each end. */
+    double[][] chances(DrawnChance[] chances, SomeDraws draws) {
+        double[][] now = new double[1][draws.count()];
         Arrays.fill(now[0], 1);
         int rubber = 0;
         for (DrawnChance chance : chances) {
@@ -85,14 +86,15 @@ record WeighedWays(List<int[]> won, List<int[]> lost, List<Aim.Ended> ends) {
         return now;
     }
 
-    private double[][] after(int rubber, double[][] now, double[] chance, int draws) {
-        double[][] next = new double[endsAfter(rubber + 1)][draws];
+    private double[][] after(int rubber, double[][] now, double[] chance, SomeDraws draws) {
+        double[][] next = new double[endsAfter(rubber + 1)][draws.count()];
+        int from = draws.from();
         for (int end = 0; end < now.length; end++) {
             double[] ifWon = next[won.get(rubber)[end]];
             double[] ifLost = next[lost.get(rubber)[end]];
-            for (int i = 0; i < draws; i++) {
-                ifWon[i] += now[end][i] * chance[i];
-                ifLost[i] += now[end][i] * (1 - chance[i]);
+            for (int i = 0; i < ifWon.length; i++) {
+                ifWon[i] += now[end][i] * chance[from + i];
+                ifLost[i] += now[end][i] * (1 - chance[from + i]);
             }
         }
         return next;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,11 @@ import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
+import tiewright.lineup.Aim;
 import tiewright.lineup.Budget;
+import tiewright.lineup.DrawnChance;
 import tiewright.lineup.LineupProblem;
+import tiewright.lineup.SomeDraws;
 import tiewright.lineup.Ties;
 import tiewright.lineup.decider.DeciderAdvice;
 import tiewright.lineup.decider.LevelWorth;
@@ -241,6 +245,32 @@ class PredictiveTest {
             int[] found = LineupSolver.best(board, Budget.usual(round)).orElseThrow();
             assertThat(board.worth().of(found)).as(Seed.rerun(round)).isCloseTo(best[0], within(0.002));
             assertThat(board.sheet(found).pair(RubberNo.of(1))).isPresent();
+        }
+    }
+
+    /** Where they may come in many orders the draws are dealt out among them: beside every order by every draw. */
+    @Test
+    void dealing_the_draws_out_among_many_orders_changes_next_to_nothing() {
+        for (int round = 0; round < 8; round++) {
+            Seed seed = Seed.fresh();
+            int rubbers = 4 + round % 2;
+            LineupProblem problem = LineupProblem.of(
+                    Ties.rules(rubbers, 1, OrderOfStrength.NONE, DeciderKind.values()[round % 3]),
+                    Ties.squad("a", 2 * rubbers),
+                    Ties.squad("b", 2 * rubbers),
+                    Ties.doubted(seed.random(), 2 * rubbers),
+                    LineupProblem.Against.UNKNOWN,
+                    1);
+            Board board = new Board(problem);
+            int[] line = new int[rubbers];
+            Arrays.setAll(line, rubber -> board.pairNumber(2 * rubber, 2 * rubber + 1));
+            TieMean byAll = new TieMean(EndWorths.of(Aim.WIN, board.rules()), SomeDraws.ALL);
+            DrawnChance[] levels = board.levelWorth().of(line);
+            double sum = 0;
+            for (int i = 0; i < levels.length; i++) {
+                sum += board.weights()[i] * byAll.of(board.rubbers(line, board.expectedLines()[i]), levels[i]);
+            }
+            assertThat(board.worth().of(line)).as("%s", seed).isCloseTo(sum, within(0.001));
         }
     }
 }
