@@ -2,15 +2,18 @@ package tiewright.paper;
 
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
+import biweekly.component.VAlarm;
 import biweekly.component.VEvent;
 import biweekly.io.TimezoneInfo;
 import biweekly.io.text.ICalWriter;
+import biweekly.parameter.Related;
 import biweekly.property.Status;
-import biweekly.util.Duration;
+import biweekly.property.Trigger;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Date;
 import java.util.List;
@@ -21,8 +24,9 @@ import java.util.Optional;
  * is told apart from its older self by a rising SEQUENCE, so that calendars move it in place instead of showing it twice.
  *
  * @param name whose calendar it is
+ * @param alarms how long before each entry a phone rings, once for each; none rings where an entry is cancelled
  */
-public record CalendarFile(String name, List<Entry> entries) {
+public record CalendarFile(String name, List<Entry> entries, List<Duration> alarms) {
     private static final int LONGEST_LINE = 75;
     private static final int REFRESH_MINUTES = 10;
 
@@ -49,6 +53,12 @@ public record CalendarFile(String name, List<Entry> entries) {
 
     public CalendarFile {
         entries = List.copyOf(entries);
+        alarms = List.copyOf(alarms);
+    }
+
+    /** One that rings for nothing. */
+    public CalendarFile(String name, List<Entry> entries) {
+        this(name, entries, List.of());
     }
 
     /** The whole file: lines end with CRLF and are folded at 75 octets, RFC 5545 section 3.1. */
@@ -57,11 +67,28 @@ public record CalendarFile(String name, List<Entry> entries) {
         calendar.setProductId("-//Tiewright//Order of play//EN");
         calendar.setName(plain(name));
         calendar.setExperimentalProperty("X-WR-CALNAME", plain(name));
-        calendar.setRefreshInterval(Duration.builder().minutes(REFRESH_MINUTES).build());
-        entries.forEach(entry -> calendar.addEvent(event(entry)));
+        calendar.setRefreshInterval(minutes(Duration.ofMinutes(REFRESH_MINUTES), false));
+        entries.forEach(entry -> calendar.addEvent(ringing(entry)));
         TimezoneInfo utc = new TimezoneInfo();
         calendar.setTimezoneInfo(utc);
         return folded(written(calendar));
+    }
+
+    private VEvent ringing(Entry entry) {
+        VEvent event = event(entry);
+        if (!entry.cancelled()) {
+            alarms.forEach(before -> event.addAlarm(
+                    VAlarm.display(new Trigger(minutes(before, true), Related.START), plain(entry.summary()))));
+        }
+        return event;
+    }
+
+    /** Section 3.3.6: in whole minutes, which every calendar reads. */
+    private static biweekly.util.Duration minutes(Duration duration, boolean isBefore) {
+        return biweekly.util.Duration.builder()
+                .prior(isBefore)
+                .minutes((int) duration.toMinutes())
+                .build();
     }
 
     private static VEvent event(Entry entry) {

@@ -12,6 +12,7 @@ import tiewright.http.answers.Answers;
 import tiewright.http.answers.OwnSheets;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.views.CaptainView;
+import tiewright.http.visit.Calendars;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.OwnDay;
 import tiewright.http.visit.Page;
@@ -51,7 +52,8 @@ final class CaptainPages implements Page {
                 new OwnNext(visit).next(ties),
                 new OwnNext(visit).squad(),
                 squad(visit, ties),
-                unread(visit));
+                unread(visit),
+                Calendars.link(visit, visit.club(), Calendars.ALARMS_OF_CAPTAIN));
     }
 
     /** Before the opening a tie of the own club is the sheet that is named for it. */

@@ -13,6 +13,7 @@ public final class CaptainRoom implements Room {
     public List<Page> pages() {
         return List.of(
                 new CaptainPages(),
+                new AlarmsPage(),
                 new SheetPages(),
                 new PlayingTimePage(),
                 new SquadPages(),

@@ -52,8 +52,12 @@ final class OwnNext {
                 .findFirst();
     }
 
-    private Optional<Player> me() {
-        return own(Optional.ofNullable(visit.ctx().cookie(ME)).orElse(""));
+    /** Who of the squad it is: as told on this phone, else whom the link names. */
+    Optional<Player> me() {
+        return own(Optional.ofNullable(visit.ctx().cookie(ME))
+                .filter(told -> !told.isEmpty())
+                .or(() -> visit.viewer().player().map(PlayerId::code))
+                .orElse(""));
     }
 
     /** One line for each of the squad, to be chosen from. */

@@ -18,6 +18,7 @@ import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.event.VisibleEvent;
 import tiewright.http.answers.Answers;
+import tiewright.http.visit.Calendars;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
 import tiewright.paper.CalendarFile;
@@ -80,7 +81,7 @@ final class CalendarEntries {
                         summary(tie, changes),
                         tie.map(one -> new TieViews(event).where(one)).orElse(""),
                         tie.map(one -> String.join("\n", lines(one))).orElse(visit.say("page-everybody.called-off")),
-                        CalendarPage.address(
+                        Calendars.address(
                                 visit, tie.map(one -> "/tie/" + one.id()).orElse("/notices")),
                         start.isEmpty()));
     }

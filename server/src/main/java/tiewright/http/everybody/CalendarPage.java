@@ -1,13 +1,14 @@
 package tiewright.http.everybody;
 
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.util.Optional;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.VisibleEvent;
+import tiewright.http.views.CalendarLink;
+import tiewright.http.visit.AlarmEntries;
+import tiewright.http.visit.Calendars;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
@@ -30,38 +31,37 @@ final class CalendarPage implements Page {
             send(visit.asStranger(), club.id(), Optional.empty());
         });
         routes.get(Door.ANYBODY, "/player/{player}/calendar.ics", visit -> {
-            Player player = visit.readId("player", PlayerId::of)
-                    .flatMap(visit.event()::player)
-                    .orElseThrow(() -> new NotFound(
-                            visit.say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
+            Player player = player(visit);
             send(visit.asStranger(), player.club(), Optional.of(player.id()));
         });
+        routes.get(Door.ANYBODY, "/player/{player}/alarms.ics", visit -> alarms(visit.asStranger(), player(visit)));
     }
 
-    static String club(ClubId club) {
-        return "/club/" + club + "/calendar.ics";
+    private static Player player(Visit visit) {
+        return visit.readId("player", PlayerId::of)
+                .flatMap(visit.event()::player)
+                .orElseThrow(() -> new NotFound(
+                        visit.say("page-everybody.there-is-no-player-in", "player", visit.path("player"))));
     }
 
-    static String player(PlayerId player) {
-        return "/player/" + player + "/calendar.ics";
+    static CalendarLink link(Visit visit, ClubId club) {
+        return Calendars.link(visit, club, "");
     }
 
-    /** The whole address, in the letters that addresses are made of (RFC 3986). */
-    static String address(Visit visit, String path) {
-        try {
-            return visit.hall().address().url() + new URI(null, null, path, null).toASCIIString();
-        } catch (URISyntaxException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+    static CalendarLink link(Visit visit, PlayerId player) {
+        String path = "/player/" + player + "/calendar.ics";
+        return new CalendarLink(path, Calendars.address(visit, path), "/player/" + player + "/alarms.ics");
     }
 
     private static void send(Visit visit, ClubId club, Optional<PlayerId> player) {
         VisibleEvent event = visit.event();
         String whose = player.map(event::name).map(name -> name + ", ").orElse("") + event.clubName(club);
         String day = event.about().map(about -> ", " + about.name()).orElse("");
-        visit.ctx()
-                .contentType("text/calendar; charset=utf-8")
-                .header("Content-Disposition", visit.say("page-everybody.inline-filename-calendar-ics"))
-                .result(new CalendarFile(whose + day, new CalendarEntries(visit, club, player).all()).text());
+        Calendars.send(visit, new CalendarFile(whose + day, new CalendarEntries(visit, club, player).all()));
+    }
+
+    private static void alarms(Visit visit, Player player) {
+        Calendars.hand(
+                visit, AlarmEntries.file(visit.event().name(player.id()), new AlarmEntries(visit).rubbers(player)));
     }
 }

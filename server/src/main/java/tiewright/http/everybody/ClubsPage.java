@@ -8,7 +8,6 @@ import tiewright.event.ClubId;
 import tiewright.event.Player;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.TieLine;
-import tiewright.http.views.CalendarLink;
 import tiewright.http.views.ClubView;
 import tiewright.http.views.ClubsView;
 import tiewright.http.visit.Door;
@@ -65,13 +64,7 @@ final class ClubsPage implements Page {
                 .map(views::line)
                 .toList();
         return new ClubView(
-                club.town().orElse(""),
-                squad,
-                ties,
-                duties,
-                withdrawn,
-                new CalendarLink(
-                        CalendarPage.club(club.id()), CalendarPage.address(visit, CalendarPage.club(club.id()))));
+                club.town().orElse(""), squad, ties, duties, withdrawn, CalendarPage.link(visit, club.id()));
     }
 
     private static List<ClubView.PlayerLine> squad(VisibleEvent event, Club club) {

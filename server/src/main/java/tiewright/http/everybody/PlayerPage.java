@@ -20,7 +20,6 @@ import tiewright.http.answers.Answers;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.NextCard;
 import tiewright.http.pieces.State;
-import tiewright.http.views.CalendarLink;
 import tiewright.http.views.PlayerView;
 import tiewright.http.visit.Changes;
 import tiewright.http.visit.Door;
@@ -68,9 +67,7 @@ final class PlayerPage implements Page {
                 cards.stream().skip(1).toList(),
                 new PlayedToday(event, player).all(),
                 new ClubAhead(visit, player.club(), open).view(),
-                new CalendarLink(
-                        CalendarPage.player(player.id()),
-                        CalendarPage.address(visit, CalendarPage.player(player.id()))));
+                CalendarPage.link(visit, player.id()));
     }
 
     private static List<NextCard> cards(Visit visit, Player player, Tie tie) {

@@ -23,7 +23,8 @@ public record CaptainView(
         Optional<Own> own,
         List<NavLink> whoIsIt,
         Optional<String> squad,
-        Optional<String> unread) {
+        Optional<String> unread,
+        CalendarLink calendar) {
 
     /** A square of the day says won or lost. */
     public boolean hasPlayed() {
