@@ -72,6 +72,13 @@ final class ServeCommand implements Callable<Integer> {
     private @Nullable Path tlsKey;
 
     @Option(
+            names = "--copies",
+            paramLabel = "DIR",
+            description =
+                    "A second folder, such as a stick: a copy goes there every ten minutes and is read back. None holds the key of sealed sheets.")
+    private @Nullable Path copies;
+
+    @Option(
             names = "--demo",
             description = "Starts from an invented event in mid-morning; the service's clock runs on that day.")
     private boolean demo;
@@ -205,7 +212,7 @@ final class ServeCommand implements Callable<Integer> {
         Optional<ServiceOptions.Tls> tls = tlsCert == null
                 ? Optional.empty()
                 : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
-        return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls);
+        return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls, Optional.ofNullable(copies));
     }
 
     private Path folder() {

@@ -67,6 +67,11 @@ public final class WitnessedClock implements InstantSource {
         }
     }
 
+    /** It is not the machine's clock, and nobody need hold it against another. */
+    public boolean isBelieved() {
+        return isBelieved;
+    }
+
     @Override
     public synchronized Instant instant() {
         if (isBelieved) {

@@ -1,5 +1,6 @@
 package tiewright.http;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import tiewright.event.Deadlines;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Recorded;
+import tiewright.http.visit.Laptop;
 import tiewright.ledger.Answer;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.Request;
@@ -25,17 +27,22 @@ import tiewright.sheet.OpenSheets;
 final class Opener implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Opener.class);
 
+    /** It looks twice a second; only a machine that stood still looks as seldom as this. */
+    private static final Duration LONGEST_BREATH = Duration.ofMinutes(1);
+
     private final Ledger ledger;
     private final WitnessedClock clock;
+    private final Laptop laptop;
     private final Live live;
     private final ScheduledExecutorService timer;
     private Instant last;
     private Set<String> said = Set.of();
     private boolean doubted;
 
-    Opener(Ledger ledger, WitnessedClock clock, Live live) {
+    Opener(Ledger ledger, Laptop laptop, Live live) {
         this.ledger = ledger;
-        this.clock = clock;
+        this.laptop = laptop;
+        this.clock = laptop.clock();
         this.live = live;
         this.last = clock.instant();
         this.timer = Executors.newSingleThreadScheduledExecutor(work -> {
@@ -56,6 +63,9 @@ final class Opener implements AutoCloseable {
                 return;
             }
             Instant now = clock.instant();
+            if (!clock.isBelieved() && now.isAfter(last.plus(LONGEST_BREATH))) {
+                laptop.slept(last, now);
+            }
             Event event = ledger.event();
             if (Exchanges.openByThemselves(event)) {
                 Set<String> refused = new HashSet<>();

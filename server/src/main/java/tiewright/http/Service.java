@@ -26,11 +26,13 @@ import tiewright.http.rulings.RulingsRoom;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.EverybodysPages;
 import tiewright.http.visit.Hall;
+import tiewright.http.visit.Laptop;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Room;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Templates;
 import tiewright.http.visit.Tokens;
+import tiewright.ledger.Copies;
 import tiewright.ledger.Ledger;
 import tiewright.letterbox.Letterbox;
 
@@ -57,6 +59,7 @@ public final class Service implements AutoCloseable {
     private final Opener opener;
     private final Forecaster forecaster;
     private final Eraser eraser;
+    private final Copier copier;
     private final Control control;
     private final Path folder;
     private final List<Routes.Route> addresses = new ArrayList<>();
@@ -65,9 +68,11 @@ public final class Service implements AutoCloseable {
     private Service(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
         SecureRandom random = new SecureRandom();
         Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
+        Laptop laptop = new Laptop(
+                clock, options.copies().map(folder -> new Copies(ledger, folder, System::nanoTime)));
         this.hall = new Hall(
                 ledger,
-                clock,
+                laptop,
                 tokens,
                 new Templates(),
                 new Worked(),
@@ -81,9 +86,10 @@ public final class Service implements AutoCloseable {
         this.gate = new Gate(hall, visitors, Hosts.of(options), doors);
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
-        this.opener = new Opener(ledger, clock, live);
+        this.opener = new Opener(ledger, laptop, live);
         this.forecaster = new Forecaster(hall.ledger());
         this.eraser = new Eraser(ledger, clock);
+        this.copier = new Copier(laptop);
         this.server = Javalin.create(config -> configure(config, options));
     }
 
@@ -122,6 +128,7 @@ public final class Service implements AutoCloseable {
                 .ifPresent(at -> service.hall.worked().forgetPrivate()));
         service.opener.start();
         service.eraser.start();
+        service.copier.start();
         return service;
     }
 
@@ -206,6 +213,7 @@ public final class Service implements AutoCloseable {
         Control.forget(folder);
         opener.close();
         eraser.close();
+        copier.close();
         rooms.forEach(Room::close);
         forecaster.end();
         live.close();

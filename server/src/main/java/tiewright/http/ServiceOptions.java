@@ -11,9 +11,16 @@ import java.util.Optional;
  * @param port 0 takes a free one
  * @param publicUrl how phones reach it, if that differs from host and port
  * @param tls certificate and key as PEM files
+ * @param copies the folder into which a copy goes every ten minutes
  */
-public record ServiceOptions(Path data, String host, int port, Optional<String> publicUrl, Optional<Tls> tls) {
+public record ServiceOptions(
+        Path data, String host, int port, Optional<String> publicUrl, Optional<Tls> tls, Optional<Path> copies) {
     public record Tls(Path certificate, Path key) {}
+
+    /** Without copies that are made by themselves. */
+    public ServiceOptions(Path data, String host, int port, Optional<String> publicUrl, Optional<Tls> tls) {
+        this(data, host, port, publicUrl, tls, Optional.empty());
+    }
 
     public static ServiceOptions onLoopback(Path data, int port) {
         return new ServiceOptions(data, "127.0.0.1", port, Optional.empty(), Optional.empty());

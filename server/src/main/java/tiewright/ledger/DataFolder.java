@@ -156,7 +156,7 @@ final class DataFolder implements AutoCloseable {
         try (Stream<Path> inside = Files.list(path)) {
             for (Path part : inside.filter(one -> one.getFileName().toString().endsWith(PART))
                     .toList()) {
-                Files.delete(part);
+                Copies.delete(part);
             }
         } catch (IOException failure) {
             throw new LedgerException("The folder " + path + " cannot be used: " + failure.getMessage() + ".", failure);

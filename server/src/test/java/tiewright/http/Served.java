@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import tiewright.clock.WitnessedClock;
 import tiewright.event.Actor;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -164,6 +165,18 @@ public final class Served implements AutoCloseable {
         ledger.close();
         ledger = Ledger.open(folder, clock);
         service = Service.start(ServiceOptions.onLoopback(folder, 0), ledger, clock);
+    }
+
+    /** The same folder served by a clock that a test holds in both hands, with copies into a folder or without. */
+    Served servedBy(WitnessedClock witnessed, Optional<Path> copies) {
+        service.close();
+        ledger.close();
+        ledger = Ledger.open(folder, witnessed);
+        service = Service.start(
+                new ServiceOptions(folder, "127.0.0.1", 0, Optional.empty(), Optional.empty(), copies),
+                ledger,
+                witnessed);
+        return this;
     }
 
     @Override

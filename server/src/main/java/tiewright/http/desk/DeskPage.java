@@ -12,6 +12,7 @@ import tiewright.http.views.DeskView;
 import tiewright.http.visit.Cautions;
 import tiewright.http.visit.DoNextViews;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.LaptopNext;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -53,7 +54,7 @@ final class DeskPage implements Page {
                 new SheetsIn(visit).groups(),
                 new DayRun(visit).view(),
                 late(visit),
-                new DeskView.Here(visit.hall().address().url(), visit.visitor().sitting()),
+                new DeskView.Here(visit.hall().address().url(), visit.visitor().sitting(), LaptopNext.copies(visit)),
                 banner(visit.event()),
                 Cautions.ofTheDesk(visit.words()));
     }

@@ -19,6 +19,7 @@ public final class DeskRoom implements Room {
                 new SafetyPage(),
                 new TellingPage(),
                 new LogPage(),
-                new ClockPage());
+                new ClockPage(),
+                new LaptopPage());
     }
 }

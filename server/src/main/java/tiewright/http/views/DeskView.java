@@ -34,8 +34,9 @@ public record DeskView(
      *
      * @param address where phones reach the service
      * @param sitting who sits here now, as said at the last hand-over; may be empty
+     * @param copies how old the newest copy is
      */
-    public record Here(String address, String sitting) {}
+    public record Here(String address, String sitting, State copies) {}
 
     /** How a court looks: dashed while free, yellow while it needs a person. */
     public enum Look {

@@ -9,6 +9,9 @@ public final class Addresses {
     /** Where an order of play is made. */
     public static final String PLAN = "/organiser/plan";
 
+    /** Where the desk sees this laptop's time and copies. */
+    public static final String LAPTOP = "/desk/laptop";
+
     /** Where envelopes for all clubs are made, with the links that are missing. */
     public static final String ENVELOPES = "/organiser/links/envelopes";
 
@@ -56,6 +59,7 @@ public final class Addresses {
             Map.entry("cards", "/cards"),
             Map.entry("check-in", "/desk/check-in"),
             Map.entry("clock", "/desk/clock"),
+            Map.entry("laptop", LAPTOP),
             Map.entry("safety", "/desk/safety"),
             Map.entry("log", "/log"),
             Map.entry("organise", "/organiser"),

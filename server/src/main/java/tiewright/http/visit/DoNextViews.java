@@ -29,6 +29,7 @@ public final class DoNextViews {
     public DoNext list() {
         List<DoNext.Item> lines = new ArrayList<>();
         clock().ifPresent(lines::add);
+        lines.addAll(new LaptopNext(visit).all());
         List<Item> all = visit.ask(Answers::new).doNext();
         Set<Optional<Instant>> deadlines = new HashSet<>();
         for (Item item : all) {

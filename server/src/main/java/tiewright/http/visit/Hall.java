@@ -22,7 +22,7 @@ import tiewright.letterbox.Letterbox;
  */
 public record Hall(
         Ledger ledger,
-        WitnessedClock clock,
+        Laptop laptop,
         Tokens tokens,
         Templates templates,
         Worked worked,
@@ -31,6 +31,10 @@ public record Hall(
         Trust trust) {
 
     private static final int SESSION_KEY_BYTES = 32;
+
+    public WitnessedClock clock() {
+        return laptop.clock();
+    }
 
     /** The key of the browsers' tokens: made once, kept beside the data so that a restart signs nobody out. */
     public static byte[] sessionKey(Path folder, SecureRandom random) {

@@ -123,7 +123,7 @@ final class Places {
 
     private Ways.Place desk(String... more) {
         List<NavLink> pages = new ArrayList<>(links(more));
-        pages.addAll(links("check-in", "hurt", "protests", "safety", "clock", "paper", "log"));
+        pages.addAll(links("check-in", "hurt", "protests", "safety", "clock", "laptop", "paper", "log"));
         if (visit.role() != Role.ORGANISER) {
             pages.addAll(links("people"));
         }

@@ -1,0 +1,55 @@
+package tiewright.http.visit;
+
+import java.time.Instant;
+import java.util.Optional;
+import tiewright.clock.WitnessedClock;
+import tiewright.ledger.Copies;
+
+/** The machine that the service runs on: which time it shows, whether it slept, which copies it makes. Safe for any number of threads. */
+public final class Laptop {
+    private final WitnessedClock clock;
+    private final Optional<Copies> copies;
+    private boolean isTimeSaid;
+    private Optional<Slept> slept = Optional.empty();
+
+    /** From the last look before the machine stood still to the first one after it. */
+    public record Slept(Instant from, Instant to) {}
+
+    public Laptop(WitnessedClock clock, Optional<Copies> copies) {
+        this.clock = clock;
+        this.copies = copies;
+        this.isTimeSaid = clock.isBelieved();
+    }
+
+    public WitnessedClock clock() {
+        return clock;
+    }
+
+    /** Empty where nobody said into which folder. */
+    public Optional<Copies> copies() {
+        return copies;
+    }
+
+    /** After each start, until a person has held the machine's time against a clock of the hall. */
+    public synchronized boolean asksForTime() {
+        return !isTimeSaid;
+    }
+
+    public synchronized void timeIsRight() {
+        isTimeSaid = true;
+    }
+
+    /** Nothing was looked after between these moments; an earlier sleep of which nobody has read yet is part of it. */
+    public synchronized void slept(Instant from, Instant to) {
+        slept = Optional.of(new Slept(slept.map(Slept::from).orElse(from), to));
+    }
+
+    /** Empty once somebody has read of it. */
+    public synchronized Optional<Slept> slept() {
+        return slept;
+    }
+
+    public synchronized void sleepIsKnown() {
+        slept = Optional.empty();
+    }
+}
