@@ -231,13 +231,17 @@ public final class Service implements AutoCloseable {
                 },
                 Door.ANYBODY);
         Routes routes = new Routes(config.routes, gate);
-        pages().forEach(page -> page.at(routes));
+        pages(options).forEach(page -> page.at(routes));
         addresses.addAll(routes.known());
         new Failures(gate).at(config.routes);
     }
 
-    private Stream<Page> pages() {
-        Stream<Page> own = Stream.of(new EntryPages(visitors, doors), control, new LanguagePage());
+    private Stream<Page> pages(ServiceOptions options) {
+        Stream<Page> own = Stream.of(
+                new EntryPages(visitors, doors),
+                control,
+                new LanguagePage(),
+                new StaticCopyPage(() -> localUrl(options)));
         return Stream.concat(own, rooms.stream().flatMap(room -> room.pages().stream()));
     }
 }

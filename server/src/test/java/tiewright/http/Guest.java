@@ -67,6 +67,24 @@ public final class Guest {
         return send(HttpRequest.newBuilder(URI.create(url + path)).GET());
     }
 
+    /** What is no text. */
+    byte[] getBytes(String path) {
+        try {
+            HttpResponse<byte[]> got = client.send(
+                    HttpRequest.newBuilder(URI.create(url + path)).GET().build(),
+                    HttpResponse.BodyHandlers.ofByteArray());
+            if (got.statusCode() != 200) {
+                throw new AssertionError(path + " answered " + got.statusCode());
+            }
+            return got.body();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
     /** With headers that a browser may send. */
     Got get(String path, Map<String, String> headers) {
         HttpRequest.Builder request =

@@ -68,6 +68,7 @@ final class OrganiserPage implements Page {
                         visit,
                         "safe",
                         line(visit, "backup", "/organiser/backup"),
+                        line(visit, "keep", Addresses.KEEP),
                         line(visit, "private", PrivateDataPage.HERE)));
     }
 

@@ -24,6 +24,7 @@ public final class OrganiserRoom implements Room {
                 new EnvelopesPage(),
                 new SafetyInfoPage(),
                 new BackupPage(),
+                new KeepPage(),
                 new PrivateDataPage());
     }
 }

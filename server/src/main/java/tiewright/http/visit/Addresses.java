@@ -12,6 +12,12 @@ public final class Addresses {
     /** Where the desk sees this laptop's time and copies. */
     public static final String LAPTOP = "/desk/laptop";
 
+    /** What is carried away from an event. */
+    public static final String KEEP = "/organiser/keep";
+
+    /** All public pages as a folder. */
+    public static final String STATIC_COPY = KEEP + "/site.zip";
+
     /** Where envelopes for all clubs are made, with the links that are missing. */
     public static final String ENVELOPES = "/organiser/links/envelopes";
 

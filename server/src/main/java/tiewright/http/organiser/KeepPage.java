@@ -1,0 +1,119 @@
+package tiewright.http.organiser;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import tiewright.event.PlayerId;
+import tiewright.http.answers.KeptAnswers;
+import tiewright.http.pieces.NavLink;
+import tiewright.http.pieces.Refusal;
+import tiewright.http.views.PaperListView;
+import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
+import tiewright.http.visit.BackLinks;
+import tiewright.http.visit.Door;
+import tiewright.http.visit.NotFound;
+import tiewright.http.visit.Page;
+import tiewright.http.visit.Routes;
+import tiewright.http.visit.Screen;
+import tiewright.http.visit.Visit;
+
+/** What is carried away from an event while the service runs: results for the next one, a template, what is held of one player. */
+final class KeepPage implements Page {
+    private static final String HERE = Addresses.KEEP;
+    private static final String PLAYERS = HERE + "/player";
+
+    @Override
+    public void at(Routes routes) {
+        routes.get(
+                Door.ORGANISER,
+                HERE,
+                visit -> visit.show(Screen.of("work", visit.say("page-organiser.keep"), view(visit))));
+        routes.get(Door.ORGANISER, HERE + "/past-results.csv", KeepPage::results);
+        routes.get(Door.ORGANISER, HERE + "/event.zip", visit -> zip(visit, "event", visit.ask(KeptAnswers::new).wholeEvent()));
+        routes.get(
+                Door.ORGANISER, HERE + "/template.zip", visit -> zip(visit, "template", visit.ask(KeptAnswers::new).template()));
+        routes.get(
+                Door.ORGANISER,
+                PLAYERS,
+                visit -> visit.show(Screen.of("paperList", visit.say("page-organiser.keep.player"), players(visit))));
+        routes.get(Door.ORGANISER, PLAYERS + "/{player}", KeepPage::player);
+    }
+
+    private static void results(Visit visit) {
+        mustBeDescribed(visit);
+        send(visit, "text/csv; charset=utf-8", "past-results.csv", visit.ask(KeptAnswers::new).pastResults().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void mustBeDescribed(Visit visit) {
+        if (visit.event().about().isEmpty()) {
+            throw new NotFound(visit.say("page-organiser.keep-needs-a-name"));
+        }
+    }
+
+    private static void player(Visit visit) {
+        PlayerId player = visit.readId("player", PlayerId::of)
+                .filter(id -> visit.event().player(id).isPresent())
+                .orElseThrow(() -> new NotFound(visit.say("page-organiser.keep-no-player")));
+        send(
+                visit,
+                "text/plain; charset=utf-8",
+                "held-of-" + player + ".txt",
+                new HeldOfPlayer(visit, player).text().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void zip(Visit visit, String name, Map<String, String> files) {
+        mustBeDescribed(visit);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                zip.putNextEntry(new ZipEntry(name + "/" + file.getKey()));
+                zip.write(file.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.closeEntry();
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        send(visit, "application/zip", name + ".zip", bytes.toByteArray());
+    }
+
+    private static void send(Visit visit, String type, String file, byte[] bytes) {
+        visit.ctx()
+                .contentType(type)
+                .header("Content-Disposition", "attachment; filename=\"" + file + "\"")
+                .result(bytes);
+    }
+
+    private static WorkView view(Visit visit) {
+        return new WorkView(
+                Refusal.NONE,
+                BackLinks.toOrganiser(visit.words()),
+                List.of(visit.say("page-organiser.keep-holds-no-secrets")),
+                List.of(
+                        section(visit, "site", Addresses.STATIC_COPY),
+                        section(visit, "event", HERE + "/event.zip"),
+                        section(visit, "results", HERE + "/past-results.csv"),
+                        section(visit, "template", HERE + "/template.zip"),
+                        section(visit, "player", PLAYERS)));
+    }
+
+    private static PaperListView players(Visit visit) {
+        return new PaperListView(visit.event().players().stream()
+                .map(player -> new PaperListView.Line(
+                        PLAYERS + "/" + player.id(),
+                        visit.event().name(player.id()),
+                        visit.event().clubName(player.club())))
+                .toList());
+    }
+
+    private static WorkView.Section section(Visit visit, String which, String href) {
+        return WorkView.Section.of(
+                        which, visit.say("page-organiser.keep." + which), visit.say("page-organiser.keep-what." + which))
+                .with(new NavLink(href, visit.say("page-organiser.keep-download." + which), false));
+    }
+}
