@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import tiewright.event.Actor;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
+import tiewright.event.Event;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
@@ -102,5 +103,10 @@ final class FirstLinks {
 
     private static void print(PrintWriter out, String whom, String link) {
         out.printf("  %-34s %s%n", whom, link);
+    }
+
+    /** Nobody could begin. */
+    static boolean hasNoOrganiser(Event event) {
+        return event.links().values().stream().noneMatch(link -> link.role() == Role.ORGANISER && !link.revoked());
     }
 }

@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import tiewright.clock.WitnessedClock;
 import tiewright.event.Club;
 import tiewright.event.Event;
-import tiewright.event.Role;
 import tiewright.http.Service;
 import tiewright.http.ServiceOptions;
 import tiewright.ledger.Ledger;
@@ -136,7 +135,7 @@ final class ServeCommand implements Callable<Integer> {
     private void begin(Ledger ledger, Service service, DemoClock morning) {
         if (demo) {
             beginDemo(ledger, service, morning);
-        } else if (newLink || hasNoOrganiser(ledger.event())) {
+        } else if (newLink || FirstLinks.hasNoOrganiser(ledger.event())) {
             new FirstLinks(ledger, service).forTheOrganiser(spec.commandLine().getOut());
         }
     }
@@ -194,10 +193,6 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private static boolean hasNoOrganiser(Event event) {
-        return event.links().values().stream().noneMatch(link -> link.role() == Role.ORGANISER && !link.revoked());
-    }
-
     private ServiceOptions options() {
         if ((tlsCert == null) != (tlsKey == null)) {
             throw new BadInput("--tls-cert and --tls-key belong together: give both or neither.");
@@ -212,7 +207,8 @@ final class ServeCommand implements Callable<Integer> {
         Optional<ServiceOptions.Tls> tls = tlsCert == null
                 ? Optional.empty()
                 : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
-        return new ServiceOptions(folder(), host, port, Optional.ofNullable(publicUrl), tls, Optional.ofNullable(copies));
+        return new ServiceOptions(
+                folder(), host, port, Optional.ofNullable(publicUrl), tls, Optional.ofNullable(copies));
     }
 
     private Path folder() {

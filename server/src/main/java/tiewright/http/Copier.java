@@ -23,14 +23,14 @@ final class Copier implements AutoCloseable {
     }
 
     void start() {
-        if (laptop.copies().isPresent()) {
+        if (laptop.copied().isPresent()) {
             timer.scheduleWithFixedDelay(this::look, 0, 1, TimeUnit.MINUTES);
         }
     }
 
     private void look() {
         try {
-            laptop.copies().ifPresent(copies -> copies.look(laptop.clock().instant()));
+            laptop.copyIfDue();
         } catch (RuntimeException failure) {
             LOG.error("The timer that makes copies failed once and goes on", failure);
         }

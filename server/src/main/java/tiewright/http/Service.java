@@ -56,10 +56,8 @@ public final class Service implements AutoCloseable {
     private final DoorLog doors = new DoorLog(System::nanoTime);
     private final Visitors visitors;
     private final Gate gate;
-    private final Opener opener;
+    private final ByTheClock byTheClock;
     private final Forecaster forecaster;
-    private final Eraser eraser;
-    private final Copier copier;
     private final Control control;
     private final Path folder;
     private final List<Routes.Route> addresses = new ArrayList<>();
@@ -68,8 +66,7 @@ public final class Service implements AutoCloseable {
     private Service(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
         SecureRandom random = new SecureRandom();
         Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
-        Laptop laptop = new Laptop(
-                clock, options.copies().map(folder -> new Copies(ledger, folder, System::nanoTime)));
+        Laptop laptop = new Laptop(clock, options.copies().map(folder -> new Copies(ledger, folder, System::nanoTime)));
         this.hall = new Hall(
                 ledger,
                 laptop,
@@ -86,10 +83,8 @@ public final class Service implements AutoCloseable {
         this.gate = new Gate(hall, visitors, Hosts.of(options), doors);
         this.folder = options.data();
         this.control = new Control(ledger, tokens.secret());
-        this.opener = new Opener(ledger, laptop, live);
+        this.byTheClock = new ByTheClock(ledger, laptop, live);
         this.forecaster = new Forecaster(hall.ledger());
-        this.eraser = new Eraser(ledger, clock);
-        this.copier = new Copier(laptop);
         this.server = Javalin.create(config -> configure(config, options));
     }
 
@@ -126,9 +121,7 @@ public final class Service implements AutoCloseable {
         ledger.onChange(event -> event.deletion()
                 .erasedAt()
                 .ifPresent(at -> service.hall.worked().forgetPrivate()));
-        service.opener.start();
-        service.eraser.start();
-        service.copier.start();
+        service.byTheClock.start();
         return service;
     }
 
@@ -169,12 +162,12 @@ public final class Service implements AutoCloseable {
 
     /** Opens now what is due, without waiting for the timer. */
     void openWhatIsDue() {
-        opener.look();
+        byTheClock.opener().look();
     }
 
     /** Deletes now what is due, without waiting for the timer. */
     void eraseWhatIsDue() {
-        eraser.look();
+        byTheClock.eraser().look();
     }
 
     /**
@@ -211,9 +204,7 @@ public final class Service implements AutoCloseable {
     @Override
     public void close() {
         Control.forget(folder);
-        opener.close();
-        eraser.close();
-        copier.close();
+        byTheClock.close();
         rooms.forEach(Room::close);
         forecaster.end();
         live.close();

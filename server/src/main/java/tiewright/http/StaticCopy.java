@@ -81,7 +81,8 @@ final class StaticCopy {
         Set<String> seen = new LinkedHashSet<>(waiting);
         while (!waiting.isEmpty() && pages.size() < MOST_PAGES) {
             String path = waiting.removeFirst();
-            HttpResponse<String> got = client.send(asked(path), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+            HttpResponse<String> got =
+                    client.send(asked(path), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
             if (got.statusCode() != 200
                     || !got.headers().firstValue("content-type").orElse("").startsWith("text/html")) {
                 continue;
@@ -128,7 +129,7 @@ final class StaticCopy {
     /** What leads out of the copy leads nowhere: its words stay. */
     private String rewritten(String page) {
         String all = LINK.matcher(page).replaceAll(link -> {
-            String path = path(link.toMatchResult());
+            String path = path(link);
             String part = link.group(2).substring(path.length());
             if (path.startsWith("/static/")) {
                 return Matcher.quoteReplacement(" " + link.group(1) + "=\"" + path.substring(1) + "\"");

@@ -13,6 +13,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.http.visit.Addresses;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.Downloads;
 import tiewright.http.visit.HallClock;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
@@ -39,15 +40,16 @@ final class StaticCopyPage implements Page {
         String stamp = visit.say(
                 "frame.static-copy",
                 "day",
-                visit.words().weekdayAndDate(visit.event().now().atZone(visit.event().zone()).toLocalDate()),
+                visit.words()
+                        .weekdayAndDate(
+                                visit.event().now().atZone(visit.event().zone()).toLocalDate()),
                 "at",
                 HallClock.said(visit.event().clock(visit.event().now())));
         try {
-            byte[] zip = new StaticCopy(client(), url.get(), visit.event().language(), "<p class=\"error\">" + stamp + "</p>").zip();
-            visit.ctx()
-                    .contentType("application/zip")
-                    .header("Content-Disposition", "attachment; filename=\"public-pages.zip\"")
-                    .result(zip);
+            byte[] zip = new StaticCopy(
+                            client(), url.get(), visit.event().language(), "<p class=\"error\">" + stamp + "</p>")
+                    .zip();
+            Downloads.send(visit, "application/zip", "public-pages.zip", zip);
         } catch (IOException | GeneralSecurityException failure) {
             LOG.warn("The copy of all public pages did not come about", failure);
             throw new NotFound(visit.say("frame.no-static-copy"));

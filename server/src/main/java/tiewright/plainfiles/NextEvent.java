@@ -19,7 +19,8 @@ import tiewright.scoring.Format;
 
 /** What an event leaves to the next one: its results as earlier games, and itself as a template without anybody in it. */
 public final class NextEvent {
-    private static final List<PlainFile> OF_A_TEMPLATE = List.of(PlainFile.EVENT, PlainFile.CONDITIONS, PlainFile.COURTS);
+    private static final List<PlainFile> OF_A_TEMPLATE =
+            List.of(PlainFile.EVENT, PlainFile.CONDITIONS, PlainFile.COURTS);
 
     private NextEvent() {}
 
@@ -49,14 +50,10 @@ public final class NextEvent {
         if (home.isEmpty() || away.isEmpty()) {
             return List.of();
         }
-        boolean isDecider = score.rubber().isDecider();
-        Format format = isDecider
+        Format format = score.rubber().isDecider()
                 ? event.conditions().deciderScoring()
                 : event.conditions().scoring();
-        int bestOf = isDecider ? 1 : event.conditions().bestOf();
-        Optional<OfRubber> rubber = bestOf == 1
-                ? Optional.empty()
-                : Optional.of(new OfRubber(tie.id() + "/" + score.rubber(), OptionalInt.of(bestOf)));
+        Optional<OfRubber> rubber = rubber(event, tie, score);
         return score.games().stream()
                 .map(game -> new PastGame(
                         date,
@@ -68,6 +65,14 @@ public final class NextEvent {
                         format,
                         rubber))
                 .toList();
+    }
+
+    /** Games of one rubber are told apart from single games. */
+    private static Optional<OfRubber> rubber(Event event, Tie tie, RubberScore score) {
+        int bestOf = score.rubber().isDecider() ? 1 : event.conditions().bestOf();
+        return bestOf == 1
+                ? Optional.empty()
+                : Optional.of(new OfRubber(tie.id() + "/" + score.rubber(), OptionalInt.of(bestOf)));
     }
 
     /**

@@ -17,17 +17,17 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
+import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.PersonNamed;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
-import tiewright.event.Pair;
 import tiewright.event.Sheet;
 import tiewright.event.TieId;
-import tiewright.event.ClubId;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PastNotes;
 import tiewright.sheet.SealSheet;
@@ -46,7 +46,8 @@ class KeepPageTest {
                 .given(
                         day.facts().stream().map(Recorded::fact).toList(),
                         List.of(
-                                new PersonNamed(PlayerId.of("N1"), "Ines Varley", OptionalInt.of(Days.DATE.getYear() - 15)),
+                                new PersonNamed(
+                                        PlayerId.of("N1"), "Ines Varley", OptionalInt.of(Days.DATE.getYear() - 15)),
                                 new PersonNamed(PlayerId.of("N2"), "Olav Brandt", OptionalInt.empty())));
     }
 
@@ -71,15 +72,22 @@ class KeepPageTest {
     void every_link_of_the_static_copy_leads_to_a_file_of_it() {
         try (Served served = played()) {
             Map<String, byte[]> files = unzipped(served, HERE + "/site.zip");
-            assertThat(files).containsKeys("event/index.html", "event/tables.html", "event/tie-A1.html", "event/static/tiewright.css");
+            assertThat(files)
+                    .containsKeys(
+                            "event/index.html", "event/tables.html", "event/tie-A1.html", "event/static/tiewright.css");
             assertThat(files.keySet()).anyMatch(name -> name.endsWith(".woff2"));
             files.forEach((name, bytes) -> {
                 if (name.endsWith(".html")) {
                     String page = text(bytes);
                     assertThat(page).as(name).doesNotContain("<form", "<script", "Varley");
                     assertThat(page).as(name).contains("A copy of ");
-                    LINK.matcher(page).results().map(link -> link.group(1)).filter(to -> !to.isEmpty()).forEach(to ->
-                            assertThat(files).as(name + " leads to " + to).containsKey("event/" + to));
+                    LINK.matcher(page)
+                            .results()
+                            .map(link -> link.group(1))
+                            .filter(to -> !to.isEmpty())
+                            .forEach(to -> assertThat(files)
+                                    .as(name + " leads to " + to)
+                                    .containsKey("event/" + to));
                 }
             });
         }
@@ -90,10 +98,11 @@ class KeepPageTest {
         try (Served one = Served.of(Days.oneTie(), Days.moment("09:00"));
                 Served other = Served.of(Days.oneTie(), Days.moment("09:00"))) {
             seal(one, Days.straight("N", 4));
-            seal(other, Sheet.full(
-                            Pair.of("N3", "N4"), Pair.of("N1", "N2"), Pair.of("N5", "N6"), Pair.of("N7", "N8")));
-            assertThat(text(unzipped(one, HERE + "/site.zip").get("event/tie-A1.html")).replaceAll("[0-9a-f]{64}", ""))
-                    .isEqualTo(text(unzipped(other, HERE + "/site.zip").get("event/tie-A1.html")).replaceAll("[0-9a-f]{64}", ""));
+            seal(other, Sheet.full(Pair.of("N3", "N4"), Pair.of("N1", "N2"), Pair.of("N5", "N6"), Pair.of("N7", "N8")));
+            assertThat(text(unzipped(one, HERE + "/site.zip").get("event/tie-A1.html"))
+                            .replaceAll("[0-9a-f]{64}", ""))
+                    .isEqualTo(text(unzipped(other, HERE + "/site.zip").get("event/tie-A1.html"))
+                            .replaceAll("[0-9a-f]{64}", ""));
         }
     }
 
@@ -106,10 +115,13 @@ class KeepPageTest {
     @Test
     void the_results_of_the_day_are_the_earlier_games_of_the_next_event() {
         try (Served served = played()) {
-            String file = served.as(Role.ORGANISER).get(HERE + "/past-results.csv").body();
+            String file =
+                    served.as(Role.ORGANISER).get(HERE + "/past-results.csv").body();
             PastNotes read = PastNotes.read(file);
             assertThat(read.faults()).isEmpty();
-            assertThat(read.games()).extracting(game -> game.home1() + " " + game.score()).hasSize(2);
+            assertThat(read.games())
+                    .extracting(game -> game.home1() + " " + game.score())
+                    .hasSize(2);
             assertThat(file).contains(Days.DATE + ",N1,N2,S1,S2,11,7,").doesNotContain("Varley");
         }
     }
@@ -126,7 +138,8 @@ class KeepPageTest {
             }
             EventFolder read = EventFolder.read(place.resolve("template"));
             assertThat(read.faults()).isEmpty();
-            assertThat(read.event().conditions()).isEqualTo(served.ledger.event().conditions());
+            assertThat(read.event().conditions())
+                    .isEqualTo(served.ledger.event().conditions());
         }
     }
 
@@ -144,16 +157,23 @@ class KeepPageTest {
         try (Served served = played()) {
             String before = served.as(Role.ORGANISER).get(HERE + "/player/N1").body();
             assertThat(before)
-                    .contains("Ines Varley", "Born in " + (Days.DATE.getYear() - 15), "Olav Brandt", "11-7", "ask its captain");
+                    .contains(
+                            "Ines Varley",
+                            "Born in " + (Days.DATE.getYear() - 15),
+                            "Olav Brandt",
+                            "11-7",
+                            "ask its captain");
             served.noted("N", new FormJudged(PlayerId.of("N1"), OptionalDouble.of(7), OptionalDouble.of(2)));
-            assertThat(served.as(Role.ORGANISER).get(HERE + "/player/N1").body()).isEqualTo(before);
+            assertThat(served.as(Role.ORGANISER).get(HERE + "/player/N1").body())
+                    .isEqualTo(before);
         }
     }
 
     @Test
     void nobody_but_the_organiser_gets_any_of_it() {
         try (Served served = played()) {
-            for (String path : List.of("", "/site.zip", "/event.zip", "/past-results.csv", "/template.zip", "/player/N1")) {
+            for (String path :
+                    List.of("", "/site.zip", "/event.zip", "/past-results.csv", "/template.zip", "/player/N1")) {
                 assertThat(served.as(Role.REFEREE).get(HERE + path).status()).isEqualTo(403);
                 assertThat(served.captain("N").get(HERE + path).status()).isEqualTo(403);
             }

@@ -73,7 +73,8 @@ class CopiesTest {
         copies.look(NOW);
         long facts = ledger.event().seq();
         assertThat(copies.state().facts()).isEqualTo(facts).isPositive();
-        assertThat(Ledger.restore(files().get(0), place.resolve("spare")).facts()).isEqualTo(facts);
+        assertThat(Ledger.restore(files().get(0), place.resolve("spare")).facts())
+                .isEqualTo(facts);
         try (Stream<Path> inside = Files.list(ledger.folder())) {
             assertThat(inside.map(each -> each.getFileName().toString()))
                     .as("nothing of the trial stays")
@@ -90,8 +91,7 @@ class CopiesTest {
             try (var zip = new java.util.zip.ZipFile(file.toFile())) {
                 for (var entry : java.util.Collections.list(zip.entries())) {
                     assertThat(entry.getName()).doesNotContain("key");
-                    String bytes =
-                            new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.ISO_8859_1);
+                    String bytes = new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.ISO_8859_1);
                     assertThat(bytes.contains(new String(key, StandardCharsets.ISO_8859_1)))
                             .isFalse();
                 }

@@ -1,6 +1,6 @@
 package tiewright.http.desk;
 
-import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,6 @@ import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
 import tiewright.http.visit.TieViews;
 import tiewright.http.visit.Visit;
-import tiewright.ledger.Copies;
 
 /** This laptop: whether its time is the hall's, what passed while it slept, its copies, and how a spare one takes over. */
 final class LaptopPage implements Page {
@@ -35,15 +34,7 @@ final class LaptopPage implements Page {
         routes.get(Door.DESK, HERE, visit -> visit.show(Screen.of("work", visit.say("page-desk.laptop"), view(visit))));
         routes.post(Door.DESK, HERE + "/" + TIME, visit -> press(visit, laptop(visit)::timeIsRight));
         routes.post(Door.DESK, HERE + "/" + SLEPT, visit -> press(visit, laptop(visit)::sleepIsKnown));
-        routes.post(
-                Door.DESK,
-                HERE + "/" + COPY,
-                visit -> press(
-                        visit,
-                        () -> laptop(visit)
-                                .copies()
-                                .ifPresent(copies -> copies.make(
-                                        visit.hall().clock().instant()))));
+        routes.post(Door.DESK, HERE + "/" + COPY, visit -> press(visit, laptop(visit)::copyNow));
     }
 
     private static Laptop laptop(Visit visit) {
@@ -59,7 +50,7 @@ final class LaptopPage implements Page {
         List<WorkView.Section> sections = new ArrayList<>();
         sections.add(time(visit));
         laptop(visit).slept().map(slept -> slept(visit, slept)).ifPresent(sections::add);
-        sections.add(laptop(visit).copies().map(copies -> copies(visit, copies)).orElseGet(() -> none(visit)));
+        sections.add(laptop(visit).copied().map(copied -> copies(visit, copied)).orElseGet(() -> none(visit)));
         sections.add(spare(visit));
         return new WorkView(
                 Refusal.NONE,
@@ -70,8 +61,8 @@ final class LaptopPage implements Page {
 
     private static WorkView.Section time(Visit visit) {
         String now = HallClock.said(visit.event().clock(visit.event().now()));
-        WorkView.Section section =
-                WorkView.Section.of(TIME, visit.say("page-desk.laptop-time"), visit.say("page-desk.laptop-time-is", "now", now));
+        WorkView.Section section = WorkView.Section.of(
+                TIME, visit.say("page-desk.laptop-time"), visit.say("page-desk.laptop-time-is", "now", now));
         return laptop(visit).asksForTime()
                 ? section.saying(List.of(visit.say("page-desk.laptop-time-if-not")))
                         .with(press(TIME, visit.say("page-desk.laptop-time-right", "now", now)))
@@ -107,8 +98,7 @@ final class LaptopPage implements Page {
     /** What became of sheets whose time passed while nobody looked. */
     private static String became(Visit visit, ExchangeId exchange) {
         Tie tie = visit.event().tie(exchange.tie()).orElseThrow();
-        Optional<String> opened =
-                visit.event().exchange(exchange).openedAt().map(at -> clock(visit, at));
+        Optional<String> opened = visit.event().exchange(exchange).openedAt().map(at -> clock(visit, at));
         return visit.say(
                 opened.isPresent() ? "page-desk.laptop-then-opened" : "page-desk.laptop-then-waits",
                 "tie",
@@ -119,23 +109,16 @@ final class LaptopPage implements Page {
                 opened.orElse(""));
     }
 
-    private static String clock(Visit visit, java.time.Instant at) {
+    private static String clock(Visit visit, Instant at) {
         return HallClock.said(visit.event().clock(at));
     }
 
-    private static WorkView.Section copies(Visit visit, Copies copies) {
-        Copies.State state = copies.state();
+    private static WorkView.Section copies(Visit visit, Laptop.Copied state) {
         List<String> lines = new ArrayList<>();
-        lines.add(visit.say("page-desk.copies-go-to", "folder", copies.folder()));
+        lines.add(visit.say("page-desk.copies-go-to", "folder", state.folder()));
         lines.add(state.at()
                 .map(at -> visit.say(
-                        "page-desk.copies-last",
-                        "at",
-                        clock(visit, at),
-                        "file",
-                        state.file().map(Path::getFileName).map(Path::toString).orElse(""),
-                        "facts",
-                        state.facts()))
+                        "page-desk.copies-last", "at", clock(visit, at), "file", state.file(), "facts", state.facts()))
                 .orElse(visit.say("page-desk.copies-none-yet")));
         if (!state.trouble().isEmpty()) {
             lines.add(visit.say("page-desk.copies-trouble", "why", state.trouble()));

@@ -64,8 +64,7 @@ final class HeldOfPlayer {
         player.rank().ifPresent(rank -> add("page-organiser.held-rank", "rank", rank));
         player.from().ifPresent(at -> add("page-organiser.held-from", "at", HallClock.said(at)));
         player.until().ifPresent(at -> add("page-organiser.held-until", "at", HallClock.said(at)));
-        player.checkedInAt()
-                .ifPresent(at -> add("page-organiser.held-here", "at", HallClock.said(event.clock(at))));
+        player.checkedInAt().ifPresent(at -> add("page-organiser.held-here", "at", HallClock.said(event.clock(at))));
     }
 
     private void rubbers() {
@@ -75,7 +74,8 @@ final class HeldOfPlayer {
                 rubber.getValue()
                         .pair(side)
                         .filter(pair -> pair.has(player.id()))
-                        .ifPresent(pair -> rubber(tie, rubber.getKey(), pair, rubber.getValue().pair(side.other())));
+                        .ifPresent(pair -> rubber(
+                                tie, rubber.getKey(), pair, rubber.getValue().pair(side.other())));
             }
         }
     }

@@ -1,13 +1,8 @@
 package tiewright.http.organiser;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import java.util.function.Function;
 import tiewright.event.PlayerId;
 import tiewright.http.answers.KeptAnswers;
 import tiewright.http.pieces.NavLink;
@@ -17,6 +12,7 @@ import tiewright.http.views.WorkView;
 import tiewright.http.visit.Addresses;
 import tiewright.http.visit.BackLinks;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.Downloads;
 import tiewright.http.visit.NotFound;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -35,9 +31,8 @@ final class KeepPage implements Page {
                 HERE,
                 visit -> visit.show(Screen.of("work", visit.say("page-organiser.keep"), view(visit))));
         routes.get(Door.ORGANISER, HERE + "/past-results.csv", KeepPage::results);
-        routes.get(Door.ORGANISER, HERE + "/event.zip", visit -> zip(visit, "event", visit.ask(KeptAnswers::new).wholeEvent()));
-        routes.get(
-                Door.ORGANISER, HERE + "/template.zip", visit -> zip(visit, "template", visit.ask(KeptAnswers::new).template()));
+        routes.get(Door.ORGANISER, HERE + "/event.zip", visit -> folder(visit, "event", KeptAnswers::wholeEvent));
+        routes.get(Door.ORGANISER, HERE + "/template.zip", visit -> folder(visit, "template", KeptAnswers::template));
         routes.get(
                 Door.ORGANISER,
                 PLAYERS,
@@ -47,7 +42,11 @@ final class KeepPage implements Page {
 
     private static void results(Visit visit) {
         mustBeDescribed(visit);
-        send(visit, "text/csv; charset=utf-8", "past-results.csv", visit.ask(KeptAnswers::new).pastResults().getBytes(StandardCharsets.UTF_8));
+        Downloads.text(
+                visit,
+                "text/csv",
+                "past-results.csv",
+                visit.ask(KeptAnswers::new).pastResults());
     }
 
     private static void mustBeDescribed(Visit visit) {
@@ -60,33 +59,12 @@ final class KeepPage implements Page {
         PlayerId player = visit.readId("player", PlayerId::of)
                 .filter(id -> visit.event().player(id).isPresent())
                 .orElseThrow(() -> new NotFound(visit.say("page-organiser.keep-no-player")));
-        send(
-                visit,
-                "text/plain; charset=utf-8",
-                "held-of-" + player + ".txt",
-                new HeldOfPlayer(visit, player).text().getBytes(StandardCharsets.UTF_8));
+        Downloads.text(visit, "text/plain", "held-of-" + player + ".txt", new HeldOfPlayer(visit, player).text());
     }
 
-    private static void zip(Visit visit, String name, Map<String, String> files) {
+    private static void folder(Visit visit, String name, Function<KeptAnswers, Map<String, String>> files) {
         mustBeDescribed(visit);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, String> file : files.entrySet()) {
-                zip.putNextEntry(new ZipEntry(name + "/" + file.getKey()));
-                zip.write(file.getValue().getBytes(StandardCharsets.UTF_8));
-                zip.closeEntry();
-            }
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        send(visit, "application/zip", name + ".zip", bytes.toByteArray());
-    }
-
-    private static void send(Visit visit, String type, String file, byte[] bytes) {
-        visit.ctx()
-                .contentType(type)
-                .header("Content-Disposition", "attachment; filename=\"" + file + "\"")
-                .result(bytes);
+        Downloads.folder(visit, name, files.apply(visit.ask(KeptAnswers::new)));
     }
 
     private static WorkView view(Visit visit) {
@@ -113,7 +91,9 @@ final class KeepPage implements Page {
 
     private static WorkView.Section section(Visit visit, String which, String href) {
         return WorkView.Section.of(
-                        which, visit.say("page-organiser.keep." + which), visit.say("page-organiser.keep-what." + which))
+                        which,
+                        visit.say("page-organiser.keep." + which),
+                        visit.say("page-organiser.keep-what." + which))
                 .with(new NavLink(href, visit.say("page-organiser.keep-download." + which), false));
     }
 }

@@ -1,5 +1,6 @@
 package tiewright.http.visit;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import tiewright.clock.WitnessedClock;
@@ -15,6 +16,16 @@ public final class Laptop {
     /** From the last look before the machine stood still to the first one after it. */
     public record Slept(Instant from, Instant to) {}
 
+    /**
+     * How the copies stand.
+     *
+     * @param at when the newest one that could be read back was made
+     * @param isAmber it is old, or the next one did not come about
+     * @param trouble why it did not, as the machine says it; empty where it did
+     */
+    public record Copied(
+            String folder, Optional<Instant> at, String file, long facts, boolean isAmber, String trouble) {}
+
     public Laptop(WitnessedClock clock, Optional<Copies> copies) {
         this.clock = clock;
         this.copies = copies;
@@ -25,9 +36,28 @@ public final class Laptop {
         return clock;
     }
 
-    /** Empty where nobody said into which folder. */
-    public Optional<Copies> copies() {
-        return copies;
+    /** Makes a copy if it is time. */
+    public void copyIfDue() {
+        copies.ifPresent(all -> all.look(clock.instant()));
+    }
+
+    /** Makes a copy now, where somebody said into which folder. */
+    public void copyNow() {
+        copies.ifPresent(all -> all.make(clock.instant()));
+    }
+
+    /** How the copies stand; empty where nobody said into which folder they go. */
+    public Optional<Copied> copied() {
+        return copies.map(all -> {
+            Copies.State state = all.state();
+            return new Copied(
+                    all.folder().toString(),
+                    state.at(),
+                    state.file().map(Path::getFileName).map(Path::toString).orElse(""),
+                    state.facts(),
+                    state.isOld() || !state.trouble().isEmpty(),
+                    state.trouble());
+        });
     }
 
     /** After each start, until a person has held the machine's time against a clock of the hall. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import tiewright.http.pieces.DoNext;
 import tiewright.http.pieces.Mark;
 import tiewright.http.pieces.State;
-import tiewright.ledger.Copies;
 
 /** What the desk has to do for the laptop itself, and how old its newest copy is. */
 public final class LaptopNext {
@@ -34,9 +33,8 @@ public final class LaptopNext {
                         "to",
                         HallClock.said(visit.event().clock(slept.to())))))
                 .ifPresent(items::add);
-        laptop.copies()
-                .map(Copies::state)
-                .filter(LaptopNext::isAmber)
+        laptop.copied()
+                .filter(Laptop.Copied::isAmber)
                 .map(state -> item(visit.say("page-visit.no-copy-comes-about")))
                 .ifPresent(items::add);
         return items;
@@ -52,21 +50,19 @@ public final class LaptopNext {
                 visit.say("page-visit.look-at-the-laptop"));
     }
 
-    private static boolean isAmber(Copies.State state) {
-        return state.isOld() || !state.trouble().isEmpty();
-    }
-
     /** For the page of the desk: when the newest copy was made; amber where it is old or the next one failed. */
     public static State copies(Visit visit) {
-        Optional<Copies.State> state = visit.hall().laptop().copies().map(Copies::state);
+        Optional<Laptop.Copied> state = visit.hall().laptop().copied();
         if (state.isEmpty()) {
             return new State(Mark.PLAIN, visit.say("page-visit.no-copies-asked-for"));
         }
         String words = state.get()
                 .at()
                 .map(at -> visit.say(
-                        "page-visit.last-copy", "at", HallClock.said(visit.event().clock(at))))
+                        "page-visit.last-copy",
+                        "at",
+                        HallClock.said(visit.event().clock(at))))
                 .orElse(visit.say("page-visit.no-copy-yet"));
-        return new State(isAmber(state.get()) ? Mark.HELD : Mark.KEPT, words);
+        return new State(state.get().isAmber() ? Mark.HELD : Mark.KEPT, words);
     }
 }
