@@ -7,6 +7,15 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
@@ -15,6 +24,7 @@ import tiewright.event.How;
 import tiewright.event.OrderOfPlay;
 import tiewright.event.Role;
 import tiewright.event.SetUpFact;
+import tiewright.event.Tie;
 import tiewright.event.TieId;
 import tiewright.http.visit.Changes;
 import tiewright.wording.Words;
@@ -151,7 +161,7 @@ class BrokenDayTest {
         assertThat(asked.status()).as(asked.text()).isEqualTo(200);
         served.service.awaitPlans();
         Guest.Got ways = organiser.get(BREAKS);
-        java.util.regex.Matcher counted = java.util.regex.Pattern.compile("To be told: (\\d+) people of ([^.]*)")
+        Matcher counted = Pattern.compile("To be told: (\\d+) people of ([^.]*)")
                 .matcher(way(organiser, ways, "Fewer rounds").text());
         assertThat(counted.find()).as(ways.text()).isTrue();
         served.given(
@@ -167,6 +177,68 @@ class BrokenDayTest {
         assertThat(served.ledger.event().order().concerned(2))
                 .extracting(club -> "Club " + club.code())
                 .containsExactly(counted.group(2).split(", "));
+    }
+
+    /** The picture beside the table of the same plan: a bar for each new place, and one for each published place that it leaves. */
+    @Test
+    void old_and_new_places_on_the_picture_are_those_of_the_table() {
+        Guest organiser = published();
+        organiser.send(BREAKS + "?what=injury", BREAKS + "/look", Map.of("from", "13:40", "slot", "20"));
+        served.service.awaitPlans();
+        assertThat(drawnAsTabled(way(organiser, organiser.get(BREAKS), "Everything as planned")))
+                .isZero();
+
+        organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
+        Guest.Got ways = broken(organiser);
+        assertThat(drawnAsTabled(way(organiser, ways, "Shorter games"))).isPositive();
+        assertThat(drawnAsTabled(way(organiser, ways, "Fewer rounds"))).isPositive();
+    }
+
+    /** Holds the picture of a way against its table; how many ties leave their published place. */
+    private long drawnAsTabled(Guest.Got way) {
+        Document page = Jsoup.parse(way.body());
+        Map<String, Element> planned = page.select("#draft-ties tbody tr:not(.reason)").stream()
+                .collect(Collectors.toMap(row -> row.child(1).text().replaceAll("^\\w+: ", ""), row -> row));
+        Map<String, SortedSet<String>> bars = bars(page);
+        assertThat(planned).isNotEmpty();
+        long moved = 0;
+        for (Tie tie : served.ledger.event().ties().values()) {
+            String title =
+                    "Club " + tie.clubs().get(0) + " v Club " + tie.clubs().get(1);
+            SortedSet<String> tabled = asTheTableHasIt(tie, Optional.ofNullable(planned.get(title)));
+            assertThat(bars.getOrDefault(title, new TreeSet<>())).as(title).isEqualTo(tabled);
+            moved += tabled.stream().anyMatch(bar -> bar.startsWith("published")) ? 1 : 0;
+        }
+        return moved;
+    }
+
+    /** What a tie's lines say, from the words that stand for the picture: old or new, court, time. */
+    private static Map<String, SortedSet<String>> bars(Document page) {
+        Map<String, SortedSet<String>> bars = new TreeMap<>();
+        Pattern said = Pattern.compile("Court (\\S+): (.*), (published|planned) at (\\d\\d:\\d\\d)");
+        page.select(".day-picture .hidden-words li").forEach(line -> {
+            Matcher bar = said.matcher(line.text());
+            assertThat(bar.matches()).as(line.text()).isTrue();
+            bars.computeIfAbsent(bar.group(2), tie -> new TreeSet<>())
+                    .add(bar.group(3) + " " + bar.group(1)
+                            + (bar.group(3).equals("published") ? " " + bar.group(4) : ""));
+        });
+        return bars;
+    }
+
+    private SortedSet<String> asTheTableHasIt(Tie tie, Optional<Element> planned) {
+        List<String> before = served.ledger.event().order().courts(tie);
+        String start = tie.start().orElseThrow().toString();
+        List<String> after = planned.map(
+                        row -> List.of(row.child(2).text().replaceAll(";.*", "").split(", ")))
+                .orElse(List.of());
+        String from = planned.map(row -> row.child(0).text()).orElse("");
+        SortedSet<String> bars = new TreeSet<>();
+        after.forEach(court -> bars.add("planned " + court));
+        if (!from.equals(start) || !new TreeSet<>(after).equals(new TreeSet<>(before))) {
+            before.forEach(court -> bars.add("published " + court + " " + start));
+        }
+        return bars;
     }
 
     @Test

@@ -37,7 +37,7 @@ class CasesPageTest {
             String answer = "/organiser/two-people";
             Map<String, String> form = organiser.filled(PAGE, answer, Map.of());
             assertThat(served.as(Role.DESK).post(answer, form).status()).isEqualTo(403);
-            assertThat(organiser.post(answer, form).text()).contains("Nothing is found wrong");
+            assertThat(organiser.post(answer, form).text()).contains("Nothing is wrong with the opened sheets");
             assertThat(referee.get("/desk").text()).doesNotContain("ineligible");
             assertThat(organiser.get(entries).text()).doesNotContain("Player N3 of Club N and Player N3 of Club S");
             assertThat(organiser.post(answer, form).path())
@@ -76,7 +76,7 @@ class CasesPageTest {
                             .status())
                     .isEqualTo(422);
             Map<String, String> form = referee.filled(PAGE, PAGE, typed);
-            assertThat(referee.post(PAGE, form).text()).contains("Nothing is found wrong");
+            assertThat(referee.post(PAGE, form).text()).contains("Nothing is wrong with the opened sheets");
             Tie tie = served.ledger.event().tie(TieId.of("A1")).orElseThrow();
             assertThat(served.ledger.event().progress(tie).won(Side.AWAY)).isEqualTo(4);
             assertThat(served.stranger().get("/notices").text())

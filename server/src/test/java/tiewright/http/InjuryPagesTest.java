@@ -79,7 +79,7 @@ class InjuryPagesTest {
             assertThat(stopped.text())
                     .contains(
                             "Say aloud: \"Court 1, somebody is hurt.\"",
-                            "Where first aid is was not entered. Ask the desk at once.",
+                            "Nobody has entered where first aid is. Ask the desk at once.",
                             "No emergency number was entered.",
                             "The medical time of the conditions runs until 11:17; from 11:15 on",
                             "This is no medical advice.");
@@ -110,7 +110,7 @@ class InjuryPagesTest {
                     .contains(
                             "First aid: By the entrance, Ola",
                             "Emergency number: 112",
-                            "Where a defibrillator is was not entered");
+                            "Nobody has entered where a defibrillator is");
         }
     }
 
