@@ -97,6 +97,7 @@ function settle() {
 function lost() {
   if (away) return;
   away = true;
+  document.body.dataset.away = "";
   const at = new Date().toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
   say(bar.dataset.offline.replace("{time}", at), waiting > 0);
 }
@@ -104,6 +105,8 @@ function lost() {
 function back() {
   if (!away) return;
   away = false;
+  delete document.body.dataset.away;
+  document.dispatchEvent(new Event("connection-back"));
   say("", false);
   changed(); // something may have been missed
 }

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
  */
 final class StaticFiles {
     private static final String AT = "/static/";
+    private static final String HELPER = "sw.js";
     private static final Pattern NAME = Pattern.compile("(?:fonts/)?[A-Za-z0-9-]+\\.([a-z0-9]+)");
     private static final Map<String, String> TYPES = Map.of(
             "css", "text/css; charset=utf-8",
@@ -47,6 +48,9 @@ final class StaticFiles {
     private void send(Context ctx) {
         StaticFile file = file(ctx.pathParam("name")).orElseThrow(NotFoundResponse::new);
         ctx.header("Cache-Control", "max-age=3600").header("ETag", file.tag());
+        if (ctx.pathParam("name").equals(HELPER)) {
+            ctx.header("Service-Worker-Allowed", "/"); // it helps pages that do not lie beside it
+        }
         if (file.tag().equals(ctx.header("If-None-Match"))) {
             ctx.status(HttpStatus.NOT_MODIFIED);
         } else {
