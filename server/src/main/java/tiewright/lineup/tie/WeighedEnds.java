@@ -1,9 +1,9 @@
 package tiewright.lineup.tie;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import tiewright.conditions.TieRubbers;
 import tiewright.lineup.Aim;
@@ -30,15 +30,19 @@ final class WeighedEnds extends EndWorths {
      * @param more how much more it is worth when the decider is won; 0 where none follows
      */
     private record Laid(WeighedWays ways, double[] ifLost, double[] more) {
+        /** What each end is worth, whoever wins the decider. */
+        private DoubleStream ends() {
+            return IntStream.range(0, more.length)
+                    .boxed()
+                    .flatMapToDouble(end -> DoubleStream.of(ifLost[end], ifLost[end] + more[end]));
+        }
+
         double least() {
-            return Arrays.stream(ifLost).min().orElseThrow();
+            return ends().min().orElseThrow();
         }
 
         double most() {
-            return IntStream.range(0, more.length)
-                    .mapToDouble(end -> ifLost[end] + more[end])
-                    .max()
-                    .orElseThrow();
+            return ends().max().orElseThrow();
         }
     }
 
