@@ -163,11 +163,16 @@ public final class RatingWords {
             });
         }
         Assumptions assumed = ratings.strengths().assumptions();
-        said.add(words.sentence(
-                "rating.spreads", Map.of("form", plain(assumed.formSpread()), "extra", plain(assumed.extraSpread()))));
+        said.add(spreads(assumed));
         said.add(age(ratings, assumed));
         said.add(words.sentence("rating.small-samples", Map.of()));
         return said;
+    }
+
+    /** How far players and pairs are taken to differ before any game. */
+    public String spreads(Assumptions assumed) {
+        return words.sentence(
+                "rating.spreads", Map.of("form", plain(assumed.formSpread()), "extra", plain(assumed.extraSpread())));
     }
 
     private String age(Ratings ratings, Assumptions assumed) {

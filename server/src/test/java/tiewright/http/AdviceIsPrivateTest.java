@@ -35,6 +35,7 @@ class AdviceIsPrivateTest {
             "/captain/proposal/A1",
             "/captain/day",
             "/captain/record",
+            "/captain/record/tried",
             "/captain/squad",
             "/captain/playing-time",
             "/captain/past",

@@ -42,6 +42,7 @@ class BlindExchangeTest {
             "/captain/proposal/A1",
             "/captain/day",
             "/captain/record",
+            "/captain/record/tried",
             "/desk",
             "/desk/tie/A1",
             "/cards",

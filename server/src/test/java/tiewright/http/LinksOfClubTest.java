@@ -27,6 +27,7 @@ class LinksOfClubTest {
             "/captain/day",
             "/captain/playing-time",
             "/captain/record",
+            "/captain/record/tried",
             "/captain/proposal/A1",
             "/captain/film",
             "/captain/past");

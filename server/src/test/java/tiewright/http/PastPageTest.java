@@ -259,4 +259,28 @@ class PastPageTest {
             assertThat(kept(served, "N")).isZero();
         }
     }
+
+    @Test
+    void the_numbers_are_tried_on_the_games_that_the_own_club_knows() {
+        String tried = "/captain/record/tried";
+        String nothing = "There is nothing to try yet.";
+        try (Served served = served()) {
+            Guest captain = served.captain("N");
+            assertThat(captain.get(tried).text()).contains("Would these numbers have been right for us?", nothing);
+            StringBuilder rows = new StringBuilder(HEAD);
+            for (int day = 1; day <= 28; day++) {
+                rows.append("2026-04-%02d,N1,N2,S1,S2,11,%d,side-out-11\n".formatted(day, day % 4));
+                rows.append("2026-04-%02d,N3,N4,S3,S4,%d,11,side-out-11\n".formatted(day, day % 5));
+            }
+            paste(captain, rows.toString());
+            assertThat(captain.get(tried).text())
+                    .contains(
+                            "38 earlier games of your players forecast. Yes: the chances were better than a coin, beyond doubt.",
+                            "56 earlier games are known to you.",
+                            "Games by the chance that was said")
+                    .doesNotContain(nothing);
+            assertThat(served.captain("S").get(tried).text()).contains(nothing);
+            assertThat(served.as(Role.ORGANISER).get(tried).text()).doesNotContain("earlier games");
+        }
+    }
 }

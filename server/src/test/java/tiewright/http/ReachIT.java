@@ -192,6 +192,7 @@ class ReachIT {
                 "/captain/day",
                 "/captain/playing-time",
                 "/captain/record",
+                "/captain/record/tried",
                 "/captain/proposal/A-3-2",
                 "/captain/sheet/A-3-2",
                 "/captain/decider/A-2-2",

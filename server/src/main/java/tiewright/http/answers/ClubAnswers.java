@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
 import tiewright.event.Event;
 import tiewright.event.KeptGame;
 import tiewright.event.Player;
+import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.event.SameGame;
 import tiewright.event.TieId;
@@ -27,6 +29,7 @@ import tiewright.lineup.club.DayLoads;
 import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.club.OwnRecord;
 import tiewright.lineup.club.PlayingDay;
+import tiewright.lineup.club.TriedNumbers;
 import tiewright.lineup.day.DayProblem;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.rating.Earlier;
@@ -146,6 +149,12 @@ public final class ClubAnswers {
         return ledger.forecasts(club).stream()
                 .map(forecast -> new Forecasted(forecast, OwnRecord.scored(event, club, forecast)))
                 .toList();
+    }
+
+    /** How these numbers would have done on the earlier games that the own club knows; empty where there is nothing to try. */
+    public Optional<TriedNumbers> tried() {
+        Set<PlayerId> own = event.squad(club).stream().map(Player::id).collect(Collectors.toSet());
+        return worked.tried(earlier(ledger, event, club).results(), own);
     }
 
     /** What the own club noted from film, in the order of the games' codes. */

@@ -4,8 +4,13 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.TieId;
+import tiewright.lineup.club.TriedNumbers;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Rating;
@@ -58,9 +63,19 @@ public final class Worked {
                 () -> Rating.fit(prior, evidence).drawnBy(seed));
     }
 
+    private record Tried(List<PrivateNote.PastGame> games, Set<PlayerId> own) {}
+
+    private final Recent<Tried, Optional<TriedNumbers>> tried = new Recent<>(16);
+
+    /** How the numbers would have done on these games. */
+    Optional<TriedNumbers> tried(List<PrivateNote.PastGame> games, Set<PlayerId> own) {
+        return tried.get(new Tried(games, own), () -> TriedNumbers.of(games, own));
+    }
+
     /** Once private data are deleted, nothing that came from them is kept. */
     public void forgetPrivate() {
         strengths.forget();
+        tried.forget();
     }
 
     /** The answers asked for last. Each is worked out by whoever asks first; those who ask meanwhile wait, others do not. */

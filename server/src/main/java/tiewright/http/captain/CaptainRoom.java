@@ -20,6 +20,7 @@ public final class CaptainRoom implements Room {
                 new ProposalPages(),
                 dayPlans,
                 new OwnRecordPage(),
+                new TriedPage(),
                 new OwnLinksPage());
     }
 

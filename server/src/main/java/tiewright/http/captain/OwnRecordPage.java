@@ -2,7 +2,6 @@ package tiewright.http.captain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
@@ -51,14 +50,19 @@ final class OwnRecordPage implements Page {
         said.add(visit.say("page-captain.as-sheets-open-the-chances"));
         said.addAll(words(visit.words(), visit.say("page-captain.ties"), OwnRecord.of(ties)));
         said.addAll(words(visit.words(), visit.say("page-captain.rubbers-and-deciders"), OwnRecord.of(rubbers)));
-        return new OwnRecordView(said, bands(visit.words(), OwnRecord.of(rubbers)), forecasts(visit.event(), all));
+        return new OwnRecordView(
+                said,
+                List.of(
+                        RecordTables.bands(
+                                visit.words(), visit.say("page-captain.record-by-chance"), OwnRecord.of(rubbers)),
+                        forecasts(visit.event(), all)));
     }
 
     private static List<String> words(Words words, String what, OwnRecord record) {
         if (record.scored() == 0) {
             return List.of(words.say("page-captain.record-none", "what", what));
         }
-        List<String> said = new ArrayList<>(List.of(scores(words, what, record)));
+        List<String> said = new ArrayList<>(List.of(RecordTables.scores(words, what, record)));
         if (record.called() > 0) {
             said.add(words.say(
                     "page-captain.record-against-ratings",
@@ -73,58 +77,6 @@ final class OwnRecordPage implements Page {
             said.add(words.say("page-captain.record-too-few", "enough", OwnRecord.ENOUGH));
         }
         return said;
-    }
-
-    private static String scores(Words words, String what, OwnRecord record) {
-        return words.say(
-                "page-captain.record-scores",
-                "what",
-                what,
-                "forecasts",
-                record.scored(),
-                "log",
-                figure(record.logLoss()),
-                "brier",
-                figure(record.brier()));
-    }
-
-    private static String figure(double score) {
-        return String.format(Locale.ROOT, "%.3f", score);
-    }
-
-    private static ReasonTable bands(Words words, OwnRecord record) {
-        return new ReasonTable(
-                "bands",
-                words.say("page-captain.record-by-chance"),
-                List.of(
-                        new Column(words.say("page-captain.record-chance"), false),
-                        new Column(words.say("page-captain.record-forecasts"), true),
-                        new Column(words.say("page-captain.record-mean"), true),
-                        new Column(words.say("page-captain.record-won"), true)),
-                record.bands().stream().map(band -> band(words, band)).toList(),
-                words.say("page-captain.record-good-if"));
-    }
-
-    private static ReasonTable.Row band(Words words, OwnRecord.Band band) {
-        return new ReasonTable.Row(
-                List.of(
-                        Cell.of(words.say(
-                                "page-captain.record-band",
-                                "from",
-                                Math.round(100 * band.from()),
-                                "to",
-                                Math.round(100 * band.to()))),
-                        Cell.of(Integer.toString(band.forecasts())),
-                        Cell.of(LineupWords.percent(band.meanChance())),
-                        Cell.of(LineupWords.percent((double) band.won() / band.forecasts()))),
-                words.say("page-captain.record-range"),
-                List.of(words.say(
-                        "page-captain.record-may-be",
-                        "low",
-                        LineupWords.percent(band.low()),
-                        "high",
-                        LineupWords.percent(band.high()))),
-                "");
     }
 
     private static ReasonTable forecasts(VisibleEvent event, List<ClubAnswers.Forecasted> all) {

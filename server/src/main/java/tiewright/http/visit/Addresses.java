@@ -57,6 +57,7 @@ public final class Addresses {
             Map.entry("squad", "/captain/squad"),
             Map.entry("playing-time", "/captain/playing-time"),
             Map.entry("record", "/captain/record"),
+            Map.entry("tried", "/captain/record/tried"),
             Map.entry("past", "/captain/past"),
             Map.entry("film", "/captain/film"),
             Map.entry("club-links", "/captain/links"),

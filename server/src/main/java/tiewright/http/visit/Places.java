@@ -65,7 +65,7 @@ final class Places {
         return visit.event().isLetIn()
                 ? List.of(
                         myTies(),
-                        place("advice", "/captain/proposal/", "playing-time", "record"),
+                        place("advice", "/captain/proposal/", "playing-time", "record", "tried"),
                         place("squad", "/captain/", "past", "film", "rota", "club-links"),
                         captainsHall())
                 : List.of(myTies(), place("club-links", ""), tables(), captainsHall());

@@ -54,7 +54,7 @@ public record OwnRecord(
         double log = 0;
         double brier = 0;
         for (Scored one : forecasts) {
-            log -= Math.log(Math.max(LEAST, one.won() ? one.chance() : 1 - one.chance()));
+            log += logLoss(one);
             brier += Math.pow(one.chance() - (one.won() ? 1 : 0), 2);
         }
         int count = Math.max(1, forecasts.size());
@@ -67,6 +67,10 @@ public record OwnRecord(
                 .count();
         return new OwnRecord(
                 forecasts.size(), log / count, brier / count, bands(forecasts), called.size(), byRating, byForecast);
+    }
+
+    static double logLoss(Scored one) {
+        return -Math.log(Math.max(LEAST, one.won() ? one.chance() : 1 - one.chance()));
     }
 
     private static List<Band> bands(List<Scored> forecasts) {
