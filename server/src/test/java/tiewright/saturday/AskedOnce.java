@@ -13,6 +13,7 @@ final class AskedOnce implements Promise {
         if (answered.isEmpty()) {
             return List.of();
         }
+        moment.met(Looked.TWO_PEOPLE_ANSWERED);
         return moment.fresh().stream()
                 .flatMap(sight -> sight.forms().stream()
                         .filter(form -> sight.action(form).equals("/organiser/two-people"))

@@ -18,6 +18,7 @@ final class CountsOnce implements Promise {
     public List<Broken> broken(Moment moment) {
         List<Broken> broken = new ArrayList<>();
         for (Log.Sent again : moment.log().again()) {
+            moment.met(Looked.SENT_AGAIN);
             if (again.after() > again.before()) {
                 broken.add(new Broken(25, "sent a second time, it counted a second time: " + again));
             }

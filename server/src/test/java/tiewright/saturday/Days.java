@@ -1,20 +1,26 @@
 package tiewright.saturday;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicLong;
+import tiewright.event.FactKind;
 
 /** Plays days one after the other, as many at once as there are processors. */
 final class Days {
     private final int clubs;
     private final int steps;
+    private final Set<FactKind> happened = ConcurrentHashMap.newKeySet();
+    private final Set<Looked> looked = ConcurrentHashMap.newKeySet();
 
     Days(int clubs, int steps) {
         this.clubs = clubs;
@@ -52,9 +58,27 @@ final class Days {
         return failures.values().stream().findFirst().map(this::made);
     }
 
+    /** The kinds of facts of which no day so far had one: what people never did. */
+    Set<FactKind> neverHappened() {
+        Set<FactKind> never = EnumSet.allOf(FactKind.class);
+        never.removeAll(happened);
+        return never;
+    }
+
+    /** What no promise met on any day so far. */
+    Set<Looked> neverLooked() {
+        Set<Looked> never = EnumSet.allOf(Looked.class);
+        never.removeAll(looked);
+        return never;
+    }
+
     private Optional<Saturday.Failure> play(long seed) {
         try {
-            return new Saturday(seed, clubs, steps).play();
+            Saturday day = new Saturday(seed, clubs, steps);
+            Optional<Saturday.Failure> failure = day.play();
+            happened.addAll(day.happened());
+            looked.addAll(day.looked());
+            return failure;
         } catch (RuntimeException bug) {
             throw new IllegalStateException("day " + seed, bug);
         }

@@ -13,6 +13,14 @@ final class Errand {
     private static final String TROUBLE =
             "/organiser/(rulings|cases|tables|links|times|plan|notices|clubs|courts)|/protests|/hurt|/log";
 
+    /** Rain, a court that cannot be used, a club that is late, a venue that closes: its kinds, and the ways found last. */
+    private static final String BREAKS = "/organiser/day-breaks";
+
+    private static final double IT_RAINS = 0.02;
+
+    /** Advice takes longer to work out than all else that a captain does. */
+    private static final double ASKS_FOR_ADVICE = 0.003;
+
     private static final String DEEPER_TROUBLE =
             "/organiser/(withdraw|correct|plan|links|cases)(/.*)?|/desk/notice/.*|/stop/.*";
 
@@ -35,6 +43,9 @@ final class Errand {
     /** One thing that this person may have come for. */
     void run() {
         Sight first = presses.open(who.firstPage());
+        if (dice.chance(0.5)) {
+            who.takeUnsent().ifPresent(presses::pressAgain);
+        }
         if (dice.chance(0.1) && !who.tabs().isEmpty()) {
             presses.press(dice.any(who.tabs()));
             return;
@@ -49,8 +60,11 @@ final class Errand {
     }
 
     private void captain(Sight first) {
-        if (dice.chance(0.75)) {
-            go(first.ways(".buttons a[href],.countdown a[href]")).ifPresent(presses::press);
+        if (dice.chance(ASKS_FOR_ADVICE)) {
+            proposed(first);
+        } else if (dice.chance(0.75)) {
+            go(first.ways(".presses a.button-main[href],.presses a[href^=/captain/sheet]"))
+                    .ifPresent(presses::press);
         } else if (dice.chance(0.4)) {
             cards(first);
         } else if (dice.chance(0.2)) {
@@ -64,19 +78,42 @@ final class Errand {
     }
 
     private void official(Sight first) {
-        if (dice.chance(0.45)) {
-            go(first.ways("#do-next a[href]")).ifPresent(presses::press);
-        } else if (dice.chance(0.6)) {
-            cards(first);
+        if (dice.chance(IT_RAINS)) {
+            breaks(first);
         } else if (dice.chance(0.5)) {
+            floor(first);
+        } else if (dice.chance(0.4)) {
+            go(first.ways("#do-next a[href]")).ifPresent(presses::press);
+        } else if (dice.chance(0.3)) {
+            cards(first);
+        } else if (dice.chance(0.6)) {
             trouble(first);
         } else {
             wander(first);
         }
     }
 
+    /** The sheet that a proposal gives, or the last one, as it stands in the form to which they lead. */
+    private void proposed(Sight first) {
+        go(first.ways(".presses a[href^=/captain/proposal]"))
+                .flatMap(proposal -> deeper(proposal, "/captain/sheet/[^/]+[?].*"))
+                .ifPresent(presses::press);
+    }
+
+    /** What the desk offers for each court: a call with one press, the score of what is on it, the pairs of a decider. */
+    private void floor(Sight desk) {
+        List<String> ways = desk.ways(".floor .go a[href]");
+        if (ways.isEmpty() || dice.chance(0.5)) {
+            presses.pressIn(desk, ".floor .go");
+        } else {
+            go(ways).ifPresent(presses::press);
+        }
+    }
+
     private void organiser(Sight first) {
-        if (dice.chance(0.3)) {
+        if (dice.chance(3 * IT_RAINS)) {
+            breaks(first);
+        } else if (dice.chance(0.3)) {
             go(List.of("/desk")).ifPresent(this::official);
         } else if (dice.chance(0.7)) {
             trouble(first);
@@ -93,6 +130,19 @@ final class Errand {
         }
         Optional<Sight> further = dice.chance(0.5) ? deeper(there.get(), DEEPER_TROUBLE) : Optional.empty();
         presses.press(further.orElse(there.get()));
+    }
+
+    /** The day does not go on as it was planned: what can be done is looked for, or a way that was found is published. */
+    private void breaks(Sight first) {
+        Optional<Sight> here = deeper(first, BREAKS);
+        Optional<Sight> way = here.filter(ways -> dice.chance(0.8)).flatMap(ways -> deeper(ways, BREAKS + "[?]way=.*"));
+        if (way.isPresent()) {
+            presses.press(way.get());
+            return;
+        }
+        Optional<Sight> kinds =
+                here.flatMap(ways -> deeper(ways, BREAKS + "[?]what=")).or(() -> here);
+        kinds.flatMap(sight -> deeper(sight, BREAKS + "[?]what=.+")).ifPresent(presses::press);
     }
 
     /** To a card: the list of ties, a tie, one of its rubbers; now and then on to what hangs on it. */
@@ -114,7 +164,7 @@ final class Errand {
         Sight here = from;
         for (int i = dice.between(1, 3); i > 0; i--) {
             List<String> ways = here.ways().stream()
-                    .filter(way -> !way.matches(NOWHERE) && (!way.matches(SLOW) || dice.chance(0.05)))
+                    .filter(way -> !way.matches(NOWHERE) && (!way.matches(SLOW) || dice.chance(ASKS_FOR_ADVICE)))
                     .toList();
             Optional<Sight> next = go(ways);
             if (next.isEmpty()) {

@@ -1,5 +1,6 @@
 package tiewright.saturday;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,7 +86,7 @@ final class Hand {
                 .map(option -> option.attr("value"))
                 .filter(value -> !value.isEmpty())
                 .toList();
-        Optional<String> now = Optional.ofNullable(select.selectFirst("option[selected]"))
+        Optional<String> now = Optional.ofNullable(select.selectFirst("option[selected]:not([disabled])"))
                 .map(option -> option.attr("value"))
                 .filter(value -> !value.isEmpty());
         if (now.isPresent() && dice.chance(0.8)) {
@@ -105,6 +106,12 @@ final class Hand {
         if (name.matches("(home|away)-[0-9]+")) {
             return before;
         }
+        if (name.equals("stopped")) {
+            return clock;
+        }
+        if (name.equals("ready") || name.equals("from") && dice.chance(0.5)) {
+            return later(dice.between(10, 75));
+        }
         if (!before.isEmpty() && dice.chance(0.9)) {
             return before;
         }
@@ -121,6 +128,10 @@ final class Hand {
             return field.hasAttr("required") || dice.chance(0.3) ? Integer.toString(dice.between(1, 4)) : "";
         }
         return field.hasAttr("required") || dice.chance(0.7) ? dice.any(REASONS) : "";
+    }
+
+    private String later(int minutes) {
+        return LocalTime.parse(clock).plusMinutes(minutes).toString();
     }
 
     /** Scores that could have been played: games to eleven, or now and then what nobody can have meant. */

@@ -22,6 +22,9 @@ final class HurtIsAsked implements Promise {
                     .filter(field -> field.getKey().startsWith("sheet-") && hurt.contains(field.getValue()))
                     .map(java.util.Map.Entry::getValue)
                     .collect(Collectors.joining(", "));
+            if (seals && !named.isEmpty()) {
+                moment.met(Looked.SEALED_WITH_SOMEBODY_HURT);
+            }
             if (seals && !asked && !named.isEmpty()) {
                 broken.add(new Broken(20, sent + " seals " + named + ", marked as hurt, without a word"));
             }

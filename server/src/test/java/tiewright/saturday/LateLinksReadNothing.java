@@ -38,6 +38,9 @@ final class LateLinksReadNothing implements Promise {
                         ? event.exchange(id).home()
                         : event.exchange(id).away())
                 .anyMatch(Exchange.SideOfExchange::isIn);
+        if (isIn) {
+            moment.met(Looked.SEALED_AND_A_LATER_LINK);
+        }
         boolean chosen = !sight.page()
                 .select("option[selected][value~=\\S],input[type=radio][checked]")
                 .isEmpty();

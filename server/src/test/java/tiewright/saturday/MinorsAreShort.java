@@ -20,6 +20,9 @@ final class MinorsAreShort implements Promise {
                 .filter(name -> isNobodyElse(moment, name))
                 .distinct()
                 .toList();
+        if (!minors.isEmpty()) {
+            moment.met(Looked.MINOR);
+        }
         return moment.sights().stream()
                 .filter(sight ->
                         sight.who().role() == Role.PUBLIC || sight.path().matches(FOR_WALLS))

@@ -6,7 +6,8 @@ import tiewright.event.Tie;
 
 /** A tie that will not be played stands in no list of what is to come; the table says in words what became of the club. */
 final class NotPlayedIsNotComing implements Promise {
-    private static final String COMING = "#do-next li, .countdown, #next article, #now .on, #now ul.ties > li";
+    private static final String COMING =
+            "#do-next li, section.now[data-deadline], #next article, #next div.row:has(.detail), #now > div + div .court-row";
 
     @Override
     public List<Broken> broken(Moment moment) {
@@ -16,6 +17,9 @@ final class NotPlayedIsNotComing implements Promise {
                 .filter(tie ->
                         !moment.event().progress(tie).finished() || tie.cards().isEmpty())
                 .toList();
+        if (!off.isEmpty()) {
+            moment.met(Looked.TIE_OFF);
+        }
         List<Sight> fresh = moment.fresh();
         for (Sight sight : fresh) {
             for (Tie tie : off) {

@@ -18,6 +18,9 @@ final class NothingBeforeItsTime implements Promise {
                             .start()
                             .filter(change.before().start().get()::isAfter)
                             .isPresent();
+            if (earlier) {
+                moment.met(Looked.EARLIER_THAN_PUBLISHED);
+            }
             if (earlier && !told(moment.event(), change).containsAll(change.clubs())) {
                 broken.add(new Broken(13, change + " is earlier than published and not everybody was told"));
             }

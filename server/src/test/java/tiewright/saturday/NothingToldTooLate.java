@@ -37,6 +37,7 @@ final class NothingToldTooLate implements Promise {
         if (!saysFree) {
             return Optional.empty();
         }
+        moment.met(Looked.FREE_UNTIL);
         Matcher until = FREE_UNTIL.matcher(text);
         if (until.find() && until.group(1).compareTo(moment.clock()) < 0) {
             return Optional.of("\"" + until.group() + "\" is read at " + moment.clock());

@@ -18,6 +18,9 @@ final class NoticesStay implements Promise {
                 String title = notice.select("h3").text();
                 String said = notice.select(".old,.new").text();
                 String before = posted.putIfAbsent(title.replaceFirst(":.*", "") + where(notice), title + " " + said);
+                if (before != null) {
+                    moment.met(Looked.NOTICE_READ_AGAIN);
+                }
                 if (before != null && !before.equals(title + " " + said)) {
                     broken.add(new Broken(
                             14, "a notice said \"" + before + "\" and now says \"" + title + " " + said + "\""));

@@ -19,24 +19,46 @@ final class OneRubberACourt implements Promise {
                 broken.add(new Broken(11, "court " + court + " has " + String.join(" and ", rubbers) + " on it"));
             }
         });
+        if (!on.isEmpty()) {
+            moment.met(Looked.COURT_IN_PLAY);
+        }
         for (Sight now : moment.fresh()) {
-            if (!now.isRead() || !now.path().equals("/")) {
-                continue;
+            if (now.isRead() && now.path().matches("/([?].*)?")) {
+                broken.addAll(saidFree(moment, now, on));
+            } else if (now.isRead() && now.path().equals("/desk")) {
+                broken.addAll(atTheDesk(moment, now, on));
             }
-            for (Element court : now.page().select(".courts > li")) {
-                Element number = court.selectFirst(".court-number");
-                if (number == null) {
-                    continue;
-                }
-                String name = number.text().replace("Court", "").strip();
-                boolean saysFree = court.select(".now").text().equals("free");
-                if (saysFree == on.containsKey(name)) {
-                    broken.add(new Broken(
+        }
+        return broken;
+    }
+
+    /** The first page names the courts that are free. */
+    private static List<Broken> saidFree(Moment moment, Sight now, SortedMap<String, List<String>> on) {
+        List<Broken> broken = new ArrayList<>();
+        for (Element line : now.page().select("#now > div:first-child > p.quiet")) {
+            moment.met(Looked.FREE_COURTS_SAID);
+            on.keySet().stream()
+                    .filter(court -> line.text().matches(".*\\b" + court + "\\b.* free[.]"))
+                    .forEach(court -> broken.add(new Broken(
                             11,
-                            "court " + name + " has " + on.getOrDefault(name, List.of())
-                                    + " on it, and the first page says \""
-                                    + court.select(".on").text() + "\""));
-                }
+                            "court " + court + " has " + on.get(court) + " on it, and " + now + " says \"" + line.text()
+                                    + "\"")));
+        }
+        return broken;
+    }
+
+    /** The desk shows of each court whether something is on it. */
+    private static List<Broken> atTheDesk(Moment moment, Sight desk, SortedMap<String, List<String>> on) {
+        List<Broken> broken = new ArrayList<>();
+        for (Element spot : desk.page().select(".floor > .spot")) {
+            moment.met(Looked.COURT_AT_THE_DESK);
+            String court = spot.select("h2 a").text().replace("Court", "").strip();
+            boolean runs = !spot.select(".how[data-since]").isEmpty();
+            if (spot.hasClass("spot-free") && on.containsKey(court) || runs && !on.containsKey(court)) {
+                broken.add(new Broken(
+                        11,
+                        "court " + court + " has " + on.getOrDefault(court, List.of()) + " on it, and " + desk
+                                + " says \"" + spot.text() + "\""));
             }
         }
         return broken;

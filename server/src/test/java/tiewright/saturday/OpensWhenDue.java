@@ -39,6 +39,9 @@ final class OpensWhenDue implements Promise {
                         Duration.ofMinutes(moment.event().conditions().sheetDeadlineMinutes())));
         boolean isTime = deadline.filter(at -> !at.isAfter(moment.now())).isPresent();
         boolean hasNames = tie.opened().keySet().stream().anyMatch(rubber -> !rubber.isDecider());
+        if (bothIn) {
+            moment.met(Looked.BOTH_SHEETS_IN);
+        }
         if (bothIn && (bothAsk || isTime) && !sheets.isOpened()) {
             return Optional.of(new Broken(
                     7, "both sheets of tie " + tie.id() + " are in, it is " + moment.clock() + ", and nothing opens"));

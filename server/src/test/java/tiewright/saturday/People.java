@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Link;
+import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Role;
 import tiewright.http.Served;
@@ -19,21 +20,53 @@ final class People {
     private final List<Person> all = new ArrayList<>();
     private final Served served;
 
+    /** All of them, at an event that stands. */
     People(Served served, Scene scene) {
+        this(served);
+        comeIn(scene);
+    }
+
+    /** The organiser alone, who has nothing yet. */
+    People(Served served) {
         this.served = served;
         add("the organiser", Role.ORGANISER, Optional.empty(), Optional.empty());
+    }
+
+    /** Everybody else, once there are clubs. */
+    void comeIn(Scene scene) {
         add("the referee", Role.REFEREE, Optional.empty(), Optional.empty());
         add("the desk", Role.DESK, Optional.empty(), Optional.empty());
         add("a volunteer", Role.VOLUNTEER, Optional.empty(), Optional.empty());
         for (ClubId club : scene.clubs()) {
             add("captain of " + club, Role.CAPTAIN, Optional.of(club), Optional.empty());
             add("deputy of " + club, Role.CAPTAIN, Optional.of(club), Optional.empty());
-            for (int number : List.of(1, 3)) {
-                PlayerId player = PlayerId.of(club.code() + number);
+            for (PlayerId player : players(club)) {
                 add("player " + player, Role.PLAYER, Optional.of(club), Optional.of(player));
             }
         }
+        secondPhone("captain of " + scene.clubs().get(0));
+        secondPhone("the desk");
         all.add(new Person("a stranger", Role.PUBLIC, Optional.empty(), Optional.empty(), url()));
+    }
+
+    /** The first and the third of the squad. */
+    private List<PlayerId> players(ClubId club) {
+        List<Player> squad = served.ledger.event().squad(club);
+        return List.of(squad.get(0).id(), squad.get(2).id());
+    }
+
+    /** Somebody has the same link open on two phones and uses both, neither knowing of the other. */
+    private void secondPhone(String name) {
+        Person first = named(name);
+        all.add(first.withSecondPhone());
+    }
+
+    /** @throws java.util.NoSuchElementException if there is nobody of this name */
+    Person named(String name) {
+        return all.stream()
+                .filter(one -> one.toString().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void add(String name, Role role, Optional<ClubId> club, Optional<PlayerId> player) {

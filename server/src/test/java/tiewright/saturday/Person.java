@@ -35,8 +35,17 @@ final class Person {
     private final Optional<PlayerId> player;
     private final Supplier<String> service;
     private String link = "";
+    private String entrance = "";
     private final Deque<Sight> tabs = new ArrayDeque<>();
+    private final Deque<Unsent> unsent = new ArrayDeque<>();
     private final Map<String, String> cookies = new TreeMap<>();
+
+    /**
+     * A form of which this person never saw an answer, and that goes once more when the network is back.
+     *
+     * @param counted whether the service had taken it
+     */
+    record Unsent(String page, String action, List<Map.Entry<String, String>> fields, boolean counted) {}
 
     Person(String name, Role role, Optional<ClubId> club, Optional<PlayerId> player, Supplier<String> service) {
         this.name = name;
@@ -49,7 +58,15 @@ final class Person {
     /** Comes in by a personal link of this name. */
     void enter(String name, String path) {
         link = name;
+        entrance = path;
         open(path);
+    }
+
+    /** The same person with another browser, come in by the same link. */
+    Person withSecondPhone() {
+        Person same = new Person(name + ", second phone", role, club, player, service);
+        same.enter(link, entrance);
+        return same;
     }
 
     /** The name of the link by which this person came in last; empty for a stranger. */
@@ -117,6 +134,15 @@ final class Person {
                 0);
         tabs.addFirst(sight);
         return sight;
+    }
+
+    void keep(Unsent form) {
+        unsent.addLast(form);
+    }
+
+    /** The oldest form that still lies here, taken away. */
+    Optional<Unsent> takeUnsent() {
+        return Optional.ofNullable(unsent.pollFirst());
     }
 
     static String encoded(List<Map.Entry<String, String>> fields) {

@@ -21,7 +21,8 @@ final class Promises {
             new PagesSayTheirAge(),
             new WaysLeadOn(),
             new MinorsAreShort(),
-            new AskedOnce());
+            new AskedOnce(),
+            new LateLinksReadNothing());
 
     List<Broken> look(Moment moment) {
         List<Broken> broken = new ArrayList<>();

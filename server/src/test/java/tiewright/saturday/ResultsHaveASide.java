@@ -12,14 +12,15 @@ final class ResultsHaveASide implements Promise {
     public List<Broken> broken(Moment moment) {
         return moment.sights().stream()
                 .filter(sight -> sight.isRead() && sight.path().matches("/player/[^/]+"))
-                .flatMap(ResultsHaveASide::silent)
+                .flatMap(sight -> silent(moment, sight))
                 .toList();
     }
 
-    private static Stream<Broken> silent(Sight sight) {
-        return sight.page().select("main li").stream()
+    private static Stream<Broken> silent(Moment moment, Sight sight) {
+        return sight.page().select("main li, main div.row:not(:has(.detail))").stream()
                 .map(line -> line.text())
                 .filter(line -> SCORE.matcher(line).find())
+                .peek(line -> moment.met(Looked.RESULT_OF_A_PLAYER))
                 .filter(line -> !line.matches("(?is).*\\b(won|lost|void|walkover)\\b.*"))
                 .map(line -> new Broken(17, sight + " says \"" + line + "\" and not who won"));
     }

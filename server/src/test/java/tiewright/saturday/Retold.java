@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jsoup.nodes.Element;
+import tiewright.event.Role;
 import tiewright.http.Served;
 
 /**
@@ -16,17 +18,33 @@ import tiewright.http.Served;
  * A failing day is printed so, to be pasted into a test.
  */
 final class Retold implements AutoCloseable {
+    /** The line after which an event that was made through pages has all its people. */
+    static final String OTHERS_COME_IN = "        day.othersComeIn();";
+
     private static final List<String> MADE_ANEW = List.of("key", "seen");
 
     private final Served served = Served.empty(Scene.at(LocalTime.of(8, 30)));
     private final Promises promises = new Promises();
+    private final Scene scene;
     private final People people;
 
     /** The morning of a day: its clubs, squads, conditions and times. */
     Retold(long seed, int clubs) {
-        Scene scene = new Scene(new Dice(seed), clubs);
-        served.given(scene.facts(), scene.notes());
-        people = new People(served, scene);
+        this(seed, clubs, true);
+    }
+
+    private Retold(long seed, int clubs, boolean stands) {
+        scene = new Scene(new Dice(seed), clubs);
+        people = stands ? new People(served.given(scene.facts(), scene.notes()), scene) : new People(served);
+    }
+
+    /** There is an organiser and nothing else; {@link #othersComeIn} once the event stands. */
+    static Retold fromNothing(long seed, int clubs) {
+        return new Retold(seed, clubs, false);
+    }
+
+    void othersComeIn() {
+        people.comeIn(scene);
     }
 
     /** How a step of a played day reads in such a test. */
@@ -51,17 +69,15 @@ final class Retold implements AutoCloseable {
 
     /** The test to paste. */
     static String test(long seed, int clubs, List<String> lines) {
-        return "@Test\nvoid day_" + seed + "_of_" + clubs + "_clubs() {\n    try (Retold day = new Retold(" + seed
+        String begins = lines.contains(OTHERS_COME_IN) ? "Retold.fromNothing" : "new Retold";
+        return "@Test\nvoid day_" + seed + "_of_" + clubs + "_clubs() {\n    try (Retold day = " + begins + "(" + seed
                 + "L, " + clubs + ")) {\n" + String.join("\n", lines) + "\n    }\n}";
     }
 
     /** Somebody sends a form of a page at a time of the day; every promise must hold after it. */
     Log.Sent sends(String clock, String who, String page, String action, String... typed) {
         served.at(Scene.at(LocalTime.parse(clock)));
-        Person person = people.all().stream()
-                .filter(one -> one.toString().equals(who))
-                .findFirst()
-                .orElseThrow();
+        Person person = people.named(who);
         Log log = Log.of(served);
         Sight form = person.look(page);
         log.saw(form);
@@ -74,8 +90,9 @@ final class Retold implements AutoCloseable {
         log.saw(answer);
         Log.Sent sent = new Log.Sent(person, page, action, fields, answer, before, log.acts());
         log.sent(sent);
+        served.awaitPlans();
         served.at(Scene.at(LocalTime.parse(clock)));
-        assertThat(look(clock, log)).as(clock + " " + who + " " + action).isEmpty();
+        assertThat(look(log)).as(clock + " " + who + " " + action).isEmpty();
         people.handOut(log);
         return sent;
     }
@@ -96,20 +113,13 @@ final class Retold implements AutoCloseable {
                 .toList();
     }
 
-    private List<Broken> look(String clock, Log log) {
+    private List<Broken> look(Log log) {
         List<Sight> looked = new ArrayList<>(log.seen());
         people.all().forEach(person -> looked.add(person.look(person.firstPage())));
-        for (String page : List.of("/", "/notices", "/tables", "/ties")) {
-            looked.add(people.stranger().look(page));
+        for (Person stranger : people.of(Role.PUBLIC)) {
+            List.of("/", "/notices", "/tables", "/ties").forEach(page -> looked.add(stranger.look(page)));
         }
-        return promises.look(new Moment(
-                served.clock.instant(),
-                clock.substring(0, 5),
-                served.ledger.event(),
-                served.ledger.directory(),
-                served.ledger.hurt(),
-                log,
-                looked));
+        return promises.look(Moment.of(served, log, looked, EnumSet.noneOf(Looked.class)));
     }
 
     @Override

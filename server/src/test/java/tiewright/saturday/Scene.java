@@ -28,6 +28,7 @@ final class Scene {
     static final ZoneId ZONE = ZoneId.of("Europe/Dublin");
     private static final int GROWN_UP = 1980;
     private static final int MINOR = 2012;
+    private static final LocalTime FIRST_TIE = LocalTime.of(9, 45);
     private static final List<String> CLUBS = List.of(
             "Alder", "Bryony", "Clover", "Dock", "Elder", "Fennel", "Gorse", "Hazel", "Ivy", "Juniper", "Kale", "Lime");
     private static final List<String> FIRST =
@@ -181,7 +182,7 @@ final class Scene {
     }
 
     private void time(String tie, int minutes, int number) {
-        LocalTime start = LocalTime.of(9, 0).plusMinutes(minutes);
+        LocalTime start = FIRST_TIE.plusMinutes(minutes);
         String court = Integer.toString((number - 1) % courts + 1);
         facts.add(new DrawFact.TieTimed(TieId.of(tie), Optional.of(start), Optional.of(court)));
     }

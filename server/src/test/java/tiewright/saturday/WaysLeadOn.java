@@ -27,7 +27,7 @@ final class WaysLeadOn implements Promise {
     private static Stream<Broken> todo(Sight desk, Moment moment) {
         return desk.page().select("#do-next li").stream()
                 .filter(line -> line.selectFirst("a[href]") != null)
-                .filter(line -> !canBeDone(desk.who(), line))
+                .filter(line -> !canBeDone(moment, desk.who(), line))
                 .map(line -> new Broken(
                         16,
                         "to do at " + moment.clock() + " for " + desk.who() + ": \"" + line.text()
@@ -35,10 +35,11 @@ final class WaysLeadOn implements Promise {
     }
 
     /** Some lines only send somebody to look or to tell people; those that say that it can be called lead to a call. */
-    private static boolean canBeDone(Person who, Element line) {
+    private static boolean canBeDone(Moment moment, Person who, Element line) {
         if (!line.text().contains("can be called")) {
             return true;
         }
+        moment.met(Looked.TO_BE_CALLED);
         Sight there = who.look(line.selectFirst("a[href]").attr("href"));
         return there.forms().stream().anyMatch(form -> form.attr("action").endsWith("/call"));
     }

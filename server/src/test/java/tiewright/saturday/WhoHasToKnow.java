@@ -28,6 +28,9 @@ final class WhoHasToKnow implements Promise {
                     .forEach(number -> listed.addAll(moment.event().order().concerned(number)));
             for (Tie tie : was.ties().values()) {
                 Set<ClubId> missing = touched(tie, moment.event().tie(tie.id()));
+                if (!missing.isEmpty()) {
+                    moment.met(Looked.CHANGED_FOR_SOMEBODY);
+                }
                 missing.removeAll(listed);
                 if (!missing.isEmpty()) {
                     broken.add(

@@ -22,9 +22,8 @@ import tiewright.http.visit.Form;
 import tiewright.http.visit.SheetFields;
 import tiewright.http.visit.Tried;
 import tiewright.http.visit.Visit;
-import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.club.PlayingDay;
-import tiewright.lineup.tie.Proposals;
+import tiewright.lineup.tie.Evaluation;
 import tiewright.lineup.tie.ProposedSheet;
 import tiewright.sheet.Choices;
 import tiewright.wording.LineupWords;
@@ -143,16 +142,8 @@ final class SheetNaming {
             return Optional.empty();
         }
         return whole().filter(sheet -> visit.ask(OwnSheets::new).isLegal(here.id(), sheet))
-                .map(sheet -> {
-                    LineupInputs inputs =
-                            Question.of(visit).inputs(visit, here.tie().id());
-                    ProposedSheet worth = Proposals.evaluate(
-                                    inputs.problem(),
-                                    sheet,
-                                    Question.of(visit).budget(visit, here.tie().id()))
-                            .sheet();
-                    return said(worth);
-                });
+                .map(sheet -> said(Evaluation.alone(
+                        Question.of(visit).inputs(visit, here.tie().id()).problem(), sheet)));
     }
 
     private String said(ProposedSheet worth) {

@@ -1,6 +1,8 @@
 package tiewright.lineup.tie;
 
 import java.util.List;
+import tiewright.event.Sheet;
+import tiewright.lineup.LineupProblem;
 import tiewright.lineup.Wish;
 
 /**
@@ -12,5 +14,16 @@ import tiewright.lineup.Wish;
 public record Evaluation(ProposedSheet sheet, List<Wish> wishesNotGranted) {
     public Evaluation {
         wishesNotGranted = List.copyOf(wishesNotGranted);
+    }
+
+    /**
+     * The sheet by itself, with the chances that an evaluation gives it but without looking for a better one, so at once. Its cost
+     * is 0 and it has no reasons.
+     *
+     * @throws IllegalArgumentException if it names a pair that cannot play, or a rubber that there is not
+     */
+    public static ProposedSheet alone(LineupProblem problem, Sheet sheet) {
+        Board board = new Board(problem);
+        return new Describing(board, new Doubt(board)).alone(board.line(sheet), List.of());
     }
 }

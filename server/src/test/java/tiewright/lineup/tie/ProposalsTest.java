@@ -275,6 +275,18 @@ class ProposalsTest {
     }
 
     @Test
+    void a_sheet_by_itself_has_the_chances_that_it_has_beside_the_best() {
+        LineupProblem problem = against(8, 8);
+        Sheet own = Sheet.full(Pair.of("a1", "a2"), Pair.of("a3", "a4"), Pair.of("a5", "a6"), Pair.of("a7", "a8"));
+        ProposedSheet beside = Proposals.evaluate(problem, own, BUDGET).sheet();
+        ProposedSheet alone = Evaluation.alone(problem, own);
+        assertThat(alone.chance()).isEqualTo(beside.chance());
+        assertThat(alone.low()).isEqualTo(beside.low()).isLessThan(alone.chance());
+        assertThat(alone.high()).isEqualTo(beside.high()).isGreaterThan(alone.chance());
+        assertThat(alone.cost()).isZero();
+    }
+
+    @Test
     void an_order_of_strength_is_kept() {
         LineupProblem problem = LineupProblem.of(
                 Ties.rules(4, OrderOfStrength.RANK_SUM),
