@@ -82,7 +82,7 @@ final class BudgetDays {
         if (!conditions.expectsDeciders()) {
             return 0;
         }
-        return ties.size() * Shortening.levelChance(conditions.tieRubbers());
+        return ties.size() * ExpectedDeciders.levelChance(conditions.tieRubbers());
     }
 
     private void addPool(int pool) {

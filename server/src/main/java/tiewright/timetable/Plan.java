@@ -3,9 +3,10 @@ package tiewright.timetable;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import tiewright.conditions.Conditions;
+import java.util.function.Function;
 import tiewright.event.ClubId;
 import tiewright.event.TieId;
+import tiewright.event.TieProgress;
 
 /**
  * An order of play.
@@ -93,12 +94,16 @@ public record Plan(
         return Why.score(this);
     }
 
-    /** Deciders have no slot in a plan: how many are to be expected, of even clubs; empty where ties have none. */
-    public Optional<Reason> expectedDeciders(Conditions conditions) {
-        double expected = problem.ties().size() * Shortening.levelChance(conditions.tieRubbers());
-        return conditions.expectsDeciders()
+    /**
+     * Deciders have no slot in a plan: how many are to be expected, of even clubs; empty where none can come.
+     *
+     * @param standing how each tie stands
+     */
+    public Optional<Reason> expectedDeciders(Function<TieId, Optional<TieProgress>> standing) {
+        double expected = ExpectedDeciders.of(problem.ties(), standing);
+        return expected > 0
                 ? Optional.of(Reason.of("no-slot-for-deciders")
-                        .with("count", Math.round(expected))
+                        .with("count", ExpectedDeciders.said(expected))
                         .with("ties", problem.ties().size())
                         .with("minutes", problem.slotMinutes()))
                 : Optional.empty();

@@ -7,6 +7,7 @@ import tiewright.conditions.Conditions;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.Setting;
 import tiewright.conditions.TiePlay;
+import tiewright.event.Event;
 
 /** Ways to shorten a day in which every tie is played: otherwise laid out, to fewer points, without deciders. */
 final class ScoringCuts {
@@ -116,13 +117,16 @@ final class ScoringCuts {
     }
 
     Optional<ReplanOption> noDecider() {
-        Conditions now = day.event().conditions();
-        if (!now.expectsDeciders()) {
+        Event event = day.event();
+        Conditions now = event.conditions();
+        double expected =
+                ExpectedDeciders.of(day.problem().ties(), tie -> event.tie(tie).map(event::progress));
+        if (expected == 0) {
             return Optional.empty();
         }
-        double expected = day.problem().ties().size() * Shortening.levelChance(now.tieRubbers());
         Reason fairness = Reason.of("fair-no-decider")
-                .with("count", Math.round(expected))
+                .with("count", ExpectedDeciders.said(expected))
+                .with("ties", day.problem().ties().size())
                 .with("minutes", day.problem().slotMinutes());
         return Optional.of(day.option(
                 Cut.NO_DECIDER,

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import tiewright.conditions.TieRubbers;
 import tiewright.scoring.Format;
 
 /** How a game can be made shorter, and what that saves. */
@@ -42,19 +41,5 @@ final class Shortening {
     static int slot(int minutes, int turnover, double share) {
         int play = Math.max(1, minutes - turnover);
         return (int) Math.max(1, Math.round(play * share)) + Math.min(turnover, minutes - play);
-    }
-
-    /** Chance that a tie of these rubbers ends level when each is even. */
-    static double levelChance(TieRubbers rubbers) {
-        int total = rubbers.weights().total(rubbers.count());
-        double[] won = new double[total + 1];
-        won[0] = 1;
-        for (int rubber = 1; rubber <= rubbers.count(); rubber++) {
-            int weight = rubbers.weights().of(rubber);
-            for (int sum = total; sum >= 0; sum--) {
-                won[sum] = won[sum] / 2 + (sum < weight ? 0 : won[sum - weight] / 2);
-            }
-        }
-        return total % 2 == 0 ? won[total / 2] : 0;
     }
 }

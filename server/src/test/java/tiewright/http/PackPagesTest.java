@@ -80,7 +80,7 @@ class PackPagesTest {
     void the_desk_prints_envelopes_without_making_captains_links() {
         try (Served served = day()) {
             Guest desk = served.as(Role.DESK);
-            assertThat(desk.get("/paper").body()).contains("/paper/envelopes");
+            assertThat(desk.get("/paper").body()).contains("/organiser/links/envelopes");
             assertThat(desk.get("/organiser/links/envelopes").body())
                     .doesNotContain("<button class=\"button button-main\"");
         }

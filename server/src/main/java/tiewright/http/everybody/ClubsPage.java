@@ -6,6 +6,7 @@ import java.util.Optional;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Player;
+import tiewright.event.Tie;
 import tiewright.event.VisibleEvent;
 import tiewright.http.pieces.TieLine;
 import tiewright.http.views.ClubView;
@@ -57,14 +58,20 @@ final class ClubsPage implements Page {
         String withdrawn = Optional.ofNullable(event.withdrawals().get(club.id()))
                 .map(fact -> visit.say("page-everybody.the-club-has-withdrawn-ruling", "ruling", fact.ruling()))
                 .orElse("");
-        List<TieLine> duties = TieOrder.sorted(event.ties().stream()
-                        .filter(tie -> event.order().umpires(tie.id()).contains(club.id()))
-                        .toList())
-                .stream()
-                .map(views::line)
-                .toList();
         return new ClubView(
-                club.town().orElse(""), squad, ties, duties, withdrawn, CalendarPage.link(visit, club.id()));
+                club.town().orElse(""),
+                squad,
+                ties,
+                duties(event, club).stream().map(views::line).toList(),
+                withdrawn,
+                CalendarPage.link(visit, club.id()),
+                PackPages.envelope(club.id()));
+    }
+
+    private static List<Tie> duties(VisibleEvent event, Club club) {
+        return TieOrder.sorted(event.ties().stream()
+                .filter(tie -> event.order().umpires(tie.id()).contains(club.id()))
+                .toList());
     }
 
     private static List<ClubView.PlayerLine> squad(VisibleEvent event, Club club) {

@@ -42,6 +42,11 @@ final class PackPages implements Page {
                         leaves)));
     }
 
+    /** Where the papers of one club stand. */
+    static String envelope(ClubId club) {
+        return "/paper/envelope/" + club;
+    }
+
     private static void envelope(Visit visit) {
         Club club = visit.readId("club", ClubId::of)
                 .flatMap(visit.event()::club)

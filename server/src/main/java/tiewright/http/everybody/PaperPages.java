@@ -14,7 +14,6 @@ import tiewright.http.views.PaperListView;
 import tiewright.http.views.PaperView;
 import tiewright.http.visit.Addresses;
 import tiewright.http.visit.Door;
-import tiewright.http.visit.LinkSlips;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Screen;
@@ -80,9 +79,9 @@ final class PaperPages implements Page {
     private static PaperListView list(Visit visit) {
         List<PaperListView.Line> lines = new ArrayList<>(List.of(
                 line(visit, "/paper/desk", "desk"),
-                line(visit, LinkSlips.mayMakeCaptains(visit) ? Addresses.ENVELOPES : "/paper/envelopes", "envelopes"),
+                line(visit, Door.DESK.opensFor(visit.role()) ? Addresses.ENVELOPES : "/paper/envelopes", "envelopes"),
                 line(visit, "/paper/wall", "wall")));
-        visit.viewer().club().ifPresent(club -> lines.add(line(visit, "/paper/envelope/" + club, "own-envelope")));
+        visit.viewer().club().ifPresent(club -> lines.add(line(visit, PackPages.envelope(club), "own-envelope")));
         lines.addAll(List.of(
                 line(visit, "/paper/blank-sheets", "blank-sheets"),
                 line(visit, "/paper/blank-cards", "blank-cards"),

@@ -88,7 +88,7 @@ final class PlanWords {
         lines.add(ends(plan));
         plan.explained().stream().map(this::said).forEach(lines::add);
         plan.breaches().stream().limit(MOST_BREACHES).map(this::said).forEach(lines::add);
-        plan.expectedDeciders(event.conditions()).ifPresent(one -> lines.add(said(one)));
+        plan.expectedDeciders(tie -> event.tie(tie).map(event::progress)).ifPresent(one -> lines.add(said(one)));
         lines.add(Words.say(event, "page-plan.seed", "seed", plan.seed()));
         return lines;
     }
