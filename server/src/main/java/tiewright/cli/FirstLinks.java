@@ -36,7 +36,7 @@ final class FirstLinks {
 
     /** One link for each role: organiser, referee, desk, volunteer, the captain of each club and one of its players. */
     void forEveryRole(PrintWriter out) {
-        out.println("Personal links of the invented event, one for each role:");
+        out.println("Personal links, one for each role:");
         print(out, "organiser", link(Role.ORGANISER, "organiser"));
         print(out, "referee", link(Role.REFEREE, "referee"));
         print(out, "desk", link(Role.DESK, "desk"));

@@ -29,7 +29,8 @@ final class NamedCommands {
             "timetable",
             "film",
             "rota",
-            "erase");
+            "erase",
+            "rehearse");
 
     private NamedCommands() {}
 
@@ -48,6 +49,7 @@ final class NamedCommands {
             case "import" -> new ImportCommand();
             case "export" -> new ExportCommand();
             case "erase" -> new EraseCommand();
+            case "rehearse" -> new RehearseCommand();
             default -> aboutAFolder(name);
         };
     }

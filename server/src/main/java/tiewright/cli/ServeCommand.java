@@ -208,7 +208,7 @@ final class ServeCommand implements Callable<Integer> {
                 ? Optional.empty()
                 : Optional.of(new ServiceOptions.Tls(Folders.file(tlsCert), Folders.file(tlsKey)));
         return new ServiceOptions(
-                folder(), host, port, Optional.ofNullable(publicUrl), tls, Optional.ofNullable(copies));
+                folder(), host, port, Optional.ofNullable(publicUrl), tls, Optional.ofNullable(copies), false);
     }
 
     private Path folder() {

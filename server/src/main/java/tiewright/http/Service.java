@@ -32,7 +32,6 @@ import tiewright.http.visit.Room;
 import tiewright.http.visit.Routes;
 import tiewright.http.visit.Templates;
 import tiewright.http.visit.Tokens;
-import tiewright.ledger.Copies;
 import tiewright.ledger.Ledger;
 import tiewright.letterbox.Letterbox;
 
@@ -66,7 +65,7 @@ public final class Service implements AutoCloseable {
     private Service(ServiceOptions options, Ledger ledger, WitnessedClock clock) {
         SecureRandom random = new SecureRandom();
         Tokens tokens = new Tokens(Hall.sessionKey(options.data(), random), random);
-        Laptop laptop = new Laptop(clock, options.copies().map(folder -> new Copies(ledger, folder, System::nanoTime)));
+        Laptop laptop = new Laptop(clock, ledger, options.copies(), options.isRehearsal());
         this.hall = new Hall(
                 ledger,
                 laptop,

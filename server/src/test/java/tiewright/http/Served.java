@@ -173,7 +173,7 @@ public final class Served implements AutoCloseable {
         ledger.close();
         ledger = Ledger.open(folder, witnessed);
         service = Service.start(
-                new ServiceOptions(folder, "127.0.0.1", 0, Optional.empty(), Optional.empty(), copies),
+                new ServiceOptions(folder, "127.0.0.1", 0, Optional.empty(), Optional.empty(), copies, false),
                 ledger,
                 witnessed);
         return this;

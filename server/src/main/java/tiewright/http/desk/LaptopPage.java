@@ -66,7 +66,9 @@ final class LaptopPage implements Page {
         return laptop(visit).asksForTime()
                 ? section.saying(List.of(visit.say("page-desk.laptop-time-if-not")))
                         .with(press(TIME, visit.say("page-desk.laptop-time-right", "now", now)))
-                : section.saying(List.of(visit.say("page-desk.laptop-time-said")));
+                : visit.hall().clock().isBelieved()
+                        ? section
+                        : section.saying(List.of(visit.say("page-desk.laptop-time-said")));
     }
 
     private static WorkView.WorkForm press(String name, String words) {

@@ -1,6 +1,7 @@
 package tiewright.http.visit;
 
 import io.javalin.http.HandlerType;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tiewright.event.Link;
@@ -24,9 +25,19 @@ final class Frames {
                 event,
                 who(visit, event.name()),
                 age(visit),
-                ClubAlarms.of(visit),
+                alarms(visit),
                 hurt(visit),
                 Places.of(visit));
+    }
+
+    /** In red on every page: that nothing here counts, then what touches the reader's club. */
+    private static List<NavLink> alarms(Visit visit) {
+        List<NavLink> alarms = new ArrayList<>();
+        if (visit.hall().laptop().isRehearsal()) {
+            alarms.add(new NavLink("/help/day", visit.say("frame.rehearsal"), false));
+        }
+        alarms.addAll(ClubAlarms.of(visit));
+        return alarms;
     }
 
     private static Frame.Named event(Visit visit) {

@@ -5,11 +5,13 @@ import java.time.Instant;
 import java.util.Optional;
 import tiewright.clock.WitnessedClock;
 import tiewright.ledger.Copies;
+import tiewright.ledger.Ledger;
 
 /** The machine that the service runs on: which time it shows, whether it slept, which copies it makes. Safe for any number of threads. */
 public final class Laptop {
     private final WitnessedClock clock;
     private final Optional<Copies> copies;
+    private final boolean isRehearsal;
     private boolean isTimeSaid;
     private Optional<Slept> slept = Optional.empty();
 
@@ -26,9 +28,14 @@ public final class Laptop {
     public record Copied(
             String folder, Optional<Instant> at, String file, long facts, boolean isAmber, String trouble) {}
 
-    public Laptop(WitnessedClock clock, Optional<Copies> copies) {
+    /**
+     * @param copies into which folder copies go
+     * @param isRehearsal what goes on here does not count
+     */
+    public Laptop(WitnessedClock clock, Ledger ledger, Optional<Path> copies, boolean isRehearsal) {
         this.clock = clock;
-        this.copies = copies;
+        this.copies = copies.map(folder -> new Copies(ledger, folder, System::nanoTime));
+        this.isRehearsal = isRehearsal;
         this.isTimeSaid = clock.isBelieved();
     }
 
@@ -58,6 +65,10 @@ public final class Laptop {
                     state.isOld() || !state.trouble().isEmpty(),
                     state.trouble());
         });
+    }
+
+    public boolean isRehearsal() {
+        return isRehearsal;
     }
 
     /** After each start, until a person has held the machine's time against a clock of the hall. */
