@@ -12,26 +12,37 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** Every test that docs/checks.md names is there. */
+/** Every test that docs/checks.md and docs/promises.md name is there. */
 class ChecksPageTest {
-    private static final Path PAGE = Path.of("..", "docs", "checks.md");
+    private static final Path CHECKS = Path.of("..", "docs", "checks.md");
+    private static final Path PROMISES = Path.of("..", "docs", "promises.md");
     private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
     private static final Pattern TEST = Pattern.compile("((?:[a-z]+\\.)+[A-Z]\\w+)(?:\\.(\\w+))?");
     private static final Pattern METHOD = Pattern.compile("[a-zA-Z0-9]+(?:_\\w+)+");
 
     @Test
     void names_only_tests_that_exist() throws IOException {
-        List<String> rows = Files.readAllLines(PAGE).stream()
+        assertThat(named(CHECKS, 4, 2)).isGreaterThan(50);
+    }
+
+    @Test
+    void what_once_went_wrong_has_tests_that_exist() throws IOException {
+        assertThat(named(PROMISES, 2, 1)).isGreaterThan(50);
+    }
+
+    /** How many tests the rows of so many cells name in this one. */
+    private static int named(Path page, int cellsOfARow, int cell) throws IOException {
+        List<String> rows = Files.readAllLines(page).stream()
                 .filter(line -> line.startsWith("| "))
                 .toList();
         int named = 0;
         for (String row : rows) {
             String[] cells = row.split(" \\| ");
-            if (cells.length == 4) {
-                named += check(cells[2]);
+            if (cells.length == cellsOfARow) {
+                named += check(cells[cell]);
             }
         }
-        assertThat(named).isGreaterThan(50);
+        return named;
     }
 
     private static int check(String where) {
@@ -59,7 +70,7 @@ class ChecksPageTest {
         try {
             return Class.forName(name, false, ChecksPageTest.class.getClassLoader());
         } catch (ClassNotFoundException missing) {
-            throw new AssertionError("docs/checks.md names " + name + ", which is not there", missing);
+            throw new AssertionError("a page of docs names " + name + ", which is not there", missing);
         }
     }
 

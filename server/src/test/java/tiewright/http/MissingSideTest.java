@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
@@ -73,6 +74,17 @@ class MissingSideTest {
             assertThat(served.stranger().get("/notices").text())
                     .contains("Ruling 1", "No sheet by the deadline", "Ines");
             assertThat(served.stranger().get("/tie/A1").text()).contains("walkover");
+        }
+    }
+
+    @Test
+    void the_players_to_name_are_those_of_the_club_that_is_missing() {
+        try (Served served = oneSideIn()) {
+            served.at(Days.moment("09:52"));
+            List<String> offered = Jsoup.parse(served.as(Role.REFEREE).get(PAGE).body())
+                    .select("form[action=" + PAGE + "/supply] select[name=sheet-1-first] option[value~=.]")
+                    .eachAttr("value");
+            assertThat(offered).hasSize(8).allMatch(player -> player.startsWith("S"));
         }
     }
 

@@ -14,6 +14,7 @@ import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 import tiewright.event.Role;
 import tiewright.http.Served;
 
@@ -24,13 +25,26 @@ final class Draws {
 
     private final Scene scene;
 
-    /** Where the conditions prescribe the order of the pairs there is none to draw, so the scene is one that leaves it free. */
+    /**
+     * Where the conditions prescribe the order of the pairs there is none to draw, so the scene is one that leaves it free. Nobody has the
+     * name of somebody else of the club, or nobody could tell from the page who is named first.
+     */
     Draws(long seed) {
         Dice dice = new Dice(seed);
         this.scene = Stream.generate(() -> Scene.of(dice, CLUBS, SQUAD))
                 .filter(one -> one.says(Setting.ORDER_OF_STRENGTH).equals("none"))
+                .filter(Draws::isEachKnownByName)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static boolean isEachKnownByName(Scene scene) {
+        List<String> names = scene.notes().stream()
+                .filter(PrivateNote.PersonNamed.class::isInstance)
+                .map(PrivateNote.PersonNamed.class::cast)
+                .map(person -> person.player().code().replaceFirst("[0-9]+$", " ") + person.name())
+                .toList();
+        return Set.copyOf(names).size() == names.size();
     }
 
     /** Broken where all of them get the same draw, or one of them asks twice and gets another. */

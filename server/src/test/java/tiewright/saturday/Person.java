@@ -1,10 +1,7 @@
 package tiewright.saturday;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -25,8 +22,6 @@ import tiewright.event.Role;
 
 /** Somebody with a browser without scripts: a cookie, and the pages that are still open in other tabs. */
 final class Person {
-    private static final HttpClient WIRE =
-            HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
     private static final int TABS = 4;
 
     private final String name;
@@ -164,7 +159,7 @@ final class Person {
         if (!cookies.isEmpty()) {
             request.header("Cookie", String.join("; ", cookies.values()));
         }
-        HttpResponse<String> response = answer(request.build());
+        HttpResponse<String> response = Wire.answer(request.build());
         response.headers().allValues("Set-Cookie").forEach(this::keep);
         Optional<String> onward = response.headers().firstValue("Location");
         if (onward.isPresent() && hops < 5) {
@@ -178,17 +173,6 @@ final class Person {
     private void keep(String set) {
         String cookie = set.split(";", 2)[0];
         cookies.put(cookie.replaceFirst("=.*", ""), cookie);
-    }
-
-    private static HttpResponse<String> answer(HttpRequest request) {
-        try {
-            return WIRE.send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(interrupted);
-        }
     }
 
     @Override
