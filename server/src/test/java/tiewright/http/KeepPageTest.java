@@ -159,6 +159,7 @@ class KeepPageTest {
             assertThat(before)
                     .contains(
                             "Ines Varley",
+                            "with the code N1 ",
                             "Born in " + (Days.DATE.getYear() - 15),
                             "Olav Brandt",
                             "11-7",

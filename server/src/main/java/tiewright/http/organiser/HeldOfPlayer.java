@@ -53,7 +53,7 @@ final class HeldOfPlayer {
         add(
                 "page-organiser.held-entered",
                 "code",
-                player.id(),
+                player.id().code(),
                 "club",
                 event.clubName(player.club()),
                 "deputy",
