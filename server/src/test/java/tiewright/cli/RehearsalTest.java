@@ -93,6 +93,7 @@ class RehearsalTest {
     }
 
     @Test
+    @SuppressWarnings("try") // what is typed ends before the service does
     void everybody_plays_on_a_copy_that_says_what_it_is_and_leaves_nothing() throws Exception {
         Path zip = copy();
         InputStream before = System.in;
