@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.Plays;
 import tiewright.event.Player;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PlainFile;
@@ -41,7 +42,8 @@ final class SheetsCountCommand implements Callable<Integer> {
             throw new BadInput(
                     "The conditions ask for an order of strength: give every player of " + asked.club + " a rank.");
         }
-        Optional<SheetCount> count = SheetCount.of(ranks, read.event().conditions());
+        Optional<SheetCount> count =
+                SheetCount.of(ranks, plays(read, here), read.event().conditions());
         if (count.isEmpty()) {
             spec.commandLine()
                     .getErr()
@@ -54,5 +56,11 @@ final class SheetsCountCommand implements Callable<Integer> {
         printed.row(count.get().legal(), count.get().all());
         printed.to(spec.commandLine().getOut(), csv);
         return 0;
+    }
+
+    private static List<Optional<Plays>> plays(EventFolder read, List<Player> here) {
+        return here.stream()
+                .map(player -> Optional.ofNullable(read.plays().get(player.id())))
+                .toList();
     }
 }

@@ -98,7 +98,15 @@ final class TieAdvice {
         return LineupInputs.of(event, asked.id(), knows, against, seed)
                 .asking(problem ->
                         problem.after(new Freshness(problem.freshness().loads(), cost())))
+                .asking(problem -> stating(problem, read, against, seed))
                 .asking(problem -> bestGuess ? problem.atBestGuess() : problem);
+    }
+
+    /** Who plays what counts only where not all rubbers are open. */
+    private static LineupProblem stating(
+            LineupProblem problem, EventFolder read, LineupProblem.Against against, long seed) {
+        boolean open = problem.rules().each().kinds().areOpen();
+        return open ? problem : problem.stating(read.plays(), against, seed);
     }
 
     private Stated stated() {

@@ -91,7 +91,9 @@ public record Conditions(Preset base, Map<Setting, String> values) {
     /** What the rubbers of a tie are. */
     public TieRubbers tieRubbers() {
         return new TieRubbers(
-                rubbers(), RubberWeights.parse(value(Setting.RUBBER_WEIGHTS)).orElseThrow());
+                rubbers(),
+                RubberWeights.parse(value(Setting.RUBBER_WEIGHTS)).orElseThrow(),
+                RubberKinds.parse(value(Setting.RUBBER_KINDS)).orElseThrow());
     }
 
     /** Nothing is gained or lost by the order in which the same pairs are named. */

@@ -17,6 +17,7 @@ final class ConditionsClashes {
         return Stream.of(
                         clashes.heat(Setting.HEAT_CAUTION_WBGT, Setting.HEAT_STOP_WBGT)
                                 .or(() -> clashes.heat(Setting.HEAT_CAUTION_AIR, Setting.HEAT_STOP_AIR)),
+                        clashes.kinds(),
                         clashes.weights())
                 .flatMap(Optional::stream)
                 .toList();
@@ -30,6 +31,13 @@ final class ConditionsClashes {
                 ? Optional.empty()
                 : Optional.of(new SettingFault(
                         SettingFault.Kind.STOP_BELOW_CAUTION, stopFrom.code(), stop, List.of(caution)));
+    }
+
+    private Optional<SettingFault> kinds() {
+        String kinds = conditions.value(Setting.RUBBER_KINDS);
+        return kinds.equals(RubberKind.OPEN.code())
+                ? Optional.empty()
+                : asMany(Setting.RUBBER_KINDS, SettingFault.Kind.KINDS_FOR_OTHER_RUBBERS, kinds.split(";", -1));
     }
 
     private Optional<SettingFault> weights() {

@@ -22,6 +22,9 @@ public final class ConditionsLines {
 
     /** What holds for all rubbers alike is said of each of them. */
     private static String written(Conditions conditions, Setting setting, String value) {
+        if (setting == Setting.RUBBER_KINDS && value.equals(RubberKind.OPEN.code())) {
+            return RubberKinds.OPEN.code(conditions.rubbers());
+        }
         return setting == Setting.RUBBER_WEIGHTS && value.equals(RubberWeights.NONE_GIVEN)
                 ? RubberWeights.EQUAL.code(conditions.rubbers())
                 : value;

@@ -61,6 +61,14 @@ public sealed interface Domain {
         }
     }
 
+    /** Who may stand in each rubber such as {@code women;mixed;open}, or {@code open}. */
+    record Kinds() implements Domain {
+        @Override
+        public boolean allows(String value) {
+            return RubberKinds.parse(value).isPresent();
+        }
+    }
+
     /** Points for a tie such as {@code 2/1/0}, {@code rubbers} or {@code games+2/1/0}. */
     record Points() implements Domain {
         @Override

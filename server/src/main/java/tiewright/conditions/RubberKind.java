@@ -20,6 +20,18 @@ public enum RubberKind {
         this.code = code;
     }
 
+    /** Whether two players who state this may stand in it together, in either column. */
+    public boolean admits(Optional<Plays> one, Optional<Plays> other) {
+        boolean women = one.equals(Optional.of(Plays.WOMEN)) && other.equals(Optional.of(Plays.WOMEN));
+        boolean men = one.equals(Optional.of(Plays.MEN)) && other.equals(Optional.of(Plays.MEN));
+        return switch (this) {
+            case OPEN -> true;
+            case WOMEN -> women;
+            case MEN -> men;
+            case MIXED -> one.isPresent() && other.isPresent() && !women && !men;
+        };
+    }
+
     public String code() {
         return code;
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 /** Every setting: where it is printed, what it may be, what each preset says, and whether the software obeys it today. */
 public enum Setting {
     RUBBERS(Heading.RUBBERS, new Domain.Whole(1, 12), "4", "4", "4", "3", true),
+    RUBBER_KINDS(Heading.RUBBERS, new Domain.Kinds(), "open", true),
     RUBBER_WEIGHTS(Heading.RUBBERS, new Domain.Weights(), "equal", true),
     MAX_RUBBERS_PER_PLAYER(Heading.RUBBERS, new Domain.Whole(1, 12), "1", "1", "1", "2", true),
     TIE_PLAY(

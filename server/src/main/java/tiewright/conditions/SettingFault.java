@@ -20,8 +20,11 @@ public record SettingFault(Kind kind, String setting, String value, List<String>
         NOT_A_FORMAT("conditions.not-a-format"),
         NOT_TIE_POINTS("conditions.not-tie-points"),
         NOT_LEVEL_STEPS("conditions.not-level-steps"),
+        NOT_KINDS("conditions.not-kinds"),
         NOT_WEIGHTS("conditions.not-weights"),
         NOT_UNPLAYED("conditions.not-unplayed"),
+        /** Not as many kinds as rubbers. */
+        KINDS_FOR_OTHER_RUBBERS("conditions.kinds-for-other-rubbers"),
         /** Not as many weights as rubbers. */
         WEIGHTS_FOR_OTHER_RUBBERS("conditions.weights-for-other-rubbers"),
         /** The heat would stop play before it asks for caution. */
@@ -67,6 +70,9 @@ public record SettingFault(Kind kind, String setting, String value, List<String>
     }
 
     private static Kind kind(Domain domain) {
+        if (domain instanceof Domain.Kinds) {
+            return Kind.NOT_KINDS;
+        }
         if (domain instanceof Domain.Weights) {
             return Kind.NOT_WEIGHTS;
         }

@@ -49,11 +49,18 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
 
     /** Their players two by two down the order of strength, the strongest pair in rubber 1. */
     public static Belief straight(TieRules rules, Squad theirs) {
-        return surely(sheet(rules, straightPairs(rules, theirs)));
+        return rules.each().kinds().areOpen()
+                ? surely(sheet(rules, straightPairs(rules, theirs)))
+                : surely(Sheet.of(StraightSheet.of(rules, theirs)));
     }
 
     /** The same pairs in every order that their own order of strength allows. */
     public static Belief unknownOrder(TieRules rules, Squad theirs, long seed) {
+        if (!rules.each().kinds().areOpen()) {
+            List<Optional<Pair>> straight = StraightSheet.of(rules, theirs);
+            return anyOf(new KindOrders(rules, theirs)
+                    .of(straight, new Random(seed)).stream().map(Sheet::of).toList());
+        }
         List<Pair> pairs = straightPairs(rules, theirs);
         List<Sheet> allowed = new ArrayList<>();
         for (List<Pair> order : orders(pairs, new Random(seed))) {

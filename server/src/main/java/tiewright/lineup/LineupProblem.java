@@ -1,11 +1,13 @@
 package tiewright.lineup;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tiewright.conditions.Plays;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.rating.Strengths;
@@ -54,6 +56,13 @@ public record LineupProblem(
         public String code() {
             return code;
         }
+
+        private Belief belief(TieRules rules, Squad theirs, long seed) {
+            return switch (this) {
+                case STRAIGHT -> Belief.straight(rules, theirs);
+                case UNKNOWN -> Belief.unknownOrder(rules, theirs, seed);
+            };
+        }
     }
 
     /**
@@ -65,13 +74,16 @@ public record LineupProblem(
     public static LineupProblem of(
             TieRules rules, Squad ours, Squad theirs, Strengths strengths, Against against, long seed) {
         Squad known = theirs.members().isEmpty() ? Squad.unknown(2 * rules.rubbers()) : theirs;
-        Belief belief =
-                switch (against) {
-                    case STRAIGHT -> Belief.straight(rules, known);
-                    case UNKNOWN -> Belief.unknownOrder(rules, known, seed);
-                };
+        Belief belief = against.belief(rules, known, seed);
         return new LineupProblem(
                 rules, ours, known, belief, List.of(), Purpose.WIN, Freshness.rested(), strengths.drawnBy(seed));
+    }
+
+    /** The same where it is known what players play in beside open rubbers; what to expect of the other club follows from it. */
+    public LineupProblem stating(Map<PlayerId, Plays> plays, Against against, long seed) {
+        Squad known = theirs.stating(plays);
+        Belief expected = against.belief(rules, known, seed);
+        return new LineupProblem(rules, ours.stating(plays), known, expected, wishes, purpose, freshness, strengths);
     }
 
     public LineupProblem wishing(Wish... more) {
@@ -108,14 +120,15 @@ public record LineupProblem(
     /** The same with nobody absent. */
     public LineupProblem withEverybody() {
         return withSquad(new Squad(ours.members().stream()
-                .map(member -> new Squad.Member(member.id(), member.rank(), true))
+                .map(member -> new Squad.Member(member.id(), member.rank(), true, member.plays()))
                 .toList()));
     }
 
     /** The same with only some of those present. */
     public LineupProblem withOnly(Predicate<PlayerId> here) {
         return withSquad(new Squad(ours.members().stream()
-                .map(member -> new Squad.Member(member.id(), member.rank(), member.present() && here.test(member.id())))
+                .map(member -> new Squad.Member(
+                        member.id(), member.rank(), member.present() && here.test(member.id()), member.plays()))
                 .toList()));
     }
 

@@ -2,10 +2,12 @@ package tiewright.lineup;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import tiewright.conditions.Plays;
 import tiewright.event.PlayerId;
 
 /** The players of one club for one tie, each once, in the order of the club's list. */
@@ -25,8 +27,14 @@ public record Squad(List<Member> members) {
      *
      * @param rank place in the order of strength, 1 the strongest; without one a player counts as last
      * @param present here and fit to play, so that a sheet may name the player
+     * @param plays what the player states to play in beside open rubbers
      */
-    public record Member(PlayerId id, OptionalInt rank, boolean present) {
+    public record Member(PlayerId id, OptionalInt rank, boolean present, Optional<Plays> plays) {
+        /** Of whom nothing is stated: open rubbers only. */
+        public Member(PlayerId id, OptionalInt rank, boolean present) {
+            this(id, rank, present, Optional.empty());
+        }
+
         public static Member of(String code, int rank) {
             return new Member(PlayerId.of(code), OptionalInt.of(rank), true);
         }
@@ -36,6 +44,14 @@ public record Squad(List<Member> members) {
     public static Squad unknown(int players) {
         return new Squad(IntStream.rangeClosed(1, players)
                 .mapToObj(i -> Member.of("?" + i, i))
+                .toList());
+    }
+
+    /** The same where it is known what they play in beside open rubbers. */
+    Squad stating(Map<PlayerId, Plays> plays) {
+        return new Squad(members.stream()
+                .map(member -> new Member(
+                        member.id(), member.rank(), member.present(), Optional.ofNullable(plays.get(member.id()))))
                 .toList());
     }
 

@@ -21,6 +21,14 @@ import tiewright.standings.Procedure;
 /** What the event is and under which conditions it is played: event.csv and conditions.csv. */
 final class EventRows {
     private static final List<String> KEYS = List.of("name", "date", "venue", "time_zone", "starts", "venue_closes");
+    private static final Map<Class<? extends Domain>, String> NOT_LEGAL = Map.of(
+            Domain.Scoring.class, "scoring",
+            Domain.Points.class, "points",
+            Domain.Unplayed.class, "unplayed",
+            Domain.Kinds.class, "kinds",
+            Domain.Weights.class, "weights",
+            Domain.Level.class, "procedure");
+
     private final Reading reading;
     private final Cells cells;
 
@@ -145,23 +153,13 @@ final class EventRows {
                     .with("least", Cells.plain(degrees.least()))
                     .with("most", Cells.plain(degrees.most()));
         }
-        if (domain instanceof Domain.Scoring) {
-            return Refusal.of("files.setting-scoring");
-        }
-        if (domain instanceof Domain.Weights) {
-            return Refusal.of("files.setting-weights");
-        }
-        if (domain instanceof Domain.Unplayed) {
-            return Refusal.of("files.setting-unplayed");
-        }
-        return Refusal.of(domain instanceof Domain.Points ? "files.setting-points" : "files.setting-procedure");
+        return Refusal.of("files.setting-" + NOT_LEGAL.get(domain.getClass()));
     }
 
     /** Values that cannot stand together, each at the row of its setting or, where a preset gives it, at the last row. */
     private void clashes() {
         List<CsvTable.Row> rows = reading.rows(PlainFile.CONDITIONS);
         for (SettingFault clash : reading.conditions().clashes()) {
-            boolean heat = clash.kind() == SettingFault.Kind.STOP_BELOW_CAUTION;
             rows.stream()
                     .filter(row ->
                             row.cell("setting").filter(clash.setting()::equals).isPresent())
@@ -170,7 +168,7 @@ final class EventRows {
                     .ifPresent(row -> cells.fault(
                             row,
                             "value",
-                            Refusal.of(heat ? "files.clash-heat" : "files.clash-weights")
+                            Refusal.of(code(clash.kind()))
                                     .with("setting", clash.setting())
                                     .with("value", clash.value())
                                     .with("least", clash.allowed().get(0))
@@ -178,5 +176,11 @@ final class EventRows {
                                             "most",
                                             clash.allowed().get(clash.allowed().size() - 1))));
         }
+    }
+
+    private static String code(SettingFault.Kind clash) {
+        return clash == SettingFault.Kind.STOP_BELOW_CAUTION
+                ? "files.clash-heat"
+                : clash == SettingFault.Kind.KINDS_FOR_OTHER_RUBBERS ? "files.clash-kinds" : "files.clash-weights";
     }
 }

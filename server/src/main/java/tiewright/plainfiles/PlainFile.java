@@ -8,7 +8,9 @@ public enum PlainFile {
     EVENT("event.csv", "key,value"),
     CONDITIONS("conditions.csv", "setting,value"),
     CLUBS("clubs.csv", "club,name,town?,seed?"),
-    PLAYERS("players.csv", "player,club,name,rank?,form?,form_sd?,born_year?,from?,until?,present?,deputy?,promised?"),
+    PLAYERS(
+            "players.csv",
+            "player,club,name,rank?,form?,form_sd?,born_year?,from?,until?,present?,deputy?,promised?,plays?"),
     CHEMISTRY("chemistry.csv", "player_1,player_2,extra,extra_sd?,rule?"),
     COURTS("courts.csv", "court,from,until"),
     TIES("ties.csv", "tie,stage,pool?,round,home?,away?,home_from?,away_from?,start?,court?"),

@@ -20,6 +20,10 @@ import tiewright.event.PrivateNote;
 final class SquadExport {
     private static final List<String> JUDGED = List.of("form", "form_sd");
     private static final String PROMISED = "promised";
+
+    /** Read by commands on a folder; the service does not keep it. */
+    private static final String PLAYS = "plays";
+
     private final Event event;
     private final Directory directory;
     private final OwnNotes own;
@@ -50,6 +54,7 @@ final class SquadExport {
         if (promised.isEmpty()) {
             header.remove(PROMISED);
         }
+        header.remove(PLAYS);
         CsvText text = new CsvText(header);
         event.players().values().forEach(player -> text.row(cells(player).toArray()));
         return text;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
 import tiewright.event.Pair;
 import tiewright.event.PairWish;
@@ -70,7 +71,7 @@ final class SquadRows {
             PlayerId id = PlayerId.of(code.get());
             reading.facts().add(new SetUpFact.PlayerEntered(id, club.get(), rank, from, until, deputy));
             present.ifPresent(here -> reading.facts().add(new SetUpFact.CheckedIn(id, here)));
-            reading.notes().add(new PrivateNote.PersonNamed(id, name.get(), born));
+            named(row, new PrivateNote.PersonNamed(id, name.get(), born));
             if (form.isPresent() || sd.isPresent()) {
                 reading.notes().add(new PrivateNote.FormJudged(id, form, sd));
             }
@@ -78,6 +79,13 @@ final class SquadRows {
                 reading.notes().add(new PrivateNote.RubbersPromised(id, promised.getAsInt()));
             }
         }
+    }
+
+    private void named(CsvTable.Row row, PrivateNote.PersonNamed person) {
+        reading.notes().add(person);
+        cells.choice(row, "plays", List.of("women", "men"))
+                .flatMap(Plays::parse)
+                .ifPresent(stated -> reading.plays().put(person.player(), stated));
     }
 
     private void chemistry(CsvTable.Row row) {

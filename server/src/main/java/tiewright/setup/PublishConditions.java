@@ -34,6 +34,9 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
                 .refuseIf(
                         event.isFrozen() && ruling.isEmpty(),
                         Refusal.of("setup.conditions-frozen").at("ruling"))
+                .refuseIf(
+                        !conditions.tieRubbers().kinds().areOpen(),
+                        Refusal.of("setup.kinds-on-files-only").at(Setting.RUBBER_KINDS.code()))
                 .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
                 .refuseAll(conditions.clashes().stream()
                         .map(PublishConditions::refusal)

@@ -26,6 +26,7 @@ public final class ConditionsWords {
             Domain.Scoring.class, "scoring",
             Domain.Points.class, "points",
             Domain.Unplayed.class, "unplayed",
+            Domain.Kinds.class, "kinds",
             Domain.Weights.class, "weights",
             Domain.Level.class, "level");
 
@@ -72,8 +73,8 @@ public final class ConditionsWords {
         if (domain instanceof Domain.Points) {
             return points(TiePoints.parse(value).orElseThrow());
         }
-        if (domain instanceof Domain.Weights && value.contains("/")) {
-            return say("weights", "weights", List.of(value.split("/")));
+        if (isOfEachRubber(setting, value)) {
+            return eachRubber(domain, value);
         }
         if (domain instanceof Domain.Unplayed && UnplayedTie.parse(value).isPresent()) {
             UnplayedTie points = UnplayedTie.parse(value).get();
@@ -84,6 +85,23 @@ public final class ConditionsWords {
         }
         String key = "value." + setting.code();
         return has(key + "." + value) ? say(key + "." + value) : say(key, "value", value);
+    }
+
+    private static boolean isOfEachRubber(Setting setting, String value) {
+        return (setting.domain() instanceof Domain.Kinds || setting.domain() instanceof Domain.Weights)
+                && !has("value." + setting.code() + "." + value);
+    }
+
+    /** Weights or kinds, rubber by rubber. */
+    private String eachRubber(Domain domain, String value) {
+        return domain instanceof Domain.Weights
+                ? say("weights", "weights", List.of(value.split("/")))
+                : say(
+                        "kinds",
+                        "kinds",
+                        Arrays.stream(value.split(";"))
+                                .map(kind -> say("kind." + kind))
+                                .toList());
     }
 
     private String points(TiePoints points) {

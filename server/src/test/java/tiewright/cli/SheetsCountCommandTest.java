@@ -91,6 +91,39 @@ class SheetsCountCommandTest {
         assertThat(many.err()).contains("too many cases to count");
     }
 
+    /** By hand, four and four: 6 women's pairs, 6 men's, 2 x 2 mixed, and one open pair of those left. */
+    @Test
+    void counts_sheets_of_rubbers_for_women_men_and_mixed_pairs() {
+        Commands.event(folder, "rubber_kinds,women;men;mixed;open");
+        Commands.write(folder, "clubs.csv", "club,name", "PIER,Pier Road");
+        List<String> lines = new ArrayList<>(List.of("player,club,name,plays"));
+        for (int i = 1; i <= 8; i++) {
+            lines.add("p" + i + ",PIER,Player " + i + "," + (i <= 4 ? "women" : "men"));
+        }
+        Commands.write(folder, "players.csv", lines.toArray(new String[0]));
+        assertThat(Commands.run("check", folder).status()).isZero();
+        assertThat(Commands.run("sheets-count", folder, "--club", "PIER", "--csv")
+                        .rows())
+                .containsExactly(List.of("144", "144"));
+        Commands.Ran brought = Commands.run("import", folder, "--data", folder.resolve("data"));
+        assertThat(brought.status()).isEqualTo(2);
+        assertThat(brought.err()).contains("does not yet run rubbers for women, men or mixed pairs");
+    }
+
+    /** A mixed rubber for a squad that states no women: it stays empty, and the other three are filled. */
+    @Test
+    void a_rubber_that_nobody_may_fill_stays_empty_without_fault() {
+        squad(8, "rubber_kinds,mixed;open;open;open");
+        assertThat(Commands.run("sheets-count", folder, "--club", "PIER", "--csv")
+                        .rows())
+                .containsExactly(List.of("2520", "2520"));
+        Commands.event(folder, "rubber_kinds,mixed;open");
+        assertThat(Commands.run("check", folder).err())
+                .contains("rubber_kinds names 2 rubbers, and a tie has 4; give each rubber its kind");
+        Commands.event(folder, "rubber_kinds,ladies;open;open;open");
+        assertThat(Commands.run("check", folder).err()).contains("it is one of open, women, men and mixed");
+    }
+
     @Test
     void leaves_out_who_is_not_here() {
         squad(8);

@@ -33,6 +33,7 @@ class ObeyedTest {
     private static final Map<Class<?>, List<String>> MORE = Map.of(
             Domain.Scoring.class, SCORINGS,
             Domain.Points.class, List.of("3/1/0", "3/1/1", "rubbers", "games+5/3/0", "rubbers+2/1/0", "games+7/2/1"),
+            Domain.Kinds.class, List.of("women;men;mixed;open", "women;women;men;men", "mixed;mixed;mixed;mixed"),
             Domain.Weights.class, List.of("6/4/3", "3/1/1/1", "5/4/3/2/1"),
             Domain.Unplayed.class, List.of("2/0", "6/0", "6/1"),
             Domain.Level.class, List.of("lots"));

@@ -59,6 +59,14 @@ final class SheetSituations {
                 conditions -> codes(level(conditions)
                         .by(Days.captain("N"))
                         .refusals(seal(DECIDER, Sheet.decider(Pair.of("N1", "N2"))))));
+        all.put(
+                Setting.RUBBER_KINDS,
+                conditions -> SheetCount.of(
+                        IntStream.rangeClosed(1, 8).mapToObj(OptionalInt::of).toList(),
+                        IntStream.rangeClosed(1, 8)
+                                .mapToObj(i -> Optional.of(i <= 4 ? Plays.WOMEN : Plays.MEN))
+                                .toList(),
+                        conditions));
         all.put(Setting.ELIGIBILITY_TIES, SheetSituations::eligible);
         all.put(
                 Setting.DECIDER_MINUTES,

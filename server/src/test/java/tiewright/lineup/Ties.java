@@ -3,10 +3,14 @@ package tiewright.lineup;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.Plays;
+import tiewright.conditions.RubberKind;
+import tiewright.conditions.RubberKinds;
 import tiewright.conditions.RubberWeights;
 import tiewright.conditions.TieRubbers;
 import tiewright.event.Pair;
@@ -38,12 +42,39 @@ public final class Ties {
                 TieRubbers.alike(rubbers), most, order, Format.sideOut(11), 1, decider, Format.sideOut(11), 0.5);
     }
 
+    /** The same rules with rubbers of these kinds. */
+    public static TieRules withKinds(TieRules rules, List<RubberKind> kinds) {
+        return new TieRules(
+                new TieRubbers(kinds.size(), rules.each().weights(), new RubberKinds(kinds)),
+                rules.mostPerPlayer(),
+                rules.order(),
+                rules.scoring(),
+                rules.bestOf(),
+                rules.decider(),
+                rules.deciderScoring(),
+                rules.drawWorth());
+    }
+
+    /** The same squad, each member stating something by chance. */
+    public static Squad stating(Squad squad, Random random) {
+        return new Squad(squad.members().stream()
+                .map(member -> new Squad.Member(
+                        member.id(),
+                        member.rank(),
+                        member.present(),
+                        random.nextInt(6) == 0 ? Optional.empty() : Optional.of(Plays.values()[random.nextInt(2)])))
+                .toList());
+    }
+
     /** The same tie with rubbers of these weights. */
     public static LineupProblem weighing(LineupProblem problem, Integer... weights) {
         TieRules rules = problem.rules();
         return new LineupProblem(
                 new TieRules(
-                        new TieRubbers(rules.rubbers(), new RubberWeights(List.of(weights))),
+                        new TieRubbers(
+                                rules.rubbers(),
+                                new RubberWeights(List.of(weights)),
+                                rules.each().kinds()),
                         rules.mostPerPlayer(),
                         rules.order(),
                         rules.scoring(),

@@ -131,13 +131,20 @@ class ConditionsWordsTest {
         lines.put("tie_points", "0/1/2");
         lines.put("level_teams", "goals>lots");
         lines.put("heat_stop_wbgt", "20");
-        List<SettingFault> faults = Conditions.read(lines).faults();
+        lines.put("rubber_weights", "6/0/3");
+        lines.put("rubber_kinds", "women;ladies");
+        lines.put("unplayed_tie", "0/2");
+        List<SettingFault> faults = new ArrayList<>(Conditions.read(lines).faults());
+        faults.addAll(Conditions.read(Map.of("rubber_weights", "6/4/3", "rubber_kinds", "women;men"))
+                .faults());
         assertThat(faults).extracting(SettingFault::kind).containsExactlyInAnyOrder(SettingFault.Kind.values());
         assertThat(faults)
                 .extracting(WORDS::fault)
                 .contains(
                         "There is no preset \"Club night\". Choose one of: Club day, Strict order, Everyone plays, Timed.",
                         "\"{most}\" is out of range for rubbers (Rubbers of a tie, the decider not counted): a number from 1 to 12.",
+                        "\"6/4/3\" weighs 3 rubbers, and a tie has 4. Give each rubber its weight.",
+                        "\"women;men\" names 2 rubbers, and a tie has 4. Give each rubber its kind.",
                         "\"coin\" is not one of the choices for decider (Who plays when the rubbers finish level): none, any-two, one-from-each, singles-turns.");
     }
 

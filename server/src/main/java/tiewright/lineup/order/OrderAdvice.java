@@ -49,7 +49,7 @@ public record OrderAdvice(
 
     private static Optional<Reply> reply(LineupProblem problem, Optional<BlindGame> game) {
         Board board = new Board(problem);
-        List<Ranking.Ranked> best = board.filled() == 0
+        List<Ranking.Ranked> best = board.seating().count() == 0
                 ? List.of()
                 : Ranking.of(board, board.orderMatters(), 1).best();
         return best.stream().findFirst().map(one -> {

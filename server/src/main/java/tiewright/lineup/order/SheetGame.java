@@ -82,7 +82,7 @@ final class SheetGame implements OracleGame.Payoff {
         int rubbers = problem.rules().rubbers();
         Board own = new Board(problem);
         Board other = new Board(turned);
-        boolean full = own.filled() == rubbers && other.filled() == rubbers;
+        boolean full = own.seating().count() == rubbers && other.seating().count() == rubbers;
         boolean anyOrder = problem.rules().isOrderFree() && full && rubbers <= MOST_RUBBERS_IN_ANY_ORDER;
         Optional<Side> ours = side(problem, own, !anyOrder);
         Optional<Side> theirs = ours.isEmpty() ? Optional.empty() : side(turned, other, !anyOrder);
@@ -91,7 +91,7 @@ final class SheetGame implements OracleGame.Payoff {
 
     private static Optional<Side> side(LineupProblem problem, Board board, boolean eachOrder) {
         List<int[]> lines = new ArrayList<>();
-        if (board.filled() == 0) {
+        if (board.seating().count() == 0) {
             return Optional.empty();
         }
         SheetSearch.End end = SheetSearch.run(board, eachOrder, Ranking.MOST_STEPS, line -> {

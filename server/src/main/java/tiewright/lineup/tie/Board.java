@@ -28,6 +28,7 @@ public final class Board {
 
     private final LineupProblem problem;
     private final List<PlayerId> players;
+    private final Seating seating;
     private final List<Pair> pairs = new ArrayList<>();
     private final Map<Pair, Integer> pairNumbers = new HashMap<>();
     private final int[][] pairTable;
@@ -46,6 +47,7 @@ public final class Board {
         this.problem = problem;
         this.known = known;
         this.players = problem.ours().present().stream().map(Squad.Member::id).toList();
+        this.seating = new Seating(problem);
         this.pairTable = new int[players.size()][players.size()];
         for (int i = 0; i < players.size(); i++) {
             for (int j = i + 1; j < players.size(); j++) {
@@ -60,8 +62,8 @@ public final class Board {
         this.levelWorth = whole.map(more -> more.levelWorth.where(problem, pairs))
                 .orElseGet(() -> new LevelWorth(problem, known, pairs));
         this.worth = new TieWorth(this);
-        this.owed =
-                new Owed(problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), filled()));
+        this.owed = new Owed(
+                problem.purpose().playingTime(), players, pairs, Math.min(rules().mostPerPlayer(), seating.count()));
     }
 
     /** The same tie where of our players only these are here: pairs that can still meet do so with the same chances. */
@@ -213,7 +215,8 @@ public final class Board {
         return !problem.belief().anyOrder() || !rules().isOrderFree();
     }
 
-    public int filled() {
-        return rules().fillable(players.size());
+    /** Which rubbers a sheet fills, and who may stand where. */
+    public Seating seating() {
+        return seating;
     }
 }

@@ -117,7 +117,10 @@ final class Conflict {
             return false;
         }
         Owed owed = new Owed(
-                time, board.players(), board.pairs(), Math.min(board.rules().mostPerPlayer(), board.filled()));
+                time,
+                board.players(),
+                board.pairs(),
+                Math.min(board.rules().mostPerPlayer(), board.seating().count()));
         return SheetSearch.run(board, wishes, true, MOST_STEPS, line -> owed.missing(line) > 0)
                 != SheetSearch.End.ALL_SEEN;
     }
@@ -129,7 +132,10 @@ final class Conflict {
         out.removeAll(board.players());
         wishes.stream().filter(wish -> wish.kind() == Wish.Kind.MUST_REST).forEach(wish -> out.addAll(wish.players()));
         List<TiePlaces> ties = new ArrayList<>(time.others());
-        ties.add(new TiePlaces(2 * board.filled(), Math.min(board.rules().mostPerPlayer(), board.filled()), out));
+        ties.add(new TiePlaces(
+                2 * board.seating().count(),
+                Math.min(board.rules().mostPerPlayer(), board.seating().count()),
+                out));
         return new TiesAhead(ties, players)
                         .lost(players.stream().mapToInt(time::toPromise).toArray())
                 > 0;

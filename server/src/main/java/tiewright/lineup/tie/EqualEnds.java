@@ -110,10 +110,12 @@ final class EqualEnds extends EndWorths {
     double within(DrawnChance[] rubbers, double mean) {
         int counted =
                 (int) Arrays.stream(rubbers).filter(rubber -> !isVoid(rubber)).count();
+        double decider = isDecided(counted) ? ifDeciderWon[counted] : ends[counted][0];
+        double orLost = isDecided(counted) ? ifDeciderLost[counted] : ends[counted][0];
         double least = Math.min(
-                ifDeciderLost[counted], Arrays.stream(ends[counted]).min().orElseThrow());
+                Math.min(decider, orLost), Arrays.stream(ends[counted]).min().orElseThrow());
         double most = Math.max(
-                ifDeciderWon[counted], Arrays.stream(ends[counted]).max().orElseThrow());
+                Math.max(decider, orLost), Arrays.stream(ends[counted]).max().orElseThrow());
         return Math.max(least, Math.min(most, mean));
     }
 }

@@ -24,6 +24,7 @@ public class LineupConstraints implements ConstraintProvider {
             tooOften(factory),
             besideThemselves(factory),
             absent(factory),
+            wrongKind(factory),
             apart(factory),
             together(factory),
             mustPlay(factory),
@@ -65,6 +66,15 @@ public class LineupConstraints implements ConstraintProvider {
                 .asConstraint(LineupWeights.ABSENT);
     }
 
+    /** In a rubber for women, for men or for mixed pairs stand two who may. */
+    Constraint wrongKind(ConstraintFactory factory) {
+        return factory.forEachUniquePair(Seat.class, equal(Seat::rubber))
+                .join(LineupPlan.TieFacts.class)
+                .filter((one, other, facts) -> !facts.admits(one, other))
+                .penalizeLong(LineupWeights.BREACH, (one, other, facts) -> 1)
+                .asConstraint(LineupWeights.WRONG_KIND);
+    }
+
     /** The captain wants two players never as a pair. */
     Constraint apart(ConstraintFactory factory) {
         return factory.forEachUniquePair(Seat.class, equal(Seat::rubber))
@@ -102,13 +112,14 @@ public class LineupConstraints implements ConstraintProvider {
                 .asConstraint(LineupWeights.MUST_REST);
     }
 
-    /** Each two pairs stand as the order of strength wants them. */
+    /** Each two pairs in rubbers of one kind stand as the order of strength wants them. */
     Constraint orderOfStrength(ConstraintFactory factory) {
         return filledRubbers(factory)
                 .join(filledRubbers(factory), lessThan(FilledRubber::rubber))
                 .join(LineupPlan.TieFacts.class)
-                .filter((upper, lower, facts) -> StrengthOrder.isBroken(
-                        facts.rules().order(), upper.rubber() == 0, upper.rankSum(), lower.rankSum()))
+                .filter((upper, lower, facts) -> facts.areOfOneKind(upper.rubber(), lower.rubber())
+                        && StrengthOrder.isBroken(
+                                facts.rules().order(), facts.isTop(upper.rubber()), upper.rankSum(), lower.rankSum()))
                 .penalizeLong(LineupWeights.BREACH, (upper, lower, facts) -> 1)
                 .asConstraint(LineupWeights.ORDER);
     }
@@ -133,7 +144,7 @@ public class LineupConstraints implements ConstraintProvider {
     Constraint notFull(ConstraintFactory factory) {
         return emptySeats(factory)
                 .join(LineupPlan.TieFacts.class)
-                .filter((seat, facts) -> seat.rubber() < facts.filled())
+                .filter((seat, facts) -> facts.fills(seat.rubber()))
                 .penalizeLong(LineupWeights.BREACH, (seat, facts) -> 1)
                 .asConstraint(LineupWeights.NOT_FULL);
     }

@@ -49,11 +49,14 @@ class LineupPlan {
                 .toList();
         this.players = new ArrayList<>();
         for (PlayerId id : board.players()) {
-            players.add(new SeatPlayer(id, players.size(), squad.rank(id), true));
+            players.add(new SeatPlayer(
+                    id, players.size(), squad.rank(id), true, squad.member(id).flatMap(Squad.Member::plays)));
         }
         this.seats = new ArrayList<>();
-        for (int seat = 0; seat < 2 * board.filled(); seat++) { // what the squad cannot fill has no seats to try
-            seats.add(new Seat(seat, seat / 2, null));
+        for (int seat = 0; seat < 2 * board.rules().rubbers(); seat++) {
+            if (board.seating().fills(seat / 2)) { // what the squad cannot fill has no seats to try
+                seats.add(new Seat(seat, seat / 2, null));
+            }
         }
     }
 
@@ -67,8 +70,24 @@ class LineupPlan {
             return board.rules();
         }
 
-        int filled() {
-            return board.filled();
+        boolean fills(int rubber) {
+            return board.seating().fills(rubber);
+        }
+
+        boolean areOfOneKind(int rubber, int other) {
+            return board.seating().top(rubber) == board.seating().top(other);
+        }
+
+        boolean isTop(int rubber) {
+            return board.seating().top(rubber) == rubber;
+        }
+
+        /** Whether these two may stand together in their rubber. */
+        boolean admits(Seat one, Seat other) {
+            return rules().each()
+                    .kinds()
+                    .of(one.rubber() + 1)
+                    .admits(one.taken().plays(), other.taken().plays());
         }
 
         /** The pairs that sit together; a rubber with an empty seat or with one player twice has none. */

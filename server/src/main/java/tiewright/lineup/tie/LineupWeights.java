@@ -7,6 +7,7 @@ final class LineupWeights {
     static final String TOO_OFTEN = "A player in more rubbers than the conditions allow";
     static final String BESIDE_THEMSELVES = "A player in both seats of a rubber";
     static final String ABSENT = "A player who is not present";
+    static final String WRONG_KIND = "A pair in a rubber that is not for these two";
     static final String APART = "Two players together who are to stay apart";
     static final String TOGETHER = "One of two players without the other";
     static final String MUST_PLAY = "A player left out who must play";

@@ -64,7 +64,7 @@ public final class Proposals {
     }
 
     private Proposal propose(int count) {
-        if (board.filled() == 0) {
+        if (board.seating().count() == 0) {
             return new Proposal.Impossible(List.of(), List.of(Reason.of("nobody-to-name")));
         }
         Ranking ranking = ranking(count + 1);
@@ -140,7 +140,7 @@ public final class Proposals {
             return line;
         }
         List<Integer> pairs = new ArrayList<>(
-                Arrays.stream(line).boxed().limit(board.filled()).toList());
+                Arrays.stream(line).filter(pair -> pair != Board.EMPTY).boxed().toList());
         Collections.shuffle(pairs, new Random(budget.seed()));
         int[] shuffled = line.clone();
         IntStream.range(0, pairs.size()).forEach(rubber -> shuffled[rubber] = pairs.get(rubber));
@@ -153,7 +153,7 @@ public final class Proposals {
         reasons.add(Reason.of(conflict.isEmpty() ? "no-sheet-found" : "wishes-conflict"));
         conflict.forEach(wish -> reasons.add(SheetNotes.wish("wish", wish)));
         reasons.add(Reason.of("must-fill")
-                .with("rubbers", board.filled())
+                .with("rubbers", board.seating().count())
                 .with("players", board.players().size()));
         return new Proposal.Impossible(conflict, reasons);
     }
@@ -185,7 +185,7 @@ public final class Proposals {
 
     private Evaluation evaluate(Sheet sheet) {
         int[] line = board.line(sheet);
-        List<int[]> best = board.filled() == 0
+        List<int[]> best = board.seating().count() == 0
                 ? List.of()
                 : ranking(1).best().stream().map(Ranking.Ranked::line).toList();
         Doubt doubt = new Doubt(board);

@@ -116,10 +116,10 @@ final class SheetNotes {
         List<Reason> reasons = new ArrayList<>();
         int[] line = ranking.best().get(0).line();
         double best = board.worth().of(line);
-        if (board.filled() < line.length) {
+        if (board.seating().count() < line.length) {
             double even = board.worth().withEvenPairs(line);
             reasons.add(Reason.of("short-squad")
-                    .with("rubbers", line.length - board.filled())
+                    .with("rubbers", line.length - board.seating().count())
                     .costing(Math.max(0, even - best), board.problem().purpose().aim()));
         }
         absence(best).ifPresent(reasons::add);

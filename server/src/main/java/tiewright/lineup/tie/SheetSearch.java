@@ -2,6 +2,7 @@ package tiewright.lineup.tie;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.lineup.Squad;
@@ -18,7 +19,7 @@ public final class SheetSearch {
     private final boolean eachOrder;
     private final Visitor visitor;
     private final List<Wish> musts = new ArrayList<>();
-    private final List<Integer> usable = new ArrayList<>();
+    private final List<List<Integer>> usable = new ArrayList<>(); // by rubber
     private final int[] first;
     private final int[] second;
     private final int[] rankSums;
@@ -60,10 +61,22 @@ public final class SheetSearch {
             first[i] = board.players().indexOf(pair.first());
             second[i] = board.players().indexOf(pair.second());
             rankSums[i] = squad.rank(pair.first()) + squad.rank(pair.second());
-            if (wishes.stream().noneMatch(wish -> Wishes.bars(wish, squad, pair))) {
-                usable.add(i);
-            }
         }
+        for (int rubber = 0; rubber < line.length; rubber++) {
+            usable.add(usable(rubber, wishes));
+        }
+    }
+
+    /** Pairs that may stand in a rubber, and that no wish bars. */
+    private List<Integer> usable(int rubber, List<Wish> wishes) {
+        Squad squad = board.problem().ours();
+        return IntStream.range(0, first.length)
+                .filter(i -> board.seating().admits(rubber, board.pairs().get(i))
+                        && wishes.stream()
+                                .noneMatch(wish ->
+                                        Wishes.bars(wish, squad, board.pairs().get(i))))
+                .boxed()
+                .toList();
     }
 
     public static End run(Board board, boolean eachOrder, long mostSteps, Visitor visitor) {
@@ -78,43 +91,50 @@ public final class SheetSearch {
     }
 
     private boolean place(int rubber) {
-        if (rubber == board.filled()) {
+        if (rubber == line.length) {
             return !musts.stream().allMatch(this::isNamed) || visitor.visit(line);
         }
-        for (int pair : usable) {
-            if (!fits(pair, rubber)) {
-                continue;
-            }
-            if (++steps > mostSteps) {
-                return false;
-            }
-            left[first[pair]]--;
-            left[second[pair]]--;
-            line[rubber] = pair;
-            boolean on = place(rubber + 1);
-            line[rubber] = Board.EMPTY;
-            left[first[pair]]++;
-            left[second[pair]]++;
-            if (!on) {
+        if (!board.seating().fills(rubber)) {
+            return place(rubber + 1);
+        }
+        for (int pair : usable.get(rubber)) {
+            if (fits(pair, rubber) && !(++steps <= mostSteps && goesOn(pair, rubber))) {
                 return false;
             }
         }
         return true;
     }
 
+    private boolean goesOn(int pair, int rubber) {
+        left[first[pair]]--;
+        left[second[pair]]--;
+        line[rubber] = pair;
+        boolean on = place(rubber + 1);
+        line[rubber] = Board.EMPTY;
+        left[first[pair]]++;
+        left[second[pair]]++;
+        return on;
+    }
+
     private boolean fits(int pair, int rubber) {
         if (left[first[pair]] == 0 || left[second[pair]] == 0) {
             return false;
         }
-        if (rubber == 0) {
+        int above = board.seating().above(rubber);
+        if (above < 0) {
             return true;
         }
-        if (!eachOrder && pair < line[rubber - 1]) {
+        int next = line[above];
+        int top = board.seating().top(rubber);
+        if (!eachOrder && pair < next) {
             return false;
         }
-        return !StrengthOrder.isBroken(board.rules().order(), true, rankSums[line[0]], rankSums[pair])
-                && !StrengthOrder.isBroken(
-                        board.rules().order(), rubber == 1, rankSums[line[rubber - 1]], rankSums[pair]);
+        return !isBroken(true, line[top], pair) && !isBroken(above == top, next, pair);
+    }
+
+    private boolean isBroken(boolean isTop, int upper, int pair) {
+        return upper != Board.EMPTY
+                && StrengthOrder.isBroken(board.rules().order(), isTop, rankSums[upper], rankSums[pair]);
     }
 
     private boolean isNamed(Wish mustPlay) {

@@ -128,8 +128,9 @@ public record WhatIf(List<Size> sizes, List<Absence> absences) {
     private record Best(Board board, double worth) {}
 
     private static Optional<Best> best(List<Board> boards) {
-        return Ranking.bestOf(
-                        boards.stream().filter(board -> board.filled() > 0).toList())
+        return Ranking.bestOf(boards.stream()
+                        .filter(board -> board.seating().count() > 0)
+                        .toList())
                 .map(best -> new Best(
                         best.board(), best.board().worth().of(best.sheet().line())));
     }

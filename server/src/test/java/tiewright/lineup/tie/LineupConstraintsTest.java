@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
@@ -15,6 +16,8 @@ import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.test.api.score.stream.ConstraintVerifier;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.Plays;
+import tiewright.conditions.RubberKind;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.lineup.Aim;
@@ -100,6 +103,40 @@ class LineupConstraintsTest {
         breaches(LineupConstraints::absent, 0, given(PLAIN, List.of(1, 2, 3, 4)));
         breaches(LineupConstraints::absent, 0, given(PLAIN, List.of(0, 0, 0, 0)));
         scores(-1, QUARTER, 0, given(PLAIN, List.of(-1, 2, 3, 4)));
+    }
+
+    /** Rubber 1 for women, rubber 2 mixed; players 1 and 2 state women, 3 and 4 men, 5 and 6 nothing. */
+    @Test
+    void wrongKind() {
+        LineupProblem kinds = LineupProblem.of(
+                Ties.withKinds(Ties.rules(2), List.of(RubberKind.WOMEN, RubberKind.MIXED)),
+                Ties.squad("a", 6),
+                Ties.squad("b", 6),
+                Ties.even(),
+                LineupProblem.Against.STRAIGHT,
+                1);
+        breaches(LineupConstraints::wrongKind, 0, stating(kinds, List.of(1, 2, 3, 1)));
+        breaches(LineupConstraints::wrongKind, 1, stating(kinds, List.of(1, 3, 2, 4)));
+        breaches(LineupConstraints::wrongKind, 2, stating(kinds, List.of(3, 4, 1, 2)));
+        breaches(LineupConstraints::wrongKind, 2, stating(kinds, List.of(1, 5, 2, 6)));
+        breaches(LineupConstraints::wrongKind, 0, stating(kinds, List.of(0, 3, 4, 0)));
+        breaches(LineupConstraints::wrongKind, 0, stating(PLAIN, List.of(1, 3, 5, 6)));
+    }
+
+    private static Object[] stating(LineupProblem problem, List<Integer> sitting) {
+        Object[] given = given(problem, sitting);
+        return Arrays.stream(given)
+                .map(fact -> fact instanceof Seat seat && seat.player() != null
+                        ? new Seat(seat.id(), seat.rubber(), stating(seat.taken()))
+                        : fact)
+                .toArray();
+    }
+
+    private static SeatPlayer stating(SeatPlayer player) {
+        Optional<Plays> plays = player.rank() <= 2
+                ? Optional.of(Plays.WOMEN)
+                : player.rank() <= 4 ? Optional.of(Plays.MEN) : Optional.empty();
+        return new SeatPlayer(player.id(), player.number(), player.rank(), player.present(), plays);
     }
 
     @Test
@@ -292,6 +329,6 @@ class LineupConstraintsTest {
         long constraints = Arrays.stream(LineupConstraints.class.getDeclaredMethods())
                 .filter(m -> m.getReturnType() == Constraint.class && !m.isSynthetic())
                 .count();
-        assertThat(constraints).isEqualTo(14);
+        assertThat(constraints).isEqualTo(15);
     }
 }

@@ -51,22 +51,35 @@ public class NaiveScore implements EasyScoreCalculator<LineupPlan, HardMediumSof
             boolean both = one != null && other != null;
             breaches += both && one.id().equals(other.id()) ? 1 : 0;
             breaches += (one == null) != (other == null) ? 1 : 0;
-            breaches += rubber < board.filled() ? (one == null ? 1 : 0) + (other == null ? 1 : 0) : 0;
+            breaches += both && !board.rules().each().kinds().of(rubber + 1).admits(one.plays(), other.plays()) ? 1 : 0;
+            breaches += board.seating().fills(rubber) ? (one == null ? 1 : 0) + (other == null ? 1 : 0) : 0;
             sums.add(both ? one.rank() + other.rank() : null);
         }
         for (int upper = 0; upper < sums.size(); upper++) {
             for (int lower = upper + 1; lower < sums.size(); lower++) {
                 boolean known = sums.get(upper) != null && sums.get(lower) != null;
+                boolean oneKind = board.rules().each().kinds().of(upper + 1)
+                        == board.rules().each().kinds().of(lower + 1);
+                boolean top = true;
+                for (int before = 0; before < upper; before++) {
+                    top &= board.rules().each().kinds().of(before + 1)
+                            != board.rules().each().kinds().of(upper + 1);
+                }
                 breaches += known
-                                && StrengthOrder.isBroken(
-                                        board.rules().order(), upper == 0, sums.get(upper), sums.get(lower))
+                                && oneKind
+                                && StrengthOrder.isBroken(board.rules().order(), top, sums.get(upper), sums.get(lower))
                         ? 1
                         : 0;
             }
         }
-        for (int empty = 0; empty < 2 * board.filled(); empty++) {
+        for (int empty = 0; empty < sitting.length; empty++) {
             for (int lower = empty + 1; lower < sitting.length; lower++) {
-                breaches += sitting[empty] == null && sitting[lower] != null && lower / 2 > empty / 2 ? 1 : 0;
+                breaches += board.seating().fills(empty / 2)
+                                && sitting[empty] == null
+                                && sitting[lower] != null
+                                && lower / 2 > empty / 2
+                        ? 1
+                        : 0;
             }
         }
         return breaches;

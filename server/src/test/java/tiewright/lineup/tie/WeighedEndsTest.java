@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import tiewright.Seed;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.RubberKinds;
 import tiewright.conditions.RubberWeights;
 import tiewright.conditions.TieRubbers;
 import tiewright.event.PlayerId;
@@ -29,7 +30,7 @@ class WeighedEndsTest {
     private static TieRules rules(DeciderKind decider, int... weights) {
         List<Integer> each = IntStream.of(weights).boxed().toList();
         return new TieRules(
-                new TieRubbers(weights.length, new RubberWeights(each)),
+                new TieRubbers(weights.length, new RubberWeights(each), RubberKinds.OPEN),
                 1,
                 OrderOfStrength.NONE,
                 Format.sideOut(11),

@@ -40,7 +40,7 @@ class WhatIfTest {
 
     private static Optional<Double> best(LineupProblem problem) {
         Board board = new Board(problem);
-        return board.filled() == 0
+        return board.seating().count() == 0
                 ? Optional.empty()
                 : Ranking.of(board, board.orderMatters(), 1).best().stream()
                         .findFirst()
