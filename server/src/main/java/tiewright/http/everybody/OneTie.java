@@ -68,9 +68,24 @@ final class OneTie {
                 views.side(tie, Side.AWAY),
                 begun ? Integer.toString(progress.won(Side.AWAY)) : "",
                 progress.winner().map(side -> side == Side.HOME ? 1 : 2).orElse(0),
-                card.when() + views.onDuty(tie),
+                card.when() + views.onDuty(tie) + byWeight(progress),
                 views.state(tie),
                 next(sheets));
+    }
+
+    /** What the rubbers won weigh, where that and not their number says who has won. */
+    private String byWeight(TieProgress progress) {
+        return progress.weights().areEqual() || progress.rubbers().isEmpty()
+                ? ""
+                : " "
+                        + words.say(
+                                "page-everybody.by-weight",
+                                "home",
+                                progress.weightWon(Side.HOME),
+                                "away",
+                                progress.weightWon(Side.AWAY),
+                                "needed",
+                                progress.toWin());
     }
 
     private TieView.Next next(VisibleExchange sheets) {
