@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
@@ -23,7 +26,7 @@ import tiewright.event.TieId;
  * The final standings of the event, champion first.
  *
  * <p>The two clubs of the final, then those of the tie for third place, then the others by the round of the knockout in
- * which they went out, the later the better; then the clubs that did not reach it. Clubs level in this are ordered by
+ * which they went out, the later the better, and by the ties that are played for places; then the clubs that did not reach it. Clubs level in this are ordered by
  * {@link PoolRecord} (common practice, no source).
  */
 public final class FinalPlacing {
@@ -36,7 +39,7 @@ public final class FinalPlacing {
     private FinalPlacing(Event event) {
         this.event = event;
         this.knockout = event.ties().values().stream()
-                .filter(tie -> tie.stage() == Stage.KNOCKOUT)
+                .filter(tie -> tie.stage() != Stage.POOL)
                 .toList();
         this.pools = PoolRecord.of(event);
         this.reasons = new FinalReasons(event, pools);
@@ -105,6 +108,9 @@ public final class FinalPlacing {
 
     private Map<ClubId, List<Saying>> order() {
         finalTie().ifPresent(this::add);
+        if (knockout.stream().anyMatch(tie -> tie.stage() == Stage.PLACING)) {
+            addByWay();
+        }
         knockout.stream().filter(Tie::isOfLosers).sorted(laterFirst()).forEach(this::add);
         knockout.stream()
                 .map(Tie::round)
@@ -117,6 +123,36 @@ public final class FinalPlacing {
                         .filter(pools::has),
                 reasons::pool);
         return Collections.unmodifiableMap(order);
+    }
+
+    /** Where places are played for: who lost later, and then less, is ahead; clubs that came the same way are parted by their pools. */
+    private void addByWay() {
+        Map<String, List<ClubId>> byWay = new TreeMap<>();
+        knockout.stream()
+                .flatMap(tie -> tie.clubs().stream())
+                .distinct()
+                .forEach(club -> byWay.computeIfAbsent(way(club), any -> new ArrayList<>())
+                        .add(club));
+        byWay.values().forEach(clubs -> addGroup(clubs.stream(), club -> reasons.tie(lastTie(club), club)));
+    }
+
+    /** A letter for each round of the knockout: {@code a} where the club did not lose, {@code b} where it did. */
+    private String way(ClubId club) {
+        int rounds = knockout.stream().mapToInt(Tie::round).max().orElse(0);
+        return IntStream.rangeClosed(1, rounds)
+                .mapToObj(round -> knockout.stream()
+                                .anyMatch(tie -> tie.round() == round
+                                        && club(tie, false).filter(club::equals).isPresent())
+                        ? "b"
+                        : "a")
+                .collect(Collectors.joining());
+    }
+
+    private Tie lastTie(ClubId club) {
+        return knockout.stream()
+                .filter(tie -> tie.has(club))
+                .max(Comparator.comparingInt(Tie::round))
+                .orElseThrow();
     }
 
     /** Who won a last tie of this round and went no further, then who lost in it. */

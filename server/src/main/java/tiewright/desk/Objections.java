@@ -29,7 +29,7 @@ public final class Objections {
 
     /** The same for the knockout, from its last card; empty where nothing of it was played. */
     public static Optional<Instant> untilOfKnockout(Event event) {
-        return last(event.ties().values().stream().filter(tie -> tie.stage() == Stage.KNOCKOUT))
+        return last(event.ties().values().stream().filter(tie -> tie.stage() != Stage.POOL))
                 .filter(last -> event.conditions().objectionMinutes() > 0)
                 .map(last -> last.plus(Duration.ofMinutes(event.conditions().objectionMinutes())));
     }

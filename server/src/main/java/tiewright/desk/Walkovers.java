@@ -23,7 +23,7 @@ final class Walkovers {
     static List<Waiting> waiting(Event event) {
         List<Waiting> waiting = new ArrayList<>();
         for (Tie tie : event.ties().values()) {
-            if (tie.stage() == Stage.KNOCKOUT && tie.isReady()) {
+            if (tie.stage() != Stage.POOL && tie.isReady()) {
                 TieProgress progress = event.progress(tie);
                 gone(event, tie)
                         .filter(side -> !progress.finished() && progress.held().isEmpty())

@@ -117,7 +117,7 @@ public record WithdrawalPreview(ClubId club, Optional<String> pool, Outlook now,
             boolean wasOver = before.tie(tie.id())
                     .filter(old -> before.progress(old).finished())
                     .isPresent();
-            if (tie.stage() == Stage.KNOCKOUT && tie.isReady() && !wasOver) {
+            if (tie.stage() != Stage.POOL && tie.isReady() && !wasOver) {
                 after.progress(tie).winner().flatMap(tie::club).ifPresent(winner -> walkovers.put(tie.id(), winner));
             }
         }

@@ -40,7 +40,7 @@ final class ProgrammeFold {
 
     void drawn(DrawFact.KnockoutDrawn fact) {
         knockoutDraw = Optional.of(fact);
-        ties.toWrite().values().removeIf(tie -> tie.stage() == Stage.KNOCKOUT);
+        ties.toWrite().values().removeIf(tie -> tie.stage() != Stage.POOL);
     }
 
     void arranged(DrawFact.TieArranged fact) {

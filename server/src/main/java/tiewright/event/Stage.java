@@ -5,7 +5,9 @@ import java.util.Optional;
 
 public enum Stage {
     POOL("pool"),
-    KNOCKOUT("knockout");
+    KNOCKOUT("knockout"),
+    /** for the other places, among those who are out of the knockout */
+    PLACING("placing");
 
     private final String code;
 

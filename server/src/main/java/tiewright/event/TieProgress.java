@@ -149,7 +149,7 @@ public record TieProgress(
     private static boolean stops(Tie tie, Conditions conditions) {
         return switch (conditions.stopWhenDecided()) {
             case NONE -> false;
-            case KNOCKOUT -> tie.stage() == Stage.KNOCKOUT;
+            case KNOCKOUT -> tie.stage() != Stage.POOL;
             case ALL -> true;
         };
     }

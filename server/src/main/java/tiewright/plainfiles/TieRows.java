@@ -51,7 +51,7 @@ final class TieRows {
     private void tie(CsvTable.Row row) {
         Optional<String> code = cells.code(row, "tie");
         Optional<Stage> stage = cells.needed(row, "stage")
-                .flatMap(any -> cells.choice(row, "stage", List.of("pool", "knockout")))
+                .flatMap(any -> cells.choice(row, "stage", List.of("pool", "knockout", "placing")))
                 .flatMap(Stage::parse);
         Optional<String> pool = pool(row, stage);
         OptionalInt round = cells.wholeNeeded(row, "round", 1, 99);
@@ -121,7 +121,7 @@ final class TieRows {
         if (stage.filter(s -> s == Stage.POOL).isPresent() && row.cell("pool").isEmpty()) {
             cells.fault(row, "pool", "files.pool-missing");
         }
-        if (stage.filter(s -> s == Stage.KNOCKOUT).isPresent() && pool.isPresent()) {
+        if (stage.filter(s -> s != Stage.POOL).isPresent() && pool.isPresent()) {
             cells.fault(row, "pool", "files.pool-in-knockout");
         }
         if (pool.isPresent() && !SlotSource.isPoolName(pool.get())) {

@@ -34,6 +34,32 @@ class RulesCommandTest {
         assertThat(rows).allSatisfy(row -> assertThat(row.get(4)).endsWith("."));
     }
 
+    /** Placing ties come in, go out, and have their sources checked. */
+    @Test
+    void ties_for_the_other_places_travel_with_their_sources() throws Exception {
+        Commands.event(folder);
+        Commands.write(folder, "clubs.csv", "club,name", "A,Aa", "B,Bb", "C,Cc", "D,Dd");
+        Commands.write(
+                folder,
+                "ties.csv",
+                "tie,stage,round,home,away,home_from,away_from",
+                "QF1,knockout,1,A,B,,",
+                "QF2,knockout,1,C,D,,",
+                "P3,placing,2,,,loser-QF1,loser-QF2");
+        assertThat(Commands.run("check", folder).err()).isEmpty();
+        Path data = folder.resolve("data");
+        Path out = folder.resolve("out");
+        assertThat(Commands.run("import", folder, "--data", data).status()).isZero();
+        assertThat(Commands.run("export", out, "--data", data).status()).isZero();
+        assertThat(Files.readString(out.resolve("ties.csv")))
+                .contains("P3,placing,")
+                .contains("loser-QF1,loser-QF2");
+        Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "X,placing,P,1,A,B", "Y,plate,,1,C,D");
+        assertThat(Commands.run("check", folder).err())
+                .contains("ties.csv:2: pool")
+                .contains("is none of pool, knockout, placing");
+    }
+
     @Test
     void the_file_given_back_as_conditions_says_the_same() throws Exception {
         Commands.event(folder, "rubbers,3", "unplayed_tie,2/0", "walkover_score,0-0", "decider,none");

@@ -51,6 +51,34 @@ class SignEventTest {
         pool("Q", "D", "E", "F");
     }
 
+    /** By hand: quarters to A, B, C, D over E, F, G, H; semis to A and C; A wins, D is third; E and G win the placing semis, G fifth, F seventh. */
+    @Test
+    void every_club_plays_until_the_end_and_its_last_tie_says_its_place() {
+        Days eight = Days.aDay().with(Setting.RUBBERS, "1").clubs("A", "B", "C", "D", "E", "F", "G", "H");
+        eight.knockoutTie("QF1", 1, "A", "E")
+                .knockoutTie("QF2", 1, "B", "F")
+                .knockoutTie("QF3", 1, "C", "G")
+                .knockoutTie("QF4", 1, "D", "H")
+                .knockoutTie("SF1", 2, "winner-QF1", "winner-QF2")
+                .knockoutTie("SF2", 2, "winner-QF3", "winner-QF4")
+                .placingTie("PS1", 2, "loser-QF1", "loser-QF2")
+                .placingTie("PS2", 2, "loser-QF3", "loser-QF4")
+                .knockoutTie("P3", 3, "loser-SF1", "loser-SF2")
+                .placingTie("P5", 3, "winner-PS1", "winner-PS2")
+                .placingTie("P7", 3, "loser-PS1", "loser-PS2")
+                .knockoutTie("F", 3, "winner-SF1", "winner-SF2");
+        List<String> ties = List.of("QF1", "QF2", "QF3", "QF4", "SF1", "SF2", "PS1", "PS2", "P3", "P5", "P7", "F");
+        List<String> scores =
+                List.of("11-5", "11-5", "11-5", "11-5", "11-5", "11-5", "11-5", "11-5", "5-11", "5-11", "11-9", "11-9");
+        for (int i = 0; i < ties.size(); i++) {
+            assertThat(FinalPlacing.of(eight.event())).isEmpty();
+            eight.opened(ties.get(i))
+                    .does(new RecordCard(TieId.of(ties.get(i)), RubberNo.of(1), Days.games(scores.get(i)), How.PLAYED));
+        }
+        assertThat(FinalPlacing.of(eight.event()).stream().map(ClubId::code))
+                .containsExactly("A", "C", "D", "B", "G", "E", "F", "H");
+    }
+
     @Test
     void champion_runner_up_third_fourth_then_the_pools() {
         poolsPlayed();

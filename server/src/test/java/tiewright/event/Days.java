@@ -114,6 +114,12 @@ public final class Days {
                 TieId.of(tie), Stage.KNOCKOUT, Optional.empty(), round, slot(home), slot(away)));
     }
 
+    /** For the other places; sides as in the knockout. */
+    public Days placingTie(String tie, int round, String home, String away) {
+        return fact(new DrawFact.TieArranged(
+                TieId.of(tie), Stage.PLACING, Optional.empty(), round, slot(home), slot(away)));
+    }
+
     private static Slot slot(String side) {
         return SlotSource.parse(side).map(Slot::from).orElseGet(() -> Slot.of(ClubId.of(side)));
     }

@@ -225,7 +225,7 @@ class FolderFaultsTest {
                         "ties.csv:2: away: a club cannot play itself",
                         "ties.csv:3: round: \"0\" is not a whole number from 1 to 99",
                         "ties.csv:3: tie: the tie T stands here twice",
-                        "ties.csv:4: stage: \"cup\" is none of pool, knockout",
+                        "ties.csv:4: stage: \"cup\" is none of pool, knockout, placing",
                         "ties.csv:5: home_from: tie F waits for its own result",
                         "ties.csv:5: away_from: tie F waits for its own result",
                         "ties.csv:6: home_from: tie S waits for its own result",

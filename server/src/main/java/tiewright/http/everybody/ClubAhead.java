@@ -66,7 +66,7 @@ final class ClubAhead {
         if (last.isEmpty()) {
             return "";
         }
-        boolean perhaps = event.ties().stream().anyMatch(tie -> tie.stage() == Stage.KNOCKOUT && !tie.isReady());
+        boolean perhaps = event.ties().stream().anyMatch(tie -> tie.stage() != Stage.POOL && !tie.isReady());
         String sure = words.say(
                 "page-everybody.home-last",
                 "club",

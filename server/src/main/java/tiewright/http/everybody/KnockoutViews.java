@@ -34,9 +34,8 @@ final class KnockoutViews {
         this.event = visit.event();
         this.words = visit.words();
         this.views = new TieViews(event);
-        this.ties = event.ties().stream()
-                .filter(tie -> tie.stage() == Stage.KNOCKOUT)
-                .toList();
+        this.ties =
+                event.ties().stream().filter(tie -> tie.stage() != Stage.POOL).toList();
     }
 
     boolean isDrawn() {
@@ -50,18 +49,27 @@ final class KnockoutViews {
                 .map(event::clubName);
     }
 
-    /** The rounds of those who can still win, and last the ties of losers. */
+    /** The rounds of those who can still win, and last the ties of losers and those for the other places. */
     Bracket bracket() {
         TreeMap<Integer, List<Bracket.Slot>> rounds = new TreeMap<>();
         List<Bracket.Slot> losers = new ArrayList<>();
+        List<Bracket.Slot> placing = new ArrayList<>();
         for (Tie tie : TieOrder.sorted(ties)) {
-            (tie.isOfLosers() ? losers : rounds.computeIfAbsent(tie.round(), round -> new ArrayList<>()))
+            boolean others = tie.stage() == Stage.PLACING;
+            (others
+                            ? placing
+                            : tie.isOfLosers()
+                                    ? losers
+                                    : rounds.computeIfAbsent(tie.round(), round -> new ArrayList<>()))
                     .add(slot(tie));
         }
         List<Bracket.Round> shown = new ArrayList<>();
         rounds.forEach((round, slots) -> shown.add(new Bracket.Round(title(round), slots)));
         if (!losers.isEmpty()) {
             shown.add(new Bracket.Round(words.say("page-everybody.third-place"), losers));
+        }
+        if (!placing.isEmpty()) {
+            shown.add(new Bracket.Round(words.say("page-everybody.other-places"), placing));
         }
         return new Bracket(words.say("page-everybody.knockout"), shown);
     }

@@ -85,7 +85,7 @@ public final class EnvelopePapers {
         List<SheetView> sheets = new ArrayList<>();
         ahead.stream().filter(tie -> !tie.isOpened()).forEach(tie -> sheets.add(blank.of(tie, side(tie, club))));
         long unknown = event.ties().stream()
-                .filter(tie -> tie.stage() == Stage.KNOCKOUT && !tie.isReady())
+                .filter(tie -> tie.stage() != Stage.POOL && !tie.isReady())
                 .map(Tie::round)
                 .distinct()
                 .count();

@@ -81,6 +81,9 @@ public final class TieViews {
         if (tie.stage() == Stage.POOL) {
             return Words.say(event, "page-visit.pool-round", "pool", tie.pool().orElse(""), "round", tie.round());
         }
+        if (tie.stage() == Stage.PLACING) {
+            return Words.say(event, "page-visit.tie-for-places", "tie", tie.id());
+        }
         if (tie.isOfLosers()) {
             return Words.say(event, "page-visit.tie-for-third-place");
         }
