@@ -25,7 +25,7 @@ class WrittenCodesTest {
     @Test
     void each_is_read_as_it_is_written_and_nothing_else_is() {
         check(Role.values(), Role::code, Role::parse, "public player captain volunteer desk organiser referee");
-        check(Stage.values(), Stage::code, Stage::parse, "pool knockout");
+        check(Stage.values(), Stage::code, Stage::parse, "pool knockout placing");
         check(SheetKind.values(), SheetKind::code, SheetKind::parse, "rubbers decider");
         check(NamesKept.values(), NamesKept::code, NamesKept::parse, "codes initials");
         check(Penalty.values(), Penalty::code, Penalty::parse, "let-stand rubbers-lost tie-lost");

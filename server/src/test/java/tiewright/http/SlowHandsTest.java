@@ -18,8 +18,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tiewright.event.Actor;
 import tiewright.event.Days;
+import tiewright.event.Decision;
 import tiewright.event.Role;
 
 /** Phones that send their forms slowly, or never to the end, shut nobody out. */
@@ -324,5 +328,55 @@ class SlowHandsTest {
                 assertThat(answer).startsWith("HTTP/1.1 422");
             }
         }
+    }
+
+    /** However long the laptop thinks: who has sent all of a request waits for its answer. */
+    @Test
+    void an_answer_that_takes_its_time_is_not_given_up() throws Exception {
+        try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            String cookie = served.captain("N").cookie();
+            URI at = URI.create(served.service.url());
+            CountDownLatch thinks = new CountDownLatch(1);
+            CountDownLatch done = new CountDownLatch(1);
+            Thread busy = new Thread(() -> served.ask(Actor.of(Role.DESK, "test"), (event, given) -> {
+                thinks.countDown();
+                await(done);
+                return new Decision.Accepted(List.of(), List.of());
+            }));
+            busy.start();
+            thinks.await();
+            try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+                socket.setSoTimeout(10_000);
+                socket.getOutputStream()
+                        .write(("GET /captain/squad HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\nCookie: " + cookie
+                                        + "\r\n\r\n")
+                                .getBytes(StandardCharsets.US_ASCII));
+                while (!isAsked("tiewright.http.captain")) {
+                    Thread.onSpinWait();
+                }
+                assertThat(bytes(served, Duration.ZERO, socket)).isEmpty();
+                served.service.giveUpWhatIsSlow(GRACE.multipliedBy(2));
+                done.countDown();
+                assertThat(socket.getInputStream().read()).isEqualTo('H');
+            } finally {
+                done.countDown();
+                busy.join();
+            }
+        }
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Whether a page of this room is being worked on. */
+    private static boolean isAsked(String room) {
+        return Thread.getAllStackTraces().values().stream()
+                .flatMap(Stream::of)
+                .anyMatch(frame -> frame.getClassName().startsWith(room));
     }
 }
