@@ -26,13 +26,15 @@ final class Draws {
     private final Scene scene;
 
     /**
-     * Where the conditions prescribe the order of the pairs there is none to draw, so the scene is one that leaves it free. Nobody has the
-     * name of somebody else of the club, or nobody could tell from the page who is named first.
+     * Where the conditions prescribe the order of the pairs there is none to draw, nor where one pair may stand in every rubber, which among
+     * equal players is best. So the scene is one that leaves an order free. Nobody has the name of somebody else of the club, or nobody
+     * could tell from the page who is named first.
      */
     Draws(long seed) {
         Dice dice = new Dice(seed);
         this.scene = Stream.generate(() -> Scene.of(dice, CLUBS, SQUAD))
                 .filter(one -> one.says(Setting.ORDER_OF_STRENGTH).equals("none"))
+                .filter(one -> one.says(Setting.MAX_RUBBERS_PER_PLAYER).equals("1"))
                 .filter(Draws::isEachKnownByName)
                 .findFirst()
                 .orElseThrow();
