@@ -303,6 +303,9 @@ class ExamplesIT {
                     ? "text/css"
                     : path.endsWith(".js") ? "text/javascript" : path.endsWith(".svg") ? "image/svg+xml" : "font/woff2";
             body = Files.readAllBytes(Path.of("../web").resolve(path.substring(1)));
+            if (path.endsWith("/sw.js")) {
+                exchange.getResponseHeaders().add("Service-Worker-Allowed", "/"); // as the service does
+            }
         } else {
             status = 404;
         }
