@@ -54,7 +54,7 @@ class TriedNumbersTest {
         assertThat(tried.all().verdict()).as("%s: %s", seed, tried.all()).isEqualTo(AgainstCoin.Verdict.BETTER);
     }
 
-    /** Twelve seasons by lot: one in forty may look better by chance, more than two do in one of thousands of builds. */
+    /** Twelve seasons by lot: one in forty may look better by chance, more than three do in one of ten thousand builds. */
     @Test
     void where_everybody_is_equal_nothing_is_claimed() {
         Seed seed = Seed.fresh();
@@ -66,7 +66,7 @@ class TriedNumbersTest {
                                 .verdict()
                         == AgainstCoin.Verdict.BETTER)
                 .count();
-        assertThat(better).as("%s", seed).isLessThanOrEqualTo(2);
+        assertThat(better).as("%s", seed).isLessThanOrEqualTo(3);
     }
 
     @Test
