@@ -9,10 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
-import java.util.Comparator;
-import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
+import org.apache.commons.io.file.PathUtils;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -135,11 +133,8 @@ final class RehearseCommand implements Callable<Integer> {
         if (!Files.exists(place)) {
             return;
         }
-        try (Stream<Path> inside = Files.walk(place)) {
-            List<Path> all = inside.sorted(Comparator.reverseOrder()).toList();
-            for (Path one : all) {
-                Files.deleteIfExists(one);
-            }
+        try {
+            PathUtils.deleteDirectory(place);
         } catch (IOException stays) {
             System.err.println("The folder " + place + " could not be deleted: delete it by hand, it holds names.");
         }

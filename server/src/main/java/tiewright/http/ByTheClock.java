@@ -1,5 +1,7 @@
 package tiewright.http;
 
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import tiewright.http.visit.Laptop;
 import tiewright.ledger.Ledger;
 
@@ -13,6 +15,15 @@ final class ByTheClock implements AutoCloseable {
         this.opener = new Opener(ledger, laptop, live);
         this.eraser = new Eraser(ledger, laptop.clock());
         this.copier = new Copier(laptop);
+    }
+
+    /** One thread that ends with the process, whatever it waits for. */
+    static ScheduledExecutorService timer(String name) {
+        return Executors.newSingleThreadScheduledExecutor(work -> {
+            Thread thread = new Thread(work, name);
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     void start() {

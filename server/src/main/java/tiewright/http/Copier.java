@@ -1,6 +1,5 @@
 package tiewright.http;
 
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
@@ -12,11 +11,7 @@ final class Copier implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Copier.class);
 
     private final Laptop laptop;
-    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "copies");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService timer = ByTheClock.timer("copies");
 
     Copier(Laptop laptop) {
         this.laptop = laptop;

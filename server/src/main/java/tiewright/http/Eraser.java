@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
@@ -27,11 +26,7 @@ final class Eraser implements AutoCloseable {
 
     private final Ledger ledger;
     private final WitnessedClock clock;
-    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "deletion by its date");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService timer = ByTheClock.timer("deletion by its date");
 
     Eraser(Ledger ledger, WitnessedClock clock) {
         this.ledger = ledger;

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
@@ -45,11 +44,7 @@ final class Opener implements AutoCloseable {
         this.clock = laptop.clock();
         this.live = live;
         this.last = clock.instant();
-        this.timer = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread thread = new Thread(work, "opening of sheets");
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.timer = ByTheClock.timer("opening of sheets");
     }
 
     void start() {

@@ -8,12 +8,10 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayDeque;
-import java.util.Comparator;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import java.util.stream.Stream;
+import org.apache.commons.io.file.PathUtils;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -128,26 +126,13 @@ public final class Copies {
             Files.deleteIfExists(file);
             throw unreadable;
         } finally {
-            delete(inside);
+            PathUtils.delete(inside);
         }
     }
 
     private void dropOld() throws IOException {
         while (made.size() > KEPT) {
             Files.deleteIfExists(made.removeFirst());
-        }
-    }
-
-    static void delete(Path place) throws IOException {
-        if (!Files.exists(place)) {
-            return;
-        }
-        List<Path> all;
-        try (Stream<Path> inside = Files.walk(place)) {
-            all = inside.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path one : all) {
-            Files.delete(one);
         }
     }
 }

@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.io.file.PathUtils;
 import org.jspecify.annotations.Nullable;
 
 /** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
@@ -156,7 +157,7 @@ final class DataFolder implements AutoCloseable {
         try (Stream<Path> inside = Files.list(path)) {
             for (Path part : inside.filter(one -> one.getFileName().toString().endsWith(PART))
                     .toList()) {
-                Copies.delete(part);
+                PathUtils.delete(part);
             }
         } catch (IOException failure) {
             throw new LedgerException("The folder " + path + " cannot be used: " + failure.getMessage() + ".", failure);

@@ -13,7 +13,7 @@ import tiewright.conditions.RubberKind;
 import tiewright.event.Pair;
 import tiewright.sheet.Fillable;
 
-/** The strongest sheet of a squad where not everybody may stand in every rubber: rubber by rubber the strongest two who may. */
+/** A squad two by two down its order of strength: rubber by rubber the strongest two who may stand there, nobody again before all had a rubber. */
 final class StraightSheet {
     private final TieRules rules;
     private final List<Squad.Member> players;
@@ -67,12 +67,16 @@ final class StraightSheet {
         return squad.rank(pair.first()) + squad.rank(pair.second());
     }
 
-    /** The first two down the order after whom the rest can still be filled. */
+    /** The first two in turn after whom the rest can still be filled. */
     private Pair strongest(int rubber, SortedSet<Integer> left) {
         RubberKind kind = rules.each().kinds().of(rubber);
         List<RubberKind> rest = left.stream().map(rules.each().kinds()::of).toList();
-        for (int one = 0; one < named.length; one++) {
-            for (int other = one + 1; other < named.length; other++) {
+        List<Integer> inTurn = IntStream.range(0, named.length)
+                .boxed()
+                .sorted(Comparator.comparingInt(player -> named[player]))
+                .toList();
+        for (int one : inTurn) {
+            for (int other : inTurn.subList(inTurn.indexOf(one) + 1, inTurn.size())) {
                 if (kind.admits(plays.get(one), plays.get(other)) && isLeft(one) && isLeft(other)) {
                     named[one]++;
                     named[other]++;

@@ -44,8 +44,12 @@ public final class Ties {
 
     /** The same rules with rubbers of these kinds. */
     public static TieRules withKinds(TieRules rules, List<RubberKind> kinds) {
+        return with(rules, new TieRubbers(kinds.size(), rules.each().weights(), new RubberKinds(kinds)));
+    }
+
+    private static TieRules with(TieRules rules, TieRubbers each) {
         return new TieRules(
-                new TieRubbers(kinds.size(), rules.each().weights(), new RubberKinds(kinds)),
+                each,
                 rules.mostPerPlayer(),
                 rules.order(),
                 rules.scoring(),
@@ -70,18 +74,12 @@ public final class Ties {
     public static LineupProblem weighing(LineupProblem problem, Integer... weights) {
         TieRules rules = problem.rules();
         return new LineupProblem(
-                new TieRules(
+                with(
+                        rules,
                         new TieRubbers(
                                 rules.rubbers(),
                                 new RubberWeights(List.of(weights)),
-                                rules.each().kinds()),
-                        rules.mostPerPlayer(),
-                        rules.order(),
-                        rules.scoring(),
-                        rules.bestOf(),
-                        rules.decider(),
-                        rules.deciderScoring(),
-                        rules.drawWorth()),
+                                rules.each().kinds())),
                 problem.ours(),
                 problem.theirs(),
                 problem.belief(),
