@@ -267,4 +267,19 @@ class OrganiserPagesTest {
                 .startsWith("<svg")
                 .contains(tiewright.paper.QrCode.of(served.service.url()).path());
     }
+
+    @Test
+    void pools_that_came_with_files_are_shown_and_not_drawn_over_without_a_word() {
+        withClubs();
+        Guest organiser = served.as(Role.ORGANISER);
+        assertThat(organiser.get("/organiser/draw").text())
+                .contains("These pools came with the files of the event.", "Pool A", "Brackenfold", "Draw again");
+        Guest.Got draw = FormFields.fill(
+                organiser,
+                "/organiser/draw",
+                "/organiser/draw",
+                Map.of("pools", "1", "spokenSeed", "three red kites", "witness", "Ines"));
+        assertThat(draw.text()).contains("This must be filled in.");
+        assertThat(served.ledger.event().draw()).isEmpty();
+    }
 }

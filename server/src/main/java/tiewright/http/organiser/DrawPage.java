@@ -48,18 +48,28 @@ final class DrawPage implements Page {
         OptionalInt pools = form.mustNumber("pools");
         String seed = form.mustText("spokenSeed");
         String witness = form.mustText("witness");
-        if (visit.event().draw().isPresent()) {
+        if (hasPools(visit.event())) {
             form.mustText("again");
         }
         visit.attempt(
                 form, () -> new DrawPools(pools.orElseThrow(), seed, witness), HERE, tried -> screen(visit, tried));
     }
 
+    /** Drawn here, or come with the plain files of the event. */
+    private static boolean hasPools(VisibleEvent event) {
+        return !event.pools().isEmpty();
+    }
+
     private static Screen screen(Visit visit, Tried tried) {
         VisibleEvent event = visit.event();
-        boolean drawn = event.draw().isPresent();
+        boolean drawn = hasPools(event);
         List<WorkView.Section> sections = new ArrayList<>();
-        event.draw().ifPresent(one -> sections.addAll(result(event, one)));
+        event.draw().ifPresentOrElse(one -> sections.addAll(result(event, one)), () -> {
+            if (drawn) {
+                sections.add(WorkView.Section.of("result", "", visit.say("page-organiser.pools-came-with-files"))
+                        .with(pools(event, event.pools())));
+            }
+        });
         WorkView.Section form = form(visit, tried, drawn);
         sections.add(drawn && tried.isNothing() ? form.folded(visit.say("page-organiser.draw-again")) : form);
         List<String> intro = drawn
@@ -123,29 +133,27 @@ final class DrawPage implements Page {
                 "witness",
                 drawn.witness());
         return List.of(
-                WorkView.Section.of("result", "", from).with(pools(event, drawn)),
+                WorkView.Section.of("result", "", from).with(pools(event, drawn.pools())),
                 replay(event, drawn).folded(words.say("page-organiser.how-to-draw-it-again")));
     }
 
-    private static ReasonTable pools(VisibleEvent event, DrawFact.PoolsDrawn drawn) {
+    private static ReasonTable pools(VisibleEvent event, Map<String, List<ClubId>> pools) {
         Words words = Words.of(event);
         List<ReasonTable.Column> columns = new ArrayList<>();
         columns.add(new ReasonTable.Column(words.say("page-organiser.number"), false));
-        drawn.pools()
-                .keySet()
+        pools.keySet()
                 .forEach(pool -> columns.add(
                         new ReasonTable.Column(words.say("page-organiser.pool-named", "pool", pool), false)));
-        int longest = drawn.pools().values().stream().mapToInt(List::size).max().orElse(0);
+        int longest = pools.values().stream().mapToInt(List::size).max().orElse(0);
         List<ReasonTable.Row> rows = IntStream.rangeClosed(1, longest)
-                .mapToObj(number -> row(event, drawn, number))
+                .mapToObj(number -> row(event, pools, number))
                 .toList();
         return new ReasonTable("drawn", words.say("page-organiser.the-pools"), columns, rows, "");
     }
 
-    private static ReasonTable.Row row(VisibleEvent event, DrawFact.PoolsDrawn drawn, int number) {
+    private static ReasonTable.Row row(VisibleEvent event, Map<String, List<ClubId>> pools, int number) {
         List<ReasonTable.Cell> cells = new ArrayList<>(List.of(ReasonTable.Cell.of(Integer.toString(number))));
-        drawn.pools()
-                .values()
+        pools.values()
                 .forEach(clubs -> cells.add(
                         ReasonTable.Cell.of(number <= clubs.size() ? event.clubName(clubs.get(number - 1)) : "")));
         return ReasonTable.Row.of(cells);
