@@ -49,6 +49,25 @@ class LaptopPageTest {
         }
     }
 
+    /** The service goes on from the time that was known; that is not what the computer shows, and nobody can confirm it as that. */
+    @Test
+    void a_clock_in_doubt_is_settled_on_its_own_page_first() {
+        try (Served served = served(Optional.empty())) {
+            Guest desk = served.as(Role.DESK);
+            wall.updateAndGet(now -> now.plus(Duration.ofDays(1)));
+            served.service.openWhatIsDue();
+            String asked = "is that the hall's clock?";
+            String disagree = "This computer's clock and the time that was known before disagree.";
+            assertThat(desk.get("/desk").text()).doesNotContain(asked);
+            assertThat(desk.get(HERE).text()).contains(disagree).doesNotContain("It is ", "Somebody has held it");
+            desk.send("/desk/clock", "/desk/clock", Map.of("right", "counted"));
+            assertThat(desk.get(HERE).text())
+                    .contains("Somebody has held it against the hall's clock.")
+                    .doesNotContain(disagree);
+            assertThat(desk.get("/desk").text()).doesNotContain(asked);
+        }
+    }
+
     @Test
     void a_lid_that_was_closed_over_a_deadline_is_told_with_what_became_of_it() {
         try (Served served = served(Optional.empty())) {

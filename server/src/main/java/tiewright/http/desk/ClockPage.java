@@ -12,6 +12,7 @@ import tiewright.http.pieces.Button;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Refusal;
 import tiewright.http.views.WorkView;
+import tiewright.http.visit.Addresses;
 import tiewright.http.visit.Door;
 import tiewright.http.visit.Page;
 import tiewright.http.visit.Routes;
@@ -21,7 +22,7 @@ import tiewright.http.visit.Visit;
 /** Which time is right, after the machine's clock has jumped: the one question that only a person in the hall can answer. */
 final class ClockPage implements Page {
     private static final Logger LOG = LoggerFactory.getLogger(ClockPage.class);
-    private static final String HERE = "/desk/clock";
+    private static final String HERE = Addresses.CLOCK;
     private static final String FORM = "clock";
     private static final String RIGHT = "right";
     private static final String MACHINE = "machine";
@@ -41,7 +42,7 @@ final class ClockPage implements Page {
         String right = visit.form().text(RIGHT);
         WitnessedClock clock = visit.hall().clock();
         if (clock.doubt().isPresent() && (right.equals(MACHINE) || right.equals(COUNTED))) {
-            clock.decide(right.equals(MACHINE));
+            visit.hall().laptop().decide(right.equals(MACHINE));
             LOG.warn("The {} said that the {} time is right: {}.", visit.role().code(), right, clock.instant());
         }
         visit.go(HERE);

@@ -60,6 +60,11 @@ final class LaptopPage implements Page {
     }
 
     private static WorkView.Section time(Visit visit) {
+        if (visit.hall().clock().doubt().isPresent()) {
+            return WorkView.Section.of(
+                            TIME, visit.say("page-desk.laptop-time"), visit.say("page-desk.laptop-time-in-doubt"))
+                    .with(new NavLink(Addresses.CLOCK, visit.say("page-desk.laptop-which-time"), false));
+        }
         String now = HallClock.said(visit.event().clock(visit.event().now()));
         WorkView.Section section = WorkView.Section.of(
                 TIME, visit.say("page-desk.laptop-time"), visit.say("page-desk.laptop-time-is", "now", now));

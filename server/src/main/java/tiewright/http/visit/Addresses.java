@@ -12,6 +12,9 @@ public final class Addresses {
     /** Where the desk sees this laptop's time and copies. */
     public static final String LAPTOP = "/desk/laptop";
 
+    /** Which time is right, where that is in doubt. */
+    public static final String CLOCK = "/desk/clock";
+
     /** What is carried away from an event. */
     public static final String KEEP = "/organiser/keep";
 
@@ -65,7 +68,7 @@ public final class Addresses {
             Map.entry("desk", "/desk"),
             Map.entry("cards", "/cards"),
             Map.entry("check-in", "/desk/check-in"),
-            Map.entry("clock", "/desk/clock"),
+            Map.entry("clock", CLOCK),
             Map.entry("laptop", LAPTOP),
             Map.entry("safety", "/desk/safety"),
             Map.entry("log", "/log"),

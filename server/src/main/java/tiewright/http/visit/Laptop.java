@@ -71,12 +71,19 @@ public final class Laptop {
         return isRehearsal;
     }
 
-    /** After each start, until a person has held the machine's time against a clock of the hall. */
+    /** After each start, until a person has held the machine's time against a clock of the hall; not while that time is in doubt. */
     public synchronized boolean asksForTime() {
-        return !isTimeSaid;
+        return !isTimeSaid && clock.doubt().isEmpty();
     }
 
+    /** Says nothing of a time in doubt, which is not what the machine shows. */
     public synchronized void timeIsRight() {
+        isTimeSaid |= clock.doubt().isEmpty();
+    }
+
+    /** A person looked at a clock of the hall and said which time is right. */
+    public synchronized void decide(boolean machineIsRight) {
+        clock.decide(machineIsRight);
         isTimeSaid = true;
     }
 
