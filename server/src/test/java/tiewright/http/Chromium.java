@@ -1,7 +1,5 @@
 package tiewright.http;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
@@ -285,12 +283,8 @@ public final class Chromium implements AutoCloseable {
         return answer == null ? "" : answer;
     }
 
-    /** What axe finds wrong on the page: every WCAG 2.2 rule it knows, AAA contrast included. */
-    List<Rule> faults() {
-        return new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag2aaa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze(driver)
-                .getViolations();
+    List<String> faults() {
+        return Axe.faults(driver);
     }
 
     List<String> complaints() {

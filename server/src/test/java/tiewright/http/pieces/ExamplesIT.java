@@ -2,8 +2,6 @@ package tiewright.http.pieces;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
@@ -36,6 +34,7 @@ import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import tiewright.http.Axe;
 import tiewright.http.Chromium;
 
 /**
@@ -86,11 +85,15 @@ class ExamplesIT {
     @ValueSource(ints = {320, 390, 1280})
     void has_no_fault_that_axe_can_see(int width) {
         open(width);
-        List<Rule> faults = new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag2aaa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze(browser)
-                .getViolations();
-        assertThat(faults).as(faults.toString()).isEmpty();
+        assertThat(Axe.faults(browser)).isEmpty();
+    }
+
+    @Test
+    void axe_names_the_rule_and_the_element_at_fault() {
+        page = page.replace("</main>", "<img src=\"court.png\"></main>");
+        open(390);
+        assertThat(Axe.faults(browser))
+                .anySatisfy(fault -> assertThat(fault).startsWith("image-alt: ").contains("court.png"));
     }
 
     /** The whole page may not scroll sideways (WCAG 2.2, 1.4.10 Reflow at 320 CSS pixels); tables do, inside their frame. */
