@@ -11,8 +11,4 @@ record CountedTie(TieId tie, int home, int away, Result result, SideCount forHom
     boolean has(int club) {
         return home == club || away == club;
     }
-
-    boolean isBetween(int one, int other) {
-        return has(one) && has(other);
-    }
 }
