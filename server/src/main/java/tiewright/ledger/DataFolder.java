@@ -13,6 +13,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.io.file.PathUtils;
+import org.h2.store.fs.FilePath;
 import org.jspecify.annotations.Nullable;
 
 /** The folder of one event's data: its files, who may read them, and the lock that keeps a second process out. */
@@ -89,11 +90,23 @@ final class DataFolder implements AutoCloseable {
         try {
             ownerOnly(path.resolve(DATABASE));
             // Never closed before the database: closing any channel of a file gives up the locks that this process has
-            // on it.
-            database = FileChannel.open(path.resolve(DATABASE), StandardOpenOption.WRITE);
+            // on it. By the same way as the database writes, so that whatever stands between it and the disk hears of
+            // it.
+            database = open(files, database());
+            forceFolder(path);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** To be read and written, made where it is not there. */
+    static FileChannel open(String files, Path file) throws IOException {
+        return FilePath.get(files + ":" + file).open("rw");
+    }
+
+    /** What was acknowledged last, as it is noted here. */
+    Acknowledged acknowledged() {
+        return new Acknowledged(path, files);
     }
 
     /** Before the database file is moved; {@link #databaseIsThere} after it. */
@@ -139,6 +152,15 @@ final class DataFolder implements AutoCloseable {
                 Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
         if (view != null) {
             view.setPermissions(PosixFilePermissions.fromString(Files.isDirectory(file) ? "rwx------" : "rw-------"));
+        }
+    }
+
+    /** What was made or moved in it. Some systems open no folder as a file; it is kept there as well as they keep any. */
+    static void forceFolder(Path path) {
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException notHere) {
+            return;
         }
     }
 

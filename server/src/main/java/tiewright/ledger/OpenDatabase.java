@@ -31,6 +31,8 @@ final class OpenDatabase implements AutoCloseable {
     /** Of what was acknowledged last; known once the facts were read. */
     private Optional<FactSum> sum = Optional.empty();
 
+    private long written;
+
     /** Work on the files. */
     interface OnFiles {
         void run() throws IOException;
@@ -39,7 +41,7 @@ final class OpenDatabase implements AutoCloseable {
     OpenDatabase(DataFolder folder, Growth growth) {
         this.folder = folder;
         this.growth = growth;
-        this.acknowledged = new Acknowledged(folder.path());
+        this.acknowledged = folder.acknowledged();
         if (folder.size() > growth.atStart()) {
             tidy(() -> Rewriting.rewrite(folder.database()));
         }
@@ -68,8 +70,8 @@ final class OpenDatabase implements AutoCloseable {
         try {
             folder.force();
             noteAcknowledged();
-        } catch (IOException stays) {
-            LOG.debug("the mark stays behind, which does no harm", stays);
+        } catch (SQLException | IOException stays) {
+            LOG.debug("nobody was answered since the mark, which may stay", stays);
         }
         return facts;
     }
@@ -105,19 +107,16 @@ final class OpenDatabase implements AutoCloseable {
     }
 
     /** The database counts how often its file was written; while it has something that is not in the file, its count says nothing. */
-    private void noteAcknowledged() {
-        try {
-            MVStore file = ((SessionLocal)
-                            connection.unwrap(JdbcConnection.class).getSession())
-                    .getDatabase()
-                    .getStore()
-                    .getMvStore();
-            if (!file.hasUnsavedChanges()) {
-                sum.ifPresent(known -> acknowledged.note(file.getCurrentVersion(), known));
-            }
-        } catch (SQLException closed) {
-            LOG.debug("the mark stays behind, which does no harm", closed);
+    private void noteAcknowledged() throws SQLException, IOException {
+        if (sum.isEmpty()) {
+            return; // nobody has asked for anything yet
         }
+        MVStore file = ((SessionLocal) connection.unwrap(JdbcConnection.class).getSession())
+                .getDatabase()
+                .getStore()
+                .getMvStore();
+        written = file.hasUnsavedChanges() ? written : file.getCurrentVersion();
+        acknowledged.note(written, sum.get());
     }
 
     /** Whether the database must be opened anew before anything else: a file that it could not write it closes for good. */
@@ -157,6 +156,7 @@ final class OpenDatabase implements AutoCloseable {
         try {
             closeConnection();
             folder.databaseIsClosed();
+            written = 0;
             work.run();
         } finally {
             connection = new Owner(folder).open();
@@ -196,17 +196,21 @@ final class OpenDatabase implements AutoCloseable {
     }
 
     void copyTo(Path zip) {
-        try {
-            new Owner(folder).copyTo(zip);
-        } catch (SQLException e) {
-            throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
-        }
+        new Owner(folder).copyTo(zip);
     }
 
+    /** The mark goes on to where the closing has written to; if not, the next start leaves that out. */
     @Override
     public void close() {
-        try (folder) {
+        try (folder;
+                acknowledged) {
             connection.close();
+            if (!isDoubtful) {
+                folder.force();
+                acknowledged.noteTheEnd();
+            }
+        } catch (IOException stays) {
+            LOG.debug("the mark stays behind, which does no harm", stays);
         } catch (SQLException e) {
             throw new LedgerException("The database in " + folder.path() + " did not close: " + e.getMessage(), e);
         }

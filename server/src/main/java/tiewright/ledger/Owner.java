@@ -72,9 +72,11 @@ final class Owner {
     }
 
     /** Copies the database as it stands into a zip file. */
-    void copyTo(Path zip) throws SQLException {
+    void copyTo(Path zip) {
         try (Connection owner = connection()) {
             run(owner, "BACKUP TO '" + zip.toString().replace("'", "''") + "'");
+        } catch (SQLException e) {
+            throw new LedgerException("The backup " + zip + " could not be written: " + e.getMessage(), e);
         }
     }
 

@@ -29,13 +29,13 @@ final class Rewriting {
         // in a folder of its own, which nobody else may enter: the tool makes the file as the system makes files
         Path room = folder.resolve(FRESH);
         Path fresh = room.resolve("tiewright.mv.db");
-        try {
+        try (Acknowledged mark = new Acknowledged(folder, "file")) {
             DataFolder.make(room);
             MVStore.compact(database.toString(), fresh.toString(), false, null);
-            force(fresh, StandardOpenOption.WRITE);
-            new Acknowledged(folder).beginsAnew();
+            force(fresh);
+            mark.beginsAnew(fresh);
             Files.move(fresh, database, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            forceFolder(folder);
+            DataFolder.forceFolder(folder);
         } catch (MVStoreException unreadable) {
             throw new IOException(unreadable.getMessage(), unreadable);
         } finally {
@@ -61,18 +61,9 @@ final class Rewriting {
         return folder.equals(file.getParent()) && file.getFileName().toString().startsWith(FRESH + ".");
     }
 
-    private static void force(Path path, StandardOpenOption how) throws IOException {
-        try (FileChannel channel = FileChannel.open(path, how)) {
+    private static void force(Path path) throws IOException {
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE)) {
             channel.force(true);
-        }
-    }
-
-    /** Some systems open no folder as a file; the move is kept there as well as they keep any. */
-    private static void forceFolder(Path folder) {
-        try {
-            force(folder, StandardOpenOption.READ);
-        } catch (IOException notHere) {
-            return;
         }
     }
 }

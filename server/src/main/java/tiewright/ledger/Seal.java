@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.Objects;
 import java.util.Optional;
 import javax.crypto.AEADBadTagException;
 import javax.crypto.Cipher;
@@ -69,13 +70,15 @@ final class Seal {
         if (Files.exists(file)) {
             throw new FileAlreadyExistsException(file.toString());
         }
-        Path empty = Files.createTempFile(file.toAbsolutePath().getParent(), "key", ".part");
+        Path folder = Objects.requireNonNull(file.toAbsolutePath().getParent());
+        Path empty = Files.createTempFile(folder, "key", ".part");
         DataFolder.ownerOnly(empty);
         try (FileChannel channel = FileChannel.open(empty, StandardOpenOption.WRITE)) {
             channel.write(ByteBuffer.wrap(key));
             channel.force(true);
         }
         Files.move(empty, file);
+        DataFolder.forceFolder(folder);
     }
 
     Box close(SealedRef where, Sealed sheet) {

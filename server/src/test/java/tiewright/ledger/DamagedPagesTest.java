@@ -120,6 +120,39 @@ class DamagedPagesTest {
         assertRefused("does not hold all that was acknowledged");
     }
 
+    /** As a power cut leaves it: the disk kept the head and the foot of what came last, and not its middle. */
+    @Test
+    void what_was_written_after_the_last_answer_is_left_out() throws IOException {
+        byte[] mark = Files.readAllBytes(folder.resolve("acknowledged.txt"));
+        int acknowledged = (int) Files.size(file);
+        try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
+            enter(ledger, CLUBS);
+        }
+        byte[] longer = Files.readAllBytes(file);
+        for (int sector = acknowledged; sector < longer.length; sector += 3 * 512) {
+            byte[] torn = longer.clone();
+            Arrays.fill(torn, sector, sector + 512, (byte) 0);
+            Files.write(file, torn);
+            Files.write(folder.resolve("acknowledged.txt"), mark);
+            assertWhole();
+        }
+    }
+
+    /** A copy that went on as an event on another laptop and was laid back by hand is not cut down to what this one knew. */
+    @Test
+    void a_file_that_went_on_elsewhere_keeps_all_that_is_in_it() throws IOException {
+        byte[] mark = Files.readAllBytes(folder.resolve("acknowledged.txt"));
+        try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
+            for (int i = CLUBS; i < 2 * CLUBS; i++) {
+                enter(ledger, i);
+            }
+        }
+        Files.write(folder.resolve("acknowledged.txt"), mark);
+        try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
+            assertThat(ledger.facts(0)).hasSize(2 * CLUBS);
+        }
+    }
+
     @Test
     void notes_that_are_gone_are_told_like_facts() throws IOException {
         Path older = Files.copy(file, place.resolve("older"));

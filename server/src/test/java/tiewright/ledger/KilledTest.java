@@ -33,10 +33,10 @@ class KilledTest {
                 kills.kill(Kills.When.of(kill));
             }
         }
-        Map<Kills.When, Kills.Tally> seen = kills.tallies();
+        Map<Kills.When, Tally> seen = kills.tallies();
         assertThat(seen).as(seed.toString()).containsOnlyKeys(Kills.When.values());
-        assertThat(seen.values()).as(seed + " " + seen).allMatch(Kills.Tally::isClean);
-        assertThat(seen.values().stream().mapToInt(Kills.Tally::acknowledged).sum())
+        assertThat(seen.values()).as(seed + " " + seen).allMatch(Tally::isClean);
+        assertThat(seen.values().stream().mapToInt(Tally::acknowledged).sum())
                 .as("steps that were looked for")
                 .isGreaterThan(KILLS);
     }

@@ -8,13 +8,10 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import java.util.stream.IntStream;
-import tiewright.event.Recorded;
 
 /**
  * Kills a process that writes, at moments spread over its whole life, and looks after each kill for everything that it had
@@ -50,37 +47,6 @@ final class Kills {
                 case 2 -> STARTING;
                 default -> CLOSING;
             };
-        }
-    }
-
-    /** What was seen after kills of one kind. */
-    static final class Tally {
-        int kills;
-        int acknowledged;
-        int lost;
-        int doubled;
-        int killsWithLoss;
-        final List<String> wrong = new ArrayList<>();
-
-        int acknowledged() {
-            return acknowledged;
-        }
-
-        boolean isClean() {
-            return lost == 0 && doubled == 0 && wrong.isEmpty();
-        }
-
-        @Override
-        public String toString() {
-            return String.format(
-                    Locale.ROOT,
-                    "%4d kills, %6d steps acknowledged, %d lost in %d kills, %d doubled, %d other faults",
-                    kills,
-                    acknowledged,
-                    lost,
-                    killsWithLoss,
-                    doubled,
-                    wrong.size());
         }
     }
 
@@ -133,38 +99,9 @@ final class Kills {
     /** Looks in a copy half of the time, so that the next process opens what the kill has left and not what the look has closed. */
     private void look(Tally tally, List<Appender.Acknowledged> acknowledged) throws IOException {
         Path folder = random.nextBoolean() ? OldFolder.copy(lived, place.resolve("copy")) : lived;
-        tally.kills++;
-        tally.acknowledged += acknowledged.size();
         try (Ledger ledger = Ledger.open(folder, Asked.CLOCK)) {
-            List<Integer> steps = Steps.in(ledger);
-            int lost = (int) acknowledged.stream()
-                    .filter(answer -> !isKept(ledger, answer))
-                    .count();
-            tally.lost += lost;
-            tally.killsWithLoss += lost == 0 ? 0 : 1;
-            tally.doubled += steps.size() - (int) steps.stream().distinct().count();
-            if (!steps.equals(IntStream.range(0, steps.size()).boxed().toList())) {
-                tally.wrong.add("steps are missing in the middle");
-            }
-            if (!againIsTheSame(ledger, steps.size() - 1)) {
-                tally.doubled++;
-            }
-            tally.wrong.addAll(Steps.wrong(ledger, steps.size()));
+            tally.look(ledger, acknowledged);
         }
-    }
-
-    private static boolean isKept(Ledger ledger, Appender.Acknowledged answer) {
-        List<Recorded> facts = ledger.facts(answer.first() - 1);
-        int count = (int) (answer.last() - answer.first() + 1);
-        return facts.size() >= count && facts.subList(0, count).toString().hashCode() == answer.hash();
-    }
-
-    /** The same form sent again after the start, as a phone does that heard no answer, counts once. */
-    private static boolean againIsTheSame(Ledger ledger, int number) {
-        long before = ledger.event().seq();
-        return ledger.decide(Steps.request(number), Steps.step(number)) instanceof Answer.Done done
-                && done.again()
-                && ledger.event().seq() == before;
     }
 
     /** Up to so long; finer than a write takes, so that the kill falls into any part of one. */
@@ -221,7 +158,7 @@ final class Kills {
                 }
             }
         }
-        kills.tallies.values().forEach(tally -> tally.wrong.forEach(System.out::println));
+        kills.tallies.values().forEach(tally -> tally.wrong().forEach(System.out::println));
         for (String folder : List.of("old", "lived", "copy")) {
             OldFolder.clear(place.resolve(folder));
         }
