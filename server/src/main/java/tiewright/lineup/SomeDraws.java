@@ -3,10 +3,10 @@ package tiewright.lineup;
 import tiewright.rating.Draws;
 
 /**
- * Some of the draws. All of them are part 1, its halves are 2 and 3, theirs 4 to 7, and so on down to sixteenths; part 0 is none.
+ * Some of the draws. All of them are part 1, its halves are 2 and 3, theirs 4 to 7, and so on down to the smallest; part 0 is none.
  */
 public record SomeDraws(int part) {
-    static final int PARTS = 32;
+    static final int PARTS = 64;
 
     public static final SomeDraws NONE = new SomeDraws(0);
     public static final SomeDraws ALL = new SomeDraws(1);
@@ -15,7 +15,7 @@ public record SomeDraws(int part) {
     public static final SomeDraws FEW = new SomeDraws(PARTS / 2);
 
     /** As many orders of theirs as need every draw; with more of them the draws are dealt out. */
-    private static final int EACH_BY_ALL = 4;
+    private static final int EACH_BY_ALL = 2;
 
     public SomeDraws {
         if (part < 0 || part >= PARTS) {

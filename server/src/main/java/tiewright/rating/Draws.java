@@ -14,7 +14,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
  */
 public final class Draws {
     /** Draws of everything; two by two, the second mirrors the first. */
-    public static final int COUNT = 1024;
+    public static final int COUNT = 2048;
 
     private static final int EVEN_COORDINATES = 100; // beyond, by lot
     private static final double NOTHING = 1e-10; // of the largest variance

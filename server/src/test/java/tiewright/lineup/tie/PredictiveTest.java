@@ -154,8 +154,9 @@ class PredictiveTest {
         }
     }
 
+    /** The promised .002 is then two standard errors at least, three on most days. */
     @Test
-    void another_seed_moves_a_chance_by_less_than_is_promised_on_the_average() {
+    void another_seed_moves_a_chance_by_less_than_is_promised() {
         Known known = Known.random(Seed.random(0));
         List<Double> chances = new ArrayList<>();
         for (long seed = 1; seed <= 12; seed++) {
@@ -177,7 +178,7 @@ class PredictiveTest {
                 .mapToDouble(each -> (each - mean) * (each - mean))
                 .average()
                 .orElseThrow();
-        assertThat(Math.sqrt(variance)).as(Seed.rerun(0) + " " + chances).isLessThan(0.002);
+        assertThat(Math.sqrt(variance)).as(Seed.rerun(0) + " " + chances).isLessThan(0.001);
     }
 
     @Test
