@@ -117,6 +117,14 @@ public record LineupProblem(
         return new LineupProblem(rules, ours, theirs, other, wishes, purpose, freshness, strengths);
     }
 
+    /**
+     * The same with our players listed by lot. Sheets are gone through in the order of the list and the first of equal ones stands
+     * first, so that the lot chooses among them; and what the draws of the strengths favour by chance, they favour in somebody by lot.
+     */
+    public LineupProblem listedBy(long lot) {
+        return withSquad(ours.listedBy(lot));
+    }
+
     /** The same with nobody absent. */
     public LineupProblem withEverybody() {
         return withSquad(new Squad(ours.members().stream()

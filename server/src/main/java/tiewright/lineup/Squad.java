@@ -1,10 +1,13 @@
 package tiewright.lineup;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import tiewright.conditions.Plays;
@@ -53,6 +56,13 @@ public record Squad(List<Member> members) {
                 .map(member -> new Member(
                         member.id(), member.rank(), member.present(), Optional.ofNullable(plays.get(member.id()))))
                 .toList());
+    }
+
+    /** The same players in an order by lot, the same one for the same number. */
+    Squad listedBy(long lot) {
+        List<Member> listed = new ArrayList<>(members);
+        Collections.shuffle(listed, new Random(lot));
+        return new Squad(listed);
     }
 
     public List<Member> present() {

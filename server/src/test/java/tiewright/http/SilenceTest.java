@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tiewright.conditions.Setting;
 import tiewright.event.Days;
 import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
@@ -195,6 +198,20 @@ class SilenceTest {
                 .isNotEqualTo(ours);
         assertThat(home.get("/captain/proposal/A1").body()).contains("/captain/proposal/A1?seed=2");
         assertThat(order(home, "?seed=2") + order(home, "?seed=3")).isNotEqualTo(ours + ours);
+    }
+
+    /** One pair may play everything, or the order is prescribed: there is no order to shuffle, and yet not everybody is told the same. */
+    @ParameterizedTest
+    @CsvSource({"MAX_RUBBERS_PER_PLAYER, 2", "ORDER_OF_STRENGTH, rank-sum"})
+    void of_equal_sheets_each_captain_is_proposed_another_one(Setting setting, String value) {
+        Days day = Days.oneTie().with(Setting.RUBBERS, "2").with(setting, value);
+        try (Served other = Served.of(day, Days.moment("09:00"))) {
+            Guest north = other.captain("N");
+            String ours = order(north);
+            assertThat(order(north)).isEqualTo(ours);
+            assertThat(order(other.captain("S")).replace("S", "N")).isNotEqualTo(ours);
+            assertThat(order(north, "?seed=2")).isNotEqualTo(ours);
+        }
     }
 
     private static String order(Guest captain, String... query) {

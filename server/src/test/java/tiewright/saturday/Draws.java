@@ -1,7 +1,6 @@
 package tiewright.saturday;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -10,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.PlayerId;
@@ -25,16 +23,10 @@ final class Draws {
 
     private final Scene scene;
 
-    /**
-     * Where the conditions prescribe the order of the pairs there is none to draw, nor where one pair may stand in every rubber, which among
-     * equal players is best. So the scene is one that leaves an order free. Nobody has the name of somebody else of the club, or nobody
-     * could tell from the page who is named first.
-     */
+    /** Nobody has the name of somebody else of the club, or nobody could tell from the page who is named first. */
     Draws(long seed) {
         Dice dice = new Dice(seed);
         this.scene = Stream.generate(() -> Scene.of(dice, CLUBS, SQUAD))
-                .filter(one -> one.says(Setting.ORDER_OF_STRENGTH).equals("none"))
-                .filter(one -> one.says(Setting.MAX_RUBBERS_PER_PLAYER).equals("1"))
                 .filter(Draws::isEachKnownByName)
                 .findFirst()
                 .orElseThrow();
@@ -52,19 +44,19 @@ final class Draws {
     /** Broken where all of them get the same draw, or one of them asks twice and gets another. */
     Optional<Broken> look() {
         try (Served served = Served.empty(Scene.at(LocalTime.of(8, 30))).given(scene.facts(), scene.notes())) {
-            People people = new People(served, scene);
-            List<List<Integer>> draws = new ArrayList<>();
-            for (Person person : people.of(Role.CAPTAIN)) {
-                if (person.toString().startsWith("captain")) {
-                    List<Integer> draw = draw(served, person);
-                    if (!draw.equals(draw(served, person))) {
-                        return Optional.of(new Broken(4, person + " asks the same twice and gets two draws"));
-                    }
-                    draws.add(draw);
-                }
+            List<Person> captains = new People(served, scene)
+                    .of(Role.CAPTAIN).stream()
+                            .filter(person -> person.toString().startsWith("captain"))
+                            .toList();
+            Person again = captains.get(0);
+            List<Integer> first = draw(served, again);
+            if (!draw(served, again).equals(first)) {
+                return Optional.of(new Broken(4, again + " asks the same twice and gets two draws"));
             }
-            return Set.copyOf(draws).size() == 1
-                    ? Optional.of(new Broken(4, draws.size() + " captains ask the same and all draw " + draws.get(0)))
+            boolean same =
+                    captains.stream().allMatch(person -> draw(served, person).equals(first));
+            return same
+                    ? Optional.of(new Broken(4, captains.size() + " captains ask the same and all draw " + first))
                     : Optional.empty();
         }
     }

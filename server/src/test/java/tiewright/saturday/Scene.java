@@ -76,11 +76,6 @@ final class Scene {
         return clubs;
     }
 
-    /** What the conditions of this scene say. */
-    String says(Setting setting) {
-        return conditions.value(setting);
-    }
-
     static Instant at(LocalTime time) {
         return DATE.atTime(time).atZone(ZONE).toInstant();
     }

@@ -74,13 +74,18 @@ public final class ClubAnswers {
                 earlier(ledger, event, club),
                 (prior, evidence) -> worked.strengths(prior, evidence, seed));
         return LineupInputs.of(event, tie, knows, against, seed)
-                .asking(problem -> problem.after(now))
+                .asking(problem -> problem.after(now).listedBy(listing(tie, seed)))
                 .marking(ledger.hurt());
     }
 
     /** By lot for the own club alone: what protects a secret comes from a secret. The same number draws the same again. */
     public long chance(TieId tie, long draw) {
         return Chances.of(ledger, club, tie.code() + "," + draw);
+    }
+
+    /** The same for which of equal sheets stands first, apart from the order of its pairs. */
+    private long listing(TieId tie, long draw) {
+        return Chances.of(ledger, club, tie.code() + ",listing," + draw);
     }
 
     /** The same for a press of Shuffle, apart from what proposals draw. */

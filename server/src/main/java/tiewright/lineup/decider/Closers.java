@@ -33,15 +33,14 @@ public final class Closers {
     private final double[] lossPlayed; // by player
     private final double[] lossRested;
 
-    /** @param candidates pairs that the captain would send; the conditions are looked at here */
+    /** @param candidates pairs that the captain would send, of equal ones the first; the conditions are looked at here */
     public Closers(DeciderKind kind, Strengths strengths, Freshness freshness, List<Pair> candidates) {
         this.kind = kind;
         Map<Pair, Double> strength = new HashMap<>();
         candidates.forEach(pair -> strength.put(pair, strength(kind, strengths, pair)));
         this.pairs = candidates.stream()
                 .sorted(Comparator.comparingDouble((Pair pair) -> strength.get(pair))
-                        .reversed()
-                        .thenComparing(Comparator.naturalOrder()))
+                        .reversed())
                 .toList();
         pairs.forEach(pair ->
                 pair.players().stream().filter(one -> !players.contains(one)).forEach(players::add));

@@ -105,18 +105,15 @@ final class DeciderGame {
 
     private DeciderAdvice advice() {
         double[] weights = solved.row();
-        Pair strongest = ours.stream()
-                .max(Comparator.comparingDouble(this::strength)
-                        .thenComparing(Comparator.<Pair>naturalOrder().reversed()))
-                .orElseThrow();
+        Pair strongest =
+                ours.stream().max(Comparator.comparingDouble(this::strength)).orElseThrow();
         List<Candidate> ordered = new ArrayList<>();
         for (int i = 0; i < ours.size(); i++) {
             ordered.add(candidate(ours.get(i), weights[i], strongest));
         }
         ordered.sort(Comparator.comparingDouble(Candidate::chance)
                 .reversed()
-                .thenComparing(Comparator.comparingDouble(Candidate::weight).reversed())
-                .thenComparing(Candidate::pair));
+                .thenComparing(Comparator.comparingDouble(Candidate::weight).reversed()));
         List<Candidate> ranked = IntStream.range(0, ordered.size())
                 .mapToObj(i -> judged(ordered, i))
                 .toList();

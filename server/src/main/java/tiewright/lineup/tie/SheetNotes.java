@@ -131,6 +131,7 @@ final class SheetNotes {
         List<PlayerId> absent = board.problem().ours().members().stream()
                 .filter(member -> !member.present())
                 .map(Squad.Member::id)
+                .sorted()
                 .toList();
         if (absent.isEmpty() || !ranking.complete()) {
             return Optional.empty();

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Pair;
@@ -318,6 +321,46 @@ class ProposalsTest {
     void the_same_seed_gives_the_same_proposal() {
         LineupProblem problem = Ties.problem(4, 8, Ties.random(new java.util.Random(3), 8));
         assertThat(proposed(problem)).isEqualTo(proposed(problem));
+    }
+
+    /** Nothing is known of anybody: the lot alone says who is proposed, in rubbers as in the decider, and the same lot the same again. */
+    @ParameterizedTest
+    @CsvSource({"2, 2, NONE", "4, 1, RANK_SUM", "3, 1, STRONGEST_FIRST"})
+    void of_equal_sheets_the_lot_chooses(int rubbers, int most, OrderOfStrength order) {
+        LineupProblem problem = LineupProblem.of(
+                Ties.rules(rubbers, most, order),
+                Ties.squad("a", 8),
+                Ties.squad("b", 8),
+                Rating.fit(Prior.none(), List.of()),
+                LineupProblem.Against.UNKNOWN,
+                1);
+        Set<Sheet> sheets = new HashSet<>();
+        Set<Pair> deciders = new HashSet<>();
+        for (int lot = 0; lot < 8; lot++) {
+            Proposal.Proposed drawn = proposed(problem.listedBy(lot));
+            assertThat(proposed(problem.listedBy(lot)).sheets()).isEqualTo(drawn.sheets());
+            assertThat(drawn.sheets().get(0).chance())
+                    .isCloseTo(proposed(problem).sheets().get(0).chance(), within(0.002));
+            sheets.add(drawn.sheets().get(0).sheet());
+            drawn.decider().flatMap(DeciderAdvice::best).ifPresent(best -> deciders.add(best.pair()));
+        }
+        assertThat(sheets).hasSizeGreaterThan(4);
+        assertThat(deciders.size() > 2 || rubbers == 3).isTrue();
+    }
+
+    @Test
+    void the_lot_changes_nothing_where_one_sheet_is_better() {
+        LineupProblem problem = LineupProblem.of(
+                Ties.rules(2, 2, OrderOfStrength.NONE),
+                Ties.squad("a", 8),
+                Ties.squad("b", 8),
+                Ties.forms(2, 0, 0, 9, 0, 0, 8, 0),
+                LineupProblem.Against.STRAIGHT,
+                1);
+        for (int lot = 0; lot < 5; lot++) {
+            assertThat(proposed(problem.listedBy(lot)).sheets().get(0).sheet())
+                    .isEqualTo(proposed(problem).sheets().get(0).sheet());
+        }
     }
 
     @Test
