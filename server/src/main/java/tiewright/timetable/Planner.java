@@ -52,6 +52,7 @@ public final class Planner {
                 new DayPlan(board, first),
                 budget,
                 TimetableSolver.config(umpires, budget, EnvironmentMode.REPRODUCIBLE));
-        return Placing.plan(board, best.spots(), best.dutyNumbers(), budget.seed());
+        int[] duties = best.dutyNumbers();
+        return Placing.plan(board, MovedUp.of(board, best.spots(), duties), duties, budget.seed());
     }
 }

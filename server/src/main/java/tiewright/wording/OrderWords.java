@@ -15,6 +15,7 @@ import tiewright.lineup.order.OrderAdvice;
 /** The advice in which order to name the pairs, in sentences. */
 public final class OrderWords {
     private static final int MIX_SHOWN = 5;
+    private static final int MOST_DECIMALS = 9;
 
     private final Words words;
 
@@ -75,12 +76,26 @@ public final class OrderWords {
         game.mix().stream()
                 .limit(one ? 0 : MIX_SHOWN)
                 .forEach(weighted -> said.add(words.sentence(
-                        mix(game),
-                        Map.of("chance", LineupWords.percent(weighted.weight()), "pairs", pairs(weighted.sheet())))));
+                        mix(game), Map.of("chance", often(weighted.weight()), "pairs", pairs(weighted.sheet())))));
         if (game.mix().size() > MIX_SHOWN) {
             said.add(words.sentence(
                     "lineup.order-rest", Map.of("sheets", game.mix().size() - MIX_SHOWN)));
         }
+    }
+
+    /** With as many decimals as show that it is neither never nor always. */
+    private static String often(double weight) {
+        int decimals = 1;
+        while (weight > 0 && weight < 1 && decimals < MOST_DECIMALS && isAllOrNothing(weight, decimals)) {
+            decimals++;
+        }
+        return String.format(Locale.ROOT, "%." + decimals + "f %%", 100 * weight);
+    }
+
+    private static boolean isAllOrNothing(double weight, int decimals) {
+        double whole = 100 * Math.pow(10, decimals);
+        long shown = Math.round(weight * whole);
+        return shown == 0 || shown == Math.round(whole);
     }
 
     private String best(BlindGame game) {

@@ -16,6 +16,9 @@ import org.slf4j.LoggerFactory;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
 import tiewright.event.ExchangeId;
+import tiewright.event.Fact;
+import tiewright.event.How;
+import tiewright.event.PlayFact;
 import tiewright.event.Recorded;
 import tiewright.event.Role;
 import tiewright.event.RubberNo;
@@ -205,6 +208,10 @@ class AdviceIsPrivateTest {
             String theirs = record(south);
             assertThat(theirs).contains("Rubber 1").isNotEqualTo(own);
             assertThat(theirs).contains("50.0 %");
+            assertThat(scored(served, north, "11-5"))
+                    .contains("1 forecast. Log score")
+                    .doesNotContain("1 forecasts");
+            assertThat(scored(served, north, "11-5", "11-5")).contains("2 forecasts. Log score");
             for (Guest other : List.of(
                     served.stranger(),
                     served.player("N", "N1"),
@@ -214,6 +221,17 @@ class AdviceIsPrivateTest {
                 assertThat(other.get("/captain/record").text()).doesNotContain("Log score", "Rubber 1");
             }
         }
+    }
+
+    /** The page of the own record once so many rubbers have ended. */
+    private static String scored(Served served, Guest captain, String... games) {
+        List<Fact> cards = new ArrayList<>();
+        for (String game : games) {
+            RubberNo rubber = RubberNo.of(cards.size() + 1);
+            cards.add(new PlayFact.CardEntered(TieId.of("A1"), rubber, Days.games(game), How.PLAYED));
+        }
+        served.given(cards, List.of());
+        return captain.get("/captain/record").text();
     }
 
     /** What is written down as the sheets open rests on all that the captain's proposal rests on. */

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +60,63 @@ class PlannerTest {
             judged += earlier == ExactSearch.End.NONE ? 1 : 0;
         }
         assertThat(judged).isGreaterThan(50);
+    }
+
+    /** Somebody with a pencil: when each rubber begins, how many of its tie begin later, and how many courts stand empty meanwhile. */
+    @Test
+    void no_tie_is_split_over_two_starts_while_courts_for_its_other_rubbers_stand_empty() {
+        int split = 0;
+        for (int round = 0; round < 24; round++) {
+            Random random = Seed.random(round);
+            int courts = 2 + random.nextInt(4);
+            int rubbers = 2 + random.nextInt(3);
+            boolean together = random.nextBoolean();
+            List<PlanTie> ties = RandomProblems.ties(random, 3 + random.nextInt(3), 1 + random.nextInt(2), rubbers);
+            PlanProblem problem = together
+                    ? ProblemReader.widest(Problems.sideBySide(courts, 1, ties), rubbers)
+                    : Problems.rubberByRubber(courts, ties);
+            Begins begins = new Begins(Problems.plan(problem, Budget.ofSteps(500, round)), problem);
+            for (PlanTie tie : ties) {
+                int later = begins.later(tie);
+                split += later > 0 ? 1 : 0;
+                assertThat(later > 0 && courts - begins.takenAtFirst(tie) >= (together ? later : 1))
+                        .as(Seed.rerun(round) + ", tie " + tie.id() + " " + begins.of())
+                        .isFalse();
+            }
+        }
+        assertThat(split).as("ties that have more rubbers than courts").isPositive();
+    }
+
+    /** At which minutes the rubbers of each tie begin. */
+    private record Begins(Map<TieId, List<Integer>> of) {
+        Begins(Plan plan, PlanProblem problem) {
+            this(new TreeMap<>());
+            for (Assignment one : plan.assignments()) {
+                for (int i = 0; i < one.rubbers().size(); i++) {
+                    int minute =
+                            one.start().toSecondOfDay() / 60 + i / one.courts().size() * problem.slotMinutes();
+                    of.computeIfAbsent(one.tie(), any -> new ArrayList<>()).add(minute);
+                }
+            }
+        }
+
+        private int first(PlanTie tie) {
+            return Collections.min(of.get(tie.id()));
+        }
+
+        int later(PlanTie tie) {
+            return (int) of.get(tie.id()).stream()
+                    .filter(minute -> minute > first(tie))
+                    .count();
+        }
+
+        /** How many rubbers of whatever tie begin with it: all slots are alike and begin together. */
+        int takenAtFirst(PlanTie tie) {
+            return (int) of.values().stream()
+                    .flatMap(List::stream)
+                    .filter(minute -> minute == first(tie))
+                    .count();
+        }
     }
 
     private static PlanProblem small(Random random) {
