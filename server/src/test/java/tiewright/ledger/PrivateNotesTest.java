@@ -16,8 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
+import tiewright.event.DrawFact.TieArranged;
 import tiewright.event.Event;
 import tiewright.event.Fact;
+import tiewright.event.Held;
 import tiewright.event.KeptGame;
 import tiewright.event.OfRubber;
 import tiewright.event.Pair;
@@ -28,6 +30,7 @@ import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.ChemistryJudged;
 import tiewright.event.PrivateNote.FilmDropped;
 import tiewright.event.PrivateNote.FilmKept;
+import tiewright.event.PrivateNote.Forecast;
 import tiewright.event.PrivateNote.FormJudged;
 import tiewright.event.PrivateNote.GameGiven;
 import tiewright.event.PrivateNote.GameTakenBack;
@@ -37,10 +40,13 @@ import tiewright.event.PrivateNote.PersonNamed;
 import tiewright.event.PrivateNote.PlayerWished;
 import tiewright.event.PrivateNote.RubbersPromised;
 import tiewright.event.PrivateNote.TieWish;
+import tiewright.event.RubberNo;
 import tiewright.event.SetUpFact.ClubEntered;
 import tiewright.event.SetUpFact.ClubRemoved;
 import tiewright.event.SetUpFact.PlayerEntered;
 import tiewright.event.SetUpFact.PlayerRemoved;
+import tiewright.event.Slot;
+import tiewright.event.Stage;
 import tiewright.event.TieId;
 import tiewright.scoring.Format;
 import tiewright.scoring.Score;
@@ -219,6 +225,45 @@ class PrivateNotesTest {
                         Map.of(N2, PROMISE),
                         OptionalInt.of(180)));
         assertThat(ledger.privateOf(S)).isEqualTo(NOTHING);
+    }
+
+    @Test
+    void what_was_expected_is_kept_for_a_club_of_the_tie_and_read_by_no_other() {
+        Forecast tie = new Forecast(TIE, N, Optional.empty(), 0.625, 1, 0.01);
+        Forecast rubber = new Forecast(TIE, N, Optional.of(RubberNo.of(2)), 0.25, -1, 0);
+        Forecast again = new Forecast(TIE, N, Optional.of(RubberNo.of(2)), 0.5, 0, 0);
+        assertThatThrownBy(() -> note(N, tie)).hasMessageContaining("not N's to keep");
+        happened(new TieArranged(TIE, Stage.POOL, Optional.of("A"), 1, Slot.of(N), Slot.of(S)));
+        note(N, rubber, tie);
+        note(N, again);
+        reopen();
+        assertThat(ledger.forecasts(N)).containsExactly(again, tie);
+        assertThat(ledger.forecasts(S)).isEmpty();
+        happened(new TieArranged(TieId.of("A2"), Stage.POOL, Optional.of("A"), 2, Slot.of(S), Slot.of(ClubId.of("W"))));
+        assertThatThrownBy(() -> note(N, new Forecast(TieId.of("A2"), N, Optional.empty(), 0.5, 0, 0)))
+                .hasMessageContaining("not N's to keep");
+    }
+
+    @Test
+    void how_much_is_held_is_told_club_by_club_and_kind_by_kind() {
+        note(N, FORM, TOGETHER, WELL);
+        note(N, new HalfLifeChosen(N, OptionalInt.of(90)));
+        note(S, new FormJudged(S1, OptionalDouble.of(1), OptionalDouble.empty()));
+        noted(new PersonNamed(N1, "Ada", OptionalInt.empty()), new PersonNamed(S1, "Sol", OptionalInt.empty()));
+        Held held = ledger.held();
+        assertThat(held.all())
+                .containsEntry("person", 2)
+                .containsEntry("form", 2)
+                .containsEntry("chemistry", 2);
+        assertThat(held.ofClubs().get(N))
+                .containsEntry("person", 1)
+                .containsEntry("form", 1)
+                .containsEntry("chemistry", 2)
+                .doesNotContainKey("film");
+        assertThat(held.ofClubs().get(S))
+                .containsEntry("person", 1)
+                .containsEntry("form", 1)
+                .doesNotContainKey("chemistry");
     }
 
     @Test
