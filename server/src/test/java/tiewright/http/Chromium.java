@@ -278,6 +278,16 @@ public final class Chromium implements AutoCloseable {
                 Pattern.compile("/Type\\s*/Page\\b").matcher(text).results().count();
     }
 
+    /** What must be pushed sideways to be read through, with all that opens opened. */
+    @SuppressWarnings("unchecked")
+    List<String> sideways() {
+        return (List<String>) js("""
+                document.querySelectorAll('details').forEach(fold => fold.open = true);
+                return [...document.querySelectorAll('main *')]
+                    .filter(e => ['auto', 'scroll'].includes(getComputedStyle(e).overflowX) && e.scrollWidth > e.clientWidth + 1)
+                    .map(e => e.tagName + ' ' + e.className + ': ' + e.innerText.slice(0, 60))""");
+    }
+
     Object js(String script, Object... arguments) {
         Object answer = ((JavascriptExecutor) driver).executeScript(script, arguments);
         return answer == null ? "" : answer;

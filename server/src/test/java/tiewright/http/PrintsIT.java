@@ -52,6 +52,15 @@ class PrintsIT {
         assertThat(printed("/conditions")).isEqualTo(1);
     }
 
+    @Test
+    void at_least_four_slips_of_links_stand_on_a_sheet() {
+        browser.go("/organiser/links");
+        browser.press("/organiser/links/captains", "Make all that are missing");
+        int slips = count(".slip");
+        assertThat(slips).isGreaterThan(4);
+        assertThat(browser.sheetsOfPaper()).isLessThanOrEqualTo((slips + 3) / 4);
+    }
+
     /** How many sheets of paper this part of a pack takes when nothing else is printed. */
     private int alone(int leaf) {
         browser.js(

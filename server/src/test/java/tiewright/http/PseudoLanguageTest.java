@@ -159,6 +159,8 @@ class PseudoLanguageTest {
         // the names of time zones are codes
         page.select("script, style, pre, .code, span.columns, kbd, textarea, .languages, select[name=zone]")
                 .remove();
+        // what is typed as it stands is a part of its sentence
+        page.select("p:has(> .whole)").forEach(sentence -> sentence.text(sentence.text()));
         List<String> texts = new ArrayList<>();
         page.getAllElements().forEach(element -> {
             element.textNodes().forEach(text -> texts.add(text.text()));

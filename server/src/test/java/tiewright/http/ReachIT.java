@@ -186,6 +186,9 @@ class ReachIT {
                 "/captain/past",
                 "/captain/film",
                 "/captain/film/note?tie=A-2-2&rubber=1",
+                "/captain/film/note?game=KS-film-1",
+                "/captain/film/agreement",
+                "/captain/film/find?player=KS1&ending=forced",
                 "/captain/film/counts",
                 "/captain/rota",
                 "/captain/links",
@@ -201,6 +204,7 @@ class ReachIT {
                 "/tie/A-3-2")) {
             browser.go(page);
             assertThat(number("document.documentElement.scrollHeight")).as(page).isLessThanOrEqualTo(3.0 * HEIGHT);
+            assertThat(browser.sideways()).as(page + " with its folds open").isEmpty();
         }
     }
 

@@ -4,17 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tiewright.event.Role;
 
-/** Pages of the organiser and of the hall are at most three phone screens long with their folds closed. Our own aim, no source. */
+/**
+ * Pages of the organiser and of the hall are at most three phone screens long with their folds closed, and nothing on them has to
+ * be pushed sideways. Our own aim, no source.
+ */
 class ScreensIT {
     private static final int WIDTH = 390;
     private static final int HEIGHT = 844;
+    private static final int LAPTOP = 1280;
 
     private Served served;
     private Chromium browser;
@@ -35,11 +41,34 @@ class ScreensIT {
         served.close();
     }
 
+    /** What is typed is read with its hyphens: "--" at the end of one line and "copies" on the next is another word. */
+    @Test
+    void no_line_ends_within_what_is_typed() {
+        browser.go("/desk/laptop");
+        assertThat(browser.texts(".whole")).contains("--copies", "--data", "my-event");
+        assertThat(browser.js(
+                        "return [...document.querySelectorAll('.whole')].every(e => e.getClientRects().length == 1)"))
+                .isEqualTo(true);
+    }
+
+    @Test
+    void on_a_laptop_the_line_of_places_marks_one() {
+        browser.size(LAPTOP, HEIGHT);
+        for (String page : List.of("/organiser", "/organiser/links", "/log", "/tables", "/notices", "/desk/check-in")) {
+            browser.go(page);
+            assertThat((List<?>) browser.js("return [...document.querySelectorAll('.places a')]"
+                            + ".filter(a => a.getClientRects().length && getComputedStyle(a).fontWeight >= 600)"))
+                    .as(page)
+                    .hasSize(1);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "/organiser /organiser/event /organiser/help /organiser/conditions /organiser/courts /organiser/clubs",
                 "/organiser/clubs/paste /organiser/club/KS /organiser/opening /organiser/draw /organiser/knockout",
+                "/organiser/keep /organiser/keep/player /organiser/links/envelopes /desk/laptop",
                 "/organiser/private-data /organiser/links /organiser/day-breaks /organiser/day-breaks?what=court",
                 "/organiser/withdraw /organiser/withdraw/KS /organiser/rulings /organiser/notices /organiser/backup",
                 "/organiser/plan /organiser/times /organiser/budget /organiser/cases /organiser/dry-run /organiser/tables",
@@ -54,6 +83,7 @@ class ScreensIT {
             assertThat(height.intValue()).as(page).isLessThanOrEqualTo(3 * HEIGHT);
             Number width = (Number) browser.js("return document.documentElement.scrollWidth");
             assertThat(width.intValue()).as(page + " goes sideways").isLessThanOrEqualTo(WIDTH);
+            assertThat(browser.sideways()).as(page + " with its folds open").isEmpty();
         }
     }
 }

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import tiewright.event.PlayerId;
+import tiewright.event.VisibleEvent;
 import tiewright.http.answers.KeptAnswers;
 import tiewright.http.pieces.NavLink;
 import tiewright.http.pieces.Refusal;
-import tiewright.http.views.PaperListView;
+import tiewright.http.views.ClubsView;
 import tiewright.http.views.WorkView;
 import tiewright.http.visit.Addresses;
 import tiewright.http.visit.BackLinks;
@@ -36,7 +37,7 @@ final class KeepPage implements Page {
         routes.get(
                 Door.ORGANISER,
                 PLAYERS,
-                visit -> visit.show(Screen.of("paperList", visit.say("page-organiser.keep.player"), players(visit))));
+                visit -> visit.show(Screen.of("clubs", visit.say("page-organiser.keep.player"), players(visit))));
         routes.get(Door.ORGANISER, PLAYERS + "/{player}", KeepPage::player);
     }
 
@@ -80,12 +81,17 @@ final class KeepPage implements Page {
                         section(visit, "player", PLAYERS)));
     }
 
-    private static PaperListView players(Visit visit) {
-        return new PaperListView(visit.event().players().stream()
-                .map(player -> new PaperListView.Line(
-                        PLAYERS + "/" + player.id(),
-                        visit.event().name(player.id()),
-                        visit.event().clubName(player.club())))
+    private static ClubsView players(Visit visit) {
+        VisibleEvent event = visit.event();
+        return new ClubsView(event.clubs().stream()
+                .map(club -> new ClubsView.Line(
+                        "/club/" + club.id(),
+                        club.name(),
+                        club.town().orElse(""),
+                        "",
+                        event.squad(club.id()).stream()
+                                .map(player -> new ClubsView.Name(PLAYERS + "/" + player.id(), event.name(player.id())))
+                                .toList()))
                 .toList());
     }
 

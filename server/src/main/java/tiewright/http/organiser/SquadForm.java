@@ -21,7 +21,7 @@ import tiewright.setup.RemovePlayer;
 
 /** A squad as a table to type in: a row for each player and empty ones for more; only rows that changed are decided. */
 final class SquadForm {
-    private static final int ROWS = 12;
+    private static final int ROWS = 10;
     private static final int AT_LEAST_EMPTY = 2;
 
     private final Visit visit;

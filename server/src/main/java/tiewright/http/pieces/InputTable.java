@@ -3,16 +3,22 @@ package tiewright.http.pieces;
 import java.util.List;
 
 /**
- * A table to type in: one row for each thing, a field in each cell. It scrolls in its own frame on a phone.
+ * A table to type in: one row for each thing, a field in each cell.
  *
  * @param columns headings of the typed columns, after the first one
  */
 public record InputTable(String id, String caption, String first, List<String> columns, List<Row> rows)
         implements FormField {
+    private static final int FIELDS_ON_A_PHONE = 4;
 
     public InputTable {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+    }
+
+    /** A phone has no room for it: there each row is a block, with the heading above each field. */
+    public boolean isWide() {
+        return columns.size() > FIELDS_ON_A_PHONE;
     }
 
     /**

@@ -98,16 +98,15 @@ final class WithdrawalPage implements Page {
         List<Outlook> all = Stream.concat(Stream.of(preview.now()), preview.treatments().stream())
                 .toList();
         int left = now.tiesLeft();
-        return WorkView.Section.of(
-                        "side",
-                        Words.say(
-                                event,
-                                "page-rulings.pool-side-by-side",
-                                "pool",
-                                preview.pool().orElse("")))
+        String heading = Words.say(
+                event,
+                "page-rulings.pool-under-each-treatment",
+                "pool",
+                preview.pool().orElse(""));
+        return WorkView.Section.of("side", heading)
                 .with(new ReasonTable(
                         "side-by-side",
-                        Words.say(event, "page-rulings.the-table-under-each-treatment"),
+                        heading,
                         columns(event, all),
                         rows(event, all, now),
                         left == 0
