@@ -152,11 +152,11 @@ class FilmCommandTest {
         game("11,0", rallies("g", "A".repeat(12)));
         film(3);
         assertThat(Commands.run("film", folder).err())
-                .contains("rally 12 is the first that cannot be, for the game was over at 11-0");
+                .contains("rally 12 is the first that cannot be right: the game was over at 11-0");
         game(",", "g,1,b1,earned,a1,\n");
         film(3);
         assertThat(Commands.run("film", folder).err())
-                .contains("rally 1 is the first that cannot be, for at 0-0 it was a1 who served, not b1");
+                .contains("rally 1 is the first that cannot be right: at 0-0 it was a1 who served, not b1");
     }
 
     @Test

@@ -41,7 +41,8 @@ class RotaCommandTest {
                         assertThat(row.subList(2, 6)).doesNotHaveDuplicates().doesNotContain("ax", "b1"));
         assertThat(ran.rows().stream().map(row -> row.subList(0, 2)))
                 .startsWith(List.of("1", "1"), List.of("1", "2"), List.of("2", "1"));
-        assertThat(rota(8, "A").err()).contains("Each of the 28 pairs plays once; every two players oppose twice.");
+        assertThat(rota(8, "A").err())
+                .contains("Each of the 28 pairs plays once; any two players are opponents twice.");
     }
 
     @Test

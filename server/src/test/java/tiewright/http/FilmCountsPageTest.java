@@ -60,7 +60,7 @@ class FilmCountsPageTest {
         try (Served served = served()) {
             Guest captain = served.captain("N");
             assertThat(captain.get(FILM + "/counts").text())
-                    .contains("Counts stand here once a game of your own players is noted from film.");
+                    .contains("Counts appear here once a game of your own players is noted from film.");
             note(captain, "G1", lines(30, "l2 n") + lines(10, "j1"));
             assertThat(captain.get(FILM + "/counts").text())
                     .contains(
@@ -76,7 +76,7 @@ class FilmCountsPageTest {
                             "depends on the level of play",
                             "A first look, from 60",
                             "Against S1 and S2 (2 games).",
-                            "One range in twenty misses by luck alone");
+                            "One in twenty misses by luck alone");
             assertThat(text)
                     .as("nobody of the other club")
                     .doesNotContain("S1: 2 games", "S1 and S2: ", "Serves missed");
@@ -132,7 +132,7 @@ class FilmCountsPageTest {
         try (Served served = served()) {
             Guest captain = served.captain("N");
             String all = captain.get("/captain/rota").text();
-            assertThat(all).contains("Each of the 28 pairs plays once; every two players oppose twice.", "7, 2");
+            assertThat(all).contains("Each of the 28 pairs plays once; any two players are opponents twice.", "7, 2");
             String six = captain.get("/captain/rota?who=N1&who=N2&who=N3&who=N4&who=N5&who=N6")
                     .text();
             assertThat(six).contains("6 players cannot all be mixed evenly");
@@ -146,7 +146,7 @@ class FilmCountsPageTest {
     void no_other_role_and_no_other_club_sees_them() {
         try (Served served = served()) {
             note(served.captain("N"), "G1", lines(60, "l2"));
-            assertThat(served.captain("S").get(FILM + "/counts").text()).contains("Counts stand here once");
+            assertThat(served.captain("S").get(FILM + "/counts").text()).contains("Counts appear here once");
             assertThat(served.captain("S").get(PAGES.get(1)).text()).contains("0 rallies.");
             for (Role role : List.of(Role.DESK, Role.ORGANISER, Role.REFEREE, Role.VOLUNTEER)) {
                 PAGES.forEach(page -> assertThat(served.as(role).get(page).status())

@@ -85,7 +85,7 @@ class FilmPageTest {
                 assertThat(got.path()).isEqualTo(PAGE);
                 assertThat(got.text())
                         .contains(
-                                "Kept: 1 game with 11 rallies on film",
+                                "Kept: 1 game with 11 decided rallies on film",
                                 "Game G1, tie A1, rubber 1",
                                 "they lead to 11-0");
                 assertThat(captain.get(PAGE + "/games.csv").body()).isEqualTo(GAMES + "\n" + GAME + "\n");
@@ -103,7 +103,7 @@ class FilmPageTest {
             captain.send(
                     PAGE, PAGE, Map.of("games.csv", GAMES + "\n" + GAME, "rallies.csv", RALLIES + "\n" + won("G1", 3)));
             assertThat(captain.get(PAGE).text())
-                    .contains("Kept: 1 game with 3 rallies", "A rally is missing, noted wrong or not on film");
+                    .contains("Kept: 1 game with 3 decided rallies", "A rally is missing, noted wrong or not on film");
         }
     }
 
@@ -225,7 +225,7 @@ class FilmPageTest {
                     GAMES + "\n" + GAME + "\n" + GAME.replace("G1", "G2"),
                     RALLIES + "\n" + won("G1", 11) + won("G2", 4));
             paste(captain, GAMES + "\n" + GAME, RALLIES + "\n" + won("G1", 5));
-            assertThat(captain.get(PAGE).text()).contains("Kept: 2 games with 9 rallies");
+            assertThat(captain.get(PAGE).text()).contains("Kept: 2 games with 9 decided rallies");
             assertThat(captain.get(PAGE + "/rallies.csv").body())
                     .isEqualTo(RALLIES + "\n" + won("G1", 5) + won("G2", 4));
         }

@@ -48,7 +48,7 @@ class GracePagesTest {
     void who_is_in_reads_no_opening_that_is_past_while_the_other_sheet_is_missing() {
         Guest captain = served.captain("N");
         captain.send(SHEET, SHEET, sheet());
-        assertThat(captain.get(SHEET).text()).contains("both open at 09:50", "it can come until 09:55");
+        assertThat(captain.get(SHEET).text()).contains("both open at 09:50", "it may still come until 09:55");
         served.at(Days.moment("09:57"));
         assertThat(captain.get(SHEET).text())
                 .contains("the deadline was 09:50; both open once theirs is in", "theirs not in")

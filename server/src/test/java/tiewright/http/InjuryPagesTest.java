@@ -82,7 +82,7 @@ class InjuryPagesTest {
                             "Nobody has entered where first aid is. Ask the desk at once.",
                             "No emergency number was entered.",
                             "The medical time of the conditions runs until 11:17; from 11:15 on",
-                            "This is no medical advice.");
+                            "This is not medical advice.");
             served.clock.pass(java.time.Duration.ofMinutes(13));
             assertThat(desk.get(STOP).text()).contains("Two minutes at most are left, until 11:17.");
             served.clock.pass(java.time.Duration.ofMinutes(2));

@@ -45,7 +45,7 @@ class LaptopPageTest {
             assertThat(desk.get("/desk").text()).contains("on this computer: is that the hall's clock?");
             desk.send(HERE, HERE + "/time", Map.of());
             assertThat(desk.get("/desk").text()).doesNotContain("is that the hall's clock?");
-            assertThat(desk.get(HERE).text()).contains("Somebody has held it against the hall's clock.");
+            assertThat(desk.get(HERE).text()).contains("Somebody has compared it with the hall's clock.");
         }
     }
 
@@ -62,7 +62,7 @@ class LaptopPageTest {
             assertThat(desk.get(HERE).text()).contains(disagree).doesNotContain("It is ", "Somebody has held it");
             desk.send("/desk/clock", "/desk/clock", Map.of("right", "counted"));
             assertThat(desk.get(HERE).text())
-                    .contains("Somebody has held it against the hall's clock.")
+                    .contains("Somebody has compared it with the hall's clock.")
                     .doesNotContain(disagree);
             assertThat(desk.get("/desk").text()).doesNotContain(asked);
         }
@@ -76,7 +76,7 @@ class LaptopPageTest {
             pass(Duration.ofMinutes(90));
             served.service.openWhatIsDue();
             assertThat(desk.get("/desk").text()).contains("This computer slept from 09:00 to 10:30");
-            assertThat(desk.get(HERE).text()).contains("Nothing was looked after from 09:00 to 10:30", "not open.");
+            assertThat(desk.get(HERE).text()).contains("Nothing was done from 09:00 to 10:30", "not open.");
             desk.send(HERE, HERE + "/slept", Map.of());
             assertThat(desk.get("/desk").text()).doesNotContain("This computer slept");
         }
@@ -112,7 +112,7 @@ class LaptopPageTest {
         try (Served served = served(Optional.of(stick))) {
             Guest desk = served.as(Role.DESK);
             desk.send(HERE, HERE + "/copy", Map.of());
-            assertThat(desk.get("/desk").text()).contains("No copy of the data comes about");
+            assertThat(desk.get("/desk").text()).contains("No copy of the data can be made");
             assertThat(desk.get("/desk").body()).contains("state-held");
             assertThat(desk.get(HERE).text()).contains("The last try failed:");
         }
@@ -122,7 +122,7 @@ class LaptopPageTest {
     void without_a_folder_the_page_says_that_no_copies_are_made() {
         try (Served served = served(Optional.empty())) {
             Guest desk = served.as(Role.DESK);
-            assertThat(desk.get(HERE).text()).contains("No copies are made by themselves.");
+            assertThat(desk.get(HERE).text()).contains("No copies are made yet.");
             assertThat(served.captain("N").get(HERE).status()).isEqualTo(403);
         }
     }

@@ -272,7 +272,7 @@ class ListenedHallTest {
     @Test
     void without_scripts_it_is_sealed_in_the_open_and_the_page_says_so_before() {
         assertThat(captain.get(PAGE).text())
-                .contains("This form sends names as they are: whoever listens in the hall's network can read them.");
+                .contains("This form sends names as they are: anybody listening on the hall's network can read them.");
         assertThat(captain.send(PAGE, PAGE, with(STRAIGHT, "step", "seal")).status())
                 .isEqualTo(200);
         assertThat(own().isIn()).isTrue();
@@ -289,7 +289,7 @@ class ListenedHallTest {
         Guest.Got refused = captain.send(PAGE, PAGE + "/tell", Map.of());
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.text())
-                .contains("Press it on the phone that sealed the sheet. Where that phone is gone, seal anew.");
+                .contains("Press it on the phone that sealed the sheet. If that phone is gone, seal again.");
         Guest.Got wrong = captain.post(
                 PAGE + "/tell", new Closing(captain, PAGE, PAGE + "/tell", Map.of("secret", "ab".repeat(32))).sent);
         assertThat(wrong.status()).isEqualTo(422);

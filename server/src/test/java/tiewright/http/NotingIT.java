@@ -58,8 +58,8 @@ class NotingIT {
 
             browser.go(PAGE + "?tie=A1&rubber=1");
             browser.waitFor("#stands", "The game is over at 11-0");
-            browser.press(PAGE, "Keep this game");
-            assertThat(browser.text()).contains("Kept: 1 game with 11 rallies");
+            browser.press(PAGE, "Save this game");
+            assertThat(browser.text()).contains("Kept: 1 game with 11 decided rallies");
             assertThat(served.ledger.filmsOf(ClubId.of("N"))).hasSize(1);
             assertThat(browser.complaints()).isEmpty();
         }

@@ -98,7 +98,7 @@ class NotingPageTest {
             Guest captain = served.captain("N");
             Guest.Got got = send(captain, "keep", form("@0:18 , a q e2 j1 n\n?"));
             assertThat(got.path()).isEqualTo(FILM);
-            assertThat(got.text()).contains("Kept: 1 game with 1 rally", "Go on noting game G1");
+            assertThat(got.text()).contains("Kept: 1 game with 1 decided rally", "Go on noting game G1");
             assertThat(kept(served))
                     .isEqualTo(
                             HEADER + "G1,1,,earned,N1,net,deep,deep,soft,N2,stay,,,,,0:18\nG1,2,,unsure,,,,,,,,,,,,\n");
@@ -107,7 +107,7 @@ class NotingPageTest {
                     .contains("@0:18 , a q e2 j1 n\n?\n</textarea>", "name=\"was\" value=\"G1\"");
             Map<String, String> more = form("@0:18 , a q e2 j1 n\n?\nj1");
             more.put("was", "G1");
-            assertThat(send(captain, "keep", more).text()).contains("Kept: 1 game with 2 rallies");
+            assertThat(send(captain, "keep", more).text()).contains("Kept: 1 game with 2 decided rallies");
         }
     }
 
@@ -184,7 +184,7 @@ class NotingPageTest {
                             "rallies.csv",
                             HEADER + "G1,1,,gave,N1,body,,,,,,,,,,"));
             assertThat(captain.get(FILM).text())
-                    .contains("Its notes hold words for which there is no key")
+                    .contains("Its notes hold words that have no key here")
                     .doesNotContain("Go on noting");
             Guest.Got got = captain.get(PAGE + "?game=G1");
             assertThat(got.status()).isEqualTo(404);

@@ -122,7 +122,7 @@ class OutboxIT {
         browser.tap("#outbox li a");
         browser.waitUntil("location.pathname === '" + CARD + "' && " + WAITING);
         browser.tap("#outbox li button");
-        assertThat(browser.texts("#outbox li button")).containsExactly("Press again: it is gone for good");
+        assertThat(browser.texts("#outbox li button")).containsExactly("Press again to delete it for good");
         browser.tap("#outbox li button");
         browser.waitUntil(NONE_LEFT);
     }

@@ -47,7 +47,7 @@ class PastPageTest {
                     .contains(
                             "does not judge a person",
                             "For your club alone",
-                            "No earlier games of your own are kept yet.");
+                            "None of your own earlier games are here yet.");
             String rows = "\uFEFF" + HEAD + WON + STRANGERS;
             for (boolean pasted : List.of(false, true)) {
                 Guest.Got got = pasted

@@ -110,7 +110,7 @@ class PastePageTest {
         assertThat(shown.text()).contains("Enter 2 clubs and 6 players");
         Guest.Got refused = organiser.sendInParts(
                 HERE, HERE, Map.of("list", "", "press", "look"), Map.of("list-file", new byte[] {(byte) 0xC3, 0x28}));
-        assertThat(refused.text()).contains("This file is no plain text.");
+        assertThat(refused.text()).contains("This file is not plain text.");
     }
 
     @Test

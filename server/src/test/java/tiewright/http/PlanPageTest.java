@@ -57,7 +57,7 @@ class PlanPageTest {
         assertThat(got.body()).contains("value=\"" + "five owls".hashCode() + "\"");
         assertThat(served.ledger.event().notices()).isEmpty();
         assertThat(served.ledger.event().order().plans()).isEmpty();
-        assertThat(served.stranger().get("/plan").text()).contains("stands here once ties have a start");
+        assertThat(served.stranger().get("/plan").text()).contains("appears here once ties have a start");
     }
 
     @Test

@@ -99,7 +99,7 @@ class PromisePagesTest {
                     .doesNotContain("promised something else");
             assertThat(text).contains("Promised");
             promised(captain, "Q9", "1");
-            assertThat(captain.get(DAY).text()).contains("You promised something else since this was planned");
+            assertThat(captain.get(DAY).text()).contains("Your promises have changed since this was planned");
             promised(captain, "Q10", "3");
             captain.send(DAY, DAY, Map.of("floor", "", "row", "", "learn", ""));
             assertThat(planned(served, captain)).contains("rubbers missing by the end: 1.");

@@ -69,7 +69,7 @@ class SafetyPageTest {
     void a_faulty_form_says_why_beside_the_field_and_keeps_what_was_typed() {
         Guest.Got got = typed(Role.DESK, "wbgt", "warm", "log", "Go on", "");
         assertThat(got.status()).isEqualTo(422);
-        assertThat(got.text()).contains("\"warm\" is no temperature");
+        assertThat(got.text()).contains("\"warm\" is not a temperature");
         assertThat(got.body()).contains("value=\"warm\"", "Go on");
         Guest.Got nameless = typed(Role.DESK, "wbgt", "30.5", "log", "Go on", "");
         assertThat(nameless.status()).isEqualTo(422);

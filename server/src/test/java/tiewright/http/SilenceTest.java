@@ -56,7 +56,7 @@ class SilenceTest {
     @Test
     void who_is_in_reads_that_the_other_is_missing_and_until_when() {
         assertThat(home.send(SHEET, SHEET, names("N")).text())
-                .containsPattern("theirs is not in yet; it can come until \\d");
+                .containsPattern("theirs is not in yet; it may still come until \\d");
         away.send(SHEET, SHEET, names("S"));
         assertThat(home.get(SHEET).text()).doesNotContain("not in yet");
     }
@@ -66,7 +66,7 @@ class SilenceTest {
         home.send(SHEET, SHEET, names("N"));
         away.send(SHEET, SHEET, names("S"));
         assertThat(home.send(SHEET, SHEET + "/ask", Map.of()).text())
-                .contains("You asked to open now. Club S reads it here");
+                .contains("You asked to open now. Club S sees that here");
         assertThat(away.get(SHEET).text()).contains("Club N asks to open both now");
         away.send(SHEET, SHEET + "/ask", Map.of());
         served.at(Days.moment("09:01"));
@@ -141,7 +141,7 @@ class SilenceTest {
         assertThat(away.get("/captain").text()).doesNotContain("asks to open");
         home.send(SHEET, SHEET + "/ask", Map.of());
         Guest.Got asked = away.get("/captain");
-        assertThat(asked.text()).contains("Club N asks to open both now. Look at it and agree");
+        assertThat(asked.text()).contains("Club N asks to open both now. Agree to it, or leave it");
         assertThat(asked.body()).contains("href=\"" + SHEET + "\"");
         assertThat(home.get("/captain").text()).contains("You asked to open now; Club S reads it");
         away.send(SHEET, SHEET + "/ask", Map.of());

@@ -78,7 +78,7 @@ class LineupWordsTest {
                 .contains(
                         "Rubber 4: nobody left to name, so it goes to the other club.",
                         "Too few players for 1 of the rubbers. With an even pair in each of them the chance would be 18.8 points higher.",
-                        "That a7, a8 cannot play costs 18.8 points.",
+                        "Being without a7, a8 costs 18.8 points.",
                         "If it may come to a decider, keep these fresh: a1, a2.");
     }
 
@@ -115,8 +115,8 @@ class LineupWordsTest {
         DeciderAdvice advice = DeciderAdvice.of(problem, Optional.empty(), Optional.empty(), Set.of(PlayerId.of("a3")));
         assertThat(advice.notes())
                 .extracting(WORDS::sentence)
-                .anyMatch(sentence -> sentence.endsWith("choose who wants it."))
+                .anyMatch(sentence -> sentence.endsWith("choose whoever wants it."))
                 .anyMatch(sentence -> sentence.startsWith("a3 had to stop"));
-        assertThat(WORDS.verdict(DeciderAdvice.Verdict.EITHER)).isEqualTo("either; choose who wants it");
+        assertThat(WORDS.verdict(DeciderAdvice.Verdict.EITHER)).isEqualTo("either; choose whoever wants it");
     }
 }

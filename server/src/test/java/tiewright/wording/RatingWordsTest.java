@@ -144,7 +144,7 @@ class RatingWordsTest {
                         "Older games count as much as new ones.")
                 .hasSize(4);
         assertThat(WORDS.tooLittle(nothing))
-                .contains("Of 1 player and 0 pairs there is not enough film to say more than stands in the table.");
+                .contains("There is not enough film of 1 player and 0 pairs to say more than the table does.");
         assertThat(WORDS.sentences(nothing, line(nothing, 0)))
                 .anyMatch(sentence -> sentence.startsWith("Nothing was seen yet"));
     }
