@@ -26,7 +26,7 @@ final class Copier implements AutoCloseable {
     private void look() {
         try {
             laptop.copyIfDue();
-        } catch (RuntimeException failure) {
+        } catch (RuntimeException | OutOfMemoryError failure) {
             LOG.error("The timer that makes copies failed once and goes on", failure);
         }
     }

@@ -50,7 +50,7 @@ final class Eraser implements AutoCloseable {
                     && !ledger.held().isNothing()) {
                 erase(event.seq());
             }
-        } catch (RuntimeException failure) {
+        } catch (RuntimeException | OutOfMemoryError failure) {
             LOG.error("Private data should have been deleted today; that failed once and is tried again", failure);
         }
     }

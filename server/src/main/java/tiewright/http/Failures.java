@@ -41,6 +41,7 @@ final class Failures {
     private static final int HEARD_AT_MOST = 50_000_000;
 
     private final Routes.Consumers visits;
+    private volatile String said = "";
 
     Failures(Routes.Consumers visits) {
         this.visits = visits;
@@ -80,7 +81,10 @@ final class Failures {
 
     /** What the database could not write, for example on a full disk. */
     private void notKept(LedgerException failure, Context ctx) {
-        LOG.error("What was sent was not kept: {}", failure.getMessage(), failure.getCause());
+        // a full disk fails everybody: where it comes from is of use once, and fills the disk further
+        Throwable cause = failure.getMessage().equals(said) ? null : failure.getCause();
+        said = failure.getMessage();
+        LOG.error("What was sent was not kept: {}", said, cause);
         show(
                 ctx,
                 failure.isForNow() ? NO_ROOM : 500,

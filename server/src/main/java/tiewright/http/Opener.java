@@ -37,6 +37,7 @@ final class Opener implements AutoCloseable {
     private Instant last;
     private Set<String> said = Set.of();
     private boolean doubted;
+    private String failed = "";
 
     Opener(Ledger ledger, Laptop laptop, Live live) {
         this.ledger = ledger;
@@ -71,9 +72,18 @@ final class Opener implements AutoCloseable {
                 live.timePassed();
             }
             last = now;
-        } catch (RuntimeException failure) {
-            LOG.error("The timer that opens sheets failed once and goes on", failure);
+            failed = "";
+        } catch (RuntimeException | OutOfMemoryError failure) {
+            say(failure);
         }
+    }
+
+    /** Tried twice a second, and a disk that is full needs no lines: said once for each reason. */
+    private void say(Throwable failure) {
+        if (!failed.equals(failure.toString())) {
+            LOG.error("The timer that opens sheets failed and goes on", failure);
+        }
+        failed = failure.toString();
     }
 
     /** Named by the state it was found due in: whatever happens to the tie later, another opening has another name. */

@@ -86,17 +86,12 @@ final class DataFolder implements AutoCloseable {
     }
 
     /** Once the database file is there: only its owner may read it, and it can be forced to the disk. */
-    void databaseIsThere() {
-        try {
-            ownerOnly(path.resolve(DATABASE));
-            // Never closed before the database: closing any channel of a file gives up the locks that this process has
-            // on it. By the same way as the database writes, so that whatever stands between it and the disk hears of
-            // it.
-            database = open(files, database());
-            forceFolder(path);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    void databaseIsThere() throws IOException {
+        // Never closed before the database: closing any channel of a file gives up the locks that this process has
+        // on it. By the same way as the database writes, so that whatever stands between it and the disk hears of it.
+        database = open(files, database());
+        ownerOnly(database());
+        forceFolder(path);
     }
 
     /** To be read and written, made where it is not there. */

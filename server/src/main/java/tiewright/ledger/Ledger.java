@@ -1,6 +1,7 @@
 package tiewright.ledger;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -34,17 +35,21 @@ import tiewright.event.Recorded;
 public final class Ledger implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Ledger.class);
 
+    /** As long as a request waits for a thread. */
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
     final Store store;
     private final InstantSource clock;
     private final Asking asking;
     private final Noting noting;
-    private final OneThread writer = new OneThread("tiewright-ledger");
+    private final Writer writer;
     private final Listeners listeners = new Listeners();
     private volatile Memory now;
 
-    private Ledger(Store store, InstantSource clock) {
+    private Ledger(Store store, InstantSource clock, Duration patience) {
         this.store = store;
         this.clock = clock;
+        this.writer = new Writer(store, patience, this::readAnew);
         this.asking = new Asking(store, clock);
         this.noting = new Noting(store, clock);
         this.now = Memory.of(store);
@@ -60,8 +65,13 @@ public final class Ledger implements AutoCloseable {
     }
 
     static Ledger open(Store store, InstantSource clock) {
+        return open(store, clock, PATIENCE);
+    }
+
+    /** @param patience how long anybody waits for the disk */
+    static Ledger open(Store store, InstantSource clock, Duration patience) {
         try {
-            Ledger ledger = new Ledger(store, clock);
+            Ledger ledger = new Ledger(store, clock, patience);
             store.unreadable()
                     .forEach(where -> LOG.warn(
                             "The sealed sheet of {} for {} cannot be read with the key in {}. The club must seal again.",
@@ -148,7 +158,7 @@ public final class Ledger implements AutoCloseable {
      * @param decision made from what is held at that moment
      */
     public Answer erase(Request request, Function<Held, Decision> decision) {
-        return call(() -> tell(
+        return writer.callHoweverLong(() -> tell(
                 now,
                 Erasing.everything(store, request.key(), () -> asking.ask(now, request, decision.apply(heldNow())))));
     }
@@ -158,7 +168,7 @@ public final class Ledger implements AutoCloseable {
      * in the database file.
      */
     public PrivateAnswer forget(PrivateRequest request, PrivateDecision decision) {
-        return call(() -> Erasing.onePlayer(store, () -> noting.ask(now.event(), request, decision)));
+        return writer.callHoweverLong(() -> Erasing.onePlayer(store, () -> noting.ask(now.event(), request, decision)));
     }
 
     /** Copies of the data that were made, whatever has become of them; oldest first. */
@@ -228,12 +238,15 @@ public final class Ledger implements AutoCloseable {
      * @throws LedgerException if a file of that name is already there or it cannot be written
      */
     public void backUp(Path zip, boolean withKey) {
-        run(() -> Backup.write(store, zip, withKey, clock.instant()));
+        writer.callHoweverLong(() -> {
+            Backup.write(store, zip, withKey, clock.instant());
+            return true;
+        });
     }
 
     /** {@link #backUp(Path)} for somebody who takes it along at once; nothing is noted about where it goes. */
     public byte[] backedUp() {
-        return call(() -> Backup.bytes(store));
+        return writer.callHoweverLong(() -> Backup.bytes(store));
     }
 
     /** {@link #restore(Path, Optional, Path)} without a key: clubs whose sheets were sealed must seal again. */
@@ -254,31 +267,17 @@ public final class Ledger implements AutoCloseable {
     @Override
     public void close() {
         try (listeners) {
-            writer.close(store::close);
+            writer.close();
         }
     }
 
-    private void run(Runnable work) {
-        call(() -> {
-            work.run();
-            return true;
-        });
+    <T> T call(Supplier<T> work) {
+        return writer.call(work);
     }
 
-    /** What could not be written once, for want of room, is tried anew: the folder is read again, and it goes on with what was kept. */
-    <T> T call(Supplier<T> work) {
-        return writer.call(() -> {
-            if (store.isDoubtful()) {
-                store.reopen();
-                now = Memory.of(store);
-                listeners.tell(now.event());
-            }
-            try {
-                return work.get();
-            } catch (DataAccessException failure) {
-                throw store.doubted(failure);
-            }
-        });
+    private void readAnew() {
+        now = Memory.of(store);
+        listeners.tell(now.event());
     }
 
     private Answer decideNow(Request request, Decision decision) {

@@ -1,11 +1,13 @@
 package tiewright.ledger;
 
+import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 
 /**
@@ -28,6 +30,29 @@ final class OneThread implements AutoCloseable {
         try {
             return CompletableFuture.supplyAsync(work, thread).join();
         } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException thrown) {
+                throw thrown;
+            }
+            throw e;
+        } catch (RejectedExecutionException e) {
+            throw new LedgerException("The ledger is closed.", e);
+        }
+    }
+
+    /**
+     * The same for who does not wait longer than this. What is begun goes on; what was not begun by then never is.
+     *
+     * @throws TimeoutException if it has not ended by then
+     */
+    <T> T call(Supplier<T> work, Duration patience) throws TimeoutException {
+        try {
+            return CompletableFuture.supplyAsync(work, thread)
+                    .orTimeout(patience.toNanos(), TimeUnit.NANOSECONDS)
+                    .join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof TimeoutException late) {
+                throw late;
+            }
             if (e.getCause() instanceof RuntimeException thrown) {
                 throw thrown;
             }

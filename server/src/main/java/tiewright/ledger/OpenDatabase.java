@@ -12,7 +12,6 @@ import org.h2.jdbc.JdbcConnection;
 import org.h2.mvstore.MVStore;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tiewright.event.Recorded;
@@ -47,8 +46,18 @@ final class OpenDatabase implements AutoCloseable {
         }
         this.connection = new Owner(folder).open();
         this.jooq = Jooq.on(connection);
-        folder.databaseIsThere();
+        mustBeWritable();
         this.sizeWhenOpened = folder.size();
+    }
+
+    /** The database itself opens one that can only be read, and says so at the first write. */
+    private void mustBeWritable() {
+        try {
+            folder.databaseIsThere();
+        } catch (IOException failure) {
+            closeConnection();
+            throw WriteFailure.atStart(folder, failure);
+        }
     }
 
     DataFolder folder() {
@@ -83,7 +92,7 @@ final class OpenDatabase implements AutoCloseable {
      */
     void durably(List<Recorded> facts, Consumer<DSLContext> work) {
         if (isDoubtful) {
-            throw cannotBeWritten(null);
+            throw WriteFailure.of(folder, null);
         }
         try {
             connection.setAutoCommit(false);
@@ -101,7 +110,7 @@ final class OpenDatabase implements AutoCloseable {
             isDoubtful = false;
             sum = sum.map(before -> facts.stream().reduce(before, FactSum::then, (one, other) -> other));
             noteAcknowledged();
-        } catch (SQLException | IOException e) {
+        } catch (SQLException | IOException | OutOfMemoryError e) {
             throw doubted(e);
         }
     }
@@ -125,21 +134,9 @@ final class OpenDatabase implements AutoCloseable {
     }
 
     /** The database failed; what it holds is known only when it is read anew. */
-    LedgerException doubted(Exception failure) {
+    LedgerException doubted(Throwable failure) {
         isDoubtful = true;
-        return cannotBeWritten(failure);
-    }
-
-    private LedgerException cannotBeWritten(@Nullable Exception cause) {
-        return folder.isFull(cause)
-                ? LedgerException.forNow(
-                        "The disk of the folder " + folder.path() + " is full, so nothing of this was kept."
-                                + " Make room on that disk and send it again: Tiewright goes on by itself, and what is sent twice counts once.",
-                        cause)
-                : LedgerException.forNow(
-                        "The database in " + folder.path() + " could not be written, so nothing of this was kept."
-                                + " Look at that disk, then send it again: Tiewright tries anew, and what is sent twice counts once.",
-                        cause);
+        return WriteFailure.of(folder, failure);
     }
 
     /** Before a write: a file that has grown much since it was opened is written anew. */

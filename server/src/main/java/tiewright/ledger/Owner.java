@@ -55,10 +55,7 @@ final class Owner {
     }
 
     private LedgerException cannotBeOpened(Exception cause) {
-        return folder.isFull(cause)
-                ? new LedgerException(
-                        "The disk of the folder " + folder.path() + " is full. Make room on it, then try again.", cause)
-                : damaged(folder, cause);
+        return WriteFailure.isOfTheDisk(folder, cause) ? WriteFailure.atStart(folder, cause) : damaged(folder, cause);
     }
 
     /** What the library says about it helps nobody in the hall; it is the cause, for the log. */

@@ -196,7 +196,7 @@ final class Store implements AutoCloseable {
     }
 
     /** The database failed; what it holds is known only when it is read anew. */
-    LedgerException doubted(Exception failure) {
+    LedgerException doubted(Throwable failure) {
         return database.doubted(failure);
     }
 
