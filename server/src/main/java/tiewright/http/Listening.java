@@ -3,9 +3,12 @@ package tiewright.http;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.component.LifeCycle;
@@ -31,7 +34,8 @@ final class Listening {
 
     private Listening() {}
 
-    static void configure(JavalinConfig config, ServiceOptions options) {
+    /** @param links the name of the link by which a request comes, if any */
+    static void configure(JavalinConfig config, ServiceOptions options, Function<Request, Optional<String>> links) {
         config.startup.showJavalinBanner = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = MOST_BYTES;
@@ -43,7 +47,7 @@ final class Listening {
         config.jetty.host = options.host();
         config.jetty.port = options.port();
         config.jetty.addConnector((server, http) -> connector(server, http, options));
-        config.jetty.modifyServer(Listening::shareThreads);
+        config.jetty.modifyServer(server -> shareThreads(server, links));
         pages(config, options);
     }
 
@@ -58,12 +62,12 @@ final class Listening {
         return connector;
     }
 
-    private static void shareThreads(Server server) {
+    private static void shareThreads(Server server, Function<Request, Optional<String>> links) {
         server.addEventListener(new LifeCycle.Listener() {
             @Override
             public void lifeCycleStarting(LifeCycle event) {
                 server.setErrorHandler(new BelowPages(HEADERS));
-                server.setHandler(Threads.shared(server.getHandler(), Service.EVENTS));
+                server.setHandler(Threads.shared(server.getHandler(), Service.EVENTS, links));
             }
         });
     }

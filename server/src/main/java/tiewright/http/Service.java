@@ -211,7 +211,7 @@ public final class Service implements AutoCloseable {
     }
 
     private void configure(JavalinConfig config, ServiceOptions options) {
-        Listening.configure(config, options);
+        Listening.configure(config, options, visitors::linkOf);
         config.routes.beforeMatched(gate::guard);
         config.routes.sse(
                 EVENTS,

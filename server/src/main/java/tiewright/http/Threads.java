@@ -3,17 +3,20 @@ package tiewright.http;
 import java.net.InetSocketAddress;
 import java.net.SocketAddress;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
 import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Who may have how many of the service's threads. A form takes one only once all of it is here; one too long for that is read by a thread,
- * of which each phone gets a few, and all phones together not the last: the laptop at the desk is always answered.
+ * of which each phone and each link gets a few, and all phones together not the last: the laptop at the desk is always answered.
  */
 final class Threads {
     /** Any form of ours fits in; of a longer one so much. */
@@ -21,6 +24,9 @@ final class Threads {
 
     /** For one address; a page takes one for milliseconds, and a browser asks for six things at a time. */
     private static final int OF_ONE_ADDRESS = 24;
+
+    /** For one link, by however many phones and addresses: it lets in people of one club, or one official. */
+    private static final int OF_ONE_LINK = 8;
 
     /** For all but the laptop itself, of the server's two hundred. */
     private static final int OF_ALL = 150;
@@ -35,8 +41,11 @@ final class Threads {
 
     private Threads() {}
 
-    /** @param stays the address of answers that never end, which take no thread */
-    static Handler shared(Handler pages, String stays) {
+    /**
+     * @param stays the address of answers that never end, which take no thread
+     * @param links the name of the link by which a request comes, if any
+     */
+    static Handler shared(Handler pages, String stays, Function<Request, Optional<String>> links) {
         QoSHandler ofAll = new QoSHandler(pages);
         ofAll.setMaxRequestCount(OF_ALL);
         ofAll.setMaxSuspend(MOST_WAIT);
@@ -52,7 +61,20 @@ final class Threads {
         ofOne.exclude(Threads::isHere);
         ofOne.setHandler(ofLong);
         return new EagerContentHandler(
-                ofOne, new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false));
+                ofLink(ofOne, links), new EagerContentHandler.RetainedContentLoaderFactory(READ_FIRST, 0, false));
+    }
+
+    /** What one link asks for beyond its share waits for the own, whatever address it comes from. */
+    private static Handler ofLink(Handler next, Function<Request, Optional<String>> links) {
+        ThreadLimitHandler ofLink = new ThreadLimitHandler() {
+            @Override
+            protected @Nullable String getRemoteIP(Request request) {
+                return isHere(request) ? null : links.apply(request).orElse(null);
+            }
+        };
+        ofLink.setThreadLimit(OF_ONE_LINK);
+        ofLink.setHandler(next);
+        return ofLink;
     }
 
     private static boolean isLong(Request request) {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import java.util.Optional;
+import org.eclipse.jetty.server.Request;
 import tiewright.event.Event;
 import tiewright.event.Link;
 import tiewright.http.visit.Tokens;
@@ -41,6 +42,15 @@ final class Visitors {
                         .filter(link -> !link.revoked())
                         .map(link -> new Visitor(Optional.of(link), parts[1], parts.length == 3 ? parts[2] : "")))
                 .orElse(Visitor.STRANGER);
+    }
+
+    /** The name of the link by which this request comes, before any page knows of it; whether it still holds is not asked. */
+    Optional<String> linkOf(Request request) {
+        return Request.getCookies(request).stream()
+                .filter(cookie -> cookie.getName().equals(cookieName))
+                .findFirst()
+                .flatMap(cookie -> tokens.open(USE, cookie.getValue()))
+                .map(text -> text.split("\n", 2)[0]);
     }
 
     /** The link with this secret, if it still holds. */

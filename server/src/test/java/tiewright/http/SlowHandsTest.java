@@ -80,6 +80,34 @@ class SlowHandsTest {
         });
     }
 
+    /** One captain's link, held by many phones, leaves long forms of other clubs their threads. */
+    @Test
+    void hundreds_of_long_forms_of_one_link_leave_the_other_links_alone() throws Exception {
+        try (Served served = Served.of(Days.oneTie(), Days.moment("09:00"))) {
+            String hostile = served.captain("N").cookie();
+            String honest = served.captain("S").cookie();
+            URI at = URI.create(served.service.url() + "/captain/sheet/A1");
+            List<Socket> slow = new ArrayList<>();
+            try {
+                for (int i = 0; i < MANY; i++) {
+                    Socket socket = begun(at, hostile, "127.0.0." + (2 + i % 12), LONGEST);
+                    socket.getOutputStream().write("x".repeat(FIRST).getBytes(StandardCharsets.US_ASCII));
+                    slow.add(socket);
+                }
+                try (Socket socket = begun(at, honest, "127.0.0.30", FIRST)) {
+                    socket.setSoTimeout(10_000);
+                    socket.getOutputStream()
+                            .write("x".repeat(FIRST - "player=".length()).getBytes(StandardCharsets.US_ASCII));
+                    assertThat(socket.getInputStream().read()).isEqualTo('H');
+                }
+            } finally {
+                for (Socket socket : slow) {
+                    socket.close();
+                }
+            }
+        }
+    }
+
     private interface Asking {
         void at(URI at) throws IOException;
     }
@@ -306,9 +334,11 @@ class SlowHandsTest {
 
     private static Socket begun(URI at, String cookie, String from, int length) throws IOException {
         Socket socket = new Socket(InetAddress.getByName(at.getHost()), at.getPort(), InetAddress.getByName(from), 0);
+        String path = at.getPath().isEmpty() ? "/desk/check-in" : at.getPath();
         socket.getOutputStream()
-                .write(("POST /desk/check-in HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\nCookie: " + cookie
-                                + "\r\nOrigin: " + at + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                .write(("POST " + path + " HTTP/1.1\r\nHost: " + at.getAuthority() + "\r\nCookie: " + cookie
+                                + "\r\nOrigin: http://" + at.getAuthority()
+                                + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
                                 + "Content-Length: " + length + "\r\n\r\nplayer=")
                         .getBytes(StandardCharsets.US_ASCII));
         socket.getOutputStream().flush();
