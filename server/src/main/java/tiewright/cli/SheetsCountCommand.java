@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tiewright.conditions.OrderOfStrength;
 import tiewright.conditions.Plays;
+import tiewright.event.Directory;
 import tiewright.event.Player;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.PlainFile;
@@ -59,8 +60,7 @@ final class SheetsCountCommand implements Callable<Integer> {
     }
 
     private static List<Optional<Plays>> plays(EventFolder read, List<Player> here) {
-        return here.stream()
-                .map(player -> Optional.ofNullable(read.plays().get(player.id())))
-                .toList();
+        Directory directory = read.directory();
+        return here.stream().map(player -> directory.plays(player.id())).toList();
     }
 }

@@ -106,7 +106,7 @@ final class TieAdvice {
     private static LineupProblem stating(
             LineupProblem problem, EventFolder read, LineupProblem.Against against, long seed) {
         boolean open = problem.rules().each().kinds().areOpen();
-        return open ? problem : problem.stating(read.plays(), against, seed);
+        return open ? problem : problem.stating(read.directory().stated(), against, seed);
     }
 
     private Stated stated() {

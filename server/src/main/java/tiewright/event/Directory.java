@@ -4,14 +4,21 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import tiewright.conditions.Plays;
 
 /** The names behind the codes: kept beside the ledger, erased on a date, after which the codes stand alone. */
 public record Directory(Map<PlayerId, Person> people) {
     /**
      * @param name as called on court, in any script
      * @param bornYear only where a rule needs it
+     * @param plays the rubbers that the player states to play in beside open ones; for the organiser and the own club alone
      */
-    public record Person(String name, OptionalInt bornYear) {}
+    public record Person(String name, OptionalInt bornYear, Optional<Plays> plays) {
+        /** Somebody who states nothing about rubbers. */
+        public Person(String name, OptionalInt bornYear) {
+            this(name, bornYear, Optional.empty());
+        }
+    }
 
     public static final Directory EMPTY = new Directory(Map.of());
 
@@ -31,6 +38,18 @@ public record Directory(Map<PlayerId, Person> people) {
         return Optional.ofNullable(people.get(player));
     }
 
+    /** What the player states to play in beside open rubbers. */
+    public Optional<Plays> plays(PlayerId player) {
+        return person(player).flatMap(Person::plays);
+    }
+
+    /** Everybody who states what to play in. */
+    public Map<PlayerId, Plays> stated() {
+        Map<PlayerId, Plays> stated = new LinkedHashMap<>();
+        people.forEach((player, person) -> person.plays().ifPresent(plays -> stated.put(player, plays)));
+        return stated;
+    }
+
     /** A minor: turns 18 in the year of the event or later, or is younger. Without a birth year nobody is taken for one. */
     public boolean isMinor(PlayerId player, int year) {
         return person(player)
@@ -39,7 +58,7 @@ public record Directory(Map<PlayerId, Person> people) {
                 .isPresent();
     }
 
-    /** What is left of the names once private data are deleted: no birth year, no full name, nothing of a minor. */
+    /** What is left of the names once private data are deleted: no birth year, no statement, no full name, nothing of a minor. */
     public Directory erased(NamesKept names, int year) {
         Map<PlayerId, Person> kept = new LinkedHashMap<>();
         if (names == NamesKept.INITIALS) {

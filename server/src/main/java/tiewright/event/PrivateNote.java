@@ -40,7 +40,11 @@ public sealed interface PrivateNote {
         PAST_GAME
     }
 
-    record PersonNamed(PlayerId player, String name, OptionalInt bornYear) implements PrivateNote {
+    record PersonNamed(PlayerId player, Directory.Person person) implements PrivateNote {
+        public PersonNamed(PlayerId player, String name, OptionalInt bornYear) {
+            this(player, new Directory.Person(name, bornYear));
+        }
+
         @Override
         public Kind kind() {
             return Kind.PERSON_NAMED;
@@ -160,11 +164,7 @@ public sealed interface PrivateNote {
         }
     }
 
-    /**
-     * How a captain lets older games count for the own club.
-     *
-     * @param days a game that is so many days old counts half; empty: every game counts the same
-     */
+    /** How older games count for the own club: one of so many days counts half; without a number each counts the same. */
     record HalfLifeChosen(ClubId club, OptionalInt days) implements PrivateNote {
         public HalfLifeChosen {
             if (days.isPresent() && days.getAsInt() < 1) {

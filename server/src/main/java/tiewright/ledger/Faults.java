@@ -18,10 +18,11 @@ final class Faults {
         List<Refusal> reasons = new ArrayList<>();
         accepted.facts().forEach(fact -> reasons.addAll(FactRows.tooLong(fact)));
         for (PrivateNote note : accepted.notes()) {
-            if (note instanceof PrivateNote.PersonNamed named && named.name().length() > LONGEST_NAME) {
+            if (note instanceof PrivateNote.PersonNamed named
+                    && named.person().name().length() > LONGEST_NAME) {
                 reasons.add(Refusal.of("ledger.too-long")
                         .with("longest", LONGEST_NAME)
-                        .with("length", named.name().length())
+                        .with("length", named.person().name().length())
                         .at("name"));
             }
         }

@@ -104,7 +104,7 @@ final class OwnNotes {
         Map<PlayerId, Directory.Person> people = new HashMap<>();
         notes.forEach(note -> {
             if (note instanceof PrivateNote.PersonNamed named) {
-                people.put(named.player(), new Directory.Person(named.name(), named.bornYear()));
+                people.put(named.player(), named.person());
             }
         });
         if (people.isEmpty()) {

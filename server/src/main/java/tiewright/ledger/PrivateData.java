@@ -5,7 +5,6 @@ import static tiewright.schema.Tables.PRIVATE_SHEET;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jooq.DSLContext;
@@ -51,8 +50,7 @@ final class PrivateData {
         tables().forEach(table -> jooq.deleteFrom(table).execute());
         note.kept()
                 .people()
-                .forEach((player, person) -> PrivateTables.put(
-                        jooq, new PrivateNote.PersonNamed(player, person.name(), OptionalInt.empty())));
+                .forEach((player, person) -> PrivateTables.put(jooq, new PrivateNote.PersonNamed(player, person)));
     }
 
     /** How much of it is there; a name that would stay as it is counts for nothing. */

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
+import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
 import tiewright.event.Directory.Person;
@@ -36,15 +37,17 @@ final class PrivateTables {
     private PrivateTables() {}
 
     static void put(DSLContext jooq, PersonNamed note) {
+        Person person = note.person();
         jooq.deleteFrom(PRIVATE_PERSON)
                 .where(PRIVATE_PERSON.PLAYER.eq(note.player().code()))
                 .execute();
         jooq.insertInto(PRIVATE_PERSON)
                 .set(PRIVATE_PERSON.PLAYER, note.player().code())
-                .set(PRIVATE_PERSON.NAME, note.name())
+                .set(PRIVATE_PERSON.NAME, person.name())
                 .set(
                         PRIVATE_PERSON.BORN_YEAR,
-                        note.bornYear().isPresent() ? note.bornYear().getAsInt() : null)
+                        person.bornYear().isPresent() ? person.bornYear().getAsInt() : null)
+                .set(PRIVATE_PERSON.PLAYS, person.plays().map(Plays::code).orElse(null))
                 .execute();
     }
 
@@ -133,7 +136,11 @@ final class PrivateTables {
         Map<PlayerId, Person> people = new TreeMap<>();
         jooq.selectFrom(PRIVATE_PERSON)
                 .forEach(row -> people.put(
-                        PlayerId.of(row.getPlayer()), new Person(row.getName(), optional(row.getBornYear()))));
+                        PlayerId.of(row.getPlayer()),
+                        new Person(
+                                row.getName(),
+                                optional(row.getBornYear()),
+                                Optional.ofNullable(row.getPlays()).flatMap(Plays::parse))));
         return people;
     }
 

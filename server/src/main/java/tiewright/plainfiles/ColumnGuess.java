@@ -39,7 +39,9 @@ final class ColumnGuess {
             entry("born", Holds.BORN),
             entry("born_year", Holds.BORN),
             entry("birth year", Holds.BORN),
-            entry("year of birth", Holds.BORN));
+            entry("year of birth", Holds.BORN),
+            entry("plays", Holds.PLAYS),
+            entry("plays in", Holds.PLAYS));
 
     private final List<Row> rows;
     private final Set<String> clubs;
@@ -93,6 +95,8 @@ final class ColumnGuess {
                 put(columns, column, Holds.BORN);
             } else if (mostMatch(values, "[0-9]{1,2}[.)]?")) {
                 put(columns, column, Holds.RANK);
+            } else if (mostMatch(values, "(?i)(wo)?men(['’]s)?")) {
+                put(columns, column, Holds.PLAYS);
             } else if (isOfClubs(values)) {
                 put(columns, column, Holds.CLUB);
             } else if (!values.isEmpty()) {

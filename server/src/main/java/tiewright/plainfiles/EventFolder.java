@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tiewright.conditions.Plays;
 import tiewright.event.Actor;
 import tiewright.event.Directory;
 import tiewright.event.Event;
@@ -34,7 +33,6 @@ import tiewright.rating.FilmedGame;
  * @param notes names, forms, chemistry and earlier games, which lie beside the ledger
  * @param ownGames earlier games that the club which gave the folder keeps for itself
  * @param films filmed games as they were charted, in the order of games.csv
- * @param plays what players state that they play in beside open rubbers: for commands on the folder alone
  * @param faults by file in the order of {@link PlainFile}, then by line
  */
 public record EventFolder(
@@ -43,7 +41,6 @@ public record EventFolder(
         List<PrivateNote> notes,
         List<PrivateNote.PastGame> ownGames,
         List<FilmGame> films,
-        Map<PlayerId, Plays> plays,
         List<FolderFault> faults) {
     private static final List<PlainFile> ALWAYS = List.of(PlainFile.EVENT, PlainFile.CONDITIONS);
 
@@ -63,7 +60,6 @@ public record EventFolder(
         notes = List.copyOf(notes);
         ownGames = List.copyOf(ownGames);
         films = List.copyOf(films);
-        plays = Map.copyOf(plays);
         faults = List.copyOf(faults);
     }
 
@@ -87,7 +83,6 @@ public record EventFolder(
                 reading.notes(),
                 reading.ownGames(),
                 reading.films(),
-                reading.plays(),
                 tables.faults(reading.cells().faults()));
     }
 
@@ -134,8 +129,7 @@ public record EventFolder(
     /** The names behind the codes. */
     public Directory directory() {
         Map<PlayerId, Directory.Person> people = new LinkedHashMap<>();
-        notes(PrivateNote.PersonNamed.class)
-                .forEach(named -> people.put(named.player(), new Directory.Person(named.name(), named.bornYear())));
+        notes(PrivateNote.PersonNamed.class).forEach(named -> people.put(named.player(), named.person()));
         return new Directory(people);
     }
 

@@ -27,6 +27,7 @@ public record PastedList(List<Row> rows, List<Holds> columns, OptionalLong broke
         FAMILY_NAME,
         RANK,
         BORN,
+        PLAYS,
         NOTHING;
 
         public String code() {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tiewright.conditions.Conditions;
-import tiewright.conditions.Plays;
 import tiewright.conditions.Preset;
 import tiewright.event.ClubId;
 import tiewright.event.Fact;
@@ -27,7 +26,6 @@ final class Reading {
     private final List<PrivateNote> notes = new ArrayList<>();
     private final List<FilmGame> films = new ArrayList<>();
     private final List<PrivateNote.PastGame> ownGames = new ArrayList<>();
-    private final Map<PlayerId, Plays> plays = new LinkedHashMap<>();
     private final Set<String> clubs = new HashSet<>();
     private final Map<String, String> clubOfPlayer = new LinkedHashMap<>();
     private final Map<String, TieSides> ties = new LinkedHashMap<>();
@@ -74,11 +72,6 @@ final class Reading {
 
     List<Fact> facts() {
         return facts;
-    }
-
-    /** What players state that they play in beside open rubbers. */
-    Map<PlayerId, Plays> plays() {
-        return plays;
     }
 
     List<PrivateNote> notes() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
 import tiewright.event.Event;
@@ -21,7 +22,6 @@ final class SquadExport {
     private static final List<String> JUDGED = List.of("form", "form_sd");
     private static final String PROMISED = "promised";
 
-    /** Read by commands on a folder; the service does not keep it. */
     private static final String PLAYS = "plays";
 
     private final Event event;
@@ -54,7 +54,9 @@ final class SquadExport {
         if (promised.isEmpty()) {
             header.remove(PROMISED);
         }
-        header.remove(PLAYS);
+        if (directory.stated().isEmpty()) {
+            header.remove(PLAYS);
+        }
         CsvText text = new CsvText(header);
         event.players().values().forEach(player -> text.row(cells(player).toArray()));
         return text;
@@ -72,6 +74,9 @@ final class SquadExport {
         cells.addAll(List.of(player.from(), player.until(), present(player), player.deputy() ? "yes" : "no"));
         if (!promised.isEmpty()) {
             cells.add(Optional.ofNullable(promised.get(player.id())));
+        }
+        if (!directory.stated().isEmpty()) {
+            cells.add(directory.plays(player.id()).map(Plays::code));
         }
         return cells;
     }

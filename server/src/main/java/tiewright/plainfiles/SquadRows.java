@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
+import tiewright.event.Directory;
 import tiewright.event.Pair;
 import tiewright.event.PairWish;
 import tiewright.event.PlayerId;
@@ -71,7 +72,7 @@ final class SquadRows {
             PlayerId id = PlayerId.of(code.get());
             reading.facts().add(new SetUpFact.PlayerEntered(id, club.get(), rank, from, until, deputy));
             present.ifPresent(here -> reading.facts().add(new SetUpFact.CheckedIn(id, here)));
-            named(row, new PrivateNote.PersonNamed(id, name.get(), born));
+            reading.notes().add(new PrivateNote.PersonNamed(id, new Directory.Person(name.get(), born, plays(row))));
             if (form.isPresent() || sd.isPresent()) {
                 reading.notes().add(new PrivateNote.FormJudged(id, form, sd));
             }
@@ -81,11 +82,8 @@ final class SquadRows {
         }
     }
 
-    private void named(CsvTable.Row row, PrivateNote.PersonNamed person) {
-        reading.notes().add(person);
-        cells.choice(row, "plays", List.of("women", "men"))
-                .flatMap(Plays::parse)
-                .ifPresent(stated -> reading.plays().put(person.player(), stated));
+    private Optional<Plays> plays(CsvTable.Row row) {
+        return cells.choice(row, "plays", List.of("women", "men")).flatMap(Plays::parse);
     }
 
     private void chemistry(CsvTable.Row row) {

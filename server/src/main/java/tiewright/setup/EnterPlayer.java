@@ -11,6 +11,7 @@ import tiewright.conditions.OrderOfStrength;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.Fact;
 import tiewright.event.Player;
@@ -21,7 +22,7 @@ import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 
 /**
- * Enters a player into a squad, or alters the one who has this code. The name goes beside the ledger. After the first sealed
+ * Enters a player into a squad, or alters the one who has this code. Who it is goes beside the ledger. After the first sealed
  * sheet only the organiser may, and a new player or another rank is a numbered notice.
  *
  * @param rank place in the club's order of strength, 1 the strongest
@@ -31,9 +32,8 @@ import tiewright.event.SetUpFact;
 public record EnterPlayer(
         PlayerId player,
         ClubId club,
-        String name,
+        Directory.Person person,
         OptionalInt rank,
-        OptionalInt bornYear,
         Optional<LocalTime> from,
         Optional<LocalTime> until,
         boolean deputy)
@@ -53,14 +53,14 @@ public record EnterPlayer(
                 .refuseIf(
                         event.club(club).isEmpty(),
                         Refusal.of("setup.no-such-club").with("club", club).at("club"))
-                .line("name", name)
+                .line("name", person.name())
                 .refuseIf(
                         isOutside(rank, 1, LARGEST_SQUAD),
                         Refusal.of("setup.not-a-rank")
                                 .with("most", LARGEST_SQUAD)
                                 .at("rank"))
                 .refuseIf(
-                        isOutside(bornYear, year - OLDEST, year),
+                        isOutside(person.bornYear(), year - OLDEST, year),
                         Refusal.of("setup.not-a-birth-year")
                                 .with("least", year - OLDEST)
                                 .with("most", year)
@@ -91,7 +91,8 @@ public record EnterPlayer(
     }
 
     private PrivateNote named() {
-        return new PrivateNote.PersonNamed(player, Plain.of(name), bornYear);
+        return new PrivateNote.PersonNamed(
+                player, new Directory.Person(Plain.of(person.name()), person.bornYear(), person.plays()));
     }
 
     private List<Fact> facts(Event event, Optional<Player> before) {

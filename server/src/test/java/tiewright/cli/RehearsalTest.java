@@ -58,8 +58,7 @@ class RehearsalTest {
         try (Ledger ledger = Ledger.open(
                 folder.resolve("event"), java.time.Clock.fixed(Days.moment("09:00"), java.time.ZoneOffset.UTC))) {
             List<PrivateNote> names = day.directory().people().entrySet().stream()
-                    .map(one -> (PrivateNote) new PrivateNote.PersonNamed(
-                            one.getKey(), one.getValue().name(), one.getValue().bornYear()))
+                    .map(one -> (PrivateNote) new PrivateNote.PersonNamed(one.getKey(), one.getValue()))
                     .toList();
             Decision given = (event, now) -> new Decision.Accepted(
                     day.facts().stream().map(Recorded::fact).toList(), names);

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tiewright.conditions.Plays;
 
 /** Names, and who of them is shortened: whoever turns 18 in the year of the event still is, for the day is not known. */
 class DirectoryTest {
@@ -54,6 +56,18 @@ class DirectoryTest {
     @Test
     void one_word_cannot_be_shortened() {
         assertThat(of("Ana", OptionalInt.of(2010)).publicName(ANA, YEAR)).isEqualTo("Ana");
+    }
+
+    @Test
+    void what_is_stated_is_known_of_those_who_state_it_and_goes_with_the_deletion() {
+        PlayerId bo = PlayerId.of("N2");
+        Directory both = new Directory(Map.of(
+                ANA, new Directory.Person("Ana Vidal", OptionalInt.empty(), Optional.of(Plays.WOMEN)),
+                bo, new Directory.Person("Bo Lind", OptionalInt.empty())));
+        assertThat(both.plays(ANA)).contains(Plays.WOMEN);
+        assertThat(both.plays(bo)).isEmpty();
+        assertThat(both.stated()).isEqualTo(Map.of(ANA, Plays.WOMEN));
+        assertThat(both.erased(NamesKept.INITIALS, YEAR).stated()).isEmpty();
     }
 
     @Test

@@ -81,10 +81,7 @@ public final class Served implements AutoCloseable {
                 .given(
                         day.facts().stream().map(Recorded::fact).toList(),
                         day.directory().people().entrySet().stream()
-                                .map(one -> new PrivateNote.PersonNamed(
-                                        one.getKey(),
-                                        one.getValue().name(),
-                                        one.getValue().bornYear()))
+                                .map(one -> new PrivateNote.PersonNamed(one.getKey(), one.getValue()))
                                 .toList());
     }
 

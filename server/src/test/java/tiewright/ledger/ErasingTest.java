@@ -23,6 +23,7 @@ import org.jooq.Field;
 import org.jooq.Table;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
 import tiewright.event.Directory;
@@ -99,7 +100,10 @@ class ErasingTest {
         done(
                 ledger,
                 Asked.notes(
-                        new PersonNamed(N1, "Gonename Surmarker", OptionalInt.of(1990)),
+                        new PersonNamed(
+                                N1,
+                                new Directory.Person(
+                                        "Gonename Surmarker", OptionalInt.of(1990), Optional.of(Plays.WOMEN))),
                         new PersonNamed(N2, "Minorname Surmarker", OptionalInt.of(2012)),
                         new PersonNamed(N3, "Onenameonly", OptionalInt.empty())));
     }

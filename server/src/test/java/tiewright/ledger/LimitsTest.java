@@ -102,7 +102,7 @@ class LimitsTest {
                             .with("longest", longest)
                             .with("length", longest + 1)
                             .at("name"))));
-            assertThat(ledger.directory().name(player)).isEqualTo(fits.name());
+            assertThat(ledger.directory().name(player)).isEqualTo(fits.person().name());
         }
     }
 

@@ -9,12 +9,19 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tiewright.conditions.Plays;
+import tiewright.event.Directory;
+import tiewright.event.PlayerId;
+import tiewright.event.PrivateNote;
 
 /** What counts as up to date is compared with what Flyway itself wrote into its table. */
 class MigrationsTest {
@@ -58,6 +65,28 @@ class MigrationsTest {
                 var statement = owner.createStatement()) {
             statement.execute(change);
             assertThat(Migrations.areDone(owner)).isFalse();
+        }
+    }
+
+    /** What this version adds is taken out again, as a folder of the version before had it. */
+    @Test
+    void names_of_an_older_folder_are_there_and_state_nothing() throws SQLException {
+        PlayerId player = PlayerId.of("N1");
+        try (Ledger ledger = Ledger.open(folder, Clock.systemUTC())) {
+            ledger.decide(
+                    Asked.request("name"),
+                    Asked.notes(new PrivateNote.PersonNamed(
+                            player,
+                            new Directory.Person("Ana Vidal", OptionalInt.of(1990), Optional.of(Plays.WOMEN)))));
+        }
+        try (Connection owner = owner();
+                var statement = owner.createStatement()) {
+            statement.execute("ALTER TABLE private_person DROP COLUMN plays");
+            statement.execute("DELETE FROM \"flyway_schema_history\" WHERE \"version\" = '20'");
+        }
+        try (Ledger ledger = Ledger.open(folder, Clock.systemUTC())) {
+            assertThat(ledger.directory().people())
+                    .isEqualTo(Map.of(player, new Directory.Person("Ana Vidal", OptionalInt.of(1990))));
         }
     }
 

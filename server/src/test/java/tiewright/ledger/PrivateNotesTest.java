@@ -14,8 +14,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
 import tiewright.event.ClubNotes;
+import tiewright.event.Directory;
 import tiewright.event.DrawFact.TieArranged;
 import tiewright.event.Event;
 import tiewright.event.Fact;
@@ -357,13 +359,15 @@ class PrivateNotesTest {
         java.util.concurrent.CountDownLatch heard = new java.util.concurrent.CountDownLatch(1);
         ledger.onChange(event -> heard.countDown());
         noted(
-                new PersonNamed(N1, "Nïa 北 O'Neil", OptionalInt.of(2001)),
+                new PersonNamed(
+                        N1, new Directory.Person("Nïa 北 O'Neil", OptionalInt.of(2001), Optional.of(Plays.WOMEN))),
                 new PersonNamed(S1, "Sol", OptionalInt.empty()));
         assertThat(heard.await(10, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
         var directory = ledger.directory();
         reopen();
         assertThat(ledger.directory()).isEqualTo(directory);
         assertThat(ledger.directory().name(N1)).isEqualTo("Nïa 北 O'Neil");
+        assertThat(ledger.directory().stated()).isEqualTo(Map.of(N1, Plays.WOMEN));
     }
 
     @Test

@@ -107,7 +107,7 @@ final class Steps {
         for (int number = 0; number < steps; number++) {
             switch (number % ROUND) {
                 case 3 -> films.put(game(number), text(number));
-                case 5 -> name = named(number).name();
+                case 5 -> name = named(number).person().name();
                 case 6 -> films.remove(game(number + ROUND));
                 default -> {}
             }

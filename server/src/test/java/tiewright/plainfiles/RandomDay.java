@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import tiewright.conditions.Conditions;
+import tiewright.conditions.Plays;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
 import tiewright.conditions.Withdrawal;
@@ -168,7 +169,7 @@ final class RandomDay {
             PlayerId player = PlayerId.of(club.code() + i);
             fact(new SetUpFact.PlayerEntered(
                     player, club, OptionalInt.of(i), perhaps(time()), perhaps(LocalTime.of(16, 5)), chance(0.2)));
-            people.put(player, new Directory.Person(any(NAMES), perhaps(2009)));
+            people.put(player, new Directory.Person(any(NAMES), perhaps(2009), perhaps(any(List.of(Plays.values())))));
             if (chance(0.6)) {
                 fact(new SetUpFact.CheckedIn(player, chance(0.8)));
             }

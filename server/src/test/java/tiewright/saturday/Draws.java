@@ -36,7 +36,8 @@ final class Draws {
         List<String> names = scene.notes().stream()
                 .filter(PrivateNote.PersonNamed.class::isInstance)
                 .map(PrivateNote.PersonNamed.class::cast)
-                .map(person -> person.player().code().replaceFirst("[0-9]+$", " ") + person.name())
+                .map(person -> person.player().code().replaceFirst("[0-9]+$", " ")
+                        + person.person().name())
                 .toList();
         return Set.copyOf(names).size() == names.size();
     }

@@ -90,9 +90,9 @@ final class SettingUp {
             if (player.club().equals(club.club())) {
                 PrivateNote.PersonNamed person = named(player.player());
                 String place = "new-" + ++row + "-";
-                typed.put(place + "name", person.name());
+                typed.put(place + "name", person.person().name());
                 typed.put(place + "rank", said(player.rank()));
-                typed.put(place + "bornYear", said(person.bornYear()));
+                typed.put(place + "bornYear", said(person.person().bornYear()));
             }
         }
         String page = "/organiser/club/" + club.club();

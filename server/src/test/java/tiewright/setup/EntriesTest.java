@@ -9,9 +9,11 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tiewright.conditions.Plays;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
+import tiewright.event.Directory;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
 import tiewright.event.PlayerId;
@@ -33,9 +35,8 @@ class EntriesTest {
         return new EnterPlayer(
                 PlayerId.of(code),
                 ClubId.of(club),
-                name,
+                new Directory.Person(name, OptionalInt.empty()),
                 rank == 0 ? OptionalInt.empty() : OptionalInt.of(rank),
-                OptionalInt.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 false);
@@ -45,9 +46,8 @@ class EntriesTest {
         return new EnterPlayer(
                 PlayerId.of("N9"),
                 ClubId.of("N"),
-                "Noor Dahl",
+                new Directory.Person("Noor Dahl", OptionalInt.of(born)),
                 OptionalInt.empty(),
-                OptionalInt.of(born),
                 Optional.of(LocalTime.parse(from)),
                 Optional.of(LocalTime.parse(until)),
                 false);
@@ -123,6 +123,24 @@ class EntriesTest {
         assertThat(day.notes())
                 .containsExactly(new PrivateNote.PersonNamed(PlayerId.of("N9"), "Ngọc Ánh", OptionalInt.empty()));
         assertThat(day.facts().toString()).doesNotContain("Ngọc");
+    }
+
+    @Test
+    void what_a_player_states_to_play_in_goes_beside_the_ledger_as_well() {
+        Directory.Person ida = new Directory.Person("Ida", OptionalInt.empty(), Optional.of(Plays.WOMEN));
+        day.club("N", 2)
+                .does(new EnterPlayer(
+                        PlayerId.of("N9"),
+                        ClubId.of("N"),
+                        ida,
+                        OptionalInt.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false));
+        assertThat(day.notes())
+                .extracting(note -> ((PrivateNote.PersonNamed) note).person())
+                .containsExactly(ida);
+        assertThat(day.facts().toString()).doesNotContain("WOMEN");
     }
 
     @Test

@@ -1,8 +1,10 @@
 package tiewright.http.answers;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import tiewright.conditions.Plays;
 import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.PlayerId;
@@ -47,6 +49,17 @@ public final class EntryAnswers {
     /** The birth year of a player. */
     public OptionalInt bornYear(PlayerId player) {
         return ledger.directory().person(player).map(Directory.Person::bornYear).orElse(OptionalInt.empty());
+    }
+
+    /** What a player states to play in beside open rubbers. */
+    public Optional<Plays> plays(PlayerId player) {
+        return ledger.directory().plays(player);
+    }
+
+    /** Whether it matters what players play in, or somebody stated it all the same. */
+    public boolean asksPlays() {
+        return !event.conditions().tieRubbers().kinds().areOpen()
+                || !ledger.directory().stated().isEmpty();
     }
 
     /**

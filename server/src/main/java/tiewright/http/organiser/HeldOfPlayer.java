@@ -61,6 +61,9 @@ final class HeldOfPlayer {
         visit.ask(EntryAnswers::new)
                 .bornYear(player.id())
                 .ifPresent(year -> add("page-organiser.held-born", "year", Integer.toString(year)));
+        visit.ask(EntryAnswers::new)
+                .plays(player.id())
+                .ifPresent(plays -> add("page-organiser.held-plays", "plays", plays.code()));
         player.rank().ifPresent(rank -> add("page-organiser.held-rank", "rank", rank));
         player.from().ifPresent(at -> add("page-organiser.held-from", "at", HallClock.said(at)));
         player.until().ifPresent(at -> add("page-organiser.held-until", "at", HallClock.said(at)));

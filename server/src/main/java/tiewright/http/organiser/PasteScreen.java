@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import tiewright.http.answers.EntryAnswers;
 import tiewright.http.organiser.PastedSquads.OfClub;
 import tiewright.http.organiser.PastedSquads.Person;
 import tiewright.http.pieces.FormField;
@@ -99,6 +100,8 @@ final class PasteScreen {
                 PastePage.token(form, list),
                 squads.clubs().stream().map(club -> club(squads, club)).toList(),
                 columns(list),
+                visit.ask(EntryAnswers::new).asksPlays()
+                        || PastePage.columns(form, list).contains(Holds.PLAYS),
                 squads.people().stream().map(this::line).toList());
     }
 
@@ -152,13 +155,13 @@ final class PasteScreen {
     }
 
     private PasteView.Line line(Person person) {
-        String wrong = Stream.of("name", "rank", "bornYear", "player")
+        String wrong = Stream.of("name", "rank", "bornYear", PlaysField.NAME, "player")
                 .map(field -> tried.error(AtFields.id(person.at(), field)))
                 .filter(sentence -> !sentence.isEmpty())
                 .collect(Collectors.joining(" "));
         return new PasteView.Line(
                 person.at(),
-                List.of(person.name(), person.club().name(), person.rank(), person.born()),
+                List.of(person.name(), person.club().name(), person.rank(), person.born(), person.plays()),
                 words.say(person.isThere() ? "page-organiser.paste.is-there" : "page-organiser.paste.is-new"),
                 wrong);
     }

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
 import tiewright.event.SameName;
@@ -38,7 +39,7 @@ final class PastedSquads {
     }
 
     /** A person on a line, as it stands there. */
-    record Person(long line, OfClub club, String name, String rank, String born, boolean isThere) {
+    record Person(long line, OfClub club, String name, String rank, String born, String plays, boolean isThere) {
         String at() {
             return "line-" + line;
         }
@@ -96,9 +97,11 @@ final class PastedSquads {
         return new EnterPlayer(
                 id,
                 person.club().id(),
-                person.name(),
+                new Directory.Person(
+                        person.name(),
+                        number(person, "bornYear", person.born()),
+                        PlaysField.read(form, AtFields.id(person.at(), PlaysField.NAME), person.plays())),
                 number(person, "rank", person.rank()),
-                number(person, "bornYear", person.born()),
                 Optional.empty(),
                 Optional.empty(),
                 false);
@@ -131,7 +134,13 @@ final class PastedSquads {
         } else {
             OfClub club = club(clubName);
             people.add(new Person(
-                    row.line(), club, name, cell(row, Holds.RANK), cell(row, Holds.BORN), isThere(club, name)));
+                    row.line(),
+                    club,
+                    name,
+                    cell(row, Holds.RANK),
+                    cell(row, Holds.BORN),
+                    cell(row, Holds.PLAYS),
+                    isThere(club, name)));
         }
     }
 

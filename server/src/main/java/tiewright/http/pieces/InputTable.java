@@ -36,7 +36,8 @@ public record InputTable(String id, String caption, String first, List<String> c
         WORDS("text", "cell-words"),
         SHORT("text", "cell-short"),
         NUMBER("numeric", "cell-short"),
-        TICK("", "");
+        TICK("", ""),
+        CHOICE("", "");
 
         private final String inputMode;
         private final String css;
@@ -58,6 +59,19 @@ public record InputTable(String id, String caption, String first, List<String> c
     /**
      * @param id both the id and the name sent with the form
      * @param value what stands there; for a tick {@code yes} or nothing
+     * @param options of a choice, the chosen one marked
      */
-    public record Cell(String id, Kind kind, String value, String error) {}
+    public record Cell(String id, Kind kind, String value, String error, List<Option> options) {
+        public Cell {
+            options = List.copyOf(options);
+        }
+
+        public Cell(String id, Kind kind, String value, String error) {
+            this(id, kind, value, error, List.of());
+        }
+
+        public static Cell choice(String id, String error, List<Option> options) {
+            return new Cell(id, Kind.CHOICE, "", error, options);
+        }
+    }
 }

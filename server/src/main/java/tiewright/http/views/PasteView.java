@@ -23,6 +23,7 @@ public record PasteView(Refusal refusal, GivenFile list, List<FormField> ofAll, 
      * @param press the words of the press that enters it; empty where there is nothing new
      * @param token names what is shown: anything else that is sent is shown first
      * @param columns what each column holds
+     * @param asksPlays whether it is shown what players play in
      */
     public record Shown(
             String summary,
@@ -30,6 +31,7 @@ public record PasteView(Refusal refusal, GivenFile list, List<FormField> ofAll, 
             String token,
             List<ClubLine> clubs,
             List<FormField> columns,
+            boolean asksPlays,
             List<Line> lines) {
         public Shown {
             clubs = List.copyOf(clubs);
@@ -43,7 +45,7 @@ public record PasteView(Refusal refusal, GivenFile list, List<FormField> ofAll, 
     }
 
     /**
-     * @param cells name, club, rank, year of birth
+     * @param cells name, club, rank, year of birth, what the player plays in
      * @param becomes whether it would be entered
      */
     public record Line(String id, List<String> cells, String becomes, String wrong) {

@@ -1,6 +1,7 @@
 package tiewright.http.visit;
 
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -58,6 +59,13 @@ public final class Fields {
 
     public InputTable.Cell cell(String id, InputTable.Kind kind, String stands) {
         return new InputTable.Cell(id, kind, tried.value(id, stands), tried.error(id));
+    }
+
+    /** A cell in which one of these is chosen, or nothing. */
+    public InputTable.Cell cell(String id, String stands, String nothing, List<Option> options) {
+        List<Option> all = new ArrayList<>(List.of(Option.of("", nothing, false)));
+        all.addAll(options);
+        return InputTable.Cell.choice(id, tried.error(id), chosen(id, stands, all));
     }
 
     private List<Option> chosen(String id, String stands, List<Option> options) {
