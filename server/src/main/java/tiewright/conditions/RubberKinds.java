@@ -38,6 +38,11 @@ public record RubberKinds(List<RubberKind> each) {
         return rubber >= 1 && rubber <= each.size() ? each.get(rubber - 1) : RubberKind.OPEN;
     }
 
+    /** Whether no rubber above it is of the same kind: the order of strength begins with it. */
+    public boolean isFirst(int rubber) {
+        return IntStream.range(1, rubber).noneMatch(above -> of(above) == of(rubber));
+    }
+
     /** As {@code conditions.csv} writes it for so many rubbers. */
     public String code(int rubbers) {
         return IntStream.rangeClosed(1, rubbers)

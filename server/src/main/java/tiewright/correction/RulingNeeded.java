@@ -25,6 +25,7 @@ import tiewright.event.Sheet;
 import tiewright.event.Side;
 import tiewright.event.Tie;
 import tiewright.event.TieId;
+import tiewright.sheet.SheetOf;
 import tiewright.sheet.SheetRules;
 
 /**
@@ -63,11 +64,13 @@ public final class RulingNeeded {
     public record Case(Kind kind, TieId tie, ClubId club, SortedSet<RubberNo> rubbers, Set<PlayerId> players) {}
 
     private final Event event;
+    private final Directory directory;
     private final Map<PlayerId, SameName> names = new LinkedHashMap<>();
     private final List<Case> cases = new ArrayList<>();
 
     private RulingNeeded(Event event, Directory directory) {
         this.event = event;
+        this.directory = directory;
         event.players()
                 .keySet()
                 .forEach(player ->
@@ -114,7 +117,8 @@ public final class RulingNeeded {
         for (Side side : Side.values()) {
             ClubId club = tie.club(side).orElseThrow();
             Sheet sheet = sheet(tie, side);
-            List<Refusal> faults = SheetRules.faults(event, ExchangeId.sheets(tie.id()), club, sheet);
+            List<Refusal> faults =
+                    SheetRules.faults(new SheetOf(event, ExchangeId.sheets(tie.id()), club, directory), sheet);
             for (Kind kind : Kind.values()) {
                 SortedSet<RubberNo> rubbers = new TreeSet<>();
                 Set<PlayerId> players = new LinkedHashSet<>();

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
@@ -55,8 +54,8 @@ public record Choices(List<Rubber> rubbers) {
     }
 
     /** @param soFar the players of each rubber, none, one or two; rubbers that the sheet does not have are ignored */
-    public static Choices of(Event event, ExchangeId exchange, ClubId club, Map<RubberNo, List<PlayerId>> soFar) {
-        return new Chooser(event, exchange, club, soFar).choices();
+    public static Choices of(SheetOf whose, Map<RubberNo, List<PlayerId>> soFar) {
+        return new Chooser(whose, soFar).choices();
     }
 
     private static final class Chooser {
@@ -67,10 +66,10 @@ public record Choices(List<Rubber> rubbers) {
         private final Map<RubberNo, List<PlayerId>> soFar;
         private final Completion completion;
 
-        Chooser(Event event, ExchangeId exchange, ClubId club, Map<RubberNo, List<PlayerId>> soFar) {
-            this.event = event;
-            this.exchange = exchange;
-            this.squad = new Squad(event, exchange, club);
+        Chooser(SheetOf whose, Map<RubberNo, List<PlayerId>> soFar) {
+            this.event = whose.event();
+            this.exchange = whose.exchange();
+            this.squad = new Squad(whose);
             this.rubbers = SheetRules.rubbers(event, exchange);
             this.soFar = soFar;
             this.completion = new Completion(squad, event.conditions());
@@ -103,6 +102,7 @@ public record Choices(List<Rubber> rubbers) {
             return squad.whyNot(player)
                     .or(() -> partner.filter(player::equals)
                             .map(p -> Why.OWN_PARTNER.refusal().with("player", p)))
+                    .or(() -> KindRule.whyNot(squad, player, rubber))
                     .or(() -> tooOften(player, rubber))
                     .or(() -> partner.flatMap(with -> asPair(Pair.of(player, with), rubber)))
                     .or(() -> deadEnd(player, rubber, seat))
@@ -122,13 +122,16 @@ public record Choices(List<Rubber> rubbers) {
         }
 
         private Optional<Refusal> asPair(Pair pair, RubberNo rubber) {
-            return exchange.kind() == SheetKind.DECIDER
-                    ? Deciders.whyNot(event, exchange, squad, pair).stream().findFirst()
-                    : rubbers.stream()
-                            .filter(other ->
-                                    !other.equals(rubber) && named(other).count() == SEATS)
-                            .flatMap(other -> outOfOrder(pair, rubber, other).stream())
-                            .findFirst();
+            if (exchange.kind() == SheetKind.DECIDER) {
+                return Deciders.whyNot(event, exchange, squad, pair).stream().findFirst();
+            }
+            Optional<Refusal> kind =
+                    KindRule.whyNot(squad, pair, rubber).stream().findFirst();
+            return kind.or(() -> rubbers.stream()
+                    .filter(other -> !other.equals(rubber) && named(other).count() == SEATS)
+                    .filter(other -> squad.kind(other) == squad.kind(rubber))
+                    .flatMap(other -> outOfOrder(pair, rubber, other).stream())
+                    .findFirst());
         }
 
         /** The rest could not be filled any more; a sheet that is stuck without this player says so at every seat. */
@@ -150,11 +153,16 @@ public record Choices(List<Rubber> rubbers) {
         }
 
         private Optional<Refusal> outOfOrder(Pair pair, RubberNo rubber, RubberNo other) {
-            int own = squad.rank(pair.first()) + squad.rank(pair.second());
-            int others = named(other).mapToInt(squad::rank).sum();
-            Optional<StrengthOrder.Break> broken = rubber.compareTo(other) < 0
-                    ? StrengthOrder.broken(event.conditions().orderOfStrength(), rubber, own, other, others)
-                    : StrengthOrder.broken(event.conditions().orderOfStrength(), other, others, rubber, own);
+            StrengthOrder.Strength own =
+                    new StrengthOrder.Strength(rubber, squad.rank(pair.first()) + squad.rank(pair.second()));
+            StrengthOrder.Strength others = new StrengthOrder.Strength(
+                    other, named(other).mapToInt(squad::rank).sum());
+            boolean isUpper = rubber.compareTo(other) < 0;
+            Optional<StrengthOrder.Break> broken = StrengthOrder.broken(
+                    event.conditions().orderOfStrength(),
+                    event.conditions().tieRubbers().kinds(),
+                    isUpper ? own : others,
+                    isUpper ? others : own);
             return broken.map(b -> SheetRules.order(b, event.conditions()));
         }
     }

@@ -1,18 +1,21 @@
 package tiewright.sheet;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Objects;
+import java.util.Optional;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.Plays;
+import tiewright.conditions.RubberKind;
 import tiewright.event.PlayerId;
 import tiewright.event.RubberNo;
 
 /**
- * Whether a sheet filled so far can still be filled by the rules: as full as the squad allows, nobody too often, in order
- * of strength. Tries the seats from the top; after {@value #MOST_STEPS} steps without an answer it says yes, so that
+ * Whether a sheet filled so far can still be filled by the rules: as full as the squad allows, nobody too often, each where
+ * the kind of the rubber lets them, in order of strength. Tries the seats from the top; after {@value #MOST_STEPS} steps without an answer it says yes, so that
  * nothing legal is ever forbidden.
  */
 final class Completion {
@@ -21,11 +24,15 @@ final class Completion {
 
     private final List<PlayerId> here;
     private final int[] ranks;
+    private final List<Optional<Plays>> plays;
     private final int most;
     private final OrderOfStrength order;
-    private final int pairs;
+    private final List<RubberNo> rubbers;
+    private final List<RubberKind> kinds;
+    private final boolean areOpen;
     private int[][] seats = new int[0][];
     private int[] named = new int[0];
+    private final Map<RubberKind, List<Integer>> sums = new EnumMap<>(RubberKind.class);
     private int steps;
 
     Completion(Squad squad, Conditions conditions) {
@@ -33,19 +40,34 @@ final class Completion {
         this.ranks = here.stream().mapToInt(squad::rank).toArray();
         this.most = conditions.maxRubbersPerPlayer();
         this.order = conditions.orderOfStrength();
-        this.pairs = StrengthOrder.fullest(here.size(), most, conditions.rubbers());
+        this.plays = here.stream().map(squad::plays).toList();
+        this.rubbers = squad.fillable().stream().map(RubberNo::of).toList();
+        this.kinds = rubbers.stream().map(squad::kind).toList();
+        this.areOpen = conditions.tieRubbers().kinds().areOpen();
     }
 
     boolean exists(Map<RubberNo, List<PlayerId>> soFar) {
-        seats = new int[pairs][];
+        if (!areOpen && isNamedElsewhere(soFar)) {
+            return false;
+        }
+        seats = new int[rubbers.size()][];
         named = new int[ranks.length];
         steps = 0;
-        SortedMap<RubberNo, List<PlayerId>> inOrder = new TreeMap<>(soFar);
-        for (int i = 0; i < pairs; i++) {
-            List<PlayerId> players = inOrder.getOrDefault(RubberNo.of(i + 1), List.of());
+        for (int i = 0; i < rubbers.size(); i++) {
+            List<PlayerId> players = soFar.getOrDefault(rubbers.get(i), List.of());
             seats[i] = new int[] {seat(players, 0), seat(players, 1)};
         }
-        return fill(0, new ArrayList<>());
+        sums.clear();
+        for (RubberKind kind : RubberKind.values()) {
+            sums.put(kind, new ArrayList<>());
+        }
+        return fill(0);
+    }
+
+    /** With a pair in a rubber that stays empty on the fullest sheets, fewer can be filled. */
+    private boolean isNamedElsewhere(Map<RubberNo, List<PlayerId>> soFar) {
+        return soFar.entrySet().stream()
+                .anyMatch(named -> !named.getValue().isEmpty() && !rubbers.contains(named.getKey()));
     }
 
     private int seat(List<PlayerId> players, int seat) {
@@ -56,8 +78,8 @@ final class Completion {
         return player;
     }
 
-    private boolean fill(int rubber, List<Integer> sums) {
-        if (rubber == pairs || ++steps > MOST_STEPS) {
+    private boolean fill(int rubber) {
+        if (rubber == rubbers.size() || ++steps > MOST_STEPS) {
             return true;
         }
         int[] pair = seats[rubber];
@@ -66,7 +88,7 @@ final class Completion {
                 continue;
             }
             for (int other = pair[1] == FREE && pair[0] == FREE ? one + 1 : 0; other < ranks.length; other++) {
-                if (other != one && fits(pair[1], other) && goesOn(rubber, one, other, sums)) {
+                if (other != one && fits(pair[1], other) && goesOn(rubber, one, other)) {
                     return true;
                 }
             }
@@ -79,15 +101,19 @@ final class Completion {
         return seat == FREE ? named[player] < most : seat == player;
     }
 
-    private boolean goesOn(int rubber, int one, int other, List<Integer> sums) {
+    private boolean goesOn(int rubber, int one, int other) {
+        if (!kinds.get(rubber).admits(plays.get(one), plays.get(other))) {
+            return false;
+        }
         int[] pair = seats[rubber];
-        sums.add(ranks[one] + ranks[other]);
+        List<Integer> alike = Objects.requireNonNull(sums.get(kinds.get(rubber)));
+        alike.add(ranks[one] + ranks[other]);
         named[one] += pair[0] == FREE ? 1 : 0;
         named[other] += pair[1] == FREE ? 1 : 0;
-        boolean found = StrengthOrder.isKept(order, sums) && fill(rubber + 1, sums);
+        boolean found = StrengthOrder.isKept(order, alike) && fill(rubber + 1);
         named[one] -= pair[0] == FREE ? 1 : 0;
         named[other] -= pair[1] == FREE ? 1 : 0;
-        sums.remove(sums.size() - 1);
+        alike.remove(alike.size() - 1);
         return found;
     }
 }

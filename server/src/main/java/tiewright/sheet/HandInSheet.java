@@ -26,7 +26,7 @@ public record HandInSheet(ExchangeId exchange, ClubId club, Sheet sheet, String 
                 () -> Gate.unopened(event, exchange),
                 () -> onPhone(Gate.stateOf(event, exchange, club)),
                 () -> matches(Gate.stateOf(event, exchange, club)),
-                () -> SheetRules.faultsOfOrder(event, exchange, club, sheet));
+                () -> SheetRules.faultsOfOrder(new SheetOf(event, exchange, club, given.directory()), sheet));
         return reasons.isEmpty()
                 ? new Accepted(
                         List.of(new ExchangeFact.SheetHandedIn(exchange, club)),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import tiewright.event.Card;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
@@ -62,7 +63,7 @@ public record ReplacePair(
                                 .with("tie", exchange.tie())
                                 .at("rubber")),
                 () -> doors(event, given),
-                () -> faults(event));
+                () -> faults(event, given.directory()));
     }
 
     Tie tie(Event event) {
@@ -88,7 +89,7 @@ public record ReplacePair(
         return reasons;
     }
 
-    private List<Refusal> faults(Event event) {
+    private List<Refusal> faults(Event event, Directory directory) {
         List<Refusal> faults = new ArrayList<>();
         Tie.OpenedRubber now = Objects.requireNonNull(tie(event).opened().get(rubber));
         if (now.pair(Gate.sideOf(event, exchange, club)).equals(pair)) {
@@ -105,13 +106,16 @@ public record ReplacePair(
         if (over && !slip) {
             faults.add(Why.RUBBER_OVER.refusal().with("rubber", rubber).at("rubber"));
         }
-        pair.ifPresent(named -> people(event, named, faults));
+        Squad squad = new Squad(new SheetOf(event, exchange, club, directory));
+        pair.ifPresent(named -> people(event, squad, named, faults));
         return faults;
     }
 
-    /** In the squad, here, and not in more rubbers than the conditions allow. The order of strength is the official's. */
-    private void people(Event event, Pair named, List<Refusal> faults) {
-        Squad squad = new Squad(event, exchange, club);
+    /** In the squad, here, of the rubber's kind, not in more rubbers than may be. The order of strength is the official's. */
+    private void people(Event event, Squad squad, Pair named, List<Refusal> faults) {
+        KindRule.whyNot(squad, named, rubber).stream()
+                .map(why -> why.at("pair"))
+                .forEach(faults::add);
         for (PlayerId player : named.players()) {
             squad.whyNot(player).map(why -> why.at("pair")).ifPresent(faults::add);
             List<RubberNo> in = SheetRules.rubbers(event, exchange).stream()

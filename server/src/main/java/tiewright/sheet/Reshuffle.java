@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import tiewright.conditions.Conditions;
+import tiewright.conditions.RubberKinds;
 import tiewright.conditions.ShortSquad;
 import tiewright.event.Card;
 import tiewright.event.Event;
@@ -50,12 +51,18 @@ final class Reshuffle {
         return changes;
     }
 
-    /** The rubbers below that have a pair. */
+    /** The rubbers below that have a pair and are of the same kind: only these pairs can move up. */
     private List<RubberNo> below() {
         return tie.opened().keySet().stream()
                 .filter(rubber -> rubber.compareTo(asked.rubber()) > 0 && !rubber.isDecider())
+                .filter(this::isOfTheSameKind)
                 .filter(rubber -> opened(tie, rubber).pair(side).isPresent())
                 .toList();
+    }
+
+    private boolean isOfTheSameKind(RubberNo rubber) {
+        RubberKinds kinds = conditions.tieRubbers().kinds();
+        return kinds.of(rubber.number()) == kinds.of(asked.rubber().number());
     }
 
     private static Tie.OpenedRubber opened(Tie tie, RubberNo rubber) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeFact;
 import tiewright.event.ExchangeId;
@@ -22,7 +23,8 @@ public record SealSheet(ExchangeId exchange, ClubId club, Sheet sheet, String se
 
     @Override
     public Outcome decide(Event event, Given given) {
-        List<Refusal> reasons = Gate.first(() -> Sealing.whyNot(event, exchange, club, given), () -> faults(event));
+        List<Refusal> reasons =
+                Gate.first(() -> Sealing.whyNot(event, exchange, club, given), () -> faults(event, given.directory()));
         if (!reasons.isEmpty()) {
             return new Refused(reasons);
         }
@@ -32,8 +34,8 @@ public record SealSheet(ExchangeId exchange, ClubId club, Sheet sheet, String se
                 List.of(new PrivateNote.SheetKept(exchange, club, sheet, secret)));
     }
 
-    private List<Refusal> faults(Event event) {
-        List<Refusal> faults = new ArrayList<>(SheetRules.faults(event, exchange, club, sheet));
+    private List<Refusal> faults(Event event, Directory directory) {
+        List<Refusal> faults = new ArrayList<>(SheetRules.faults(new SheetOf(event, exchange, club, directory), sheet));
         faults.addAll(Gate.when(!Receipt.isSecret(secret), Why.SECRET.refusal().at("secret")));
         return faults;
     }

@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.DeciderKind;
-import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Pair;
@@ -28,11 +25,11 @@ public final class SheetRules {
     private final Squad squad;
     private final Conditions conditions;
 
-    private SheetRules(Event event, ExchangeId exchange, ClubId club, Sheet sheet) {
-        this.event = event;
-        this.exchange = exchange;
+    private SheetRules(SheetOf whose, Sheet sheet) {
+        this.event = whose.event();
+        this.exchange = whose.exchange();
         this.sheet = sheet;
-        this.squad = new Squad(event, exchange, club);
+        this.squad = new Squad(whose);
         this.conditions = event.conditions();
     }
 
@@ -41,16 +38,16 @@ public final class SheetRules {
      *
      * @return each with the field {@code sheet-1}, {@code sheet-D}, … of its rubber, or {@code sheet}
      */
-    public static List<Refusal> faults(Event event, ExchangeId exchange, ClubId club, Sheet sheet) {
-        return new SheetRules(event, exchange, club, sheet).faults(true);
+    public static List<Refusal> faults(SheetOf whose, Sheet sheet) {
+        return new SheetRules(whose, sheet).faults(true);
     }
 
     /**
      * The same without who is here and when: for a sheet that was sealed in time and comes to the desk later. Who cannot
      * play any more is replaced through its door after the opening.
      */
-    static List<Refusal> faultsOfOrder(Event event, ExchangeId exchange, ClubId club, Sheet sheet) {
-        return new SheetRules(event, exchange, club, sheet).faults(false);
+    static List<Refusal> faultsOfOrder(SheetOf whose, Sheet sheet) {
+        return new SheetRules(whose, sheet).faults(false);
     }
 
     /** The rubbers that a sheet of this exchange names, each of them. */
@@ -69,6 +66,7 @@ public final class SheetRules {
         }
         List<Refusal> faults = new ArrayList<>();
         people(presence, faults);
+        kinds(faults);
         tooOften(faults);
         if (exchange.kind() == SheetKind.RUBBERS) {
             order(faults);
@@ -86,6 +84,13 @@ public final class SheetRules {
                                 .filter(why -> presence || !isOfTheHour(why))
                                 .map(why -> why.at(field(rubber)))
                                 .ifPresent(faults::add)));
+    }
+
+    private void kinds(List<Refusal> faults) {
+        sheet.pairs()
+                .forEach((rubber, pair) -> pair.ifPresent(named -> KindRule.whyNot(squad, named, rubber).stream()
+                        .map(why -> why.at(field(rubber)))
+                        .forEach(faults::add)));
     }
 
     private static boolean isOfTheHour(Refusal why) {
@@ -117,9 +122,12 @@ public final class SheetRules {
     }
 
     private void order(List<Refusal> faults) {
-        SortedMap<RubberNo, Integer> sums = new TreeMap<>();
-        sheet.pairs().forEach((rubber, pair) -> pair.ifPresent(p -> sums.put(rubber, sum(p))));
-        StrengthOrder.breaks(conditions.orderOfStrength(), sums).stream()
+        List<StrengthOrder.Strength> pairs = new ArrayList<>();
+        sheet.pairs()
+                .forEach((rubber, pair) -> pair.ifPresent(p -> pairs.add(new StrengthOrder.Strength(rubber, sum(p)))));
+        StrengthOrder.breaks(
+                        conditions.orderOfStrength(), conditions.tieRubbers().kinds(), pairs)
+                .stream()
                 .map(broken -> order(broken, conditions).at(field(broken.rubber())))
                 .forEach(faults::add);
     }
@@ -142,24 +150,24 @@ public final class SheetRules {
                 .with("sumAbove", broken.sumAbove());
     }
 
-    /** Gaps stand at the bottom, and only when the squad cannot fill them. */
+    /** Gaps stand at the bottom of each kind, and only where the squad cannot fill them. */
     private void gaps(boolean presence, List<Refusal> faults) {
         List<RubberNo> named = sheet.pairs().keySet().stream()
                 .filter(rubber -> sheet.pair(rubber).isPresent())
                 .toList();
-        int possible =
-                StrengthOrder.fullest(squad.here().size(), conditions.maxRubbersPerPlayer(), conditions.rubbers());
+        SortedSet<Integer> fillable = squad.fillable();
         for (RubberNo rubber : sheet.pairs().keySet()) {
             if (sheet.pair(rubber).isPresent()) {
                 continue;
             }
-            if (named.stream().anyMatch(below -> below.compareTo(rubber) > 0)) {
+            if (named.stream()
+                    .anyMatch(below -> below.compareTo(rubber) > 0 && squad.kind(below) == squad.kind(rubber))) {
                 faults.add(Why.GAP.refusal().with("rubber", rubber).at(field(rubber)));
-            } else if (presence && rubber.number() <= possible) {
+            } else if (presence && fillable.contains(rubber.number())) {
                 faults.add(Why.NOT_FULL
                         .refusal()
                         .with("rubber", rubber)
-                        .with("possible", possible)
+                        .with("possible", fillable.size())
                         .at(field(rubber)));
             }
         }

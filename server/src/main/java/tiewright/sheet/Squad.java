@@ -3,13 +3,18 @@ package tiewright.sheet;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.Plays;
+import tiewright.conditions.RubberKind;
 import tiewright.event.ClubId;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Player;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.RubberNo;
 import tiewright.event.SheetKind;
 import tiewright.event.Side;
 import tiewright.event.Tie;
@@ -19,12 +24,14 @@ final class Squad {
     private final Event event;
     private final ExchangeId exchange;
     private final ClubId club;
+    private final Directory directory;
     private final Optional<LocalTime> start;
 
-    Squad(Event event, ExchangeId exchange, ClubId club) {
-        this.event = event;
-        this.exchange = exchange;
-        this.club = club;
+    Squad(SheetOf whose) {
+        this.event = whose.event();
+        this.exchange = whose.exchange();
+        this.club = whose.club();
+        this.directory = whose.directory();
         this.start = event.tie(exchange.tie()).flatMap(Tie::start);
     }
 
@@ -41,6 +48,24 @@ final class Squad {
     /** Place in the order of strength; 0 where none is given. */
     int rank(PlayerId player) {
         return event.player(player).map(p -> p.rank().orElse(0)).orElse(0);
+    }
+
+    /** What the player states to play in beside open rubbers. */
+    Optional<Plays> plays(PlayerId player) {
+        return directory.plays(player);
+    }
+
+    /** Who may stand in this rubber; the decider is open. */
+    RubberKind kind(RubberNo rubber) {
+        return event.conditions().tieRubbers().kinds().of(rubber.number());
+    }
+
+    /** The rubbers that those who can be named fill. */
+    SortedSet<Integer> fillable() {
+        return Fillable.of(
+                here().stream().map(this::plays).toList(),
+                event.conditions().maxRubbersPerPlayer(),
+                event.conditions().tieRubbers());
     }
 
     /** Why this player cannot be named at all, whatever the rest of the sheet. */

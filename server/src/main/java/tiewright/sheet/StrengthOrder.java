@@ -1,11 +1,12 @@
 package tiewright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.RubberKind;
+import tiewright.conditions.RubberKinds;
 import tiewright.event.RubberNo;
 
 /**
@@ -18,23 +19,33 @@ public final class StrengthOrder {
     /** A pair that stands below a weaker one although the conditions forbid it. */
     record Break(RubberNo rubber, int sum, RubberNo above, int sumAbove) {}
 
-    /** Every pair that breaks the order, top down; rubbers without a pair are left out of {@code sums}. */
-    static List<Break> breaks(OrderOfStrength order, SortedMap<RubberNo, Integer> sums) {
-        List<Map.Entry<RubberNo, Integer>> rubbers = List.copyOf(sums.entrySet());
+    /** The strength of the pair in a rubber. */
+    record Strength(RubberNo rubber, int sum) {}
+
+    /**
+     * Every pair that breaks the order, top down; only rubbers of one kind are compared.
+     *
+     * @param pairs top down, without those of which there is none
+     */
+    static List<Break> breaks(OrderOfStrength order, RubberKinds kinds, List<Strength> pairs) {
         List<Break> breaks = new ArrayList<>();
-        for (int i = 1; i < rubbers.size(); i++) {
-            Map.Entry<RubberNo, Integer> above = rubbers.get(comparedWith(order, i));
-            Map.Entry<RubberNo, Integer> rubber = rubbers.get(i);
-            broken(order, above.getKey(), above.getValue(), rubber.getKey(), rubber.getValue())
-                    .ifPresent(breaks::add);
+        for (RubberKind kind : RubberKind.values()) {
+            List<Strength> alike = pairs.stream()
+                    .filter(pair -> kinds.of(pair.rubber().number()) == kind)
+                    .toList();
+            for (int i = 1; i < alike.size(); i++) {
+                broken(order, kinds, alike.get(comparedWith(order, i)), alike.get(i))
+                        .ifPresent(breaks::add);
+            }
         }
+        breaks.sort(Comparator.comparing(Break::rubber));
         return breaks;
     }
 
-    /** Whether two pairs may stand in these rubbers, one above the other, whatever stands between. */
-    static Optional<Break> broken(OrderOfStrength order, RubberNo above, int sumAbove, RubberNo below, int sum) {
-        return isBroken(order, above.number() == 1, sumAbove, sum)
-                ? Optional.of(new Break(below, sum, above, sumAbove))
+    /** Whether two pairs may stand one above the other in rubbers of one kind, whatever stands between. */
+    static Optional<Break> broken(OrderOfStrength order, RubberKinds kinds, Strength above, Strength below) {
+        return isBroken(order, kinds.isFirst(above.rubber().number()), above.sum(), below.sum())
+                ? Optional.of(new Break(below.rubber(), below.sum(), above.rubber(), above.sum()))
                 : Optional.empty();
     }
 
@@ -57,7 +68,7 @@ public final class StrengthOrder {
     /**
      * Whether two pairs stand the wrong way round.
      *
-     * @param aboveIsTop the upper of the two stands in rubber 1
+     * @param aboveIsTop no rubber of its kind stands above the upper of the two
      */
     public static boolean isBroken(OrderOfStrength order, boolean aboveIsTop, int sumAbove, int sum) {
         return switch (order) {

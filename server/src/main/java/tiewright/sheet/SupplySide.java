@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tiewright.event.ClubId;
 import tiewright.event.Decision;
+import tiewright.event.Directory;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
 import tiewright.event.Fact;
@@ -22,7 +23,8 @@ public record SupplySide(ExchangeId exchange, ClubId club, Sheet sheet, String r
 
     @Override
     public Outcome decide(Event event, Given given) {
-        List<Refusal> reasons = Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> faults(event));
+        List<Refusal> reasons =
+                Gate.first(() -> Rulings.whyNot(event, exchange, club, given), () -> faults(event, given.directory()));
         return reasons.isEmpty()
                 ? new Accepted(
                         Rulings.facts(event, new Rulings.Missing(exchange, club, false), reason, by),
@@ -30,9 +32,9 @@ public record SupplySide(ExchangeId exchange, ClubId club, Sheet sheet, String r
                 : new Refused(reasons);
     }
 
-    private List<Refusal> faults(Event event) {
+    private List<Refusal> faults(Event event, Directory directory) {
         List<Refusal> faults = new ArrayList<>(Rulings.signed(reason, by));
-        faults.addAll(SheetRules.faults(event, exchange, club, sheet));
+        faults.addAll(SheetRules.faults(new SheetOf(event, exchange, club, directory), sheet));
         return faults;
     }
 

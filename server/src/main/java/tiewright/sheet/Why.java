@@ -68,6 +68,8 @@ enum Why {
     OWN_PARTNER,
     PLAYER_TWICE,
     TOO_OFTEN,
+    NOT_OF_KIND,
+    NOT_MIXED,
     RANK_SUM,
     STRONGEST_FIRST,
     GAP,

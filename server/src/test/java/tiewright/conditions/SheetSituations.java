@@ -22,6 +22,7 @@ import tiewright.event.TieId;
 import tiewright.sheet.ReplacePair;
 import tiewright.sheet.SealSheet;
 import tiewright.sheet.SheetCount;
+import tiewright.sheet.SheetOf;
 import tiewright.sheet.SheetRules;
 
 /** What may be named, until when, and what becomes of a pair that cannot play. */
@@ -87,7 +88,7 @@ final class SheetSituations {
                 pairs.add(Optional.of(
                         rubber <= often ? Pair.of("N1", "N2") : Pair.of("N" + 2 * rubber, "N" + (2 * rubber + 1))));
             }
-            said.add(codes(SheetRules.faults(day.event(), SHEETS, N, Sheet.of(pairs))));
+            said.add(codes(SheetRules.faults(new SheetOf(day.event(), SHEETS, N, day.directory()), Sheet.of(pairs))));
         }
         return said;
     }
@@ -96,8 +97,9 @@ final class SheetSituations {
     private static int eligible(Conditions conditions) {
         Days day = Days.aDay().conditions(conditions).clubs("N", "S").knockoutTie("F", 1, "N", "S");
         for (int tie = 0; tie <= 20; tie++) {
-            boolean refused = codes(
-                            SheetRules.faults(day.event(), ExchangeId.sheets(TieId.of("F")), N, Days.straight("N", 4)))
+            boolean refused = codes(SheetRules.faults(
+                            new SheetOf(day.event(), ExchangeId.sheets(TieId.of("F")), N, day.directory()),
+                            Days.straight("N", 4)))
                     .contains("sheet.too-few-ties");
             if (!refused) {
                 return tie;

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import tiewright.conditions.Conditions;
+import tiewright.conditions.Plays;
 import tiewright.conditions.Preset;
 import tiewright.conditions.Setting;
 import tiewright.scoring.Score;
@@ -89,6 +90,17 @@ public final class Days {
     /** The name behind a code, instead of the usual one. */
     public Days named(String code, String name) {
         people.put(PlayerId.of(code), new Directory.Person(name, OptionalInt.empty()));
+        return this;
+    }
+
+    /** What the club's players state to play in, in their order: {@code w} women's, {@code m} men's, {@code -} nothing. */
+    public Days stating(String club, String letters) {
+        for (int i = 0; i < letters.length(); i++) {
+            String code = club + (i + 1);
+            Optional<Plays> plays =
+                    Optional.ofNullable(Map.of('w', Plays.WOMEN, 'm', Plays.MEN).get(letters.charAt(i)));
+            people.put(PlayerId.of(code), new Directory.Person("Player " + code, OptionalInt.empty(), plays));
+        }
         return this;
     }
 

@@ -26,7 +26,7 @@ class ChoicesTest {
     /** The reason at a seat, empty when the player is free there. */
     private static Optional<String> why(
             Days day, Map<RubberNo, List<PlayerId>> soFar, int rubber, int seat, String player) {
-        return Choices.of(day.event(), SHEETS, N, soFar)
+        return Choices.of(new SheetOf(day.event(), SHEETS, N, day.directory()), soFar)
                 .rubbers()
                 .get(rubber - 1)
                 .seats()
@@ -58,7 +58,8 @@ class ChoicesTest {
 
     @Test
     void offers_the_whole_squad_at_every_seat_of_an_empty_sheet() {
-        Choices choices = Choices.of(Days.oneTie().event(), SHEETS, N, Map.of());
+        Choices choices = Choices.of(
+                new SheetOf(Days.oneTie().event(), SHEETS, N, Days.oneTie().directory()), Map.of());
         assertThat(choices.rubbers())
                 .hasSize(4)
                 .allSatisfy(rubber -> assertThat(rubber.seats()).hasSize(2).allSatisfy(seat -> {
@@ -69,7 +70,8 @@ class ChoicesTest {
 
     @Test
     void shows_who_sits_where_and_leaves_them_free_in_their_own_seat() {
-        Choices choices = Choices.of(Days.oneTie().event(), SHEETS, N, filled("1:12"));
+        Choices choices = Choices.of(
+                new SheetOf(Days.oneTie().event(), SHEETS, N, Days.oneTie().directory()), filled("1:12"));
         assertThat(choices.rubbers().get(0).seats())
                 .extracting(Choices.Seat::chosen)
                 .containsExactly(Optional.of(PlayerId.of("N1")), Optional.of(PlayerId.of("N2")));
@@ -95,7 +97,8 @@ class ChoicesTest {
     void says_the_rule_of_the_decider_too() {
         Days day = Asked.level().with(Setting.DECIDER, "one-from-each");
         List<Choices.Choice> second = Choices.of(
-                        day.event(), DECIDER, N, Map.of(RubberNo.DECIDER, List.of(PlayerId.of("N1"))))
+                        new SheetOf(day.event(), DECIDER, N, day.directory()),
+                        Map.of(RubberNo.DECIDER, List.of(PlayerId.of("N1"))))
                 .rubbers()
                 .get(0)
                 .seats()
@@ -126,7 +129,8 @@ class ChoicesTest {
             for (int rubber : seats) {
                 choose(day, soFar, rubber, random, Seed.rerun(round));
             }
-            assertThat(Asked.codes(SheetRules.faults(day.event(), SHEETS, N, sheet(day, soFar))))
+            assertThat(Asked.codes(
+                            SheetRules.faults(new SheetOf(day.event(), SHEETS, N, day.directory()), sheet(day, soFar))))
                     .as(Seed.rerun(round))
                     .isEmpty();
         }
@@ -134,17 +138,16 @@ class ChoicesTest {
 
     private static void choose(Days day, Map<RubberNo, List<PlayerId>> soFar, int rubber, Random random, String rerun) {
         List<PlayerId> pair = new ArrayList<>(soFar.getOrDefault(RubberNo.of(rubber), List.of()));
-        List<PlayerId> free =
-                Choices.of(day.event(), SHEETS, N, soFar)
-                        .rubbers()
-                        .get(rubber - 1)
-                        .seats()
-                        .get(pair.size())
-                        .players()
-                        .stream()
-                        .filter(Choices.Choice::isFree)
-                        .map(Choices.Choice::player)
-                        .toList();
+        List<PlayerId> free = Choices.of(new SheetOf(day.event(), SHEETS, N, day.directory()), soFar)
+                .rubbers()
+                .get(rubber - 1)
+                .seats()
+                .get(pair.size())
+                .players()
+                .stream()
+                .filter(Choices.Choice::isFree)
+                .map(Choices.Choice::player)
+                .toList();
         assertThat(free).as(rerun).isNotEmpty();
         pair.add(free.get(random.nextInt(free.size())));
         soFar.put(RubberNo.of(rubber), pair);

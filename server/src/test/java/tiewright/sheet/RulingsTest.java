@@ -116,17 +116,32 @@ class RulingsTest {
                 .opened("A1")
                 .poolTie("A2", "A", 2, "S", "N");
         var second = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2"));
-        assertThat(LateSheets.foreseen(day.event(), second, N)).contains(straight("N"));
-        assertThat(LateSheets.foreseen(without(day, "N1").event(), second, N)).isEmpty();
-        assertThat(LateSheets.foreseen(Days.oneTie().opened("A1").event(), SHEETS, N))
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), second, N, day.directory())))
+                .contains(straight("N"));
+        assertThat(LateSheets.foreseen(new SheetOf(
+                        without(day, "N1").event(),
+                        second,
+                        N,
+                        without(day, "N1").directory())))
+                .isEmpty();
+        assertThat(LateSheets.foreseen(new SheetOf(
+                        Days.oneTie().opened("A1").event(),
+                        SHEETS,
+                        N,
+                        Days.oneTie().opened("A1").directory())))
                 .isEmpty();
     }
 
     @Test
     void strict_order_of_strength_pairs_from_the_top_and_leaves_the_bottom_empty() {
         Days day = Days.oneTie().with(Setting.LATE_SHEET, "strength-order").with(Setting.ORDER_OF_STRENGTH, "rank-sum");
-        assertThat(LateSheets.foreseen(day.event(), SHEETS, N)).contains(straight("N"));
-        assertThat(LateSheets.foreseen(without(day, "N2", "N5").event(), SHEETS, N))
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), SHEETS, N, day.directory())))
+                .contains(straight("N"));
+        assertThat(LateSheets.foreseen(new SheetOf(
+                        without(day, "N2", "N5").event(),
+                        SHEETS,
+                        N,
+                        without(day, "N2", "N5").directory())))
                 .contains(sheet("N", "13 46 78 -"));
     }
 
@@ -141,7 +156,8 @@ class RulingsTest {
                     .with(Setting.LATE_SHEET, "strength-order")
                     .with(Setting.MAX_RUBBERS_PER_PLAYER, "2")
                     .with(Setting.ORDER_OF_STRENGTH, "rank-sum");
-            Sheet sheet = LateSheets.foreseen(day.event(), SHEETS, N).orElseThrow();
+            Sheet sheet = LateSheets.foreseen(new SheetOf(day.event(), SHEETS, N, day.directory()))
+                    .orElseThrow();
             assertThat(sheet.pairs().values().stream().filter(java.util.Optional::isPresent))
                     .hasSize(Math.min(5, here));
         }
@@ -162,7 +178,8 @@ class RulingsTest {
                 .poolTie("A1", "A", 1, "N", "S")
                 .with(Setting.LATE_SHEET, "strength-order")
                 .with(Setting.ORDER_OF_STRENGTH, "none");
-        Sheet sheet = LateSheets.foreseen(day.event(), SHEETS, N).orElseThrow();
+        Sheet sheet = LateSheets.foreseen(new SheetOf(day.event(), SHEETS, N, day.directory()))
+                .orElseThrow();
         assertThat(sheet.pairs().values())
                 .contains(java.util.Optional.of(tiewright.event.Pair.of("N7", "N0")))
                 .contains(java.util.Optional.of(tiewright.event.Pair.of("N1", "N2")));
@@ -172,9 +189,11 @@ class RulingsTest {
     @Test
     void a_sheet_that_would_not_be_legal_is_not_foreseen() {
         Days day = Asked.level().with(Setting.LATE_SHEET, "strength-order");
-        assertThat(LateSheets.foreseen(day.event(), Asked.DECIDER, N)).isPresent();
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), Asked.DECIDER, N, day.directory())))
+                .isPresent();
         day.with(Setting.DECIDER, "one-from-each");
-        assertThat(LateSheets.foreseen(day.event(), Asked.DECIDER, N)).isEmpty();
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), Asked.DECIDER, N, day.directory())))
+                .isEmpty();
     }
 
     @Test
@@ -196,10 +215,13 @@ class RulingsTest {
                         Sheet.decider(tiewright.event.Pair.of("N1", "N2")),
                         Sheet.decider(tiewright.event.Pair.of("S1", "S2")));
         var third = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A3"));
-        assertThat(LateSheets.foreseen(day.event(), third, N)).contains(sheet("N", "14 23 58 67"));
-        assertThat(LateSheets.foreseen(day.event(), third, S)).contains(sheet("S", "13 24 57 68"));
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), third, N, day.directory())))
+                .contains(sheet("N", "14 23 58 67"));
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), third, S, day.directory())))
+                .contains(sheet("S", "13 24 57 68"));
         Days gone = without(day, "N9");
-        assertThat(LateSheets.foreseen(gone.event(), third, N)).isPresent();
+        assertThat(LateSheets.foreseen(new SheetOf(gone.event(), third, N, gone.directory())))
+                .isPresent();
     }
 
     @Test
@@ -217,7 +239,10 @@ class RulingsTest {
                         sheet("S", "12 34 56 78"),
                         sheet("N", "12 34 56 79"));
         var third = tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A3"));
-        assertThat(LateSheets.foreseen(day.event(), third, N)).contains(sheet("N", "12 34 56 79"));
-        assertThat(LateSheets.foreseen(without(day, "N9").event(), third, N)).contains(sheet("N", "12 34 56 78"));
+        assertThat(LateSheets.foreseen(new SheetOf(day.event(), third, N, day.directory())))
+                .contains(sheet("N", "12 34 56 79"));
+        assertThat(LateSheets.foreseen(new SheetOf(
+                        without(day, "N9").event(), third, N, without(day, "N9").directory())))
+                .contains(sheet("N", "12 34 56 78"));
     }
 }

@@ -23,7 +23,7 @@ import tiewright.event.Sheet;
 
 class SheetRulesTest {
     private static List<String> faults(Days day, Sheet sheet) {
-        return Asked.codes(SheetRules.faults(day.event(), SHEETS, N, sheet));
+        return Asked.codes(SheetRules.faults(new SheetOf(day.event(), SHEETS, N, day.directory()), sheet));
     }
 
     private static Days rankSum() {
@@ -44,7 +44,8 @@ class SheetRulesTest {
 
     @Test
     void refuses_a_player_named_twice() {
-        List<Refusal> faults = SheetRules.faults(Days.oneTie().event(), SHEETS, N, sheet("N", "12 34 56 17"));
+        List<Refusal> faults = SheetRules.faults(
+                new SheetOf(Days.oneTie().event(), SHEETS, N, Days.oneTie().directory()), sheet("N", "12 34 56 17"));
         assertThat(Asked.codes(faults)).containsExactly("player-twice");
         assertThat(faults.get(0).data()).containsEntry("player", PlayerId.of("N1"));
         assertThat(faults.get(0).field()).isEqualTo("sheet-4");
@@ -145,7 +146,8 @@ class SheetRulesTest {
     @Test
     void refuses_a_code_that_another_club_entered_too() {
         Days twice = Days.oneTie().fact(player("N8", "S", OptionalInt.of(9), "", ""));
-        List<Refusal> faults = SheetRules.faults(twice.event(), SHEETS, N, straight("N"));
+        List<Refusal> faults =
+                SheetRules.faults(new SheetOf(twice.event(), SHEETS, N, twice.directory()), straight("N"));
         assertThat(Asked.codes(faults)).containsExactly("other-squad");
         assertThat(faults.get(0).data()).containsEntry("other", ClubId.of("S"));
     }
@@ -155,9 +157,11 @@ class SheetRulesTest {
         Days day = Days.oneTie().clubs("W").poolTie("A2", "A", 2, "N", "W").opened("A1");
         day.fact(player("S8", "N", OptionalInt.of(9), "", ""));
         List<Refusal> faults = SheetRules.faults(
-                day.event(),
-                tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2")),
-                N,
+                new SheetOf(
+                        day.event(),
+                        tiewright.event.ExchangeId.sheets(tiewright.event.TieId.of("A2")),
+                        N,
+                        day.directory()),
                 Sheet.full(
                         tiewright.event.Pair.of("N1", "N2"), tiewright.event.Pair.of("N3", "N4"),
                         tiewright.event.Pair.of("N5", "N6"), tiewright.event.Pair.of("N7", "S8")));
@@ -219,8 +223,10 @@ class SheetRulesTest {
                 "N",
                 players,
                 rubbers,
-                sheet -> legal[0] +=
-                        SheetRules.faults(day.event(), SHEETS, N, sheet).isEmpty() ? 1 : 0);
+                sheet -> legal[0] += SheetRules.faults(new SheetOf(day.event(), SHEETS, N, day.directory()), sheet)
+                                .isEmpty()
+                        ? 1
+                        : 0);
         return legal[0];
     }
 

@@ -34,6 +34,7 @@ import tiewright.event.VisibleLog;
 import tiewright.ledger.Ledger;
 import tiewright.scoring.Score;
 import tiewright.sheet.LateSheets;
+import tiewright.sheet.SheetOf;
 import tiewright.standings.Needs;
 import tiewright.standings.NeedsReport;
 import tiewright.standings.PoolTables;
@@ -161,7 +162,9 @@ public final class Answers {
 
     /** The sheet that the conditions foresee for a club that is late; a person decides whether it counts. */
     public Optional<Sheet> foreseen(ExchangeId exchange, ClubId club) {
-        return visible.viewer().role().isOfficial() ? LateSheets.foreseen(event, exchange, club) : Optional.empty();
+        return visible.viewer().role().isOfficial()
+                ? LateSheets.foreseen(new SheetOf(event, exchange, club, ledger.directory()))
+                : Optional.empty();
     }
 
     /** The sealed sheet that a captain let the own club's links see; empty for everybody else. */

@@ -18,6 +18,7 @@ import tiewright.lineup.Freshness;
 import tiewright.lineup.club.DayLoads;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.sheet.Choices;
+import tiewright.sheet.SheetOf;
 import tiewright.sheet.SheetRules;
 
 /** What a captain is answered who names and seals pairs: the own sheet, to links that were there when it was sealed alone. */
@@ -40,12 +41,16 @@ public final class OwnSheets {
 
     /** The players that the own club may name, rubber by rubber. */
     public Choices choices(ExchangeId exchange, Map<RubberNo, List<PlayerId>> soFar) {
-        return Choices.of(event, exchange, club, soFar);
+        return Choices.of(of(exchange), soFar);
+    }
+
+    private SheetOf of(ExchangeId exchange) {
+        return new SheetOf(event, exchange, club, ledger.directory());
     }
 
     /** The club's own sheet still keeps the conditions: nobody on it has gone since it was sealed. */
     public boolean isLegal(ExchangeId exchange, Sheet sheet) {
-        return SheetRules.faults(event, exchange, club, sheet).isEmpty();
+        return SheetRules.faults(of(exchange), sheet).isEmpty();
     }
 
     /** Minutes since the last rubber of each own player who has played, on the way to this tie. */
