@@ -184,7 +184,7 @@ function tapRubber(at) {
   hand = null;
   if (picked < 0 || picked === at) {
     picked = picked === at ? -1 : at;
-    return show(picked < 0 ? "" : taps.dataset.rubberInHand.replace("{n}", rubbers[at].textContent));
+    return show(picked < 0 ? "" : taps.dataset.rubberInHand.replace("{n}", rubbers[at].dataset.rubber));
   }
   const order = rubbers.map((_, i) => i);
   order[at] = picked;

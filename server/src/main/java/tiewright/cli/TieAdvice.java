@@ -94,19 +94,12 @@ final class TieAdvice {
             throw new BadInput(
                     "The conditions ask for an order of strength: give every player of " + club + " a rank.");
         }
-        ClubKnows knows = ClubKnows.of(id, read.notes(), read.earlier().under(stated()));
+        ClubKnows knows = ClubKnows.of(id, read.notes(), read.earlier().under(stated()))
+                .stating(read.directory().stated());
         return LineupInputs.of(event, asked.id(), knows, against, seed)
                 .asking(problem ->
                         problem.after(new Freshness(problem.freshness().loads(), cost())))
-                .asking(problem -> stating(problem, read, against, seed))
                 .asking(problem -> bestGuess ? problem.atBestGuess() : problem);
-    }
-
-    /** Who plays what counts only where not all rubbers are open. */
-    private static LineupProblem stating(
-            LineupProblem problem, EventFolder read, LineupProblem.Against against, long seed) {
-        boolean open = problem.rules().each().kinds().areOpen();
-        return open ? problem : problem.stating(read.directory().stated(), against, seed);
     }
 
     private Stated stated() {

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.ExchangeId;
-import tiewright.event.PrivateNote;
 import tiewright.event.RubberNo;
 import tiewright.event.SheetKind;
 import tiewright.event.Tie;
@@ -16,6 +15,7 @@ import tiewright.http.answers.ClubAnswers;
 import tiewright.ledger.Ledger;
 import tiewright.ledger.PrivateRequest;
 import tiewright.lineup.KeepForecasts;
+import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.Forecasts;
 
 /**
@@ -59,9 +59,11 @@ final class Forecaster {
         for (ClubId club : Stream.of(tie.home(), tie.away())
                 .flatMap(slot -> slot.club().stream())
                 .toList()) {
-            List<PrivateNote> own = ledger.privateOf(club).all(club);
+            ClubKnows knows = ClubKnows.of(
+                            club, ledger.privateOf(club).all(club), ClubAnswers.earlier(ledger, event, club))
+                    .stating(ledger.directory().stated());
             KeepForecasts keep = new KeepForecasts(
-                    openedAt, Forecasts.of(event, tie, club, own, ClubAnswers.earlier(ledger, event, club), decider));
+                    openedAt, Forecasts.of(event, tie, knows, decider));
             ledger.decide(PrivateRequest.of(club, opening, KeepForecasts.AUTOMATIC), keep);
         }
     }

@@ -22,7 +22,7 @@ final class KindRule {
                 : Optional.of(Why.NOT_OF_KIND
                         .refusal()
                         .with("player", player)
-                        .with("rubber", rubber)
+                        .with("rubber", rubber.number())
                         .with("kind", kind.code()));
     }
 
@@ -40,7 +40,7 @@ final class KindRule {
         List<Refusal> reasons = new ArrayList<>();
         pair.players().forEach(player -> whyNot(squad, player, rubber).ifPresent(reasons::add));
         if (reasons.isEmpty() && !squad.kind(rubber).admits(squad.plays(pair.first()), squad.plays(pair.second()))) {
-            reasons.add(Why.NOT_MIXED.refusal().with("rubber", rubber));
+            reasons.add(Why.NOT_MIXED.refusal().with("rubber", rubber.number()));
         }
         return reasons;
     }

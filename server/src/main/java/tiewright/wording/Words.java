@@ -13,6 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import tiewright.conditions.Conditions;
+import tiewright.conditions.RubberKinds;
 import tiewright.event.Club;
 import tiewright.event.ClubId;
 import tiewright.event.Directory;
@@ -20,6 +23,7 @@ import tiewright.event.Event;
 import tiewright.event.Pair;
 import tiewright.event.PlayerId;
 import tiewright.event.Refusal;
+import tiewright.event.RubberNo;
 import tiewright.event.Saying;
 import tiewright.event.SetUpFact;
 import tiewright.event.VisibleEvent;
@@ -38,17 +42,28 @@ public final class Words {
     private final Function<PlayerId, String> players;
     private final Function<ClubId, String> clubs;
     private final ZoneId zone;
+    private final Supplier<RubberKinds> kinds;
 
     public Words(Language language, Function<PlayerId, String> players, Function<ClubId, String> clubs, ZoneId zone) {
         this.language = language;
         this.players = players;
         this.clubs = clubs;
         this.zone = zone;
+        this.kinds = () -> RubberKinds.OPEN;
+    }
+
+    private Words(Words others, Supplier<Conditions> conditions) {
+        this.language = others.language;
+        this.players = others.players;
+        this.clubs = others.clubs;
+        this.zone = others.zone;
+        this.kinds = () -> conditions.get().tieRubbers().kinds();
     }
 
     /** With the names that this viewer may read, in the language of the viewer. */
     public static Words of(VisibleEvent event) {
-        return new Words(Language.of(event.language()), event::name, event::clubName, event.zone());
+        Words words = new Words(Language.of(event.language()), event::name, event::clubName, event.zone());
+        return new Words(words, event::conditions);
     }
 
     /** In English, with full names: for commands. */
@@ -59,11 +74,12 @@ public final class Words {
     /** With full names: for officials, and for a captain who is told of the own squad. */
     public static Words of(Language language, Event event, Directory directory) {
         ZoneId zone = event.about().map(SetUpFact.EventDescribed::zone).orElse(ZoneOffset.UTC);
-        return new Words(
+        Words words = new Words(
                 language,
                 directory::name,
                 club -> event.club(club).map(Club::name).orElse(club.code()),
                 zone);
+        return new Words(words, event::conditions);
     }
 
     /** In English, for commands and places without names: codes stand for themselves. */
@@ -145,7 +161,24 @@ public final class Words {
         if (value instanceof LocalTime time) {
             return CLOCK.format(time);
         }
+        if (value instanceof RubberNo rubber) {
+            return rubber(rubber);
+        }
         return sentenceInside(value);
+    }
+
+    /** Its number, and beside it the kind wherever not all rubbers are open. */
+    private String rubber(RubberNo rubber) {
+        String kind = kind(rubber);
+        return kind.isEmpty() ? rubber.toString() : say("conditions.rubber-of-kind", "number", rubber.number(), "of", kind);
+    }
+
+    /** The kind of a rubber in a word; empty where all are open, and for the decider, which always is. */
+    public String kind(RubberNo rubber) {
+        RubberKinds all = kinds.get();
+        return all.areOpen() || rubber.isDecider()
+                ? ""
+                : say("conditions.kind-in-a-word", "kind", all.of(rubber.number()).code());
     }
 
     /** What has words of its own, alone or several; any other value as it is written. */

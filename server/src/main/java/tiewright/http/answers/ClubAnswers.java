@@ -72,7 +72,8 @@ public final class ClubAnswers {
                 club,
                 ledger.privateOf(club).all(club),
                 earlier(ledger, event, club),
-                (prior, evidence) -> worked.strengths(prior, evidence, seed));
+                (prior, evidence) -> worked.strengths(prior, evidence, seed),
+                ledger.directory().stated());
         return LineupInputs.of(event, tie, knows, against, seed)
                 .asking(problem -> problem.after(now).listedBy(listing(tie, seed)))
                 .marking(ledger.hurt());

@@ -47,11 +47,18 @@ final class ProposedSheets {
                 .flatMap(chance -> line.range().map(range -> new Doubted(chance, range.low(), range.high())));
         return new ProposalView.Line(
                 line.rubber().toString(),
-                line.pair().map(pair -> names(visit, pair)).orElse(visit.say("page-captain.no-pair")),
+                ofKind(visit, line.rubber(), line.pair()),
                 line.pair().map(this::askFirst).orElse(""),
                 line.chance().map(LineupWords::whole).orElse(visit.say("page-captain.not-played")),
                 doubted.map(known -> range(visit, known)).orElse(""),
                 doubted.map(known -> bar(visit, line.rubber().toString(), known)));
+    }
+
+    /** The names, and the kind of their rubber where not all are open. */
+    static String ofKind(Visit visit, RubberNo rubber, Optional<Pair> pair) {
+        String names = pair.map(two -> names(visit, two)).orElseGet(() -> visit.say("page-captain.no-pair"));
+        String kind = visit.words().kind(rubber);
+        return kind.isEmpty() ? names : visit.say("page-captain.pair-of-kind", "pair", names, "kind", kind);
     }
 
     /** The chance of a whole tie; its doubt stands beside it in words of its own. */

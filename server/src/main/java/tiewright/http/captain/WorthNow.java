@@ -103,9 +103,7 @@ final class WorthNow {
     }
 
     private String names(RubberNo rubber) {
-        return pair(rubber, side)
-                .map(pair -> ProposedSheets.names(visit, pair))
-                .orElseGet(() -> visit.say("page-captain.no-pair"));
+        return ProposedSheets.ofKind(visit, rubber, pair(rubber, side));
     }
 
     private static ProposedSheets.Doubted doubted(TieNow.Odds odds) {

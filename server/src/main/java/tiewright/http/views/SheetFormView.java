@@ -70,8 +70,12 @@ public record SheetFormView(
         }
     }
 
-    /** @param error what is wrong with this rubber, in sentences */
-    public record Rubber(String id, String number, String label, String error, SelectField first, SelectField second) {
+    /**
+     * @param kind who may stand in it, in a word; empty where all rubbers are open
+     * @param error what is wrong with this rubber, in sentences
+     */
+    public record Rubber(
+            String id, String number, String kind, String label, String error, SelectField first, SelectField second) {
         public List<SelectField> seats() {
             return List.of(first, second);
         }

@@ -79,6 +79,7 @@ public final class SheetFields {
                 .map(rubber -> new SheetFormView.Rubber(
                         "sheet-" + rubber.rubber(),
                         rubber.rubber().toString(),
+                        words.kind(rubber.rubber()),
                         TieViews.rubber(words, rubber.rubber()),
                         tried.error("sheet-" + rubber.rubber()),
                         seat(rubber, 0, name, words),

@@ -6,7 +6,6 @@ import java.util.Optional;
 import tiewright.event.ClubId;
 import tiewright.event.Event;
 import tiewright.event.Pair;
-import tiewright.event.PrivateNote;
 import tiewright.event.PrivateNote.Forecast;
 import tiewright.event.RubberNo;
 import tiewright.event.Sheet;
@@ -18,7 +17,6 @@ import tiewright.lineup.Meetings;
 import tiewright.lineup.PlayingTime;
 import tiewright.lineup.tie.Board;
 import tiewright.lineup.tie.Ranking;
-import tiewright.rating.Earlier;
 import tiewright.rating.Evidence;
 import tiewright.rating.Prior;
 import tiewright.rating.Rating;
@@ -44,15 +42,12 @@ public final class Forecasts {
     /**
      * For the rubbers of the tie, or once it is open, the decider.
      *
-     * @param own the notes of the club's captain
      * @return nothing where the club named nobody, or a player who is no longer in the squad
      */
-    public static List<Forecast> of(
-            Event event, Tie tie, ClubId club, List<PrivateNote> own, Earlier earlier, boolean decider) {
-        LineupInputs inputs =
-                LineupInputs.of(event, tie.id(), ClubKnows.of(club, own, earlier), LineupProblem.Against.UNKNOWN, 1);
-        Strengths ratings = Rating.fit(Prior.of(own), Evidence.of(List.of()));
-        Forecasts forecasts = new Forecasts(inputs, tie, club, ratings);
+    public static List<Forecast> of(Event event, Tie tie, ClubKnows knows, boolean decider) {
+        LineupInputs inputs = LineupInputs.of(event, tie.id(), knows, LineupProblem.Against.UNKNOWN, 1);
+        Strengths ratings = Rating.fit(Prior.of(knows.notes()), Evidence.of(List.of()));
+        Forecasts forecasts = new Forecasts(inputs, tie, knows.club(), ratings);
         return decider ? forecasts.rubbers(true) : forecasts.all();
     }
 

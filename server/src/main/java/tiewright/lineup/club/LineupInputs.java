@@ -87,7 +87,7 @@ public record LineupInputs(
                 .after(DayLoads.of(event, tie, Optional.empty(), Freshness.Cost.USUAL))
                 .promising(promised(event, tie, club, knows.notes()));
         return new LineupInputs(
-                problem,
+                knows.stated(problem, against, seed),
                 opened(tie, side),
                 opened(tie, side.other()),
                 earlier(event, tie, side.other()),

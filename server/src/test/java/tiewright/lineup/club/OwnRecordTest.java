@@ -58,7 +58,10 @@ class OwnRecordTest {
     void an_opening_makes_a_forecast_of_the_tie_and_of_each_rubber() {
         Event event = Days.oneTie().opened("A1").event();
         List<Forecast> forecasts = Forecasts.of(
-                event, event.tie(TieId.of("A1")).orElseThrow(), N, List.of(), Earlier.of(List.of()), false);
+                event,
+                event.tie(TieId.of("A1")).orElseThrow(),
+                ClubKnows.of(N, List.of(), Earlier.of(List.of())),
+                false);
         assertThat(forecasts)
                 .extracting(Forecast::part)
                 .containsExactly(
