@@ -62,8 +62,7 @@ final class Forecaster {
             ClubKnows knows = ClubKnows.of(
                             club, ledger.privateOf(club).all(club), ClubAnswers.earlier(ledger, event, club))
                     .stating(ledger.directory().stated());
-            KeepForecasts keep = new KeepForecasts(
-                    openedAt, Forecasts.of(event, tie, knows, decider));
+            KeepForecasts keep = new KeepForecasts(openedAt, Forecasts.of(event, tie, knows, decider));
             ledger.decide(PrivateRequest.of(club, opening, KeepForecasts.AUTOMATIC), keep);
         }
     }

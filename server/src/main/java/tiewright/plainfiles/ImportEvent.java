@@ -35,16 +35,7 @@ public record ImportEvent(List<Fact> facts, List<PrivateNote> notes) implements 
                     .map(about -> Refusal.of("import.event-exists").with("event", about.name()))
                     .orElse(Refusal.of("import.event-begun")));
         }
-        if (facts.stream().anyMatch(ImportEvent::hasKinds)) {
-            return Refused.because(Refusal.of("import.kinds"));
-        }
         return new Accepted(facts.stream().map(fact -> next(event, fact)).toList(), notes);
-    }
-
-    /** Commands on a folder know rubbers that not everybody may stand in; the service does not run them yet. */
-    private static boolean hasKinds(Fact fact) {
-        return fact instanceof SetUpFact.ConditionsPublished published
-                && !published.conditions().tieRubbers().kinds().areOpen();
     }
 
     /** Conditions that were published before the import have used up their version numbers. */

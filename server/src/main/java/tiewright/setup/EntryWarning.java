@@ -29,6 +29,8 @@ public record EntryWarning(Kind kind, List<ClubId> clubs, List<PlayerId> players
         NO_SQUAD("setup.warning-no-squad"),
         /** A squad that cannot fill a sheet of the conditions. */
         SHORT_SQUAD("setup.warning-short-squad"),
+        /** There are rubbers of a kind for which the squad has no pair, as far as is stated. */
+        NO_PAIR_FOR_A_KIND("setup.warning-no-pair-for-a-kind"),
         /** The conditions ask for an order of strength, and a player has no rank. */
         NO_RANK("setup.warning-no-rank"),
         /** Two players of a squad have one rank, and the conditions ask for an order of strength. */

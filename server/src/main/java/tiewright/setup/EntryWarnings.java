@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.RubberKind;
 import tiewright.event.Club;
 import tiewright.event.Directory;
 import tiewright.event.Event;
@@ -65,6 +66,8 @@ public final class EntryWarnings {
                 || squad.size() * event.conditions().maxRubbersPerPlayer() / 2
                         < event.conditions().rubbers()) {
             warnings.add(EntryWarning.of(EntryWarning.Kind.SHORT_SQUAD, club.id()));
+        } else if (event.conditions().tieRubbers().kinds().each().stream().anyMatch(kind -> lacks(squad, kind))) {
+            warnings.add(EntryWarning.of(EntryWarning.Kind.NO_PAIR_FOR_A_KIND, club.id()));
         }
         if (event.draw().isPresent() && event.pools().values().stream().noneMatch(pool -> pool.contains(club.id()))) {
             warnings.add(EntryWarning.of(EntryWarning.Kind.NOT_DRAWN, club.id()));
@@ -72,6 +75,13 @@ public final class EntryWarnings {
         if (event.conditions().orderOfStrength() != OrderOfStrength.NONE) {
             ranks(squad);
         }
+    }
+
+    private boolean lacks(List<Player> squad, RubberKind kind) {
+        return squad.stream()
+                .noneMatch(one -> squad.stream()
+                        .anyMatch(other -> !one.equals(other)
+                                && kind.admits(directory.plays(one.id()), directory.plays(other.id()))));
     }
 
     private void ranks(List<Player> squad) {

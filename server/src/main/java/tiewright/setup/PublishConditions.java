@@ -34,9 +34,6 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
                 .refuseIf(
                         event.isFrozen() && ruling.isEmpty(),
                         Refusal.of("setup.conditions-frozen").at("ruling"))
-                .refuseIf(
-                        !conditions.tieRubbers().kinds().areOpen(),
-                        Refusal.of("setup.kinds-on-files-only").at(Setting.RUBBER_KINDS.code()))
                 .refuseIf(rubbersInPlay, Refusal.of("setup.rubbers-in-play").at(Setting.RUBBERS.code()))
                 .refuseAll(conditions.clashes().stream()
                         .map(PublishConditions::refusal)
@@ -53,8 +50,11 @@ public record PublishConditions(Conditions conditions, Optional<SignedReason> ru
                         .with("stop", clash.value())
                         .with("caution", least)
                         .at(clash.setting())
-                : Refusal.of("setup.weights-for-other-rubbers")
-                        .with("weights", least)
+                : Refusal.of(
+                                clash.kind() == SettingFault.Kind.KINDS_FOR_OTHER_RUBBERS
+                                        ? "setup.kinds-for-other-rubbers"
+                                        : "setup.weights-for-other-rubbers")
+                        .with("given", least)
                         .with("rubbers", clash.allowed().get(1))
                         .at(clash.setting());
     }

@@ -170,7 +170,9 @@ public final class Words {
     /** Its number, and beside it the kind wherever not all rubbers are open. */
     private String rubber(RubberNo rubber) {
         String kind = kind(rubber);
-        return kind.isEmpty() ? rubber.toString() : say("conditions.rubber-of-kind", "number", rubber.number(), "of", kind);
+        return kind.isEmpty()
+                ? rubber.toString()
+                : say("conditions.rubber-of-kind", "number", rubber.number(), "of", kind);
     }
 
     /** The kind of a rubber in a word; empty where all are open, and for the decider, which always is. */
@@ -178,7 +180,10 @@ public final class Words {
         RubberKinds all = kinds.get();
         return all.areOpen() || rubber.isDecider()
                 ? ""
-                : say("conditions.kind-in-a-word", "kind", all.of(rubber.number()).code());
+                : say(
+                        "conditions.kind-in-a-word",
+                        "kind",
+                        all.of(rubber.number()).code());
     }
 
     /** What has words of its own, alone or several; any other value as it is written. */

@@ -62,16 +62,24 @@ final class SheetSituations {
                         .refusals(seal(DECIDER, Sheet.decider(Pair.of("N1", "N2"))))));
         all.put(
                 Setting.RUBBER_KINDS,
-                conditions -> SheetCount.of(
-                        IntStream.rangeClosed(1, 8).mapToObj(OptionalInt::of).toList(),
-                        IntStream.rangeClosed(1, 8)
-                                .mapToObj(i -> Optional.of(i <= 4 ? Plays.WOMEN : Plays.MEN))
-                                .toList(),
-                        conditions));
+                conditions -> Stream.of("1 2 3 4 5 6 7 8", "5 6 7 8 1 2 3 4", "1 5 2 6 3 7 4 8")
+                        .map(SheetSituations::sheet)
+                        .map(sheet -> Situations.tie(conditions)
+                                .stating("N", "wwwwmmmm")
+                                .by(Days.captain("N"))
+                                .refusals(seal(SHEETS, sheet)))
+                        .toList());
         all.put(Setting.ELIGIBILITY_TIES, SheetSituations::eligible);
         all.put(
                 Setting.DECIDER_MINUTES,
                 conditions -> Deadlines.of(level(conditions).event(), DECIDER));
+    }
+
+    private static Sheet sheet(String numbers) {
+        String[] players = numbers.split(" ");
+        return Sheet.of(IntStream.range(0, players.length / 2)
+                .mapToObj(pair -> Optional.of(Pair.of("N" + players[2 * pair], "N" + players[2 * pair + 1])))
+                .toList());
     }
 
     /** Twelve rubbers: what is said of a sheet on which one pair stands in the first so many. */

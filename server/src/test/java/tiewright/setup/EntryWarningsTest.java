@@ -161,6 +161,18 @@ class EntryWarningsTest {
     }
 
     @Test
+    void a_squad_without_a_pair_for_a_kind_of_rubber() {
+        day.club("E", 8).club("F", 8).with(Setting.RUBBER_KINDS, "women;men;mixed;open");
+        day.stating("E", "wwmm----").stating("F", "wmmm----");
+        assertThat(EntryWarnings.of(day.event(), day.directory()))
+                .extracting(EntryWarning::kind, EntryWarning::clubs)
+                .contains(org.assertj.core.groups.Tuple.tuple(
+                        EntryWarning.Kind.NO_PAIR_FOR_A_KIND, List.of(ClubId.of("F"))))
+                .doesNotContain(org.assertj.core.groups.Tuple.tuple(
+                        EntryWarning.Kind.NO_PAIR_FOR_A_KIND, List.of(ClubId.of("E"))));
+    }
+
+    @Test
     void ranks_where_the_conditions_ask_for_an_order_of_strength() {
         club("N", "Northern Lights");
         for (int i = 1; i <= 8; i++) {

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.Preset;
+import tiewright.conditions.RubberKind;
 import tiewright.conditions.Setting;
 import tiewright.event.ClubId;
 import tiewright.event.Days;
@@ -85,5 +86,16 @@ class PublishConditionsTest {
         assertThat(Said.codes(Days.empty().by(Days.captain("N")), tick))
                 .containsExactly("setup.no-such-club", "setup.no-conditions");
         day.conditions(MORE_REST).does(new TickConditionsRead(ClubId.of("N"), 2));
+    }
+
+    @Test
+    void takes_a_kind_for_each_rubber_and_no_other_number_of_them() {
+        Days day = Days.empty().by(Days.organiser());
+        Conditions kinds = CLUB_DAY.with(Setting.RUBBER_KINDS, "women;men;mixed");
+        assertThat(Said.codes(day, plain(kinds))).containsExactly("setup.kinds-for-other-rubbers");
+        day.does(plain(kinds.with(Setting.RUBBERS, "3")));
+        assertThat(day.event().conditions().tieRubbers().kinds().of(3)).isEqualTo(RubberKind.MIXED);
+        assertThat(Said.codes(day, plain(CLUB_DAY.with(Setting.RUBBER_WEIGHTS, "2/1"))))
+                .containsExactly("setup.weights-for-other-rubbers");
     }
 }

@@ -63,9 +63,14 @@ public final class Proposals {
         return new Proposals(problem, budget).evaluate(sheet);
     }
 
+    /** With two here it can only be that they may stand in no rubber of these kinds. */
+    private String nobody() {
+        return board.problem().ours().present().size() < 2 ? "nobody-to-name" : "nobody-for-a-kind";
+    }
+
     private Proposal propose(int count) {
         if (board.seating().count() == 0) {
-            return new Proposal.Impossible(List.of(), List.of(Reason.of("nobody-to-name")));
+            return new Proposal.Impossible(List.of(), List.of(Reason.of(nobody())));
         }
         Ranking ranking = ranking(count + 1);
         if (ranking.best().isEmpty()) {
