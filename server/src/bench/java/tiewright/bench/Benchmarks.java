@@ -11,11 +11,11 @@ import tiewright.timetable.TimetableBench;
 
 /**
  * Runs the benchmarks named, or all: {@code fold}, {@code lineup}, {@code plan}, {@code order-game}, {@code rating}, {@code timetable}, {@code
- * start}, {@code hall}. DEVELOPERS.md has the command. Prints the machine first, for a figure without it says nothing.
+ * start}, {@code hall}, {@code hostile}. DEVELOPERS.md has the command. Prints the machine first, for a figure without it says nothing.
  */
 public final class Benchmarks {
     private static final List<String> ALL =
-            List.of("fold", "lineup", "plan", "order-game", "rating", "timetable", "start", "hall");
+            List.of("fold", "lineup", "plan", "order-game", "rating", "timetable", "start", "hall", "hostile");
 
     private Benchmarks() {}
 
@@ -33,6 +33,7 @@ public final class Benchmarks {
                 case "timetable" -> TimetableBench.run(1);
                 case "start" -> StartBench.run();
                 case "hall" -> HallBench.run();
+                case "hostile" -> HostileBench.run();
                 default -> throw new IllegalArgumentException("there is no benchmark " + name + ", only " + ALL);
             }
         }

@@ -6,6 +6,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +19,12 @@ final class Line implements Closeable {
     private final String host;
 
     Line(URI at) throws IOException {
-        this.socket = new Socket(at.getHost(), at.getPort());
+        this(at, at.getHost());
+    }
+
+    /** @param from an address of this machine, so that one process can be many phones */
+    Line(URI at, String from) throws IOException {
+        this.socket = new Socket(InetAddress.getByName(at.getHost()), at.getPort(), InetAddress.getByName(from), 0);
         this.socket.setTcpNoDelay(true);
         this.in = new BufferedInputStream(socket.getInputStream(), 16 << 10);
         this.out = socket.getOutputStream();
@@ -50,6 +56,11 @@ final class Line implements Closeable {
     void ask(String path, String accept) throws IOException {
         out.write(("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nAccept: " + accept + "\r\n\r\n")
                 .getBytes(StandardCharsets.US_ASCII));
+    }
+
+    /** Sends these bytes as they are. */
+    void send(String text) throws IOException {
+        out.write(text.getBytes(StandardCharsets.US_ASCII));
     }
 
     private int chunk() throws IOException {
