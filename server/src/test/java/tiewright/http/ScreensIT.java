@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tiewright.event.ClubId;
 import tiewright.event.Role;
 
 /**
@@ -39,6 +40,17 @@ class ScreensIT {
             browser.close();
         }
         served.close();
+    }
+
+    @Test
+    void the_log_is_no_longer_where_its_newest_entries_are_long() {
+        for (int link = 1; link <= 12; link++) {
+            served.link(
+                    Role.CAPTAIN, Optional.of(ClubId.of("KS")), Optional.empty(), "captain of the day, link " + link);
+        }
+        browser.go("/log");
+        Number height = (Number) browser.js("return document.documentElement.scrollHeight");
+        assertThat(height.intValue()).isLessThanOrEqualTo(3 * HEIGHT);
     }
 
     /** What is typed is read with its hyphens: "--" at the end of one line and "copies" on the next is another word. */

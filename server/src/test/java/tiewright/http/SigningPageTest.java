@@ -110,6 +110,21 @@ class SigningPageTest {
     }
 
     @Test
+    void once_it_is_signed_the_front_page_and_the_board_say_who_won_and_that_once() {
+        try (Served served = Served.of(cup(), Days.moment("15:00"))) {
+            served.at(Days.moment("15:04"));
+            served.as(tiewright.event.Role.ORGANISER)
+                    .send(PAGE, PAGE + "/event", Map.of("event-by", "Ines", "event-all-the-same", "yes"));
+            for (String page : List.of("/", "/board")) {
+                assertThat(served.stranger().get(page).text())
+                        .as(page)
+                        .contains("Club S won Midsummer Cup Club S Club N")
+                        .doesNotContain("The final order of the event", "On court now", "free.", "Not signed yet");
+            }
+        }
+    }
+
+    @Test
     void an_order_that_was_signed_before_it_had_a_notice_stands_by_its_names() {
         List<tiewright.event.ClubId> order = List.of(tiewright.event.ClubId.of("S"), tiewright.event.ClubId.of("N"));
         Days day = cup().fact(new tiewright.event.OfficialFact.EventSigned(order, "Ines"));

@@ -344,6 +344,12 @@ class WholeDayIT {
                 .orElseThrow()
                 .name();
         browser.enter(served.service.url() + "/");
+        browser.phone(390, 844);
+        for (String page : List.of("/", "/board", "/bracket", "/tables")) {
+            browser.go(page);
+            assertThat(browser.sideways()).as(page).isEmpty();
+        }
+        browser.size(1280, 1600);
         browser.go("/bracket");
         assertThat(browser.text()).contains("Champion: " + champion);
         browser.go("/tables");

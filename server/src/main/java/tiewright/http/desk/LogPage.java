@@ -31,7 +31,7 @@ final class LogPage implements Page {
     private static final int ON_A_PAGE = 100;
 
     /** What stands open: a phone shows that many within three screens. */
-    private static final int OPEN = 12;
+    private static final int OPEN = 8;
 
     @Override
     public void at(Routes routes) {

@@ -50,15 +50,12 @@ final class CourtRows {
 
     /** A tie that is to come. */
     CourtRow next(Tie tie) {
-        List<String> parts = new ArrayList<>(List.of(views.when(tie)));
+        String likely = views.expected(tie);
+        List<String> parts = new ArrayList<>(List.of(likely.isEmpty() ? views.when(tie) : likely));
         if (!tie.isOpened()) {
             VisibleExchange exchange = event.exchange(ExchangeId.sheets(tie.id()));
             int in = (exchange.home().in() ? 1 : 0) + (exchange.away().in() ? 1 : 0);
             parts.add(words.say("page-everybody.sheets-in", "in", in));
-        }
-        String likely = views.expected(tie);
-        if (!likely.isEmpty()) {
-            parts.add(likely);
         }
         new Changes(event)
                 .last(tie)

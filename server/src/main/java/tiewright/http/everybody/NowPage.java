@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import tiewright.event.Card;
 import tiewright.event.ClubId;
 import tiewright.event.Court;
-import tiewright.event.Event;
 import tiewright.event.Tie;
 import tiewright.event.TieProgress;
 import tiewright.event.VisibleEvent;
@@ -22,6 +21,7 @@ import tiewright.http.pieces.DayLine;
 import tiewright.http.pieces.Notice;
 import tiewright.http.views.NowView;
 import tiewright.http.visit.Door;
+import tiewright.http.visit.FinalOrders;
 import tiewright.http.visit.NoticeViews;
 import tiewright.http.visit.OwnDay;
 import tiewright.http.visit.Page;
@@ -78,13 +78,14 @@ final class NowPage implements Page {
         VisibleEvent event = visit.event();
         CourtRows rows = new CourtRows(visit, own);
         TieViews ties = visit.ties();
+        NowView.Placing placing = placing(visit);
         List<Tie> playing = playing(event);
         List<CourtRow> on =
                 playing.stream().flatMap(tie -> rows.playing(tie).stream()).toList();
         return new NowView(
                 own.map(club -> mine(visit, club)),
                 on,
-                free(visit, on),
+                placing.clubs().isEmpty() ? free(visit, on) : "",
                 TieOrder.sorted(event.ties().stream()
                                 .filter(tie -> event.goesOn(tie) && tie.isReady() && !playing.contains(tie))
                                 .toList())
@@ -94,7 +95,7 @@ final class NowPage implements Page {
                         .toList(),
                 ended(event).stream().limit(A_FEW).map(ties::line).toList(),
                 latest(event),
-                placing(visit),
+                placing,
                 !event.ties().isEmpty());
     }
 
@@ -134,12 +135,12 @@ final class NowPage implements Page {
                 .toList());
     }
 
+    /** Not that of the final order: the page says it itself. */
     private static Optional<Notice> latest(VisibleEvent event) {
-        List<Event.Posted> notices = event.notices();
-        return notices.isEmpty()
-                ? Optional.empty()
-                : Optional.of(NoticeViews.notice(event, notices.get(notices.size() - 1))
-                        .inShort());
+        return event.notices().stream()
+                .reduce((earlier, later) -> later)
+                .filter(last -> !FinalOrders.isStatedBy(last))
+                .map(last -> NoticeViews.notice(event, last).inShort());
     }
 
     private static NowView.Mine mine(Visit visit, ClubId club) {

@@ -11,8 +11,8 @@ import tiewright.http.pieces.TieLine;
  * What is on now.
  *
  * @param mine the reader's own club; empty while none is chosen
- * @param free words about the courts on which nothing is played; empty if there is none
- * @param latest the last notice, if there is one
+ * @param free words about the courts on which nothing is played; empty if there is none, and after the end
+ * @param latest the last notice, if there is one beside that of the final order
  * @param placing the clubs in the order of the day, the champion first; empty before the end
  * @param arranged there are ties at all
  */

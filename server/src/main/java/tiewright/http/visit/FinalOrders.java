@@ -23,12 +23,16 @@ public final class FinalOrders {
         return visit.event().signed().map(signed -> signed(visit, signed));
     }
 
+    /** Whether this is the notice that states it. */
+    public static boolean isStatedBy(Event.Posted posted) {
+        return posted.notice().text().code().equals(SignEvent.NOTICE);
+    }
+
     private static TablesView.FinalOrder signed(Visit visit, OfficialFact.EventSigned fact) {
         VisibleEvent event = visit.event();
         Words words = visit.words();
-        Optional<Event.Posted> posted = event.notices().stream()
-                .filter(one -> one.notice().text().code().equals(SignEvent.NOTICE))
-                .reduce((earlier, later) -> later);
+        Optional<Event.Posted> posted =
+                event.notices().stream().filter(FinalOrders::isStatedBy).reduce((earlier, later) -> later);
         List<String> places = posted
                 .flatMap(one -> one.notice().after())
                 .map(said -> said.parts().getOrDefault(SignEvent.PLACES, List.of()))
