@@ -105,9 +105,16 @@ class SheetsCountCommandTest {
         assertThat(Commands.run("sheets-count", folder, "--club", "PIER", "--csv")
                         .rows())
                 .containsExactly(List.of("144", "144"));
-        Commands.Ran brought = Commands.run("import", folder, "--data", folder.resolve("data"));
-        assertThat(brought.status()).isEqualTo(2);
-        assertThat(brought.err()).contains("does not yet run rubbers for women, men or mixed pairs");
+        String data = folder.resolve("data").toString();
+        assertThat(Commands.run("import", folder, "--data", data).status()).isZero();
+        String out = folder.resolve("out").toString();
+        assertThat(Commands.run("export", "--data", data, out).status()).isZero();
+        assertThat(folder.resolve("out").resolve("players.csv"))
+                .content()
+                .contains("p4,PIER,Player 4,,,,,,no,women", "p5,PIER,Player 5,,,,,,no,men");
+        assertThat(Commands.run("sheets-count", folder.resolve("out"), "--club", "PIER", "--csv")
+                        .rows())
+                .containsExactly(List.of("144", "144"));
     }
 
     /** A mixed rubber for a squad that states no women: it stays empty, and the other three are filled. */
