@@ -59,6 +59,11 @@ final class Errand {
         }
     }
 
+    /** Straight to a page whose form is to be sent. */
+    void sendAt(String page) {
+        presses.press(presses.open(page));
+    }
+
     private void captain(Sight first) {
         if (dice.chance(ASKS_FOR_ADVICE)) {
             proposed(first);

@@ -35,7 +35,7 @@ class FaultsTest {
     @ParameterizedTest(allowZeroInvocations = true)
     @MethodSource("asked")
     void a_fault_that_is_put_back_is_found(Fault fault) {
-        String found = new PutBack(fault).played(Long.getLong("from", 1), DAYS);
+        String found = new PutBack(fault).played(Long.getLong("from", 1), Integer.getInteger("days", DAYS));
         System.out.println(fault + ": " + found);
         assertThat(found).as(fault + " in " + DAYS + " days").isNotEmpty();
     }

@@ -22,6 +22,7 @@ final class Hand {
     private final Dice dice;
     private final String clock;
     private final Set<String> chosen = new TreeSet<>();
+    private boolean straight; // players down the list, as a captain would who has to keep an order of strength
 
     /**
      * @param clock the time in the hall, such as {@code 10:35}
@@ -34,6 +35,7 @@ final class Hand {
     /** The form with its hidden fields and everything filled in, ready to be sent with this button. */
     List<Map.Entry<String, String>> filled(Element form, Optional<Element> button) {
         chosen.clear();
+        straight = dice.chance(0.6);
         Map<String, List<String>> fields = new LinkedHashMap<>();
         for (Element field : form.select("input[name],select[name],textarea[name]")) {
             put(fields, form, field);
@@ -44,6 +46,23 @@ final class Hand {
         List<Map.Entry<String, String>> all = new ArrayList<>();
         fields.forEach((name, values) -> values.forEach(value -> all.add(Map.entry(name, value))));
         return all;
+    }
+
+    /** The same form with other scores, or another reason; empty where it has neither. */
+    Optional<List<Map.Entry<String, String>>> changed(List<Map.Entry<String, String>> fields) {
+        List<Map.Entry<String, String>> changed =
+                fields.stream().map(this::changed).toList();
+        return Optional.of(changed).filter(other -> !other.equals(fields));
+    }
+
+    private Map.Entry<String, String> changed(Map.Entry<String, String> field) {
+        String name = field.getKey();
+        if (name.matches("(home|away)-[0-9]+") && field.getValue().matches("[0-9]+")) {
+            return Map.entry(
+                    name.startsWith("home") ? name.replace("home", "away") : name.replace("away", "home"),
+                    field.getValue());
+        }
+        return name.equals("reason") && !field.getValue().isEmpty() ? Map.entry(name, dice.any(REASONS)) : field;
     }
 
     private void put(Map<String, List<String>> fields, Element form, Element field) {
@@ -89,14 +108,15 @@ final class Hand {
         Optional<String> now = Optional.ofNullable(select.selectFirst("option[selected]:not([disabled])"))
                 .map(option -> option.attr("value"))
                 .filter(value -> !value.isEmpty());
-        if (now.isPresent() && dice.chance(0.8)) {
+        boolean downTheList = straight && select.attr("name").startsWith("sheet-");
+        if (now.isPresent() && !downTheList && dice.chance(0.8)) {
             chosen.add(now.get());
             return now.get();
         }
         List<String> fresh =
                 values.stream().filter(value -> !chosen.contains(value)).toList();
         List<String> from = fresh.isEmpty() || dice.chance(0.02) ? values : fresh;
-        String value = dice.anyOf(from).orElse("");
+        String value = (downTheList ? from.stream().findFirst() : dice.anyOf(from)).orElse("");
         chosen.add(value);
         return value;
     }
@@ -108,6 +128,12 @@ final class Hand {
         }
         if (name.equals("stopped")) {
             return clock;
+        }
+        if (name.endsWith("-court") && before.isEmpty()) {
+            return dice.any(List.of("", "1", "2"));
+        }
+        if (name.endsWith("-start")) {
+            return before.isEmpty() ? later(dice.between(20, 75)) : before;
         }
         if (name.equals("ready") || name.equals("from") && dice.chance(0.5)) {
             return later(dice.between(10, 75));

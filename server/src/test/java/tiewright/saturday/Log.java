@@ -30,9 +30,9 @@ final class Log {
             Sight answer,
             long before,
             long after) {
-        /** The service went on to another page, as it does once a form was taken. */
+        /** The service went on from there, as it does once a form was taken: to another page, or to the one where the form stood. */
         boolean isTaken() {
-            return answer.status() == 200 && !answer.path().equals(action);
+            return answer.status() == 200 && answer.led();
         }
 
         boolean isDone() {

@@ -166,7 +166,8 @@ final class Person {
             String next = onward.get().replace(service.get(), "");
             return follow(HttpRequest.newBuilder(address(next)).GET(), next, hops + 1);
         }
-        return Sight.of(this, path, response.statusCode(), Jsoup.parse(response.body()));
+        return Sight.of(this, path, response.statusCode(), Jsoup.parse(response.body()))
+                .afterBeingLed(hops > 0);
     }
 
     /** One of each name, as a browser keeps them. */

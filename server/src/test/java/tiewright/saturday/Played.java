@@ -8,6 +8,8 @@ import java.util.function.Function;
  * what broke; nothing where that promise held on all of them.
  */
 final class Played implements Function<long[], String> {
+    private static final int STEPS = 120;
+
     @Override
     public String apply(long[] asked) {
         int promise = (int) asked[2];
@@ -29,7 +31,7 @@ final class Played implements Function<long[], String> {
 
     private static String days(long[] asked) {
         for (long seed = asked[0]; seed < asked[0] + asked[1]; seed++) {
-            Optional<Saturday.Failure> failure = new Saturday(seed, 4, 120).play();
+            Optional<Saturday.Failure> failure = new Saturday(seed, Integer.getInteger("clubs", 4), STEPS).play();
             Optional<Broken> broken = failure.stream()
                     .flatMap(one -> one.broken().stream())
                     .filter(one -> one.promise() == asked[2])

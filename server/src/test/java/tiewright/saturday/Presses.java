@@ -15,6 +15,7 @@ final class Presses {
     private static final int REFUSED = 422;
     private static final double DOES_NOT_ARRIVE = 0.03;
     private static final double ANSWER_IS_LOST = 0.03;
+    private static final double GOES_BACK = 0.05;
     /** What ends a day for everybody, or takes longer than a day of this machine has. */
     private static final String NOT_TODAY =
             "/leave|/organiser/private-data.*|/organiser/backup|/organiser/club/.*/remove"
@@ -128,6 +129,15 @@ final class Presses {
         return buttons(form).select(".button-main");
     }
 
+    /** Somebody goes back to the form that was taken, puts something else into it and presses again. */
+    private void goBack(Log.Sent taken) {
+        new Hand(dice, clock).changed(taken.fields()).ifPresent(fields -> {
+            long before = log.acts();
+            Sight answer = see(who.send(taken.action(), fields));
+            log.sent(new Log.Sent(who, taken.page(), taken.action(), fields, answer, before, log.acts()));
+        });
+    }
+
     /** The answer, if it asks for more; empty where the press did something, and where this person got no answer. */
     private Optional<Sight> send(String page, String action, Element form) {
         Elements buttons = buttons(form);
@@ -142,6 +152,9 @@ final class Presses {
         Sight answer = see(who.send(action, fields));
         Log.Sent sent = new Log.Sent(who, page, action, fields, answer, before, log.acts());
         log.sent(sent);
+        if (sent.isDone() && dice.chance(GOES_BACK)) {
+            goBack(sent);
+        }
         if (dice.chance(ANSWER_IS_LOST)) {
             who.keep(new Person.Unsent(page, action, fields, sent.isDone()));
             return Optional.empty();

@@ -26,6 +26,8 @@ final class Saturday {
 
     private static final double SET_UP_BY_PAGES = 0.25;
     private static final int BEFORE_ALL = -1;
+    private static final int BRISK = -2;
+    private static final double BRISK_DAYS = 0.3;
 
     /** How many seconds pass between two steps: on some days much is done in an hour, on others an evening is reached. */
     private static final List<Integer> PACES = List.of(60, 100, 160, 240);
@@ -128,9 +130,11 @@ final class Saturday {
         }
         Instant now = served.clock.instant();
         String clock = LocalTime.ofInstant(now, Scene.ZONE).toString().substring(0, 5);
-        Person who = drawn(people, dice);
         Log log = Log.of(served);
-        new Errand(who, dice, clock, log).run();
+        goesOn(served, people, dice)
+                .ifPresentOrElse(
+                        next -> new Errand(next.who(), dice, clock, log).sendAt(next.page()),
+                        () -> new Errand(drawn(people, dice), dice, clock, log).run());
         served.awaitPlans();
         served.at(now);
         log.sent().forEach(sent -> story.add(Retold.line(sent, LocalTime.ofInstant(now, Scene.ZONE))));
@@ -148,6 +152,12 @@ final class Saturday {
             return goRound(served, people, promises, dice);
         }
         return broken;
+    }
+
+    /** On some days people do what the day waits for, mostly. */
+    private Optional<Onwards.Next> goesOn(Served served, People people, Dice dice) {
+        boolean brisk = Dice.of(seed, BRISK).chance(BRISK_DAYS);
+        return brisk && dice.chance(0.7) ? new Onwards(served.ledger.event(), people, dice).next() : Optional.empty();
     }
 
     private int pace() {

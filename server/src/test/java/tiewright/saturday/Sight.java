@@ -8,10 +8,15 @@ import org.jsoup.nodes.Element;
  * A page as one person got it at one moment.
  *
  * @param text what a person reads, blanks folded; nothing of what stands in boxes to type into
+ * @param led whether the service went on to it from where the person asked, as it does once a form was taken
  */
-record Sight(Person who, String path, int status, Document page, String text) {
+record Sight(Person who, String path, int status, Document page, String text, boolean led) {
     static Sight of(Person who, String path, int status, Document page) {
-        return new Sight(who, path, status, page, page.body().text());
+        return new Sight(who, path, status, page, page.body().text(), false);
+    }
+
+    Sight afterBeingLed(boolean on) {
+        return new Sight(who, path, status, page, text, on);
     }
 
     String title() {
