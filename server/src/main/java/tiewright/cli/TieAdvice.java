@@ -19,6 +19,7 @@ import tiewright.lineup.Freshness;
 import tiewright.lineup.LineupProblem;
 import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.LineupInputs;
+import tiewright.lineup.club.WhoPlays;
 import tiewright.plainfiles.EventFolder;
 import tiewright.plainfiles.FolderFault;
 import tiewright.plainfiles.PlainFile;
@@ -95,7 +96,7 @@ final class TieAdvice {
                     "The conditions ask for an order of strength: give every player of " + club + " a rank.");
         }
         ClubKnows knows = ClubKnows.of(id, read.notes(), read.earlier().under(stated()))
-                .stating(read.directory().stated());
+                .stating(WhoPlays.everybody(read.directory().stated()));
         return LineupInputs.of(event, asked.id(), knows, against, seed)
                 .asking(problem ->
                         problem.after(new Freshness(problem.freshness().loads(), cost())))

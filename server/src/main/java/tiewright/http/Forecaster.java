@@ -17,6 +17,7 @@ import tiewright.ledger.PrivateRequest;
 import tiewright.lineup.KeepForecasts;
 import tiewright.lineup.club.ClubKnows;
 import tiewright.lineup.club.Forecasts;
+import tiewright.lineup.club.WhoPlays;
 
 /**
  * Writes down for each club, as sheets open, what the advice expects; later its captain sees how good that was. Made whether or
@@ -61,7 +62,7 @@ final class Forecaster {
                 .toList()) {
             ClubKnows knows = ClubKnows.of(
                             club, ledger.privateOf(club).all(club), ClubAnswers.earlier(ledger, event, club))
-                    .stating(ledger.directory().stated());
+                    .stating(WhoPlays.to(club, event, ledger.directory().stated()));
             KeepForecasts keep = new KeepForecasts(openedAt, Forecasts.of(event, tie, knows, decider));
             ledger.decide(PrivateRequest.of(club, opening, KeepForecasts.AUTOMATIC), keep);
         }

@@ -31,6 +31,13 @@ public record Belief(List<Expected> sheets, boolean anyOrder) {
         return new Belief(List.of(new Expected(sheet, 1)), false);
     }
 
+    /** How many pairs the first sheet names. */
+    int pairs() {
+        return (int) sheets.get(0).sheet().pairs().values().stream()
+                .filter(Optional::isPresent)
+                .count();
+    }
+
     /** Any of these, each as likely as any other: what they named in earlier ties, say. */
     public static Belief anyOf(List<Sheet> sheets) {
         return new Belief(

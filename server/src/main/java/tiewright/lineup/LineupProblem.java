@@ -86,6 +86,16 @@ public record LineupProblem(
         return new LineupProblem(rules, ours.stating(plays), known, expected, wishes, purpose, freshness, strengths);
     }
 
+    /**
+     * The same where of the other club only that is known which its opened sheets showed. Where that fills fewer rubbers than a squad
+     * of its size could, its players are expected two by two down its list, whatever the kinds.
+     */
+    public LineupProblem guessing(Map<PlayerId, Plays> plays, Against against, long seed) {
+        LineupProblem known = stating(plays, against, seed);
+        Belief blind = against.belief(rules.withOpenRubbers(), theirs, seed);
+        return known.belief.pairs() < blind.pairs() ? known.expecting(new Belief(blind.sheets(), false)) : known;
+    }
+
     public LineupProblem wishing(Wish... more) {
         List<Wish> all =
                 Stream.concat(wishes.stream(), Stream.of(more)).distinct().toList();

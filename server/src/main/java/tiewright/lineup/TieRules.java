@@ -3,6 +3,7 @@ package tiewright.lineup;
 import tiewright.conditions.Conditions;
 import tiewright.conditions.DeciderKind;
 import tiewright.conditions.OrderOfStrength;
+import tiewright.conditions.RubberKinds;
 import tiewright.conditions.TiePoints;
 import tiewright.conditions.TieRubbers;
 import tiewright.scoring.Format;
@@ -47,6 +48,19 @@ public record TieRules(
                 points.isWithoutEnd()
                         ? HALF
                         : (double) (points.draw() - points.loss()) / (points.win() - points.loss()));
+    }
+
+    /** The same as if anybody might stand anywhere. */
+    TieRules withOpenRubbers() {
+        return new TieRules(
+                new TieRubbers(each.count(), each.weights(), RubberKinds.OPEN),
+                mostPerPlayer,
+                order,
+                scoring,
+                bestOf,
+                decider,
+                deciderScoring,
+                drawWorth);
     }
 
     public int rubbers() {

@@ -30,6 +30,7 @@ import tiewright.lineup.club.LineupInputs;
 import tiewright.lineup.club.OwnRecord;
 import tiewright.lineup.club.PlayingDay;
 import tiewright.lineup.club.TriedNumbers;
+import tiewright.lineup.club.WhoPlays;
 import tiewright.lineup.day.DayProblem;
 import tiewright.plainfiles.FilmNotes;
 import tiewright.rating.Earlier;
@@ -73,7 +74,7 @@ public final class ClubAnswers {
                 ledger.privateOf(club).all(club),
                 earlier(ledger, event, club),
                 (prior, evidence) -> worked.strengths(prior, evidence, seed),
-                ledger.directory().stated());
+                WhoPlays.to(club, event, ledger.directory().stated()));
         return LineupInputs.of(event, tie, knows, against, seed)
                 .asking(problem -> problem.after(now).listedBy(listing(tie, seed)))
                 .marking(ledger.hurt());

@@ -1,10 +1,7 @@
 package tiewright.lineup.club;
 
 import java.util.List;
-import java.util.Map;
-import tiewright.conditions.Plays;
 import tiewright.event.ClubId;
-import tiewright.event.PlayerId;
 import tiewright.event.PrivateNote;
 import tiewright.lineup.LineupProblem;
 import tiewright.rating.Earlier;
@@ -19,23 +16,21 @@ import tiewright.rating.Rating;
  * @param fitting how strengths come from it
  * @param plays what players state to play in beside open rubbers
  */
-public record ClubKnows(
-        ClubId club, List<PrivateNote> notes, Earlier earlier, Fitting fitting, Map<PlayerId, Plays> plays) {
+public record ClubKnows(ClubId club, List<PrivateNote> notes, Earlier earlier, Fitting fitting, WhoPlays plays) {
     public ClubKnows {
         notes = List.copyOf(notes);
-        plays = Map.copyOf(plays);
     }
 
     public static ClubKnows of(ClubId club, List<PrivateNote> notes, Earlier earlier) {
-        return new ClubKnows(club, notes, earlier, Rating::fit, Map.of());
+        return new ClubKnows(club, notes, earlier, Rating::fit, WhoPlays.NOTHING);
     }
 
-    public ClubKnows stating(Map<PlayerId, Plays> stated) {
-        return new ClubKnows(club, notes, earlier, fitting, stated);
+    public ClubKnows stating(WhoPlays known) {
+        return new ClubKnows(club, notes, earlier, fitting, known);
     }
 
     /** Who plays what counts only where not all rubbers are open. */
     LineupProblem stated(LineupProblem problem, LineupProblem.Against against, long seed) {
-        return problem.rules().each().kinds().areOpen() ? problem : problem.stating(plays, against, seed);
+        return problem.rules().each().kinds().areOpen() ? problem : plays.in(problem, against, seed);
     }
 }
