@@ -182,7 +182,7 @@ class ClockPageTest {
             desk.send(PAGE, PAGE, Map.of("right", "machine"));
             started.look();
             assertThat(started.opened()).isTrue();
-            assertThat(desk.get(PAGE).text()).contains("It is 11:00:00", "nothing speaks against it");
+            assertThat(desk.get(PAGE).text()).contains("It is 11:00:00", "no clock disagrees");
         }
     }
 
