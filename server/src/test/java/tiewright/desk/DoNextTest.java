@@ -55,10 +55,10 @@ class DoNextTest {
     void a_sheet_is_missing_half_an_hour_before_the_deadline_and_late_from_it_on() {
         assertThat(kinds(day.at("09:14"))).isEmpty();
         assertThat(kinds(day.at("09:15"))).containsExactly(Kind.SHEET_MISSING);
-        assertThat(sentence(Kind.SHEET_MISSING)).isEqualTo("Tie A1: no sheet yet of Club N, Club S; due by 09:45.");
+        assertThat(sentence(Kind.SHEET_MISSING)).isEqualTo("Tie A1: no sheet yet from Club N, Club S; due by 09:45.");
         sealed("N").at("09:45");
         assertThat(kinds(day)).containsExactly(Kind.SHEET_LATE);
-        assertThat(sentence(Kind.SHEET_LATE)).contains("no sheet of Club S.");
+        assertThat(sentence(Kind.SHEET_LATE)).contains("no sheet from Club S.");
     }
 
     @Test

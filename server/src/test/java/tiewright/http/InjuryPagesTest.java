@@ -87,7 +87,7 @@ class InjuryPagesTest {
             assertThat(desk.get(STOP).text()).contains("Two minutes at most are left, until 11:17.");
             served.clock.pass(java.time.Duration.ofMinutes(2));
             assertThat(desk.get(STOP).text()).contains("the referee decides. Nothing is lost by itself.");
-            assertThat(desk.get("/desk").text()).contains("the medical time is over since 11:17. The referee decides");
+            assertThat(desk.get("/desk").text()).contains("the medical time ended at 11:17. The referee decides");
             assertThat(served.ledger
                             .event()
                             .tie(TieId.of("A1"))

@@ -114,7 +114,7 @@ class LaptopPageTest {
             desk.send(HERE, HERE + "/copy", Map.of());
             assertThat(desk.get("/desk").text()).contains("No copy of the data can be made");
             assertThat(desk.get("/desk").body()).contains("state-held");
-            assertThat(desk.get(HERE).text()).contains("The last try failed:");
+            assertThat(desk.get(HERE).text()).contains("The last attempt failed:");
         }
     }
 

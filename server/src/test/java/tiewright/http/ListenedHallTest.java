@@ -262,7 +262,7 @@ class ListenedHallTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(new String(answer.body(), StandardCharsets.ISO_8859_1)).doesNotContain("player");
         assertThat(closing.phone.read(answer.body()))
-                .contains("Rubber 2 has one player alone", "name=\"key\"", "<option value=\"N3\" selected");
+                .contains("Rubber 2 has only one player", "name=\"key\"", "<option value=\"N3\" selected");
         assertThat(own().isIn()).isFalse();
         Closing empty = new Closing(captain, PAGE, PAGE, with(STRAIGHT, "step", "seal"));
         captain.postForBytes(PAGE, empty.sent);

@@ -160,7 +160,7 @@ class PrivateDataPageTest {
             served.at(daysAfter(1));
             Guest.Got wrong = organiser.send(PAGE, ERASE, Map.of("name", "another"));
             assertThat(wrong.status()).isEqualTo(422);
-            assertThat(wrong.text()).contains("Write the name of the event exactly so: " + name);
+            assertThat(wrong.text()).contains("Write the name of the event exactly like this: " + name);
             assertThat(organiser.send(PAGE, ERASE, Map.of("name", "")).status()).isEqualTo(422);
             assertThat(served.ledger.held().isNothing()).isFalse();
             assertThat(organiser.send(PAGE, ERASE, Map.of("name", name)).path()).isEqualTo(PAGE);

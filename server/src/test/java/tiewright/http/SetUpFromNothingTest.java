@@ -221,7 +221,7 @@ class SetUpFromNothingTest {
     void decisions_that_are_refused_say_why_beside_the_field_and_keep_what_was_typed() {
         setUp();
         Guest.Got seed = refused("/organiser/club/BRK", "/organiser/club/BRK/club", Map.of("seed", "1"));
-        assertThat(seed.text()).contains("Seed 1 is that of Seewinkel.");
+        assertThat(seed.text()).contains("Seewinkel has seed 1 already.");
         assertThat(FormFields.of(seed, "/organiser/club/BRK/club"))
                 .containsEntry("seed", "1")
                 .containsEntry("name", "Brackenfold");

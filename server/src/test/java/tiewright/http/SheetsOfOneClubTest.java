@@ -50,10 +50,10 @@ class SheetsOfOneClubTest {
             served.at(Days.moment("09:55"));
             Guest referee = served.as(Role.REFEREE);
             Guest.Got page = referee.get(DESK);
-            assertThat(form(page, "No sheet of Club N"))
+            assertThat(form(page, "No sheet from Club N"))
                     .contains("value=\"N1\"", "name=\"home-sheet-1-first\"")
                     .doesNotContain("value=\"S1\"");
-            assertThat(form(page, "No sheet of Club S"))
+            assertThat(form(page, "No sheet from Club S"))
                     .contains("value=\"S1\"", "name=\"away-sheet-1-first\"")
                     .doesNotContain("value=\"N1\"");
             Map<String, String> sheet = new LinkedHashMap<>(
@@ -64,7 +64,7 @@ class SheetsOfOneClubTest {
             }
             Guest.Got done = referee.send(DESK, DESK + "/supply", sheet);
             assertThat(done.status()).as(done.text()).isEqualTo(200);
-            assertThat(form(done, "No sheet of Club N")).contains("name=\"sheet-1-first\"");
+            assertThat(form(done, "No sheet from Club N")).contains("name=\"sheet-1-first\"");
             for (int rubber = 1; rubber <= 4; rubber++) {
                 sheet.put("sheet-" + rubber + "-first", "N" + (2 * rubber - 1));
                 sheet.put("sheet-" + rubber + "-second", "N" + 2 * rubber);

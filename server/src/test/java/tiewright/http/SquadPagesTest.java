@@ -203,7 +203,7 @@ class SquadPagesTest {
                 .given(Days.oneTie().facts().stream().map(Recorded::fact).toList(), List.of())) {
             Guest captain = served.captain("N");
             Guest.Got before = captain.get(PAGE);
-            assertThat(before.text()).contains("Nothing is known of your squad yet.");
+            assertThat(before.text()).contains("Nothing is known about your squad yet.");
             assertThat(before.body()).doesNotContain("<circle");
             assertThat(captain.get("/captain/proposal/A1").body()).contains("href=\"/captain/squad#rate\"");
             captain.send(PAGE, NOTES + "/form", rating("form-N1", "3"));

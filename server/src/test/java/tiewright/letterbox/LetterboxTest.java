@@ -64,7 +64,7 @@ class LetterboxTest {
         Phone phone = Phone.closing(box().publicKey(), "a sheet", FIELDS);
         Letter letter = box().open(phone.closed(), "a sheet").orElseThrow();
         assertThat(letter.fields()).isEqualTo(new LinkedHashMap<>(FIELDS));
-        String said = "Rubber 2 has one player alone: Žofie.";
+        String said = "Rubber 2 has only one player: Žofie.";
         byte[] answer = letter.answer(said);
         assertThat(phone.read(answer)).isEqualTo(said);
         assertThat(letter.answer(said)).as("never the same twice").isNotEqualTo(answer);
