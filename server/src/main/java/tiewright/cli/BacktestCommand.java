@@ -37,13 +37,13 @@ final class BacktestCommand implements Callable<Integer> {
     @Option(
             names = "--from",
             paramLabel = "DATE",
-            description = "The first day that is forecast; unless given that of the first game after a third of them.")
+            description = "The first day that is forecast; unless given, that of the first game after a third of them.")
     private String from = "";
 
     @Option(
             names = "--every",
             paramLabel = "DAYS",
-            description = "Days after which forecasts are made anew; ${DEFAULT-VALUE} unless given.")
+            description = "Days after which forecasts are made again; ${DEFAULT-VALUE} unless given.")
     private int every = 30;
 
     @Mixin

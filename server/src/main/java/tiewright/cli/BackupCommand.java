@@ -27,7 +27,7 @@ import tiewright.ledger.LedgerException;
 @Command(
         name = "backup",
         description =
-                "A copy of the whole data folder, also while the service runs. The key of sealed sheets is not in it.",
+                "Copies the whole data folder, even while the service runs. The key of sealed sheets is not in it.",
         mixinStandardHelpOptions = true)
 final class BackupCommand implements Callable<Integer> {
     @Spec

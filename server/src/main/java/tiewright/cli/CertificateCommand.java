@@ -26,7 +26,7 @@ import tiewright.certificate.HallCertificate;
 @Command(
         name = "certificate",
         description =
-                "Makes a certificate for this laptop's service, so that nobody in the hall's network can listen, and says what phones will ask.",
+                "Makes a certificate for this laptop's service, so that nobody on the hall's network can listen, and says what phones will ask.",
         mixinStandardHelpOptions = true)
 final class CertificateCommand implements Callable<Integer> {
     private static final int MOST_DAYS = 397;
@@ -41,10 +41,10 @@ final class CertificateCommand implements Callable<Integer> {
             names = "--name",
             paramLabel = "HOST",
             description =
-                    "A name or address by which phones reach this laptop; as often as needed. Without: its addresses now.")
+                    "A name or address by which phones reach this laptop; as often as needed. Not given: its present addresses.")
     private List<String> names = new ArrayList<>();
 
-    @Option(names = "--days", paramLabel = "N", description = "How long it holds: 1 to 397, else 7.")
+    @Option(names = "--days", paramLabel = "N", description = "Days that it is valid: 1 to 397; 7 unless given.")
     private int days = 7;
 
     @Override
@@ -93,7 +93,7 @@ final class CertificateCommand implements Callable<Integer> {
     private void say(List<String> all, Authority made, PrintWriter out) {
         String at = folder.toString();
         out.println("Made in " + folder.toAbsolutePath() + ": authority.crt, service.crt and service.key.");
-        out.println("It holds for " + String.join(", ", all) + ", until "
+        out.println("It is valid for " + String.join(", ", all) + ", until "
                 + made.until().atZone(ZoneId.systemDefault()).toLocalDate() + ".");
         out.println("Start with it:");
         out.println("  serve --host 0.0.0.0 --public-url https://" + all.get(0) + ":7070 --tls-cert "
@@ -101,9 +101,9 @@ final class CertificateCommand implements Callable<Integer> {
         out.println();
         out.println("Each phone will warn once that it does not know who vouches for this service.");
         out.println(
-                "Who goes on past the warning is safe from listeners, not from a service that pretends to be this one.");
+                "Whoever goes on past the warning is safe from listeners, not from a service that pretends to be this one.");
         out.println(
-                "Who wants both lets the phone trust the authority: open /trust on it, and compare this fingerprint first:");
+                "To be safe from both, let the phone trust the authority: open /trust on it, and compare this fingerprint first:");
         out.println("  " + made.fingerprint());
         out.println(
                 "Write it on paper and pin it up at the desk. The authority's own key was thrown away, so it can vouch for");

@@ -97,25 +97,25 @@ final class CorrectCommand implements Callable<Integer> {
 
     private Correction correction() {
         if (!Codes.isCode(tie)) {
-            throw new BadInput("\"" + tie + "\" is no tie's code.");
+            throw new BadInput("\"" + tie + "\" is not a tie's code.");
         }
         RubberNo number = RubberNo.parse(rubber)
-                .orElseThrow(
-                        () -> new BadInput("\"" + rubber + "\" is no rubber: give its number, or D for the decider."));
+                .orElseThrow(() ->
+                        new BadInput("\"" + rubber + "\" is not a rubber: give its number, or D for the decider."));
         How ended = How.parse(how)
-                .orElseThrow(() -> new BadInput("\"" + how + "\" says not how a rubber ended: see results.csv."));
+                .orElseThrow(() -> new BadInput("\"" + how + "\" does not say how a rubber ended: see results.csv."));
         return new Correction(TieId.of(tie), number, games(ended), ended);
     }
 
     private List<Score> games(How ended) {
         if (home.size() != away.size()) {
-            throw new BadInput(
-                    "Give --home and --away once for each game: here are " + home.size() + " and " + away.size() + ".");
+            throw new BadInput("Give --home and --away once for each game: there are " + home.size() + " and "
+                    + away.size() + ".");
         }
         List<Score> games = new ArrayList<>();
         for (int game = 0; game < home.size(); game++) {
             if (home.get(game) < 0 || away.get(game) < 0) {
-                throw new BadInput("Points are never below nought.");
+                throw new BadInput("Points cannot be below 0.");
             }
             games.add(Score.of(home.get(game), away.get(game)));
         }

@@ -69,7 +69,7 @@ public final class Main {
                     ? "no permission for " + cause.getMessage()
                     : String.valueOf(cause.getMessage());
             err.println("A file or folder cannot be used: " + what
-                    + ". Look whether it is there, may be written and has room.");
+                    + ". Check that it is there, can be written to and has room.");
             return CommandLine.ExitCode.USAGE;
         }
         StackTraceElement[] where = failure.getStackTrace();

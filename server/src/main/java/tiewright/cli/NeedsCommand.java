@@ -33,7 +33,7 @@ final class NeedsCommand implements Callable<Integer> {
     public Integer call() {
         Event event = Folders.sound(asked.folder, PlainFile.TIES).event();
         if (!Codes.isCode(asked.club)) {
-            throw new BadInput("\"" + asked.club + "\" is no club's code.");
+            throw new BadInput("\"" + asked.club + "\" is not a club's code.");
         }
         ClubId id = ClubId.of(asked.club);
         String pool = event.pools().entrySet().stream()

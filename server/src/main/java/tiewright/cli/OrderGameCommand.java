@@ -48,7 +48,7 @@ final class OrderGameCommand implements Callable<Integer> {
         boolean given = !Double.isNaN(decider);
         if (!given && OrderGame.canBeLevel(table.rows().size(), toWin)) {
             throw new BadInput(
-                    "These rubbers can finish level: give --decider, our chance in the decider (0 if a draw is no win).");
+                    "These rubbers can finish level: give --decider, our chance in the decider (0 if a draw is not a win).");
         }
         try {
             return OrderGame.of(table.numbers(), toWin, given ? decider : 0);

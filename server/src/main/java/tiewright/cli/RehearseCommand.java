@@ -62,7 +62,7 @@ final class RehearseCommand implements Callable<Integer> {
     @Option(
             names = "--at",
             paramLabel = "HH:MM",
-            description = "What time it is at first; not given: when the event starts.")
+            description = "The time to begin at; not given: when the event starts.")
     private @Nullable LocalTime at;
 
     @Override
@@ -123,7 +123,7 @@ final class RehearseCommand implements Callable<Integer> {
                 clock.goTo(LocalTime.parse(line.strip()));
                 out.println("It is " + clock.now() + ".");
             } catch (DateTimeParseException noTime) {
-                out.println("\"" + line.strip() + "\" is no time of day: type it as 11:30.");
+                out.println("\"" + line.strip() + "\" is not a time of day: type it like 11:30.");
             }
             out.flush();
         }

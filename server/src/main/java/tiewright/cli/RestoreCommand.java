@@ -15,7 +15,7 @@ import tiewright.ledger.LedgerException;
 @Command(
         name = "restore",
         description =
-                "Lays a backup into a new folder, from which the service goes on, for example on the spare laptop.",
+                "Restores a backup into a new folder, from which the service goes on, for example on the spare laptop.",
         mixinStandardHelpOptions = true)
 final class RestoreCommand implements Callable<Integer> {
     @Spec

@@ -20,7 +20,7 @@ import tiewright.wording.Words;
 
 @Command(
         name = "rota",
-        description = "A practice rota for a club: every two players partner once and oppose twice.",
+        description = "A practice rota for a club: any two players are partners once and opponents twice.",
         mixinStandardHelpOptions = true)
 final class RotaCommand implements Callable<Integer> {
     private static final int IMPOSSIBLE = 4;

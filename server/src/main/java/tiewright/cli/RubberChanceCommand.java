@@ -41,7 +41,7 @@ final class RubberChanceCommand implements Callable<Integer> {
     public Integer call() {
         Format parsed = Format.parse(format)
                 .orElseThrow(() -> new BadInput(
-                        "\"" + format + "\" is no scoring format: write side-out-11, rally-15 or rally-21-cap-30."));
+                        "\"" + format + "\" is not a scoring format: write side-out-11, rally-15 or rally-21-cap-30."));
         if (!(serve1 >= 0 && serve1 <= 1 && serve2 >= 0 && serve2 <= 1)) {
             throw new BadInput("A chance is a number from 0 to 1.");
         }

@@ -121,7 +121,7 @@ final class ServeCommand implements Callable<Integer> {
                 return 0;
             }
             Runtime.getRuntime().addShutdownHook(new Thread(this::stop));
-            out.println("The data lie in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
+            out.println("The data are in " + options.data().toAbsolutePath() + ". Stop with Ctrl-C.");
             out.flush();
             stop.await();
         } catch (LedgerException | IllegalArgumentException refused) {
@@ -143,10 +143,10 @@ final class ServeCommand implements Callable<Integer> {
     private static void sayWhere(Service service, PrintWriter out) {
         out.println("Tiewright is at " + service.url());
         out.println("Phones close sheets for the key " + service.fingerprint()
-                + ". The same stands on captains' slips and at " + service.url() + "/trust.");
+                + ". The same key is on captains' slips and at " + service.url() + "/trust.");
         if (service.isReadInTheAir()) {
             out.println(
-                    "It is not encrypted: whoever listens in this network can read names and links on their way, and use them."
+                    "It is not encrypted: whoever listens on this network can read names and links on their way, and use them."
                             + " Sheets are closed on phones with scripts; without scripts they can be read too."
                             + " Give it a certificate (the command \"certificate\" makes one), or use paper for what must stay secret.");
         }
@@ -162,7 +162,7 @@ final class ServeCommand implements Callable<Integer> {
     private static void sayPhone(DemoPhone phone, Event event, String url, PrintWriter out) {
         out.println("The sheet of "
                 + event.club(phone.club()).map(Club::name).orElse(phone.club().code()) + " for tie " + phone.tie()
-                + " lies on a phone alone: the desk has its receipt, nobody its names.");
+                + " is on a phone alone: the desk has its receipt, nobody has its names.");
         out.println("To hold that phone, come in as its captain, then open in the same browser:");
         out.println("  " + url + phone.path());
     }
@@ -175,7 +175,7 @@ final class ServeCommand implements Callable<Integer> {
                 spec.commandLine()
                         .getErr()
                         .println("Tiewright did not close in " + SECONDS_TO_STOP
-                                + " seconds and is ended as it is; what was acknowledged is kept.");
+                                + " seconds and was ended all the same; what was acknowledged is kept.");
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();

@@ -50,7 +50,7 @@ final class SheetsCountCommand implements Callable<Integer> {
                     .getErr()
                     .println("With " + here.size()
                             + " players of different ranks there are too many cases to count: leave"
-                            + " players out by \"no\" in the column present, or count without an order of strength.");
+                            + " players out with \"no\" in the column present, or count without an order of strength.");
             return IMPOSSIBLE;
         }
         Printed printed = new Printed("legal", "all");

@@ -72,7 +72,7 @@ final class TieAdvice {
         boolean knockout =
                 event.tie(TieId.of(tie)).filter(one -> one.pool().isEmpty()).isPresent();
         if (worths.isEmpty() && !knockout) {
-            throw new BadInput("Tie " + tie + " has been played: nothing in it decides any more who goes through.");
+            throw new BadInput("Tie " + tie + " has been played: nothing in it can still decide who goes through.");
         }
         return worths.isEmpty() ? Aim.WIN : Aim.qualify(worths);
     }

@@ -72,7 +72,7 @@ final class TimetableCommand implements Callable<Integer> {
     @Option(
             names = "--freeze",
             paramLabel = "N",
-            description = "A published start within so many minutes stays; as the conditions say unless given.")
+            description = "A published start within this many minutes stays; as the conditions say unless given.")
     private Optional<Integer> freeze = Optional.empty();
 
     @Option(names = "--earlier", description = "With --replan: ties may begin before their published starts.")

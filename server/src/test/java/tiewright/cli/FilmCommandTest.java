@@ -181,6 +181,6 @@ class FilmCommandTest {
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.err()).contains("games.csv:1: ", "rallies.csv:1: ");
         game(",", "g,1,,won,a1,\n");
-        assertThat(Commands.run("film", folder).err()).contains("rallies.csv:2: ending: \"won\" is none of");
+        assertThat(Commands.run("film", folder).err()).contains("rallies.csv:2: ending: \"won\" is not one of");
     }
 }

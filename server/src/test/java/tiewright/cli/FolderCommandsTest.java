@@ -338,7 +338,7 @@ class FolderCommandsTest {
         Commands.Ran ran = Commands.run("check", folder, "--csv");
         assertThat(ran.status()).isEqualTo(2);
         assertThat(ran.rows()).hasSizeGreaterThanOrEqualTo(3);
-        assertThat(ran.out()).contains("is no code: use 1 to 40 characters", "is not a time such as 13:20");
+        assertThat(ran.out()).contains("is not a code: use 1 to 40 characters", "is not a time such as 13:20");
         assertThat(ran.out().length()).isLessThan(8_000);
         assertThat(ran.out()).doesNotContain("x".repeat(250));
     }

@@ -72,7 +72,7 @@ class ImportExportTest {
     void a_second_event_and_a_full_folder_are_refused() {
         assertThat(run("import", DEMO, "--data", at("data"))).as(err.toString()).isZero();
         assertThat(run("import", DEMO, "--data", at("data"))).isEqualTo(2);
-        assertThat(err.toString()).contains("There is an event here already: Tarrowick Harbour Club Day.");
+        assertThat(err.toString()).contains("There is already an event here: Tarrowick Harbour Club Day.");
         assertThat(run("export", DEMO, "--data", at("data"))).isEqualTo(2);
         assertThat(err.toString()).contains("is not empty: give a new folder");
         assertThat(run("export", at("out"), "--data", at("nowhere"))).isEqualTo(2);

@@ -222,6 +222,6 @@ class RatingsCommandTest {
         assertThat(ran.errLines())
                 .hasSize(2)
                 .anyMatch(line -> line.startsWith("players.csv:2: form:"))
-                .anyMatch(line -> line.startsWith("players.csv:2: form_sd: the doubt is more than 0"));
+                .anyMatch(line -> line.startsWith("players.csv:2: form_sd: the doubt must be more than 0"));
     }
 }

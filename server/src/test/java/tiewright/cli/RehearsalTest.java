@@ -123,7 +123,7 @@ class RehearsalTest {
             typed.write("11:45\nnoon\n".getBytes(StandardCharsets.UTF_8));
             typed.flush();
             assertThat(lines.readLine()).isEqualTo("It is 11:45.");
-            assertThat(lines.readLine()).contains("is no time of day");
+            assertThat(lines.readLine()).contains("is not a time of day");
             assertThat(get(desk.replaceFirst("/enter/.*", "/"))).contains("as of 11:4");
             typed.close();
             assertThat(done.get(60, TimeUnit.SECONDS)).isZero();

@@ -57,7 +57,7 @@ class RulesCommandTest {
         Commands.write(folder, "ties.csv", "tie,stage,pool,round,home,away", "X,placing,P,1,A,B", "Y,plate,,1,C,D");
         assertThat(Commands.run("check", folder).err())
                 .contains("ties.csv:2: pool")
-                .contains("is none of pool, knockout, placing");
+                .contains("is not one of pool, knockout, placing");
     }
 
     @Test

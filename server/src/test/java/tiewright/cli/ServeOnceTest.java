@@ -20,7 +20,7 @@ class ServeOnceTest {
                 .startsWith("Tiewright is at http://")
                 .contains("The first page came after ")
                 .containsPattern(
-                        "Phones close sheets for the key ([0-9a-f]{4} ){7}[0-9a-f]{4}\\. The same stands on captains' slips")
+                        "Phones close sheets for the key ([0-9a-f]{4} ){7}[0-9a-f]{4}\\. The same key is on captains' slips")
                 .contains("--once");
         Commands.Ran again = Commands.run("serve", "--port", "0", "--once", "--data", folder.resolve("day"));
         assertThat(again.status()).as("the folder was let go").isZero();

@@ -98,7 +98,7 @@ class TimetableCommandTest {
         assertThat(ran.status()).isEqualTo(4);
         assertThat(ran.err())
                 .contains(
-                        "These cannot hold together from 09:30 on: 36 rubbers on 4 courts in slots of 20 minutes, the closing at 11:00.");
+                        "These cannot all hold from 09:30 on: 36 rubbers on 4 courts in slots of 20 minutes, the closing at 11:00.");
     }
 
     @Test

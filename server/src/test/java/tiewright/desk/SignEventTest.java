@@ -146,7 +146,7 @@ class SignEventTest {
         play("Q.2", "Q", "E", "F", "11-9");
         play("Q.3", "Q", "D", "F", "11-9");
         signPools();
-        String points = " by the difference of points for each tie in the pool, ";
+        String points = " by points difference per tie in the pool, ";
         assertThat(said())
                 .startsWith("1. Club A: 1st of pool P; ahead of Club D" + points + "+5.00 against +4.00.")
                 .endsWith("6. Club C: 3rd of pool P; behind Club F" + points + "-4.50 against -2.00.");

@@ -96,7 +96,7 @@ class BrokenDayTest {
         organiser.send("/organiser/courts", "/organiser/courts/change", Map.of("court-6-out", "yes"));
 
         Guest.Got ways = broken(organiser);
-        assertThat(ways.text()).contains("Step 3 of 4. Nothing has happened yet.", "Court 5 cannot be used any more");
+        assertThat(ways.text()).contains("Step 3 of 4. Nothing has happened yet.", "Court 5 can no longer be used");
         assertThat(way(organiser, ways, "Everything as planned").text())
                 .contains(
                         "impossible: would end at 17:30",

@@ -68,9 +68,9 @@ class CasesPageTest {
                     .contains(
                             "Club N, Rubber 2: Player N3.",
                             "The sheet stands",
-                            "The tie then stands 3-1, Club N has won it.",
-                            "The tie then stands 2-2, not finished.",
-                            "The tie then stands 0-4, Club S has won it.");
+                            "The tie then stands at 3-1, Club N has won it.",
+                            "The tie then stands at 2-2, not finished.",
+                            "The tie then stands at 0-4, Club S has won it.");
             Map<String, String> typed = Map.of("penalty", "tie-lost", "reason", "Condition 30", "by", "R. Referee");
             assertThat(referee.send(PAGE, PAGE, Map.of("penalty", "tie-lost", "by", "R. Referee"))
                             .status())

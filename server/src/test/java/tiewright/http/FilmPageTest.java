@@ -144,9 +144,9 @@ class FilmPageTest {
                                 "Nothing was kept: what is wrong with games.csv stands beside its field",
                                 "games.csv:2: left_1: there is no player X9 in this event",
                                 "games.csv:3: tie: there is no tie B7 in this event",
-                                "games.csv:3: format: \"side-in-11\" is no scoring format such as side-out-11",
-                                "rallies.csv:3: rally: rally 1 of game G1 stands here twice",
-                                "rallies.csv:3: ending: \"won\" is none of earned, forced, gave, replay, unsure",
+                                "games.csv:3: format: \"side-in-11\" is not a scoring format such as side-out-11",
+                                "rallies.csv:3: rally: rally 1 of game G1 is listed here twice",
+                                "rallies.csv:3: ending: \"won\" is not one of earned, forced, gave, replay, unsure",
                                 "rallies.csv:4: game: there is no game G3 in games.csv",
                                 "rallies.csv:4: rally: \"one\" is not a whole number from 1 to 9999",
                                 "rallies.csv:4: player: this value is missing");

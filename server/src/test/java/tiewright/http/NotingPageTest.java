@@ -152,9 +152,9 @@ class NotingPageTest {
     @CsvSource({
         "game, , This must be filled in.",
         "right_1, , This must be filled in.",
-        "left_1, N1, That cannot stand: N1 stands on the court twice.",
+        "left_1, N1, That cannot stand: N1 is on the court twice.",
         "left_2, X9, That cannot stand: there is no player X9 in this event.",
-        "format, side-in-11, That cannot stand: \"side-in-11\" is no scoring format such as side-out-11.",
+        "format, side-in-11, That cannot stand: \"side-in-11\" is not a scoring format such as side-out-11.",
         "tie, B7, That cannot stand: there is no tie B7 in this event.",
         "card_1, many, That cannot stand: \"many\" is not a whole number from 0 to 999.",
         "first_server, 7, That cannot stand: 7 does not play this game."

@@ -147,8 +147,8 @@ class PastPageTest {
                     .contains(
                             "Nothing was kept: what is wrong with past-results.csv stands beside its field",
                                     "past-results.csv:3: date:",
-                            "past-results.csv:3: home_2: N1 stands in this game twice",
-                                    "past-results.csv:3: format: \"side-in-11\" is no scoring format");
+                            "past-results.csv:3: home_2: N1 is listed in this game twice",
+                                    "past-results.csv:3: format: \"side-in-11\" is not a scoring format");
             assertThat(got.body()).contains("yesterday,N1,N1,S1,S2,11,12,side-in-11");
             assertThat(paste(captain, "").text()).contains("past-results.csv:1: the file is missing");
             assertThat(paste(captain, "<script>alert(1)</script>").body()).doesNotContain("<script>alert");

@@ -51,7 +51,7 @@ class PlanPageTest {
                         "No plan can end before",
                         "Search number " + "five owls".hashCode(),
                         "Why at 09:00",
-                        "It stands in the first slot, 09:00",
+                        "It is in the first slot, 09:00",
                         "nothing yet",
                         "Draft, not published");
         assertThat(got.body()).contains("value=\"" + "five owls".hashCode() + "\"");

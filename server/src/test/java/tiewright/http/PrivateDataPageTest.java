@@ -129,7 +129,7 @@ class PrivateDataPageTest {
                     .contains("Private data were deleted on", "Nothing private is held any more")
                     .doesNotContain("Delete now");
             assertThat(organiser.get("/log").text())
-                    .contains("Private data were deleted, and personal links ended but for the organisers'");
+                    .contains("All personal links but the organisers' were ended, and private data deleted");
             long seq = served.ledger.event().seq();
             served.service.eraseWhatIsDue();
             assertThat(served.ledger.event().seq()).as("once is enough").isEqualTo(seq);

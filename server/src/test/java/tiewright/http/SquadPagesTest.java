@@ -117,7 +117,7 @@ class SquadPagesTest {
                     .contains("\"ten\" is not a whole number");
             Guest.Got doubt =
                     captain.send(NOTES, NOTES + "/form", Map.of("player", "N1", "form-N1", "51", "doubt-N1", "0"));
-            assertThat(doubt.text()).contains("Form lies between -50 and 50", "The doubt is more than 0");
+            assertThat(doubt.text()).contains("Form lies between -50 and 50", "The doubt must be more than 0");
             Guest.Got pair = captain.send(
                     NOTES,
                     NOTES + "/pair",
@@ -132,7 +132,7 @@ class SquadPagesTest {
                             "0",
                             "pair-wish",
                             ""));
-            assertThat(pair.text()).contains("Form lies between -50 and 50", "The doubt is more than 0");
+            assertThat(pair.text()).contains("Form lies between -50 and 50", "The doubt must be more than 0");
             assertThat(served.ledger.privateOf(ClubId.of("N")).halfLife()).isEmpty();
             assertThat(served.ledger.privateOf(ClubId.of("N")).forms()).isEmpty();
         }

@@ -142,7 +142,8 @@ class TwoCaptainsTest {
                 captain.send(SQUAD, SQUAD + "/form", Map.of("player", "N1", "form-N1", "60", "doubt-N1", "0"));
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.text())
-                .contains("Form lies between -50 and 50 rallies in 100.", "The doubt is more than 0 and at most 50");
+                .contains(
+                        "Form lies between -50 and 50 rallies in 100.", "The doubt must be more than 0 and at most 50");
         assertThat(captain.send(SQUAD, SQUAD + "/half-life", Map.of("half-life", "0"))
                         .text())
                 .contains("A half-life is a number of days from 1 to 36500");

@@ -90,14 +90,14 @@ class FolderFaultsTest {
                         "event.csv:5: value: \"Nowhere/Land\" is not a time zone such as Europe/Lisbon",
                         "event.csv:6: value: \"9:00\" is not a time such as 13:20",
                         "event.csv:7: key: unknown key \"colour\"",
-                        "event.csv:8: key: \"venue\" stands here twice",
+                        "event.csv:8: key: \"venue\" is listed here twice",
                         "clubs.csv:1: colour: unknown column",
-                        "clubs.csv:3: club: the club A stands here twice",
+                        "clubs.csv:3: club: the club A is listed here twice",
                         "clubs.csv:4: name: this value is missing",
                         "players.csv:2: club: there is no club C in clubs.csv",
                         "players.csv:2: born_year: \"19\" is not a whole number from 1900 to 2100",
                         "players.csv:2: until: until 11:00 is not after from 12:00",
-                        "players.csv:2: present: \"maybe\" is none of yes, no");
+                        "players.csv:2: present: \"maybe\" is not one of yes, no");
     }
 
     @Test
@@ -105,7 +105,7 @@ class FolderFaultsTest {
         file("clubs.csv", "name,club", "Aa,A", "Bb,B");
         assertThat(faults()).isEmpty();
         file("clubs.csv", "name,club,club", "Aa,A,A", "Bb,B,B");
-        assertThat(faults()).containsExactly("clubs.csv:1: club: this column stands here twice");
+        assertThat(faults()).containsExactly("clubs.csv:1: club: this column is here twice");
         file("clubs.csv", "name", "Aa");
         assertThat(faults()).containsExactly("clubs.csv:1: club: this column is missing");
     }
@@ -152,11 +152,11 @@ class FolderFaultsTest {
                 "tie_points,0/1/2");
         assertThat(faults())
                 .containsExactly(
-                        "conditions.csv:2: value: there is no preset \"Club days\": Club day, Strict order, Everyone plays, Timed",
+                        "conditions.csv:2: value: there is no preset \"Club days\"; choose Club day, Strict order, Everyone plays or Timed",
                         "conditions.csv:4: value: rubbers cannot be \"13\"; it is a whole number from 1 to 12",
                         "conditions.csv:5: value: scoring cannot be \"side-out\"; it is a scoring format such as side-out-11 or rally-21-cap-30",
                         "conditions.csv:6: setting: there is no setting \"colour\"",
-                        "conditions.csv:8: setting: \"level_teams\" stands here twice",
+                        "conditions.csv:8: setting: \"level_teams\" is listed here twice",
                         "conditions.csv:9: value: decider cannot be \"any\"; it is one of none, any-two, one-from-each, singles-turns",
                         "conditions.csv:11: value: tie_points cannot be \"0/1/2\"; it is win/draw/loss such as 2/1/0, rubbers, games, or both such as rubbers+2/1/0");
     }
@@ -178,9 +178,9 @@ class FolderFaultsTest {
                         "chemistry.csv:3: player_2: a1 and b1 play for different clubs",
                         "chemistry.csv:4: extra: \"much\" is not a number from -50 to 50, with a decimal point",
                         "chemistry.csv:4: extra_sd: \"-1\" is not a number from 0 to 50, with a decimal point",
-                        "chemistry.csv:4: rule: \"close\" is none of together, apart",
-                        "chemistry.csv:5: player_2: the pair a2, a1 stands here twice",
-                        "chemistry.csv:6: player_2: the pair a1, a2 stands here twice",
+                        "chemistry.csv:4: rule: \"close\" is not one of together, apart",
+                        "chemistry.csv:5: player_2: the pair a2, a1 is listed here twice",
+                        "chemistry.csv:6: player_2: the pair a1, a2 is listed here twice",
                         "chemistry.csv:7: player_2: there is no player z in players.csv");
     }
 
@@ -194,7 +194,7 @@ class FolderFaultsTest {
                 "b1,B,Cy,-50.5,51",
                 "b2,B,Di,,0.0");
         file("chemistry.csv", "player_1,player_2,extra,extra_sd", "a1,a2,60,0");
-        String nothing = "the doubt is more than 0 and at most 50: nobody is quite sure, so 0 cannot stand";
+        String nothing = "the doubt must be more than 0 and at most 50: nobody is quite sure, so 0 is not accepted";
         assertThat(faults())
                 .containsExactly(
                         "players.csv:2: form: \"51\" is not a number from -50 to 50, with a decimal point",
@@ -221,16 +221,16 @@ class FolderFaultsTest {
                 "X,knockout,,1,A,,,P-2");
         assertThat(faults())
                 .containsExactly(
-                        "ties.csv:2: pool: a tie of a pool names its pool",
+                        "ties.csv:2: pool: a tie in a pool must name its pool",
                         "ties.csv:2: away: a club cannot play itself",
                         "ties.csv:3: round: \"0\" is not a whole number from 1 to 99",
-                        "ties.csv:3: tie: the tie T stands here twice",
-                        "ties.csv:4: stage: \"cup\" is none of pool, knockout, placing",
+                        "ties.csv:3: tie: the tie T is listed here twice",
+                        "ties.csv:4: stage: \"cup\" is not one of pool, knockout, placing",
                         "ties.csv:5: home_from: tie F waits for its own result",
                         "ties.csv:5: away_from: tie F waits for its own result",
                         "ties.csv:6: home_from: tie S waits for its own result",
                         "ties.csv:6: away_from: there is no pool Q in ties.csv",
-                        "ties.csv:7: pool: a tie of the knockout is in no pool",
+                        "ties.csv:7: pool: a knockout tie is not in a pool",
                         "ties.csv:7: away: name the club, or in away_from where it comes from",
                         "ties.csv:8: away_from: a source is written A-1, winner-SF1 or loser-SF1");
     }
@@ -249,9 +249,9 @@ class FolderFaultsTest {
                 "T,2,11,0,walkover-home");
         assertThat(faults())
                 .containsExactly(
-                        "results.csv:2: home: 11-10 is not finished: against so many points the winner needs 12.",
+                        "results.csv:2: home: 11-10 is not finished: against that many points the winner needs 12.",
                         "results.csv:3: rubber: a rubber is 1 to 2, or D for the decider",
-                        "results.csv:4: how: \"won\" is none of played, retired-home, retired-away, walkover-home, walkover-away, void",
+                        "results.csv:4: how: \"won\" is not one of played, retired-home, retired-away, walkover-home, walkover-away, void",
                         "results.csv:5: home: this value is missing",
                         "results.csv:6: tie: there is no tie Z in ties.csv",
                         "results.csv:8: how: the side that did not play cannot have more points");
@@ -303,7 +303,7 @@ class FolderFaultsTest {
                 "T,B,2,b3,a4,08:45,,");
         assertThat(faults())
                 .containsExactly(
-                        "sheets.csv:3: opened_at: the rows of one sheet differ: 08:45 stands above",
+                        "sheets.csv:3: opened_at: the rows of one sheet differ: above it says 08:45",
                         "sheets.csv:4: player_2: a pair has two players, an empty side none",
                         "sheets.csv:5: player_2: a4 plays for A, not for B");
         file(
@@ -317,7 +317,7 @@ class FolderFaultsTest {
         assertThat(faults())
                 .containsExactly(
                         "sheets.csv:2: receipt: this is not the receipt of this sheet with this secret, which is 40c6f64b57fbbd9fd38b25802fbdb2897e7f99266098ba85864547d55b7f7af5",
-                        "sheets.csv:5: rubber: rubber 1 of this sheet stands here twice");
+                        "sheets.csv:5: rubber: rubber 1 of this sheet is listed here twice");
     }
 
     @Test
@@ -352,11 +352,11 @@ class FolderFaultsTest {
         file("lots.csv", "pool,draw,club,witness", "P,1,A,Eve", "P,1,A,Eve", "P,,B,", "P,1,B,");
         assertThat(faults())
                 .containsExactly(
-                        "withdrawals.csv:2: treatment: \"kept\" is none of annul, keep, award",
+                        "withdrawals.csv:2: treatment: \"kept\" is not one of annul, keep, award",
                         "withdrawals.csv:3: after_tie: there is no tie U in ties.csv",
-                        "withdrawals.csv:3: club: the club A stands here twice",
-                        "withdrawals.csv:5: club: the club B stands here twice",
-                        "lots.csv:3: club: the club A stands in this draw twice",
+                        "withdrawals.csv:3: club: the club A is listed here twice",
+                        "withdrawals.csv:5: club: the club B is listed here twice",
+                        "lots.csv:3: club: the club A is in this draw twice",
                         "lots.csv:4: draw: this value is missing");
     }
 
@@ -377,16 +377,16 @@ class FolderFaultsTest {
                 .containsExactly(
                         "games.csv:2: first_server: a3 does not play this game",
                         "games.csv:2: card_2: \"x\" is not a whole number from 0 to 999",
-                        "games.csv:3: tie: a rubber is one of a tie: name the tie",
-                        "games.csv:3: format: \"rally\" is no scoring format such as side-out-11",
-                        "games.csv:3: left_1: a1 stands on the court twice",
-                        "games.csv:3: game: the game g stands here twice",
+                        "games.csv:3: tie: a rubber belongs to a tie: name the tie",
+                        "games.csv:3: format: \"rally\" is not a scoring format such as side-out-11",
+                        "games.csv:3: left_1: a1 is on the court twice",
+                        "games.csv:3: game: the game g is listed here twice",
                         "rallies.csv:2: player: this value is missing",
-                        "rallies.csv:3: rally: rally 1 of game g stands here twice",
-                        "rallies.csv:3: ending: \"missed\" is none of earned, forced, gave, replay, unsure",
+                        "rallies.csv:3: rally: rally 1 of game g is listed here twice",
+                        "rallies.csv:3: ending: \"missed\" is not one of earned, forced, gave, replay, unsure",
                         "rallies.csv:3: server: a3 does not play this game",
-                        "rallies.csv:3: third: \"hop\" is none of soft, hard, lob, none",
-                        "rallies.csv:3: signal: \"left\" is none of stay, switch, crossed",
+                        "rallies.csv:3: third: \"hop\" is not one of soft, hard, lob, none",
+                        "rallies.csv:3: signal: \"left\" is not one of stay, switch, crossed",
                         "rallies.csv:4: game: there is no game h in games.csv");
     }
 
@@ -401,9 +401,9 @@ class FolderFaultsTest {
         assertThat(faults())
                 .containsExactly(
                         "past-results.csv:3: date: \"2026-02-30\" is not a date such as 2026-05-30",
-                        "past-results.csv:3: home_2: a1 stands in this game twice",
-                        "past-results.csv:3: format: \"rally\" is no scoring format such as side-out-11",
-                        "past-results.csv:4: home: 15-14 is not finished: against so many points the winner needs 16.");
+                        "past-results.csv:3: home_2: a1 is listed in this game twice",
+                        "past-results.csv:3: format: \"rally\" is not a scoring format such as side-out-11",
+                        "past-results.csv:4: home: 15-14 is not finished: against that many points the winner needs 16.");
     }
 
     @Test

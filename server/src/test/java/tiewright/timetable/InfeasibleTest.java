@@ -68,7 +68,7 @@ class InfeasibleTest {
                 Problems.closing(Problems.sideBySide(4, 1, Problems.rounds("A-B C-D / A-C / A-D", 1)), "11:00");
         assertThat(said(problem.withRest(60)))
                 .isEqualTo(
-                        "These cannot hold together from 09:00 on: the 3 ties of A, 60 minutes of rest, the closing at 11:00.");
+                        "These cannot all hold from 09:00 on: the 3 ties of A, 60 minutes of rest, the closing at 11:00.");
         assertThat(Planner.plan(problem.withRest(20), Budget.ofSteps(500, 1)).kind())
                 .isEqualTo(Planned.Kind.FOUND);
     }
@@ -80,7 +80,7 @@ class InfeasibleTest {
                 problem.withNotBefore(Map.of(ClubId.of("B"), LocalTime.of(9, 50), ClubId.of("C"), LocalTime.of(9, 10)));
         assertThat(said(late))
                 .isEqualTo(
-                        "These cannot hold together from 09:00 on: ties A-B, B not here before 09:50, the closing at 10:00.");
+                        "These cannot all hold from 09:00 on: ties A-B, B not here before 09:50, the closing at 10:00.");
     }
 
     @Test
@@ -88,7 +88,7 @@ class InfeasibleTest {
         PlanProblem problem = Problems.closing(Problems.sideBySide(1, 1, Problems.rounds("A-B C-D", 1)), "09:50");
         assertThat(said(problem.pinned(pin("A-B", "09:10", "1"))))
                 .isEqualTo(
-                        "These cannot hold together from 09:00 on: ties A-B, C-D, tie A-B at 09:10 on 1, the closing at 09:50.");
+                        "These cannot all hold from 09:00 on: ties A-B, C-D, tie A-B at 09:10 on 1, the closing at 09:50.");
     }
 
     @Test

@@ -27,7 +27,7 @@ class ConditionsPageTest {
         so look up the edition that binds you. *Second-hand* means known from a summary, *from memory* not looked up again.
       - A setting or value marked *not acted on* is noted and printed, so that everybody knows it; people apply it, the software does not.
       - Officials decide. No setting makes the software forfeit, default or disqualify.
-      - Combinations that go badly together, such as a grace of no minutes, are said on the page before publication.
+      - Combinations that go badly together, such as no minutes of grace, are said on the page before publication.
 
       This page is written by `ConditionsPageTest` from the words that the program uses (`-Dgolden=write`).
 

@@ -117,7 +117,7 @@ class ConditionsWordsTest {
         assertThat(WORDS.value(Setting.LEVEL_TEAMS, "rubbers-won>points-ratio-among>lots"))
                 .isEqualTo("in this order: rubbers won, ratio of points won to lost among the level clubs, lots");
         assertThat(WORDS.sentence(Setting.RUBBERS, "4"))
-                .isEqualTo("Rubbers of a tie, the decider not counted: 4 rubbers.");
+                .isEqualTo("Rubbers in a tie, not counting the decider: 4 rubbers.");
     }
 
     @Test
@@ -142,7 +142,7 @@ class ConditionsWordsTest {
                 .extracting(WORDS::fault)
                 .contains(
                         "There is no preset \"Club night\". Choose one of: Club day, Strict order, Everyone plays, Timed.",
-                        "\"{most}\" is out of range for rubbers (Rubbers of a tie, the decider not counted): a number from 1 to 12.",
+                        "\"{most}\" is out of range for rubbers (Rubbers in a tie, not counting the decider): a number from 1 to 12.",
                         "\"6/4/3\" weighs 3 rubbers, and a tie has 4. Give each rubber its weight.",
                         "\"women;men\" names 2 rubbers, and a tie has 4. Give each rubber its kind.",
                         "\"coin\" is not one of the choices for decider (Who plays when the rubbers finish level): none, any-two, one-from-each, singles-turns.");
