@@ -51,7 +51,7 @@ final class FilmCommand implements Callable<Integer> {
         checks.forEach(check -> words.conflicts(check).forEach(err::println));
         if (!csv) {
             err.println(
-                    "Small samples. Describes past film, does not judge a person. low and high hold 95 % of what the share could be.");
+                    "Small samples: they describe past film and do not judge a person. low and high hold 95 % of what the share could be.");
         }
         return checks.stream().anyMatch(CardCheck::isInConflict) ? CONFLICT : 0;
     }

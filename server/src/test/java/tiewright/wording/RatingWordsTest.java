@@ -132,7 +132,7 @@ class RatingWordsTest {
                 .contains(
                         "All of it rests on 8 games, with 91 rallies on film. A game that is on a card and on film counts once.",
                         "Older games count less: one that is 90 days old counts half.",
-                        "Small samples. Describes past film, does not judge a person.")
+                        "Small samples: they describe past film and do not judge a person.")
                 .anyMatch(
                         note -> note.matches(
                                 "On film the side that serves won \\d+ of 100 rallies between equal pairs where only the server scores; could be \\d+ to \\d+\\."))
