@@ -17,7 +17,7 @@ class CertificateCommandTest {
         Commands.Ran ran = Commands.run("certificate", folder.resolve("made").toString(), "--name", "192.0.2.7");
         assertThat(ran.status()).isZero();
         assertThat(ran.out())
-                .contains("holds for 192.0.2.7, localhost, 127.0.0.1")
+                .contains("is valid for 192.0.2.7, localhost, 127.0.0.1")
                 .contains("--public-url https://192.0.2.7:7070 --tls-cert")
                 .contains("warn once")
                 .containsPattern("([0-9A-F]{2}:){31}[0-9A-F]{2}");

@@ -114,7 +114,7 @@ class CorrectCommandTest {
                 .contains("was never played");
         assertThat(correct("--tie", "A1", "--rubber", "x", "--home", "5", "--away", "11")
                         .err())
-                .contains("no rubber");
+                .contains("is not a rubber");
         assertThat(correct("--tie", "A1", "--rubber", "1", "--home", "5", "--away", "10")
                         .err())
                 .contains("not finished");
