@@ -15,7 +15,7 @@ public record SomeDraws(int part) {
     public static final SomeDraws FEW = new SomeDraws(PARTS / 2);
 
     /** As many orders of theirs as need every draw; with more of them the draws are dealt out. */
-    private static final int EACH_BY_ALL = 2;
+    private static final int EACH_BY_ALL = 4;
 
     public SomeDraws {
         if (part < 0 || part >= PARTS) {
